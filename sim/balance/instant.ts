@@ -1,0 +1,72 @@
+import type { Point, Side, Turning } from '../brake/types.ts';
+
+/**
+ * One instant of the brake: where every part sits and what pushes. Both solvers give it, so the
+ * drawing, the plots, the readings and the command line show the same equilibrium.
+ */
+
+/** Rigid place of a shoe: shift of its pin or heel centre and turn (counter-clockwise), and its bending. */
+export interface ShoePose {
+  readonly ux: number;
+  readonly uy: number;
+  readonly phi: number;
+  /** Elastic mode amplitudes; empty on a rigid shoe. */
+  readonly modes: readonly number[];
+}
+
+export interface ShoeInstant {
+  readonly side: Side;
+  readonly pose: ShoePose;
+  /** MPa on each lining element, index 0 at the arc's `from` end. */
+  readonly pressure: Float64Array;
+  /** Radial gap of each element to the drum, mm; negative by the lining's compression. */
+  readonly gap: Float64Array;
+  /** Angle of each element's middle in the reference pose, rad. */
+  readonly angle: Float64Array;
+  /** Resultant of the normal forces of the drum on the lining, N. */
+  readonly normalForce: Point;
+  /** Resultant of the friction forces of the drum on the lining, N. */
+  readonly frictionForce: Point;
+  /** Sum of the normal forces without regard to direction, N. */
+  readonly normalSum: number;
+  /** Torque of this shoe on the drum about its axis, N·mm, counter-clockwise positive. */
+  readonly torqueOnDrum: number;
+  /** Force of the pin or abutment on the shoe, N. */
+  readonly anchorForce: Point;
+  /** Push of the piston on the toe, N. */
+  readonly pistonForce: number;
+  /** Push left on the toe after the springs (moment about the anchor over the toe's height), N. */
+  readonly toeForce: number;
+  /** Outward travel of the piston from the built pose at rest, mm. */
+  readonly pistonTravel: number;
+  /** Where the toe contact stands now, mm. */
+  readonly toe: Point;
+}
+
+export interface Instant {
+  /** MPa */
+  readonly pressure: number;
+  readonly turning: Turning;
+  /** Turn of the drum since the start, rad. */
+  readonly drumAngle: number;
+  /** Inner radius now, with wear and heat, mm. */
+  readonly drumRadius: number;
+  readonly shoes: Readonly<Record<Side, ShoeInstant>>;
+  readonly tooth: number;
+  readonly strutLength: number;
+  /** Distance of the two strut seats, mm: strutLength when clamped, more when the shoes part. */
+  readonly separation: number;
+  /** Clamp force in the strut, N (compression positive). */
+  readonly strutForce: number;
+  /** How far the next tooth is climbed, 0..1. */
+  readonly climb: number;
+  readonly springs: readonly { readonly force: number; readonly from: Point; readonly to: Point }[];
+  /** Turn of the parking lever off its stop, rad (0 on the stop). */
+  readonly leverAngle: number;
+  /** Cable pull at the hook, N. */
+  readonly cableForce: number;
+  /** A shoe that would hold the drum without any push: no force is told then. */
+  readonly locked: Side | null;
+  /** Greatest force left over by the solver, N: a check on the numbers. */
+  readonly residual: number;
+}

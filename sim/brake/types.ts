@@ -1,0 +1,239 @@
+/**
+ * What is built: constant, deeply readonly, in inside units (mm, tonne, s, N, MPa, rad).
+ *
+ * Frame: view from outside the wheel, origin on the drum axis, x right, y up, angles from +x
+ * counter-clockwise. All coordinates are those of the reference pose: arc centre of each lining
+ * on the drum axis, an unworn lining touching a new drum.
+ */
+export type Point = readonly [x: number, y: number];
+
+/** Position of a shoe. Leading and trailing are roles and follow the turning; see readings. */
+export type Side = 'front' | 'rear';
+export const SIDES: readonly Side[] = ['front', 'rear'];
+
+/** Turning of the drum: +1 forward (counter-clockwise on a left-hand wheel), -1 backward. */
+export type Turning = -1 | 0 | 1;
+
+export interface Drum {
+  readonly radiusNew: number;
+  readonly radiusMax: number;
+  readonly lipRadius: number;
+  /** Largest allowed out-of-round on diameter, mm. */
+  readonly outOfRoundMax: number;
+  readonly rim: number;
+  /** Moment of inertia about the axis with what turns with it, tonne·mm². */
+  readonly inertia: number;
+  /** N·mm/K. */
+  readonly heatCapacity: number;
+  /** Cooling W/K: still air and growth per km/h, both in N·mm/s/K. */
+  readonly cooling: readonly [still: number, perKmh: number];
+  readonly expansion: number;
+  /** Archard wear coefficient, mm²/N: depth per pressure and sliding distance. */
+  readonly wearRate: number;
+}
+
+export type Anchor =
+  | { readonly kind: 'pin'; readonly at: Point }
+  | {
+      readonly kind: 'abutment';
+      /** Centre of the round heel. */
+      readonly at: Point;
+      readonly heelRadius: number;
+      /** Angle of the flat's outward normal (from the abutment towards the heel), rad. */
+      readonly normal: number;
+      readonly friction: number;
+    };
+
+export interface Lining {
+  /** Ends of the rubbing arc, rad, from < to. */
+  readonly from: number;
+  readonly to: number;
+  readonly width: number;
+  readonly thicknessNew: number;
+  readonly thicknessMin: number;
+  /** Radius the rubbing face was ground to; equal to the new drum's on a matched pair. */
+  readonly groundRadius: number;
+  /** Sloped ends: arc of the slope (rad) and depth at the very end (mm); 0 for square ends. */
+  readonly chamferArc: number;
+  readonly chamferDepth: number;
+  readonly modulus: number;
+  readonly friction: number;
+  readonly wearRate: number;
+}
+
+export interface HoldDown {
+  readonly at: Point;
+  /** Friction of hold-down and plate pads on the shoe, N. */
+  readonly friction: number;
+  /** Share of that friction which a turning drum shakes off once the strut is unloaded, 0..1. */
+  readonly shakenOff: number;
+}
+
+export interface ShoeSteel {
+  readonly tableThickness: number;
+  readonly tableArc: readonly [from: number, to: number];
+  readonly webThickness: number;
+  readonly webDepth: number;
+  readonly webCount: number;
+  readonly modulus: number;
+  readonly poisson: number;
+}
+
+export interface Shoe {
+  readonly side: Side;
+  readonly anchor: Anchor;
+  readonly toe: Point;
+  readonly strutSeat: Point;
+  readonly holdDown: HoldDown;
+  readonly lining: Lining;
+  readonly steel: ShoeSteel;
+  /** tonne */
+  readonly mass: number;
+  /** About pin or heel centre, tonne·mm². */
+  readonly inertia: number;
+  readonly webHoles: readonly { readonly at: Point; readonly radius: number }[];
+}
+
+export interface Cylinder {
+  readonly at: Point;
+  readonly bore: number;
+  readonly area: number;
+  /** Stroke of each piston to run-out. */
+  readonly stroke: number;
+  readonly cupFriction: number;
+  /** Push of the spring between the cups, N. */
+  readonly centreSpring: number;
+  readonly outerRadius: number;
+  readonly halfLength: number;
+}
+
+export interface SpringEnd {
+  readonly on: Side | 'plate';
+  readonly at: Point;
+}
+
+export interface ReturnSpring {
+  readonly name: string;
+  readonly ends: readonly [SpringEnd, SpringEnd];
+  readonly rate: number;
+  readonly fitted: number;
+  /** Length as fitted: end to end in the reference pose. */
+  readonly fittedLength: number;
+}
+
+export type AdjusterKind = 'toothed lever' | 'incremental' | 'screw strut' | 'wedge';
+
+export interface Adjuster {
+  readonly kind: AdjusterKind;
+  /** Strut length (seat to seat) at tooth 0. */
+  readonly lengthAtZero: number;
+  readonly lostMotion: number;
+  readonly teeth: number;
+  /** Growth of the strut from tooth 0 to tooth n, index n = 0..teeth, strictly rising. */
+  readonly growth: readonly number[];
+  /** Most teeth taken up in one application. */
+  readonly perApplication: number;
+  /** Force at the strut seats that the lever's spring needs while a tooth is climbed, N. */
+  readonly climbForce: number;
+  /** Temperature above which a bimetal holds the lever, °C; Infinity without a hot lock. */
+  readonly hotLock: number;
+  /** Toothed lever as drawn and as the growth is derived from: see brake/adjuster.ts. */
+  readonly lever: ToothedLever | null;
+}
+
+export interface ToothedLever {
+  readonly pin: Point;
+  readonly noseRadius: number;
+  readonly startAngle: number;
+  readonly toothAngle: number;
+  readonly toothRadius: number;
+  readonly toothHeight: number;
+  readonly firstTooth: number;
+  readonly window: { readonly x: number; readonly y: number };
+}
+
+export interface ParkingLever {
+  readonly pivot: Point;
+  readonly hook: Point;
+  /** Direction of the cable's pull on the hook, unit vector. */
+  readonly pull: Point;
+  readonly cableGuide: Point;
+  readonly handRatio: number;
+  readonly handEfficiency: number;
+  /** Cable taken up by one notch of the hand lever, mm. */
+  readonly perNotch: number;
+  readonly slack: number;
+  /** N/mm, each side. */
+  readonly stiffness: number;
+}
+
+export interface Hydraulics {
+  readonly masterBore: number;
+  readonly pedalRatio: number;
+  /** At the push rod, mm. */
+  readonly freePlay: number;
+  /** Rest of the circuit, mm³/MPa. */
+  readonly circuit: number;
+}
+
+export interface Vehicle {
+  /** tonne */
+  readonly mass: number;
+  readonly tyreRadius: number;
+  readonly brakes: number;
+  /** Share of the braking on these wheels, 0..1. */
+  readonly share: number;
+}
+
+export interface Duty {
+  readonly name: string;
+  /** MPa */
+  readonly pressure: number;
+  readonly stopsPerKm: number;
+  /** mm/s */
+  readonly speed: number;
+}
+
+/** A factor against temperature: rows (°C, factor), rising; straight lines between, flat outside. */
+export type Table = readonly (readonly [temperature: number, factor: number])[];
+
+/** Sizes that carry no force and are only drawn. */
+export interface Look {
+  readonly plateRadius: number;
+  readonly hubRadius: number;
+  readonly studCircle: number;
+  readonly studRadius: number;
+  readonly studs: number;
+  readonly pinRadius: number;
+  readonly eyeRadius: number;
+  readonly accessHole: { readonly at: Point; readonly along: number; readonly length: number; readonly radius: number };
+}
+
+/** A state of the brake that a scene offers by name, made by a recipe from new. */
+export interface StandingState {
+  readonly name: string;
+  readonly drumRadius: number | null;
+  /** Wear on by this distance, mm. */
+  readonly distance: number;
+}
+
+export interface Brake {
+  readonly name: string;
+  readonly title: string;
+  readonly about: string;
+  readonly source: string;
+  readonly wheel: 'left' | 'right';
+  readonly drum: Drum;
+  readonly shoes: Readonly<Record<Side, Shoe>>;
+  readonly cylinder: Cylinder;
+  readonly springs: readonly ReturnSpring[];
+  readonly adjuster: Adjuster;
+  readonly parkingLever: ParkingLever;
+  readonly hydraulics: Hydraulics;
+  readonly vehicle: Vehicle;
+  readonly duty: Duty;
+  readonly frictionTable: Table;
+  readonly wearTable: Table;
+  readonly look: Look;
+  readonly states: readonly StandingState[];
+}

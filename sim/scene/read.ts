@@ -1,0 +1,198 @@
+import * as v from 'valibot';
+import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
+import type { Anchor, Brake, Point, Shoe, Side } from '../brake/types.ts';
+import { cos, sin } from '../math/trig.ts';
+import { BAR, DEG, JOULE, KG, KG_MM2, KM, KMH, PI } from '../units/units.ts';
+import { type Finding, impossible } from './findings.ts';
+import { type Scene, sceneSchema } from './schema.ts';
+
+export type ReadResult =
+  | { readonly ok: true; readonly brake: Brake; readonly scene: Scene }
+  | { readonly ok: false; readonly findings: readonly Finding[] };
+
+/** What was found, short enough for a message. */
+function shown(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+}
+
+/**
+ * Reads a scene file's text. Never throws for bad input: all findings come back at once, each
+ * with its path, what was found and what is allowed.
+ */
+export function readSceneText(text: string): ReadResult {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return { ok: false, findings: [{ path: '(file)', found: why, allowed: 'JSON' }] };
+  }
+  return readScene(data);
+}
+
+/** Reads parsed JSON into a deeply readonly brake, or a list of findings. */
+export function readScene(data: unknown): ReadResult {
+  const parsed = v.safeParse(sceneSchema, data);
+  if (!parsed.success) {
+    const findings = parsed.issues.map((issue): Finding => {
+      const path = v.getDotPath(issue) ?? '(file)';
+      if (issue.type === 'strict_object' && issue.expected === 'never') {
+        return { path, found: `an unknown key`, allowed: 'only the keys of the format' };
+      }
+      const missing = issue.type === 'strict_object' && issue.input === undefined;
+      return {
+        path,
+        found: missing ? 'nothing' : shown(issue.input),
+        allowed: missing ? 'this key is needed' : issue.message,
+      };
+    });
+    return { ok: false, findings };
+  }
+  const findings = impossible(parsed.output);
+  if (findings.length > 0) return { ok: false, findings };
+  return { ok: true, scene: parsed.output, brake: toBrake(parsed.output) };
+}
+
+function freeze<T>(value: T): T {
+  if (value !== null && typeof value === 'object' && !Object.isFrozen(value)) {
+    Object.freeze(value);
+    for (const inner of Object.values(value)) freeze(inner);
+  }
+  return value;
+}
+
+function toAnchor(a: Scene['shoes']['front']['anchor']): Anchor {
+  return a.kind === 'pin'
+    ? { kind: 'pin', at: a.at }
+    : { kind: 'abutment', at: a.at, heelRadius: a.heelRadius, normal: a.normal * DEG, friction: a.friction };
+}
+
+function toShoe(side: Side, s: Scene['shoes']['front']): Shoe {
+  return {
+    side,
+    anchor: toAnchor(s.anchor),
+    toe: s.toe,
+    strutSeat: s.strutSeat,
+    holdDown: s.holdDown,
+    lining: {
+      ...s.lining,
+      from: s.lining.from * DEG,
+      to: s.lining.to * DEG,
+      chamferArc: s.lining.chamferArc * DEG,
+    },
+    steel: {
+      ...s.steel,
+      tableArc: [s.steel.tableArc[0] * DEG, s.steel.tableArc[1] * DEG],
+    },
+    mass: s.mass * KG,
+    inertia: s.inertia * KG_MM2,
+    webHoles: s.webHoles,
+  };
+}
+
+function direction(scene: Scene): Point {
+  const { hook, cableGuide, pullDirection } = scene.parkingLever;
+  if (pullDirection !== undefined) return [cos(pullDirection * DEG), sin(pullDirection * DEG)];
+  const x = cableGuide[0] - hook[0];
+  const y = cableGuide[1] - hook[1];
+  const length = Math.sqrt(x * x + y * y);
+  return [x / length, y / length];
+}
+
+function toBrake(scene: Scene): Brake {
+  const { drum, adjuster: adj, cylinder } = scene;
+  const area = (PI / 4) * cylinder.bore * cylinder.bore;
+  const lever = adj.lever;
+  return freeze<Brake>({
+    name: scene.name,
+    title: scene.title,
+    about: scene.about,
+    source: scene.source,
+    wheel: scene.wheel,
+    drum: {
+      radiusNew: drum.diameterNew / 2,
+      radiusMax: drum.diameterMax / 2,
+      lipRadius: drum.lipDiameter / 2,
+      outOfRoundMax: drum.outOfRoundMax,
+      rim: drum.rim,
+      inertia: drum.inertia * KG_MM2,
+      heatCapacity: drum.heatCapacity * JOULE,
+      cooling: [drum.cooling[0] * JOULE, drum.cooling[1] * JOULE],
+      expansion: drum.expansion,
+      wearRate: drum.wearRate,
+    },
+    shoes: { front: toShoe('front', scene.shoes.front), rear: toShoe('rear', scene.shoes.rear) },
+    cylinder: {
+      at: cylinder.at,
+      bore: cylinder.bore,
+      area,
+      stroke: cylinder.stroke,
+      cupFriction: cylinder.cupFriction,
+      centreSpring: cylinder.centreSpring,
+      outerRadius: cylinder.outerDiameter / 2,
+      halfLength: cylinder.length / 2,
+    },
+    springs: scene.springs.map((s) => {
+      const [a, b] = s.ends;
+      const x = b.at[0] - a.at[0];
+      const y = b.at[1] - a.at[1];
+      return { ...s, fittedLength: Math.sqrt(x * x + y * y) };
+    }),
+    adjuster: {
+      kind: adj.kind,
+      lengthAtZero: adj.lengthAtZero,
+      lostMotion: adj.lostMotion,
+      teeth: adj.teeth,
+      growth: lever
+        ? leverGrowth(lever.nose, lever.startAngle * DEG, lever.toothAngle * DEG, adj.teeth)
+        : evenGrowth(adj.pitch ?? Number.NaN, adj.teeth),
+      perApplication: adj.perApplication,
+      climbForce: adj.climbForce,
+      hotLock: adj.hotLock ?? Number.POSITIVE_INFINITY,
+      lever: lever
+        ? {
+            pin: lever.pin,
+            noseRadius: lever.nose,
+            startAngle: lever.startAngle * DEG,
+            toothAngle: lever.toothAngle * DEG,
+            toothRadius: lever.toothRadius,
+            toothHeight: lever.toothHeight,
+            firstTooth: lever.firstTooth * DEG,
+            window: { x: lever.window[0], y: lever.window[1] },
+          }
+        : null,
+    },
+    parkingLever: {
+      pivot: scene.parkingLever.pivot,
+      hook: scene.parkingLever.hook,
+      pull: direction(scene),
+      cableGuide: scene.parkingLever.cableGuide,
+      handRatio: scene.parkingLever.handRatio,
+      handEfficiency: scene.parkingLever.handEfficiency,
+      perNotch: scene.parkingLever.perNotch,
+      slack: scene.parkingLever.slack,
+      stiffness: scene.parkingLever.stiffness,
+    },
+    hydraulics: scene.hydraulics,
+    vehicle: { ...scene.vehicle, mass: scene.vehicle.mass * KG },
+    duty: {
+      name: scene.duty.name,
+      pressure: scene.duty.pressure * BAR,
+      stopsPerKm: scene.duty.stopsPerKm,
+      speed: scene.duty.speed * KMH,
+    },
+    frictionTable: scene.frictionAgainstTemperature,
+    wearTable: scene.wearAgainstTemperature,
+    look: {
+      ...scene.look,
+      accessHole: { ...scene.look.accessHole, along: scene.look.accessHole.along * DEG },
+    },
+    states: scene.states.map((s) => ({
+      name: s.name,
+      drumRadius: s.drumDiameter === undefined ? null : s.drumDiameter / 2,
+      distance: s.distance * KM,
+    })),
+  });
+}

@@ -1,0 +1,220 @@
+import * as v from 'valibot';
+
+/**
+ * The scene file: JSON, own format, version 1. One fixed unit for each key, told here in its
+ * description; the JSON Schema for editors is written out from this same source. Every object is
+ * strict: an unknown key is a finding.
+ */
+const num = (about: string, min = -1e9, max = 1e9) =>
+  v.pipe(
+    v.number('a number'),
+    v.finite('a finite number'),
+    v.minValue(min, `at least ${min}`),
+    v.maxValue(max, `at most ${max}`),
+    v.description(about),
+  );
+const size = (about: string, max = 1000) =>
+  v.pipe(
+    v.number('a number'),
+    v.finite('a finite number'),
+    v.gtValue(0, 'more than 0'),
+    v.maxValue(max, `at most ${max}`),
+    v.description(about),
+  );
+const count = (about: string, min: number, max: number) =>
+  v.pipe(
+    v.number('a number'),
+    v.integer('a whole number'),
+    v.minValue(min, `at least ${min}`),
+    v.maxValue(max, `at most ${max}`),
+    v.description(about),
+  );
+const words = (about: string) =>
+  v.pipe(v.string('text'), v.nonEmpty('text that is not empty'), v.description(about));
+const point = (about: string) =>
+  v.pipe(v.strictTuple([num('x, mm', -1000, 1000), num('y, mm', -1000, 1000)]), v.description(about));
+const table = (about: string) =>
+  v.pipe(
+    v.array(v.strictTuple([num('°C', -60, 1500), num('factor', 0, 100)]), 'a list of [°C, factor]'),
+    v.minLength(1, 'at least one row'),
+    v.description(about),
+  );
+
+const anchor = v.variant('kind', [
+  v.strictObject({ kind: v.literal('pin'), at: point('Pin centre, mm') }),
+  v.strictObject({
+    kind: v.literal('abutment'),
+    at: point('Centre of the round heel, mm'),
+    heelRadius: size('Radius of the heel, mm', 100),
+    normal: num('Direction from the flat towards the heel, degrees from +x', -360, 360),
+    friction: num('Friction of heel on flat', 0, 1),
+  }),
+]);
+
+const lining = v.strictObject({
+  from: num('First end of the arc, degrees from +x', -360, 360),
+  to: num('Other end of the arc, degrees, more than from', -360, 720),
+  width: size('mm', 500),
+  thicknessNew: size('mm', 50),
+  thicknessMin: num('Limit of the lining, mm', 0, 50),
+  groundRadius: size('Radius the rubbing face is ground to, mm', 500),
+  chamferArc: v.optional(num('Arc of the sloped ends, degrees', 0, 45), 0),
+  chamferDepth: v.optional(num('Depth of the slope at the very end, mm', 0, 20), 0),
+  modulus: size('Compressive modulus, MPa', 1e5),
+  friction: num('Friction on the drum, cold', 0, 1.5),
+  wearRate: num('Archard coefficient, mm²/N', 0, 1e-3),
+});
+
+const shoe = v.strictObject({
+  anchor,
+  toe: point('Where the piston pushes, mm'),
+  strutSeat: point('Where the strut pushes, mm (on the lever notch for the shoe that bears it)'),
+  holdDown: v.strictObject({
+    at: point('Hold-down, mm'),
+    friction: num('Friction of hold-down and plate pads, N', 0, 1000),
+    shakenOff: num('Share of it a turning drum shakes off once the strut is unloaded', 0, 1),
+  }),
+  lining,
+  steel: v.strictObject({
+    tableThickness: size('mm', 20),
+    tableArc: v.strictTuple([num('degrees', -360, 720), num('degrees', -360, 720)]),
+    webThickness: size('mm', 50),
+    webDepth: size('mm', 200),
+    webCount: v.optional(count('Number of webs', 1, 4), 1),
+    modulus: v.optional(size('MPa', 1e7), 210000),
+    poisson: v.optional(num('Poisson ratio', 0, 0.5), 0.3),
+  }),
+  mass: size('kg', 100),
+  inertia: size('About pin or heel centre, kg·mm²', 1e7),
+  webHoles: v.optional(
+    v.array(v.strictObject({ at: point('mm'), radius: size('mm', 50) })),
+    [],
+  ),
+});
+
+const springEnd = v.strictObject({
+  on: v.picklist(['front', 'rear', 'plate'], 'front, rear or plate'),
+  at: point('Spring hole, mm'),
+});
+
+export const sceneSchema = v.strictObject({
+  format: v.literal('takeup-scene', 'the text "takeup-scene"'),
+  version: v.literal(1, 'the number 1'),
+  name: v.pipe(words('Short name'), v.regex(/^[a-z0-9-]{1,40}$/, 'small letters, digits and -')),
+  title: words('Name shown'),
+  about: words('What this brake is'),
+  source: words('Where its values come from'),
+  wheel: v.picklist(['left', 'right'], 'left or right'),
+  drum: v.strictObject({
+    diameterNew: size('mm', 1000),
+    diameterMax: size('Discard diameter, mm', 1000),
+    lipDiameter: size('Unworn edge, mm', 1000),
+    outOfRoundMax: num('Limit on diameter, mm', 0, 10),
+    rim: size('Radial thickness of the rim, mm', 100),
+    inertia: size('Drum and what turns with it, kg·mm²', 1e9),
+    heatCapacity: size('J/K', 1e6),
+    cooling: v.strictTuple([num('W/K at rest', 0, 1e4), num('W/K for each km/h', 0, 1e3)]),
+    expansion: num('1/K', 0, 1e-4),
+    wearRate: num('Archard coefficient, mm²/N', 0, 1e-3),
+  }),
+  shoes: v.strictObject({ front: shoe, rear: shoe }),
+  cylinder: v.strictObject({
+    at: point('Middle of the wheel cylinder, mm'),
+    bore: size('mm', 100),
+    stroke: size('Each piston to run-out, mm', 100),
+    cupFriction: num('Each cup, N', 0, 2000),
+    centreSpring: num('Push of the spring between the cups, N', 0, 500),
+    outerDiameter: size('mm', 200),
+    length: size('mm', 300),
+  }),
+  springs: v.array(
+    v.strictObject({
+      name: words('Name'),
+      ends: v.strictTuple([springEnd, springEnd]),
+      rate: num('N/mm', 0, 1000),
+      fitted: num('Force as fitted (reference pose), N', 0, 5000),
+    }),
+    'a list of springs',
+  ),
+  adjuster: v.strictObject({
+    kind: v.picklist(
+      ['toothed lever', 'incremental', 'screw strut', 'wedge'],
+      'toothed lever, incremental, screw strut or wedge',
+    ),
+    lengthAtZero: size('Strut from seat to seat at tooth 0, mm'),
+    lostMotion: num('Slot play, mm', 0, 50),
+    teeth: count('Steps from zero to the end', 1, 2000),
+    pitch: v.optional(num('Even growth a step, mm', -50, 50)),
+    perApplication: v.optional(count('Most steps in one application', 1, 2000), 1),
+    climbForce: v.optional(num('Force at the strut while a tooth is climbed, N', 0, 500), 0),
+    hotLock: v.optional(num('Temperature above which the lever is held, °C', -50, 1000)),
+    lever: v.optional(
+      v.strictObject({
+        pin: point('Lever pin in the zero position, mm'),
+        nose: size('Pin to nose, mm', 200),
+        startAngle: num('Nose from the strut axis at tooth 0, degrees', 0, 180),
+        toothAngle: num('Turn of one tooth, degrees', -45, 45),
+        toothRadius: size('Pin to tooth root, mm', 200),
+        toothHeight: size('mm', 20),
+        firstTooth: num('Direction of tooth 0 from the pin, degrees', -360, 360),
+        window: v.strictTuple([size('Finger width, mm', 50), size('Window height, mm', 50)]),
+      }),
+    ),
+  }),
+  parkingLever: v.strictObject({
+    pivot: point('On the rear web, mm'),
+    hook: point('Cable hook, mm'),
+    cableGuide: point('Where the cable leaves, mm'),
+    pullDirection: v.optional(num('Direction of the pull, degrees; else towards the guide', -360, 360)),
+    handRatio: size('Hand lever ratio', 100),
+    handEfficiency: num('0..1', 0.01, 1),
+    perNotch: size('Cable for one notch, mm', 50),
+    slack: num('mm', 0, 200),
+    stiffness: size('Each cable, N/mm', 1e6),
+  }),
+  hydraulics: v.strictObject({
+    masterBore: size('mm', 100),
+    pedalRatio: size('Pedal ratio', 50),
+    freePlay: num('At the push rod, mm', 0, 50),
+    circuit: num('Give of the rest of the circuit, mm³/MPa', 0, 1e5),
+  }),
+  vehicle: v.strictObject({
+    mass: size('kg', 1e5),
+    tyreRadius: size('mm', 2000),
+    brakes: count('Number of such brakes', 1, 12),
+    share: num('Share of the braking on these wheels', 0, 1),
+  }),
+  duty: v.strictObject({
+    name: words('Name'),
+    pressure: size('bar', 300),
+    stopsPerKm: size('1/km', 100),
+    speed: size('km/h', 300),
+  }),
+  frictionAgainstTemperature: table('Factor on friction'),
+  wearAgainstTemperature: table('Factor on wear'),
+  look: v.strictObject({
+    plateRadius: size('mm'),
+    hubRadius: size('mm'),
+    studCircle: size('mm'),
+    studRadius: size('mm', 50),
+    studs: count('Number', 1, 12),
+    pinRadius: size('mm', 50),
+    eyeRadius: size('mm', 100),
+    accessHole: v.strictObject({
+      at: point('mm'),
+      along: num('degrees', -360, 360),
+      length: size('mm', 100),
+      radius: size('mm', 50),
+    }),
+  }),
+  states: v.array(
+    v.strictObject({
+      name: words('Name'),
+      drumDiameter: v.optional(size('Diameter of the drum that new shoes are put into, mm')),
+      distance: num('Worn on by, km', 0, 1e6),
+    }),
+    'a list of states',
+  ),
+});
+
+export type Scene = v.InferOutput<typeof sceneSchema>;
