@@ -1,0 +1,359 @@
+import { cos, sin } from '../math/trig.ts';
+import { type StickForce, stickForce } from '../contact/stick.ts';
+import { rub } from '../contact/rub.ts';
+import { type Placed, place, turnsOf } from './place.ts';
+import type { Rig, ShoeRig } from './rig.ts';
+import type { Load, Work } from './work.ts';
+
+/**
+ * Every force of the brake at a pose, as generalised forces Q and tangent K = dQ/dy over all
+ * freedoms (front shoe, rear shoe, parking lever). The strut's clamp is not in Q: it is a
+ * multiplier on the seat distance, whose value and gradient are left in the work buffers.
+ *
+ * A force F at a point with motion J_j does Q_j = F·J_j (virtual work). A link of length s under
+ * tension T does Q_j = −T ds/dy_j. Both solvers use this one function.
+ */
+
+/** Elastic grip of a hold-down and of a cup before they slip, N/mm: stiff against the motions that matter (0.01 mm). From memory of metal on metal and rubber lips; only the slip limit is felt. */
+const HOLD_STIFFNESS = 500;
+const CUP_STIFFNESS = 2000;
+/** Formal pull back to the built rest place of a shoe shaken free of friction, N/mm: decides the sideways float alone (below 0.05 N at any reading). */
+const CENTRING = 0.05;
+/** Heel on its flat: normal and sticking stiffness, N/mm (stiff against a lining, soft enough for the step). */
+const HEEL_NORMAL = 1e5;
+const HEEL_STICK = 2e4;
+/** Climb force of the lever's spring comes up over this part of a tooth, mm. */
+const CLIMB_RISE = 0.02;
+
+const stick: StickForce = { force: 0, slope: 0, anchor: 0 };
+
+/** Adds a force that does not depend on the pose, with its geometric tangent. */
+function addForce(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
+  const n = rig.n;
+  for (let j = 0; j < n; j++) {
+    w.q[j] = (w.q[j] as number) + fx * (p.dx[j] as number) + fy * (p.dy[j] as number);
+  }
+  addBend(rig, w, p, fx, fy);
+}
+
+/** Second derivatives of a turned place times a force: d²x/dphi² = −r. */
+function addBend(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
+  if (!p.shoe) return;
+  const n = rig.n;
+  const t = p.shoe.at + p.shoe.freedoms - 1;
+  w.k[t * n + t] = (w.k[t * n + t] as number) - (p.rx * fx + p.ry * fy);
+  if (p.onLever) {
+    const l = rig.leverAt;
+    const b = -(p.lx * fx + p.ly * fy);
+    w.k[l * n + l] = (w.k[l * n + l] as number) + b;
+    w.k[l * n + t] = (w.k[l * n + t] as number) + rig.leverSense * b;
+    w.k[t * n + l] = (w.k[t * n + l] as number) + rig.leverSense * b;
+  }
+}
+
+/** Adds a link from a to b with tension T(s) and slope dT/ds. Length and direction are given. */
+function addLink(
+  rig: Rig,
+  w: Work,
+  a: Placed,
+  b: Placed,
+  tension: number,
+  slope: number,
+  length: number,
+  ex: number,
+  ey: number,
+): void {
+  const n = rig.n;
+  const round = tension / length;
+  for (let j = 0; j < n; j++) {
+    const jx = (b.dx[j] as number) - (a.dx[j] as number);
+    const jy = (b.dy[j] as number) - (a.dy[j] as number);
+    const along = ex * jx + ey * jy;
+    const across = -ey * jx + ex * jy;
+    if (along === 0 && across === 0) continue;
+    w.q[j] = (w.q[j] as number) - tension * along;
+    for (let l = 0; l < n; l++) {
+      const lx = (b.dx[l] as number) - (a.dx[l] as number);
+      const ly = (b.dy[l] as number) - (a.dy[l] as number);
+      w.k[j * n + l] =
+        (w.k[j * n + l] as number) -
+        slope * along * (ex * lx + ey * ly) -
+        round * across * (-ey * lx + ex * ly);
+    }
+  }
+  addBend(rig, w, b, -tension * ex, -tension * ey);
+  addBend(rig, w, a, tension * ex, tension * ey);
+}
+
+function lining(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
+  const force = w.shoeForce[index];
+  const tangent = w.shoeTangent[index];
+  for (let j = 0; j < force.length; j++) force[j] = 0;
+  for (let j = 0; j < tangent.length; j++) tangent[j] = 0;
+  const front = index === 0;
+  rub(
+    front ? load.frontWorn : load.rearWorn,
+    shoe.bedModes,
+    shoe.freedoms,
+    y,
+    shoe.at,
+    front ? w.turns.frontCos : w.turns.rearCos,
+    front ? w.turns.frontSin : w.turns.rearSin,
+    load.drum,
+    front ? load.frontLaw : load.rearLaw,
+    force,
+    tangent,
+    shoe.rub,
+  );
+  for (let j = 0; j < shoe.n; j++) {
+    w.q[shoe.at + j] = (w.q[shoe.at + j] as number) + (force[j] as number);
+    for (let l = 0; l < shoe.n; l++) {
+      const at = (shoe.at + j) * rig.n + shoe.at + l;
+      w.k[at] = (w.k[at] as number) + (tangent[j * shoe.n + l] as number);
+    }
+  }
+  // Bending modes are orthonormal: their own stiffness is the identity (see brake/flex.ts).
+  for (let m = 0; m < shoe.modes; m++) {
+    const at = shoe.at + shoe.freedoms + m;
+    w.q[at] = (w.q[at] as number) - (y[at] as number);
+    w.k[at * rig.n + at] = (w.k[at * rig.n + at] as number) - 1;
+  }
+}
+
+function piston(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): void {
+  const { cylinder } = rig.brake;
+  const toe = w.toe[index];
+  const travel = shoe.outward * (toe.x - (load.toeRest[index] as number));
+  stickForce(travel, load.memory.cup[index] as number, CUP_STIFFNESS, cylinder.cupFriction, stick);
+  const push = load.pressure * cylinder.area + cylinder.centreSpring + stick.force;
+  w.after.cup[index] = stick.anchor;
+  w.piston[index] = push;
+  w.travel[index] = travel;
+  addForce(rig, w, toe, shoe.outward * push, 0);
+  w.outer[2 * index] = (w.outer[2 * index] as number) + shoe.outward * push;
+  if (stick.slope !== 0) {
+    for (let j = 0; j < rig.n; j++) {
+      const dj = toe.dx[j] as number;
+      if (dj === 0) continue;
+      for (let l = 0; l < rig.n; l++) {
+        w.k[j * rig.n + l] =
+          (w.k[j * rig.n + l] as number) + stick.slope * dj * (toe.dx[l] as number);
+      }
+    }
+  }
+}
+
+/** Hold-down: a bristle in the plane, clamped radially at its friction. */
+function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): void {
+  const p = w.hold[index];
+  const n = rig.n;
+  const share = index === 0 ? load.holdShareFront : load.holdShareRear;
+  const limit = shoe.shoe.holdDown.friction * share;
+  const ax = load.memory.hold[2 * index] as number;
+  const ay = load.memory.hold[2 * index + 1] as number;
+  const x = p.x - ax;
+  const y = p.y - ay;
+  const d = Math.sqrt(x * x + y * y);
+  let fx = -HOLD_STIFFNESS * x;
+  let fy = -HOLD_STIFFNESS * y;
+  let slope = -HOLD_STIFFNESS;
+  w.after.hold[2 * index] = ax;
+  w.after.hold[2 * index + 1] = ay;
+  if (HOLD_STIFFNESS * d > limit) {
+    const c = limit / (HOLD_STIFFNESS * d);
+    w.after.hold[2 * index] = p.x - c * x;
+    w.after.hold[2 * index + 1] = p.y - c * y;
+    fx = -c * HOLD_STIFFNESS * x;
+    fy = -c * HOLD_STIFFNESS * y;
+    slope = 0;
+    // Sliding: constant size, direction turns across the motion only.
+    const round = d > 0 ? limit / d : 0;
+    for (let j = 0; j < n; j++) {
+      const cj = d > 0 ? (-y * (p.dx[j] as number) + x * (p.dy[j] as number)) / d : 0;
+      if (cj === 0) continue;
+      for (let l = 0; l < n; l++) {
+        const cl = (-y * (p.dx[l] as number) + x * (p.dy[l] as number)) / d;
+        w.k[j * n + l] = (w.k[j * n + l] as number) - round * cj * cl;
+      }
+    }
+  }
+  if (share < 1) {
+    fx -= CENTRING * (p.x - (load.home[2 * index] as number));
+    fy -= CENTRING * (p.y - (load.home[2 * index + 1] as number));
+    slope -= CENTRING;
+  }
+  addForce(rig, w, p, fx, fy);
+  w.outer[2 * index] = (w.outer[2 * index] as number) + fx;
+  w.outer[2 * index + 1] = (w.outer[2 * index + 1] as number) + fy;
+  if (slope !== 0) {
+    for (let j = 0; j < n; j++) {
+      const jx = slope * (p.dx[j] as number);
+      const jy = slope * (p.dy[j] as number);
+      if (jx === 0 && jy === 0) continue;
+      for (let l = 0; l < n; l++) {
+        w.k[j * n + l] =
+          (w.k[j * n + l] as number) + jx * (p.dx[l] as number) + jy * (p.dy[l] as number);
+      }
+    }
+  }
+}
+
+/** Round heel on its flat: pushes only, with friction against slip u·t − r·turn. */
+function heel(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
+  const anchor = shoe.shoe.anchor;
+  if (anchor.kind !== 'abutment') return;
+  const n = rig.n;
+  const at = shoe.at;
+  const nx = cos(anchor.normal);
+  const ny = sin(anchor.normal);
+  const tx = -ny;
+  const ty = nx;
+  const ux = y[at] as number;
+  const uy = y[at + 1] as number;
+  const depth = -(ux * nx + uy * ny);
+  const push = HEEL_NORMAL * Math.max(0, depth);
+  const slip = ux * tx + uy * ty - anchor.heelRadius * (y[at + 2] as number);
+  stickForce(slip, load.memory.heel[index] as number, HEEL_STICK, anchor.friction * push, stick);
+  w.after.heel[index] = stick.anchor;
+  const f = stick.force;
+  w.q[at] = (w.q[at] as number) + push * nx + f * tx;
+  w.q[at + 1] = (w.q[at + 1] as number) + push * ny + f * ty;
+  w.q[at + 2] = (w.q[at + 2] as number) - f * anchor.heelRadius;
+  w.heel[2 * index] = push * nx + f * tx;
+  w.heel[2 * index + 1] = push * ny + f * ty;
+  const kn = depth > 0 ? HEEL_NORMAL : 0;
+  // Slipping friction follows the normal force: df = sign(f)·mu·dN.
+  const coupled = stick.slope === 0 && f !== 0 ? (f > 0 ? 1 : -1) * anchor.friction * kn : 0;
+  const normal = [nx, ny, 0];
+  const along = [tx, ty, -anchor.heelRadius];
+  for (let j = 0; j < 3; j++) {
+    for (let l = 0; l < 3; l++) {
+      const nj = normal[j] as number;
+      const nl = normal[l] as number;
+      const tj = along[j] as number;
+      const tl = along[l] as number;
+      const i = (at + j) * n + at + l;
+      w.k[i] =
+        (w.k[i] as number) - kn * nj * nl + stick.slope * tj * tl - coupled * tj * nl;
+    }
+  }
+}
+
+/** Books a spring's pull on its shoe: force and moment about the anchor. */
+function springOn(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
+  if (!p.shoe) return;
+  const o = p.shoe === rig.front ? 0 : 1;
+  w.outer[2 * o] = (w.outer[2 * o] as number) + fx;
+  w.outer[2 * o + 1] = (w.outer[2 * o + 1] as number) + fy;
+  w.springMoment[o] = (w.springMoment[o] as number) + p.rx * fy - p.ry * fx;
+}
+
+function springs(rig: Rig, w: Work, y: Float64Array): void {
+  for (let i = 0; i < rig.springs.length; i++) {
+    const spring = rig.brake.springs[i];
+    const link = rig.springs[i];
+    if (!spring || !link) continue;
+    const a = place(rig, y, w.turns, link.a, w.springA);
+    const b = place(rig, y, w.turns, link.b, w.springB);
+    const dx = b.x - a.x;
+    const dy = b.y - a.y;
+    const s = Math.sqrt(dx * dx + dy * dy);
+    // Tension only (references: extension spring, force = initial tension + rate × stretch).
+    const pull = spring.fitted + spring.rate * (s - spring.fittedLength);
+    const tension = Math.max(0, pull);
+    w.springForce[i] = tension;
+    w.springEnds[4 * i] = a.x;
+    w.springEnds[4 * i + 1] = a.y;
+    w.springEnds[4 * i + 2] = b.x;
+    w.springEnds[4 * i + 3] = b.y;
+    const ex = dx / s;
+    const ey = dy / s;
+    addLink(rig, w, a, b, tension, pull > 0 ? spring.rate : 0, s, ex, ey);
+    springOn(rig, w, a, tension * ex, tension * ey);
+    springOn(rig, w, b, -tension * ex, -tension * ey);
+  }
+}
+
+/** Distance of the strut seats, its gradient, and the pull of a climbing lever. */
+function strut(rig: Rig, w: Work, y: Float64Array, load: Load): void {
+  const a = place(rig, y, w.turns, rig.front.seat, w.seat[0]);
+  const b = place(rig, y, w.turns, rig.rear.seat, w.seat[1]);
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const s = Math.sqrt(dx * dx + dy * dy);
+  const ex = dx / s;
+  const ey = dy / s;
+  w.separation = s;
+  w.seatX = ex;
+  w.seatY = ey;
+  for (let j = 0; j < rig.n; j++) {
+    w.seatGradient[j] =
+      ex * ((b.dx[j] as number) - (a.dx[j] as number)) +
+      ey * ((b.dy[j] as number) - (a.dy[j] as number));
+  }
+  const { adjuster } = rig.brake;
+  const climbed = s - load.strutLength - adjuster.lostMotion;
+  w.climbForce = 0;
+  if (adjuster.climbForce > 0 && climbed > 0 && load.nextTooth > 0) {
+    const rising = climbed < CLIMB_RISE;
+    w.climbForce = adjuster.climbForce * (rising ? climbed / CLIMB_RISE : 1);
+    addLink(rig, w, a, b, w.climbForce, rising ? adjuster.climbForce / CLIMB_RISE : 0, s, ex, ey);
+    w.outer[0] = (w.outer[0] as number) + w.climbForce * ex;
+    w.outer[1] = (w.outer[1] as number) + w.climbForce * ey;
+    w.outer[2] = (w.outer[2] as number) - w.climbForce * ex;
+    w.outer[3] = (w.outer[3] as number) - w.climbForce * ey;
+  }
+}
+
+/** Adds the geometric tangent of the strut's clamp force (compression S: Q = S·gradient). */
+export function addClampTangent(rig: Rig, w: Work, clamp: number): void {
+  const n = rig.n;
+  const a = w.seat[0];
+  const b = w.seat[1];
+  const round = clamp / w.separation;
+  for (let j = 0; j < n; j++) {
+    const jx = (b.dx[j] as number) - (a.dx[j] as number);
+    const jy = (b.dy[j] as number) - (a.dy[j] as number);
+    const across = -w.seatY * jx + w.seatX * jy;
+    if (across === 0) continue;
+    for (let l = 0; l < n; l++) {
+      const lx = (b.dx[l] as number) - (a.dx[l] as number);
+      const ly = (b.dy[l] as number) - (a.dy[l] as number);
+      w.k[j * n + l] =
+        (w.k[j * n + l] as number) + round * across * (-w.seatY * lx + w.seatX * ly);
+    }
+  }
+  addBend(rig, w, b, clamp * w.seatX, clamp * w.seatY);
+  addBend(rig, w, a, -clamp * w.seatX, -clamp * w.seatY);
+}
+
+function shoeForces(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
+  lining(rig, w, y, load, shoe, index);
+  place(rig, y, w.turns, shoe.toe, w.toe[index]);
+  piston(rig, w, load, shoe, index);
+  place(rig, y, w.turns, shoe.hold, w.hold[index]);
+  holdDown(rig, w, load, shoe, index);
+  heel(rig, w, y, load, shoe, index);
+}
+
+/** Fills w.q and w.k for pose y under the load. */
+export function assemble(rig: Rig, w: Work, y: Float64Array, load: Load): void {
+  const { q, k } = w;
+  for (let j = 0; j < q.length; j++) q[j] = 0;
+  for (let j = 0; j < k.length; j++) k[j] = 0;
+  for (let j = 0; j < 4; j++) w.outer[j] = 0;
+  w.springMoment[0] = 0;
+  w.springMoment[1] = 0;
+  turnsOf(rig, y, w.turns);
+  shoeForces(rig, w, y, load, rig.front, 0);
+  shoeForces(rig, w, y, load, rig.rear, 1);
+  springs(rig, w, y);
+  strut(rig, w, y, load);
+  if (load.cable > 0) {
+    const hook = place(rig, y, w.turns, rig.hook, w.hook);
+    const [px, py] = rig.brake.parkingLever.pull;
+    addForce(rig, w, hook, load.cable * px, load.cable * py);
+    w.outer[2] = (w.outer[2] as number) + load.cable * px;
+    w.outer[3] = (w.outer[3] as number) + load.cable * py;
+  }
+}

@@ -1,0 +1,99 @@
+import type { Point } from '../brake/types.ts';
+import type { Press, Solved } from './balance.ts';
+import type { Instant, ShoeInstant } from './instant.ts';
+import type { ShoeRig } from './rig.ts';
+
+function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
+  const { work: w, pose, load, solution } = s;
+  const { rub, bed } = shoe;
+  const drum = load.drum;
+  const at = shoe.at;
+  let nx = 0;
+  let ny = 0;
+  let tx = 0;
+  let ty = 0;
+  let sum = 0;
+  let torque = 0;
+  const pressure = new Float64Array(bed.count);
+  for (let i = 0; i < bed.count; i++) {
+    const px = (rub.faceX[i] as number) - drum.x;
+    const py = (rub.faceY[i] as number) - drum.y;
+    const rho = Math.sqrt(px * px + py * py);
+    const n = rub.normal[i] as number;
+    const t = rub.friction[i] as number;
+    nx -= (n * px) / rho;
+    ny -= (n * py) / rho;
+    tx -= (t * py) / rho;
+    ty += (t * px) / rho;
+    sum += n;
+    torque -= rho * t;
+    pressure[i] = n / bed.area;
+  }
+  // Compression S pushes the front seat away from the rear one.
+  const clamp = solution.strutOn ? solution.clamp : 0;
+  const sign = index === 0 ? -1 : 1;
+  const sx = sign * clamp * w.seatX;
+  const sy = sign * clamp * w.seatY;
+  const anchorForce: Point =
+    shoe.freedoms === 1
+      ? [
+          -(nx + tx + sx + (w.outer[2 * index] as number)),
+          -(ny + ty + sy + (w.outer[2 * index + 1] as number)),
+        ]
+      : [w.heel[2 * index] as number, w.heel[2 * index + 1] as number];
+  const toe = w.toe[index];
+  const arm = shoe.shoe.toe[1] - shoe.shoe.anchor.at[1];
+  const push = w.piston[index] as number;
+  // Moments about the anchor: piston along x at the toe, then the springs; outward positive.
+  const moment = -toe.ry * shoe.outward * push + (w.springMoment[index] as number);
+  return {
+    side: shoe.side,
+    pose: {
+      ux: shoe.freedoms === 3 ? (pose[at] as number) : 0,
+      uy: shoe.freedoms === 3 ? (pose[at + 1] as number) : 0,
+      phi: pose[at + shoe.freedoms - 1] as number,
+      modes: Array.from(pose.subarray(at + shoe.freedoms, at + shoe.n)),
+    },
+    pressure,
+    gap: rub.gap.slice(),
+    angle: bed.angle.slice(),
+    normalForce: [nx, ny],
+    frictionForce: [tx, ty],
+    normalSum: sum,
+    torqueOnDrum: torque,
+    anchorForce,
+    pistonForce: push,
+    toeForce: (moment * shoe.opening) / arm,
+    pistonTravel: w.travel[index] as number,
+    toe: [toe.x, toe.y],
+  };
+}
+
+/** Gathers a solved pose into an instant (own copies; nothing points into the solver's buffers). */
+export function instantOf(s: Solved, press: Press, drumAngle = 0): Instant {
+  const { dressed: d, work: w, solution, load } = s;
+  const { rig } = d;
+  const climbed = w.separation - d.strutLength - rig.brake.adjuster.lostMotion;
+  const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
+  return {
+    pressure: press.pressure,
+    turning: press.turning,
+    drumAngle,
+    drumRadius: d.drum.radius,
+    shoes: { front: shoeInstant(s, rig.front, 0), rear: shoeInstant(s, rig.rear, 1) },
+    tooth: d.state.tooth,
+    strutLength: d.strutLength,
+    separation: w.separation,
+    strutForce: solution.strutOn ? Math.max(0, solution.clamp) : 0,
+    climb,
+    springs: Array.from(w.springForce, (force, i) => ({
+      force,
+      from: [w.springEnds[4 * i] as number, w.springEnds[4 * i + 1] as number] as const,
+      to: [w.springEnds[4 * i + 2] as number, w.springEnds[4 * i + 3] as number] as const,
+    })),
+    leverAngle: s.pose[rig.leverAt] as number,
+    cableForce: load.cable,
+    locked: null,
+    residual: solution.residual,
+  };
+}

@@ -1,0 +1,214 @@
+import { solveInPlace } from '../math/solve.ts';
+import { addClampTangent, assemble } from './assemble.ts';
+import type { Rig } from './rig.ts';
+import type { Load, Work } from './work.ts';
+
+/**
+ * Inertia of a step of time h: the solver then finds the pose at its end by backward Euler,
+ * M (y − y0 − h v0) / h² = Q(y). Null at rest: Q(y) = 0.
+ */
+export interface Inertia {
+  /** Mass matrix over all freedoms, n×n, over h². */
+  readonly massOverH2: Float64Array;
+  /** y0 + h·v0. */
+  readonly free: Float64Array;
+}
+
+/** Which one-sided supports act. */
+export interface Supports {
+  /** The strut is clamped between its seats. */
+  strutOn: boolean;
+  /** The parking lever has left its stop. */
+  leverFree: boolean;
+}
+
+export interface Solution extends Supports {
+  /** Clamp force of the strut, N. */
+  clamp: number;
+  /** Greatest unbalanced force, N (moments over a 100 mm arm). */
+  residual: number;
+  iterations: number;
+  converged: boolean;
+}
+
+/** Moments are weighed as forces on this arm, mm. */
+const ARM = 100;
+/** Largest turn in one iteration, rad: 0.15 mm at a 100 mm radius, so that contact is not jumped over. */
+const MOST_TURN = 1.5e-3;
+const MOST_SHIFT = 0.15;
+/** Unbalanced force that counts as nothing, N: 1e-9 of a usual piston force. */
+const NOTHING = 1e-6;
+
+function rowScale(rig: Rig, j: number): number {
+  if (j === rig.leverAt) return 1 / ARM;
+  const shoe = j >= rig.rear.at ? rig.rear : rig.front;
+  const local = j - shoe.at;
+  return local === shoe.freedoms - 1 ? 1 / ARM : 1;
+}
+
+/** Fills the residual (into w.rhs) and returns its greatest entry in newtons. */
+function residualOf(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  inertia: Inertia | null,
+  s: Solution,
+): number {
+  assemble(rig, w, y, load);
+  const n = rig.n;
+  let worst = 0;
+  for (let j = 0; j < n; j++) {
+    let r = (w.q[j] as number) + (s.strutOn ? s.clamp * (w.seatGradient[j] as number) : 0);
+    if (inertia) {
+      for (let l = 0; l < n; l++) {
+        const m = inertia.massOverH2[j * n + l] as number;
+        if (m !== 0) r -= m * ((y[l] as number) - (inertia.free[l] as number));
+      }
+    }
+    if (j === rig.leverAt && !s.leverFree) r = 0;
+    w.rhs[j] = -r;
+    worst = Math.max(worst, Math.abs(r) * rowScale(rig, j));
+  }
+  if (s.strutOn) {
+    const gap = w.separation - load.strutLength;
+    w.rhs[n] = -gap;
+    // A gap counts as the force it would take on a stiff strut, 1e6 N/mm.
+    worst = Math.max(worst, Math.abs(gap) * 1e6);
+  }
+  return worst;
+}
+
+function fillMatrix(rig: Rig, w: Work, inertia: Inertia | null, s: Solution): number {
+  const n = rig.n;
+  const size = s.strutOn ? n + 1 : n;
+  if (s.strutOn) addClampTangent(rig, w, s.clamp);
+  for (let j = 0; j < n; j++) {
+    for (let l = 0; l < n; l++) {
+      let a = w.k[j * n + l] as number;
+      if (inertia) a -= inertia.massOverH2[j * n + l] as number;
+      w.matrix[j * size + l] = a;
+    }
+    if (s.strutOn) {
+      w.matrix[j * size + n] = w.seatGradient[j] as number;
+      w.matrix[n * size + j] = w.seatGradient[j] as number;
+    }
+  }
+  if (s.strutOn) w.matrix[n * size + n] = 0;
+  if (!s.leverFree) {
+    const l = rig.leverAt;
+    for (let j = 0; j < size; j++) w.matrix[l * size + j] = 0;
+    w.matrix[l * size + l] = 1;
+    w.rhs[l] = 0;
+  }
+  return size;
+}
+
+/** Newton with a capped step and halving; supports held as given. */
+function newton(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  inertia: Inertia | null,
+  s: Solution,
+): boolean {
+  const n = rig.n;
+  let worst = residualOf(rig, w, y, load, inertia, s);
+  const before = new Float64Array(n);
+  for (let i = 0; i < 60; i++) {
+    if (worst < NOTHING) {
+      s.residual = worst;
+      return true;
+    }
+    s.iterations++;
+    const size = fillMatrix(rig, w, inertia, s);
+    if (!solveInPlace(w.matrix, w.rhs, size)) break;
+    let scale = 1;
+    for (let j = 0; j < n; j++) {
+      const step = Math.abs(w.rhs[j] as number);
+      const most = rowScale(rig, j) < 1 ? (j === rig.leverAt ? 0.1 : MOST_TURN) : MOST_SHIFT;
+      if (step * scale > most) scale = most / step;
+    }
+    before.set(y);
+    const clampBefore = s.clamp;
+    const stepRhs = w.rhs.slice(0, size);
+    let tries = 0;
+    let next = Number.POSITIVE_INFINITY;
+    for (; tries < 12; tries++) {
+      for (let j = 0; j < n; j++) y[j] = (before[j] as number) + scale * (stepRhs[j] as number);
+      // The clamp force is linear in its own row: take its full Newton value.
+      if (s.strutOn) s.clamp = clampBefore + (stepRhs[n] as number);
+      next = residualOf(rig, w, y, load, inertia, s);
+      // A touch makes the residual jump up once; only halve when late and not falling.
+      if (i < 8 || next <= worst * 1.0001 || next < NOTHING) break;
+      scale /= 2;
+    }
+    worst = next;
+    if (!Number.isFinite(worst)) break;
+  }
+  s.residual = worst;
+  // Rounding can keep the last digit from settling; this is still 1e-7 of a usual force.
+  return worst < 1e-4;
+}
+
+/**
+ * Finds the pose where all forces balance, with the one-sided supports (strut clamp, lever stop)
+ * decided by an active set: drop a strut that would pull, put on one that would be entered, free a
+ * lever that leaves its stop, stop one that would pass it.
+ *
+ * @param y pose, guess in, solution out
+ * @param leverStop turn of the lever on its stop (or where a short cable holds it), rad
+ * @param shaken the drum turns: hold-downs of shoes free of the strut lose their friction's share
+ */
+export function solvePose(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  inertia: Inertia | null,
+  leverStop: number,
+  shaken: boolean,
+  guess: Supports,
+): Solution {
+  const s: Solution = {
+    strutOn: guess.strutOn,
+    leverFree: guess.leverFree,
+    clamp: 0,
+    residual: 0,
+    iterations: 0,
+    converged: false,
+  };
+  const shakenShare = (side: 'front' | 'rear') =>
+    shaken && !s.strutOn ? 1 - rig[side].shoe.holdDown.shakenOff : 1;
+  for (let round = 0; round < 8; round++) {
+    if (!s.leverFree) y[rig.leverAt] = leverStop;
+    load.holdShareFront = shakenShare('front');
+    load.holdShareRear = shakenShare('rear');
+    if (!s.strutOn) s.clamp = 0;
+    s.converged = newton(rig, w, y, load, inertia, s);
+    let changed = false;
+    if (s.strutOn && s.clamp < 0) {
+      s.strutOn = false;
+      s.leverFree = false;
+      changed = true;
+    } else if (!s.strutOn && w.separation < load.strutLength - 1e-12) {
+      s.strutOn = true;
+      changed = true;
+    } else if (!s.leverFree && load.cable > 0) {
+      const drive =
+        (w.q[rig.leverAt] as number) +
+        (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0);
+      if (drive > 1e-6) {
+        s.leverFree = true;
+        s.strutOn = true;
+        changed = true;
+      }
+    } else if (s.leverFree && (y[rig.leverAt] as number) < leverStop) {
+      s.leverFree = false;
+      changed = true;
+    }
+    if (!changed) return s;
+  }
+  return s;
+}

@@ -1,0 +1,121 @@
+import type { WornBed } from '../contact/bed.ts';
+import type { DrumNow, Friction } from '../contact/rub.ts';
+import { makePlaced, type Placed, type Turns } from './place.ts';
+import type { Rig } from './rig.ts';
+
+/** Where each dry-friction bristle holds: what a brake remembers between two instants. */
+export interface Memory {
+  /** Hold-down anchor of front and rear shoe: x, y, x, y, mm. */
+  readonly hold: Float64Array;
+  /** Piston cups: travel at which each bristle holds, mm. */
+  readonly cup: Float64Array;
+  /** Heel slip at which each abutment's bristle holds, mm. */
+  readonly heel: Float64Array;
+}
+
+export const makeMemory = (): Memory => ({
+  hold: new Float64Array(4),
+  cup: new Float64Array(2),
+  heel: new Float64Array(2),
+});
+
+export function copyMemory(from: Memory, to: Memory): void {
+  to.hold.set(from.hold);
+  to.cup.set(from.cup);
+  to.heel.set(from.heel);
+}
+
+/** Everything that acts at one instant beside the pose. */
+export interface Load {
+  pressure: number;
+  /** Cable pull at the hook, N. */
+  cable: number;
+  frontWorn: WornBed;
+  rearWorn: WornBed;
+  frontLaw: Friction;
+  rearLaw: Friction;
+  drum: DrumNow;
+  /** Anchors before the instant; the evaluation writes those after it to `after`. */
+  memory: Memory;
+  /** Hold-down places of the built rest pose: x, y, x, y, mm. */
+  home: Float64Array;
+  /** Toe x of each shoe in the built rest pose, from which piston travel counts, mm. */
+  toeRest: Float64Array;
+  strutLength: number;
+  /** Growth of the strut by its next tooth, mm; 0 at the last. */
+  nextTooth: number;
+  /** Share of hold-down friction that acts on each shoe: 1 or 1 − shakenOff. */
+  holdShareFront: number;
+  holdShareRear: number;
+}
+
+/** Buffers of one evaluation, reused. */
+export interface Work {
+  readonly q: Float64Array;
+  readonly k: Float64Array;
+  readonly shoeForce: readonly [Float64Array, Float64Array];
+  readonly shoeTangent: readonly [Float64Array, Float64Array];
+  /** Gradient of the strut seat distance over all freedoms. */
+  readonly seatGradient: Float64Array;
+  separation: number;
+  /** Unit vector from front to rear seat. */
+  seatX: number;
+  seatY: number;
+  readonly turns: Turns;
+  readonly toe: readonly [Placed, Placed];
+  readonly seat: readonly [Placed, Placed];
+  readonly hold: readonly [Placed, Placed];
+  readonly hook: Placed;
+  readonly springA: Placed;
+  readonly springB: Placed;
+  readonly springForce: Float64Array;
+  /** Spring ends, x y x y for each spring, mm. */
+  readonly springEnds: Float64Array;
+  /** External force on each shoe without strut, anchor: x, y. */
+  readonly outer: Float64Array;
+  /** Moment of the springs on each shoe about its anchor, N·mm. */
+  readonly springMoment: Float64Array;
+  readonly piston: Float64Array;
+  readonly travel: Float64Array;
+  readonly heel: Float64Array;
+  climbForce: number;
+  readonly after: Memory;
+  readonly matrix: Float64Array;
+  readonly rhs: Float64Array;
+}
+
+export function makeWork(rig: Rig): Work {
+  const n = rig.n;
+  const size = n + 1;
+  return {
+    q: new Float64Array(n),
+    k: new Float64Array(n * n),
+    shoeForce: [new Float64Array(rig.front.n), new Float64Array(rig.rear.n)],
+    shoeTangent: [
+      new Float64Array(rig.front.n * rig.front.n),
+      new Float64Array(rig.rear.n * rig.rear.n),
+    ],
+    seatGradient: new Float64Array(n),
+    separation: 0,
+    seatX: 1,
+    seatY: 0,
+    turns: { frontCos: 1, frontSin: 0, rearCos: 1, rearSin: 0, leverCos: 1, leverSin: 0 },
+    toe: [makePlaced(n), makePlaced(n)],
+    seat: [makePlaced(n), makePlaced(n)],
+    hold: [makePlaced(n), makePlaced(n)],
+    hook: makePlaced(n),
+    springA: makePlaced(n),
+    springB: makePlaced(n),
+    springForce: new Float64Array(rig.springs.length),
+    springEnds: new Float64Array(4 * rig.springs.length),
+    outer: new Float64Array(4),
+    springMoment: new Float64Array(2),
+    piston: new Float64Array(2),
+    travel: new Float64Array(2),
+    heel: new Float64Array(4),
+    climbForce: 0,
+    after: makeMemory(),
+    matrix: new Float64Array(size * size),
+    rhs: new Float64Array(size),
+  };
+}

@@ -1,0 +1,101 @@
+import type { Drum, Lining, Point } from '../brake/types.ts';
+import { cos, sin } from '../math/trig.ts';
+
+/**
+ * The lining as N elements along its arc, each a one-sided radial spring
+ * (Winkler bed: pressure = modulus / thickness × penetration; e.g. Timoshenko, Strength of
+ * Materials II, "beams on elastic foundation", here on a rigid or slender shoe).
+ */
+export interface Bed {
+  readonly count: number;
+  /** Middle of each element in the reference pose, rad. */
+  readonly angle: Float64Array;
+  readonly dirX: Float64Array;
+  readonly dirY: Float64Array;
+  /** Unworn rubbing face: distance from the drum axis in the reference pose, mm. */
+  readonly face: Float64Array;
+  /** Unworn thickness, mm. */
+  readonly thickness: Float64Array;
+  /** Area of one element, mm². */
+  readonly area: number;
+  readonly modulus: number;
+  /** Pin or heel centre, mm. */
+  readonly anchor: Point;
+}
+
+/**
+ * Builds the bed. The face is a circle of the ground radius whose middle touches the new drum:
+ * its centre lies (R − r_g) along the middle of the arc, so a ray at angle d from the middle meets
+ * it at (R − r_g)·cos d + sqrt(r_g² − (R − r_g)²·sin² d) (plane trigonometry). Sloped ends are cut
+ * from it.
+ */
+export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: number): Bed {
+  const angle = new Float64Array(count);
+  const dirX = new Float64Array(count);
+  const dirY = new Float64Array(count);
+  const face = new Float64Array(count);
+  const thickness = new Float64Array(count);
+  const step = (lining.to - lining.from) / count;
+  const middle = (lining.from + lining.to) / 2;
+  const shift = drum.radiusNew - lining.groundRadius;
+  for (let i = 0; i < count; i++) {
+    const a = lining.from + (i + 0.5) * step;
+    const s = sin(a - middle) * shift;
+    const fromEnd = Math.min(a - lining.from, lining.to - a);
+    const cut =
+      fromEnd < lining.chamferArc ? lining.chamferDepth * (1 - fromEnd / lining.chamferArc) : 0;
+    const r =
+      cos(a - middle) * shift +
+      Math.sqrt(lining.groundRadius * lining.groundRadius - s * s) -
+      cut;
+    angle[i] = a;
+    dirX[i] = cos(a);
+    dirY[i] = sin(a);
+    face[i] = r;
+    thickness[i] = lining.thicknessNew + r - drum.radiusNew;
+  }
+  return {
+    count,
+    angle,
+    dirX,
+    dirY,
+    face,
+    thickness,
+    area: lining.width * drum.radiusNew * step,
+    modulus: lining.modulus,
+    anchor,
+  };
+}
+
+/** The bed as worn: where each element's face stands and how stiff it is. Made anew when wear changes. */
+export interface WornBed {
+  readonly bed: Bed;
+  /** Face of each element from the anchor, shoe frame, mm. */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** N/mm of penetration. */
+  readonly stiffness: Float64Array;
+}
+
+/** Least thickness left in the stiffness when a lining is worn through, mm: keeps it finite. */
+const WORN_THROUGH = 0.05;
+
+/**
+ * @param wear depth worn off each element, mm
+ * @param softening extra compliance of each element, mm/MPa: k·s of a wear lump taken implicitly
+ * (see wear/lump.ts); 0 otherwise
+ */
+export function wornBed(bed: Bed, wear: Float64Array, softening = 0): WornBed {
+  const x = new Float64Array(bed.count);
+  const y = new Float64Array(bed.count);
+  const stiffness = new Float64Array(bed.count);
+  for (let i = 0; i < bed.count; i++) {
+    const w = wear[i] as number;
+    const r = (bed.face[i] as number) - w;
+    x[i] = r * (bed.dirX[i] as number) - bed.anchor[0];
+    y[i] = r * (bed.dirY[i] as number) - bed.anchor[1];
+    const t = Math.max(WORN_THROUGH, (bed.thickness[i] as number) - w);
+    stiffness[i] = bed.area / (t / bed.modulus + softening);
+  }
+  return { bed, x, y, stiffness };
+}

@@ -1,0 +1,249 @@
+import type { WornBed } from './bed.ts';
+
+/** Where the drum stands: centre, inner radius, and an oval part: r = radius + oval·cos 2(angle − phase). */
+export interface DrumNow {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly oval: number;
+  /** cos and sin of twice the phase. */
+  readonly ovalCos: number;
+  readonly ovalSin: number;
+}
+
+export const roundDrum = (radius: number): DrumNow => ({
+  x: 0,
+  y: 0,
+  radius,
+  oval: 0,
+  ovalCos: 1,
+  ovalSin: 0,
+});
+
+/**
+ * Friction between lining and drum, one law in three uses:
+ * - `slide`: the drum turns (or is about to): friction is mu·N along the turning;
+ * - `stick`: bristles: an elastic deflection clamped at mu·N (Dahl's model as regularised by
+ *   Haessig & Friedland 1991, "bristle" friction), for stick, slip, reversal and holding;
+ * - `press`: standing drum, one press from rest without memory: a bristle grows from the touch in
+ *   proportion to the penetration, so friction is a share of N between −mu and mu, element by element.
+ */
+export type Friction =
+  | { readonly kind: 'slide'; readonly mu: number; readonly sense: -1 | 0 | 1 }
+  | { readonly kind: 'press'; readonly mu: number; readonly start: Float64Array }
+  | {
+      readonly kind: 'stick';
+      readonly mu: number;
+      /** Deflection of each bristle before the step, mm (drum ahead of the lining is positive). */
+      readonly deflection: Float64Array;
+      /** Place of each face before the step, mm. */
+      readonly beforeX: Float64Array;
+      readonly beforeY: Float64Array;
+      /** Turn of the drum over the step, rad. */
+      readonly turn: number;
+    };
+
+/**
+ * Shear stiffness of the lining over its compressive stiffness: G / E = 1 / (2(1 + nu)) with nu of
+ * about 0.25 (Hooke's law of an isotropic solid; nu of lining material from memory).
+ */
+export const SHEAR_SHARE = 0.4;
+
+/** Results of one evaluation; arrays are reused. */
+export interface Rub {
+  readonly normal: Float64Array;
+  readonly gap: Float64Array;
+  readonly friction: Float64Array;
+  readonly faceX: Float64Array;
+  readonly faceY: Float64Array;
+  /** Bristle deflection after the step, mm. */
+  readonly deflection: Float64Array;
+}
+
+export function makeRub(count: number): Rub {
+  const make = () => new Float64Array(count);
+  return {
+    normal: make(),
+    gap: make(),
+    friction: make(),
+    faceX: make(),
+    faceY: make(),
+    deflection: make(),
+  };
+}
+
+/** Radial (x) and tangential (y) elastic displacement of each element by unit mode; row-major count×modes. */
+export interface BedModes {
+  readonly count: number;
+  readonly radial: Float64Array;
+  readonly tangential: Float64Array;
+}
+
+const dn = new Float64Array(16);
+const dt = new Float64Array(16);
+
+/**
+ * Forces of the drum on one lining at a pose, added to the shoe's generalised force and tangent.
+ *
+ * Free body of element i: x_i its face, e_r = x_i/|x_i| from the drum centre, e_t a quarter turn
+ * counter-clockwise. Penetration = |x_i| − R; N = k·penetration, never negative, on the shoe along
+ * −e_r; friction T on the shoe along e_t. With J_j the motion of x_i in freedom j,
+ *   Q_j += −N e_r·J_j + T e_t·J_j,   dN = k e_r·dx,   dT = A e_r·dx + B e_t·dx
+ * (A = ±mu·k sliding; B = −k_t sticking). Turning of e_r, e_t with x is left out of the tangent
+ * (a relative 1e-4, penetration over radius), not out of the force.
+ *
+ * @param freedoms rigid freedoms: 1 (turn about the pin) or 3 (shift of the heel centre, turn)
+ * @param q all freedoms; this shoe's begin at index `at`: [turn] or [ux, uy, turn], then mode amplitudes
+ * @param force generalised force, length n = freedoms + modes, added to; N or N·mm
+ * @param tangent dQ/dq, n×n row-major, added to
+ */
+export function rub(
+  worn: WornBed,
+  modes: BedModes | null,
+  freedoms: 1 | 3,
+  q: Float64Array,
+  at: number,
+  cosTurn: number,
+  sinTurn: number,
+  drum: DrumNow,
+  law: Friction,
+  force: Float64Array,
+  tangent: Float64Array,
+  out: Rub,
+): void {
+  const { bed, x, y, stiffness } = worn;
+  const extra = modes ? modes.count : 0;
+  const n = freedoms + extra;
+  const ux = freedoms === 3 ? (q[at] as number) : 0;
+  const uy = freedoms === 3 ? (q[at + 1] as number) : 0;
+  const cx = bed.anchor[0] + ux - drum.x;
+  const cy = bed.anchor[1] + uy - drum.y;
+  const slide = law.kind === 'slide' ? law.mu * law.sense : 0;
+  const single = n === 1;
+  let force0 = 0;
+  let tangent0 = 0;
+  const { dirX, dirY, count } = bed;
+  const { gap, faceX, faceY, normal: normals, friction: frictions, deflection: deflections } = out;
+  const stick = law.kind === 'stick' ? law : null;
+  const press = law.kind === 'press' ? law : null;
+  for (let i = 0; i < count; i++) {
+    let lx = x[i] as number;
+    let ly = y[i] as number;
+    const ex = dirX[i] as number;
+    const ey = dirY[i] as number;
+    if (modes) {
+      let gr = 0;
+      let gt = 0;
+      for (let m = 0; m < extra; m++) {
+        const z = q[at + freedoms + m] as number;
+        gr += (modes.radial[i * extra + m] as number) * z;
+        gt += (modes.tangential[i * extra + m] as number) * z;
+      }
+      lx += gr * ex - gt * ey;
+      ly += gr * ey + gt * ex;
+    }
+    const rx = cosTurn * lx - sinTurn * ly;
+    const ry = sinTurn * lx + cosTurn * ly;
+    const px = cx + rx;
+    const py = cy + ry;
+    const rho = Math.sqrt(px * px + py * py);
+    const nx = px / rho;
+    const ny = py / rho;
+    let radius = drum.radius;
+    if (drum.oval !== 0) {
+      radius += drum.oval * ((nx * nx - ny * ny) * drum.ovalCos + 2 * nx * ny * drum.ovalSin);
+    }
+    const penetration = rho - radius;
+    gap[i] = -penetration;
+    faceX[i] = px + drum.x;
+    faceY[i] = py + drum.y;
+    if (penetration <= 0) {
+      normals[i] = 0;
+      frictions[i] = 0;
+      deflections[i] = 0;
+      continue;
+    }
+    const k = stiffness[i] as number;
+    const normal = k * penetration;
+    let friction = slide * normal;
+    let a = slide * k;
+    let b = 0;
+    if (press) {
+      const share = press.start[i] as number;
+      friction = share * normal;
+      a = share * k;
+    } else if (stick) {
+      const kt = k * SHEAR_SHARE;
+      const bx = (stick.beforeX[i] as number) - drum.x;
+      const by = (stick.beforeY[i] as number) - drum.y;
+      const moved = -ny * (px - bx) + nx * (py - by);
+      // A face that was clear before the step rubs only for the part of it after the touch.
+      const clear = radius - Math.sqrt(bx * bx + by * by);
+      const rubbed = clear > 0 ? penetration / (penetration + clear) : 1;
+      const deflection = (stick.deflection[i] as number) + rubbed * (stick.turn * rho - moved);
+      const most = stick.mu * normal;
+      friction = kt * deflection;
+      if (friction > most) {
+        friction = most;
+        a = stick.mu * k;
+      } else if (friction < -most) {
+        friction = -most;
+        a = -stick.mu * k;
+      } else {
+        a = 0;
+        b = -kt * rubbed;
+      }
+      deflections[i] = friction / kt;
+    }
+    normals[i] = normal;
+    frictions[i] = friction;
+    if (single) {
+      // One freedom, the turn: the same sums without the small matrices.
+      const n0 = rx * ny - ry * nx;
+      const t0 = ry * ny + rx * nx;
+      force0 += friction * t0 - normal * n0;
+      tangent0 += (a * t0 - k * n0) * n0 + b * t0 * t0;
+      continue;
+    }
+    // Jacobian of the face: turn, then shift, then modes
+    const turnAt = freedoms - 1;
+    dn[turnAt] = -ry * nx + rx * ny;
+    dt[turnAt] = ry * ny + rx * nx;
+    if (freedoms === 3) {
+      dn[0] = nx;
+      dt[0] = -ny;
+      dn[1] = ny;
+      dt[1] = nx;
+    }
+    if (modes) {
+      // e_r and e_t of the element's own direction, turned with the shoe
+      const wx = cosTurn * ex - sinTurn * ey;
+      const wy = sinTurn * ex + cosTurn * ey;
+      const rr = wx * nx + wy * ny;
+      const rt = -wx * ny + wy * nx;
+      for (let m = 0; m < extra; m++) {
+        const gr = modes.radial[i * extra + m] as number;
+        const gt = modes.tangential[i * extra + m] as number;
+        dn[freedoms + m] = gr * rr - gt * rt;
+        dt[freedoms + m] = gr * rt + gt * rr;
+      }
+    }
+    for (let j = 0; j < n; j++) {
+      const nj = dn[j] as number;
+      const tj = dt[j] as number;
+      force[j] = (force[j] as number) - normal * nj + friction * tj;
+      const perNormal = -k * nj + a * tj;
+      const perTangent = b * tj;
+      for (let l = 0; l < n; l++) {
+        tangent[j * n + l] =
+          (tangent[j * n + l] as number) +
+          perNormal * (dn[l] as number) +
+          perTangent * (dt[l] as number);
+      }
+    }
+  }
+  if (single) {
+    force[0] = (force[0] as number) + force0;
+    tangent[0] = (tangent[0] as number) + tangent0;
+  }
+}

@@ -1,0 +1,46 @@
+/** The simulator's only door. Everything outside sim/ imports from here. */
+export { balance, type Press, rest, type Solved, solveBalance } from './balance/balance.ts';
+export { drumRadiusNow } from './balance/dress.ts';
+export type { Instant, ShoeInstant, ShoePose } from './balance/instant.ts';
+export { lockedShoe } from './balance/lock.ts';
+export { placePoint } from './balance/place.ts';
+export { teethPassed } from './balance/ratchet.ts';
+export { createRig, type Rig } from './balance/rig.ts';
+export { type BrakeState, ELEMENTS, freshState, strutLength } from './brake/state.ts';
+export type {
+  Adjuster,
+  Brake,
+  Drum,
+  Lining,
+  Point,
+  ReturnSpring,
+  Shoe,
+  Side,
+  ToothedLever,
+  Turning,
+} from './brake/types.ts';
+export { atan2, cos, sin } from './math/trig.ts';
+export { createMotion, type Motion } from './motion/motion.ts';
+export {
+  dragOf,
+  peak,
+  type Reading,
+  readingOf,
+  readings,
+  shoeFactor,
+  shoeFactorFull,
+} from './readings/readings.ts';
+export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
+export type { Finding } from './scene/findings.ts';
+export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
+export { type Scene, sceneSchema } from './scene/schema.ts';
+export { BAR, DEG, KM, KMH } from './units/units.ts';
+export { application } from './wear/application.ts';
+export {
+  standingState,
+  thinnest,
+  type TracePoint,
+  type WearEvent,
+  type WearResult,
+  wearOn,
+} from './wear/wear-on.ts';

@@ -1,0 +1,158 @@
+import { type Dressed, workOf } from '../balance/dress.ts';
+import type { Rig, ShoeRig } from '../balance/rig.ts';
+import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
+import type { Load } from '../balance/work.ts';
+import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
+
+/**
+ * The one joint of the brake: both shoes, both linings on the drum, springs, pistons, strut, ratchet
+ * and lever. In the engine's velocity stage it finds the velocities with which the step ends in
+ * balance of inertia and all forces (backward Euler, M (y − y0 − h v0)/h² = Q(y)), by the very
+ * Newton that Balance uses; the engine then moves the bodies. Lining stiffness is far above what a
+ * joint solved element by element can carry at this step, which is why it is one joint.
+ */
+export class BrakeJoint extends Joint {
+  static readonly TYPE = 'brake-joint';
+  readonly #rig: Rig;
+  readonly #front: Body;
+  readonly #rear: Body;
+  readonly #mass: Float64Array;
+  readonly #inertia: Inertia;
+  /** Pose at the end of the last step. */
+  readonly pose: Float64Array;
+  solution: Solution;
+  /** What acts in the step; set by Motion before it. */
+  load: Load;
+  leverStop: number;
+  /** The drum turns in this step. */
+  turning: boolean;
+
+  constructor(rig: Rig, front: Body, rear: Body, load: Load, d: Dressed) {
+    super({ collideConnected: false }, front, rear);
+    this.#rig = rig;
+    this.#front = front;
+    this.#rear = rear;
+    this.#mass = massMatrix(rig);
+    this.#inertia = {
+      massOverH2: new Float64Array(rig.n * rig.n),
+      free: new Float64Array(rig.n),
+    };
+    this.pose = Float64Array.from(d.restPose);
+    this.load = load;
+    this.leverStop = d.leverStop;
+    this.turning = false;
+    this.solution = {
+      strutOn: true,
+      leverFree: false,
+      clamp: 0,
+      residual: 0,
+      iterations: 0,
+      converged: true,
+    };
+  }
+
+  override initVelocityConstraints(step: TimeStep): void {
+    const { massOverH2, free } = this.#inertia;
+    const h = step.dt;
+    for (let i = 0; i < massOverH2.length; i++) massOverH2[i] = (this.#mass[i] as number) / (h * h);
+    for (const [shoe, body] of [
+      [this.#rig.front, this.#front],
+      [this.#rig.rear, this.#rear],
+    ] as const) {
+      const { c_position: c, c_velocity: v } = inSolver(body);
+      const at = shoe.at;
+      const turn = at + shoe.freedoms - 1;
+      this.pose[turn] = c.a;
+      free[turn] = c.a + h * v.w;
+      if (shoe.freedoms === 3) {
+        const [ax, ay] = shoe.shoe.anchor.at;
+        this.pose[at] = c.c.x - ax;
+        this.pose[at + 1] = c.c.y - ay;
+        free[at] = c.c.x - ax + h * v.v.x;
+        free[at + 1] = c.c.y - ay + h * v.v.y;
+      }
+    }
+  }
+
+  override solveVelocityConstraints(step: TimeStep): void {
+    const start = Float64Array.from(this.pose);
+    this.solution = solvePose(
+      this.#rig,
+      workOf(this.#rig),
+      this.pose,
+      this.load,
+      this.#inertia,
+      this.leverStop,
+      this.turning,
+      this.solution,
+    );
+    for (const [shoe, body] of [
+      [this.#rig.front, this.#front],
+      [this.#rig.rear, this.#rear],
+    ] as const) {
+      const { c_velocity: v } = inSolver(body);
+      const at = shoe.at;
+      const turn = at + shoe.freedoms - 1;
+      v.w = ((this.pose[turn] as number) - (start[turn] as number)) / step.dt;
+      if (shoe.freedoms === 3) {
+        v.v.x = ((this.pose[at] as number) - (start[at] as number)) / step.dt;
+        v.v.y = ((this.pose[at + 1] as number) - (start[at + 1] as number)) / step.dt;
+      }
+    }
+  }
+
+  override solvePositionConstraints(): boolean {
+    return true;
+  }
+
+  override getAnchorA(): Vec2 {
+    return this.#front.getPosition();
+  }
+
+  override getAnchorB(): Vec2 {
+    return this.#rear.getPosition();
+  }
+
+  override getReactionForce(): Vec2 {
+    return new Vec2(0, 0);
+  }
+
+  override getReactionTorque(): number {
+    return 0;
+  }
+
+  override _reset(): void {}
+}
+
+/**
+ * Mass of the rigid freedoms. On a pin: the inertia about it. On an abutment the mass centre lies,
+ * as a plain guess from the shape (common practice for a uniform arc), at 0.85 of the drum radius in
+ * the middle of the lining's arc; it couples shift and turn by m·(−r_y, r_x).
+ */
+function massMatrix(rig: Rig): Float64Array {
+  const m = new Float64Array(rig.n * rig.n);
+  const set = (i: number, j: number, v: number) => {
+    m[i * rig.n + j] = v;
+  };
+  const fill = (s: ShoeRig) => {
+    const { shoe, at, bed } = s;
+    if (s.freedoms === 1) {
+      set(at, at, shoe.inertia);
+      return;
+    }
+    const middle = bed.count / 2;
+    const r = 0.85 * rig.brake.drum.radiusNew;
+    const rx = r * (bed.dirX[middle] as number) - shoe.anchor.at[0];
+    const ry = r * (bed.dirY[middle] as number) - shoe.anchor.at[1];
+    set(at, at, shoe.mass);
+    set(at + 1, at + 1, shoe.mass);
+    set(at + 2, at + 2, shoe.inertia);
+    set(at, at + 2, -shoe.mass * ry);
+    set(at + 2, at, -shoe.mass * ry);
+    set(at + 1, at + 2, shoe.mass * rx);
+    set(at + 2, at + 1, shoe.mass * rx);
+  };
+  fill(rig.front);
+  fill(rig.rear);
+  return m;
+}

@@ -1,0 +1,381 @@
+import { assemble } from '../balance/assemble.ts';
+import { loadOf, type Press, solveBalance } from '../balance/balance.ts';
+import { instantOf } from '../balance/build.ts';
+import { type Dressed, dress, workOf } from '../balance/dress.ts';
+import type { Instant } from '../balance/instant.ts';
+import { teethPassed } from '../balance/ratchet.ts';
+import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
+import { copyMemory, makeMemory, type Memory } from '../balance/work.ts';
+import type { BrakeState } from '../brake/state.ts';
+import type { Turning } from '../brake/types.ts';
+import type { Friction } from '../contact/rub.ts';
+import { BrakeJoint } from './brake-joint.ts';
+import { type Body, handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
+
+/** Turn of the driven drum, rad/s: slow enough to watch. Coulomb friction does not depend on it. */
+const DRUM_SPEED = 3.14;
+/** Time in which a driven drum comes up to speed or stops, s. */
+const DRUM_RAMP = 0.1;
+
+/** Bristles of one lining: their state between two steps. */
+interface Bristles {
+  readonly deflection: Float64Array;
+  readonly beforeX: Float64Array;
+  readonly beforeY: Float64Array;
+}
+
+const makeBristles = (count: number): Bristles => ({
+  deflection: new Float64Array(count),
+  beforeX: new Float64Array(count),
+  beforeY: new Float64Array(count),
+});
+
+/**
+ * The brake in time: rigid bodies in the engine at a fixed step, forces from the same functions as
+ * Balance. Holds the pose, the bristles and the tooth; wear and temperature come with load().
+ */
+export class Motion {
+  readonly rig: Rig;
+  readonly dt: number;
+  readonly #world: World;
+  readonly #front: Body;
+  readonly #rear: Body;
+  readonly #drum: Body;
+  readonly #joint: BrakeJoint;
+  readonly #memory: Memory = makeMemory();
+  readonly #bristles: readonly [Bristles, Bristles];
+  #dressed: Dressed;
+  #steps = 0;
+  #drumAngle = 0;
+  #drumSpeed = 0;
+  #clickedThisPress = 0;
+  #backlog = 0;
+  #press: Press = { pressure: 0, turning: 0 };
+
+  /**
+   * @param rig its brake is built anew, with buffers of its own: Balance may run between two steps
+   * @param dt fixed step, s
+   */
+  constructor(rig: Rig, state: BrakeState, dt = 1 / 240) {
+    this.rig = createRig(rig.brake);
+    this.dt = dt;
+    this.#world = makeWorld();
+    this.#drum = this.#world.createBody({ type: 'kinematic' });
+    this.#front = this.#shoeBody(this.rig.front);
+    this.#rear = this.#shoeBody(this.rig.rear);
+    this.#bristles = [
+      makeBristles(this.rig.front.bed.count),
+      makeBristles(this.rig.rear.bed.count),
+    ];
+    this.#dressed = dress(this.rig, state);
+    const none: Friction = { kind: 'slide', mu: 0, sense: 0 };
+    const load = loadOf(this.#dressed, this.#press, none, none);
+    load.memory = this.#memory;
+    this.#joint = new BrakeJoint(this.rig, this.#front, this.#rear, load, this.#dressed);
+    this.#world.createJoint(this.#joint);
+    this.load(state);
+  }
+
+  #shoeBody(shoe: ShoeRig): Body {
+    const body = this.#world.createBody({
+      type: 'dynamic',
+      position: new Vec2(shoe.shoe.anchor.at[0], shoe.shoe.anchor.at[1]),
+      linearDamping: 0,
+      angularDamping: 0,
+    });
+    handInertiaToJoint(body);
+    return body;
+  }
+
+  get state(): BrakeState {
+    return this.#dressed.state;
+  }
+
+  get tooth(): number {
+    return this.state.tooth;
+  }
+
+  /** s since load. */
+  get time(): number {
+    return this.#steps * this.dt;
+  }
+
+  /** Puts a state on at rest, pose from Balance: after a fast-forward, or a fresh build. */
+  load(state: BrakeState): void {
+    this.#dressed = dress(this.rig, state);
+    const solved = solveBalance(this.rig, state, { pressure: 0, turning: 0 });
+    this.#joint.pose.set(solved.pose);
+    this.#joint.solution = { ...solved.solution };
+    copyMemory(this.#dressed.memory, this.#memory);
+    this.#wear();
+    this.#drumSpeed = 0;
+    this.#backlog = 0;
+    this.#steps = 0;
+    this.#clickedThisPress = 0;
+    this.#press = { pressure: 0, turning: 0 };
+    this.#place();
+    this.#keepFaces();
+    for (const b of this.#bristles) b.deflection.fill(0);
+  }
+
+  /** What of the load belongs to the state. */
+  #wear(): void {
+    const d = this.#dressed;
+    const { load } = this.#joint;
+    load.frontWorn = d.front;
+    load.rearWorn = d.rear;
+    load.drum = d.drum;
+    load.home = d.memory.hold;
+    load.toeRest = d.toeRest;
+    load.strutLength = d.strutLength;
+    load.nextTooth = d.nextTooth;
+    this.#joint.leverStop = d.leverStop;
+  }
+
+  /** Sets the engine's bodies to the joint's pose, at rest. */
+  #place(velocities?: Float64Array): void {
+    for (const [shoe, body] of [
+      [this.rig.front, this.#front],
+      [this.rig.rear, this.#rear],
+    ] as const) {
+      const { pose } = this.#joint;
+      const at = shoe.at;
+      const [ax, ay] = shoe.shoe.anchor.at;
+      const free = shoe.freedoms === 3;
+      setPlace(
+        body,
+        ax + (free ? (pose[at] as number) : 0),
+        ay + (free ? (pose[at + 1] as number) : 0),
+        pose[at + shoe.freedoms - 1] as number,
+      );
+      body.setLinearVelocity(
+        new Vec2(free ? (velocities?.[at] ?? 0) : 0, free ? (velocities?.[at + 1] ?? 0) : 0),
+      );
+      body.setAngularVelocity(velocities?.[at + shoe.freedoms - 1] ?? 0);
+    }
+    setPlace(this.#drum, 0, 0, this.#drumAngle);
+  }
+
+  /** Keeps where each face stands: the bristles of the next step start from there. */
+  #keepFaces(): void {
+    for (const [shoe, b] of [
+      [this.rig.front, this.#bristles[0]],
+      [this.rig.rear, this.#bristles[1]],
+    ] as const) {
+      b.deflection.set(shoe.rub.deflection);
+      b.beforeX.set(shoe.rub.faceX);
+      b.beforeY.set(shoe.rub.faceY);
+    }
+  }
+
+  /** One fixed step under this press. */
+  step(press: Press): { readonly clicked: number } {
+    this.#press = press;
+    const { load } = this.#joint;
+    const target = press.turning * DRUM_SPEED;
+    const most = (DRUM_SPEED * this.dt) / DRUM_RAMP;
+    const change = target - this.#drumSpeed;
+    this.#drumSpeed += Math.max(-most, Math.min(most, change));
+    this.#drum.setAngularVelocity(this.#drumSpeed);
+    const law = (index: 0 | 1): Friction => {
+      const b = this.#bristles[index];
+      return {
+        kind: 'stick',
+        mu: index === 0 ? this.#dressed.friction.front : this.#dressed.friction.rear,
+        deflection: b.deflection,
+        beforeX: b.beforeX,
+        beforeY: b.beforeY,
+        turn: this.#drumSpeed * this.dt,
+      };
+    };
+    load.pressure = press.pressure;
+    load.cable = press.cable ?? 0;
+    load.frontLaw = law(0);
+    load.rearLaw = law(1);
+    this.#joint.turning = this.#drumSpeed !== 0;
+    this.#world.step(this.dt, 1, 1);
+    this.#drumAngle = this.#drum.getAngle();
+    this.#steps++;
+    this.#keepFaces();
+    copyMemory(workOf(this.rig).after, this.#memory);
+    return { clicked: this.#ratchet() };
+  }
+
+  /** Judges the ratchet at the end of a step. A new tooth makes a longer strut at once. */
+  #ratchet(): number {
+    const { brake } = this.rig;
+    if (this.#joint.solution.strutOn) this.#clickedThisPress = 0;
+    const left = brake.adjuster.perApplication - this.#clickedThisPress;
+    const passed = Math.min(left, teethPassed(brake, this.state, workOf(this.rig).separation));
+    if (passed <= 0) return 0;
+    this.#clickedThisPress += passed;
+    const before = this.#dressed.toeRest;
+    this.#dressed = dress(this.rig, { ...this.state, tooth: this.tooth + passed });
+    for (const [shoe, i] of [
+      [this.rig.front, 0],
+      [this.rig.rear, 1],
+    ] as const) {
+      // Piston travel counts from the new rest pose; its cup bristle stays where it is.
+      const shift = (before[i] as number) - (this.#dressed.toeRest[i] as number);
+      this.#memory.cup[i] = (this.#memory.cup[i] as number) + shoe.outward * shift;
+    }
+    this.#wear();
+    return passed;
+  }
+
+  /**
+   * Runs whole steps for a stretch of time; what is left over waits for the next call.
+   *
+   * @param seconds at most a quarter of a second is made up, so that a stalled page does not race
+   * @returns teeth that dropped in
+   */
+  advance(seconds: number, press: Press): number {
+    this.#backlog += Math.min(0.25, seconds);
+    let clicked = 0;
+    while (this.#backlog >= this.dt) {
+      this.#backlog -= this.dt;
+      clicked += this.step(press).clicked;
+    }
+    return clicked;
+  }
+
+  /** The present moment. */
+  instant(): Instant {
+    const work = workOf(this.rig);
+    const turning: Turning = this.#drumSpeed > 0 ? 1 : this.#drumSpeed < 0 ? -1 : 0;
+    return instantOf(
+      {
+        dressed: this.#dressed,
+        load: this.#joint.load,
+        work,
+        pose: this.#joint.pose,
+        solution: this.#joint.solution,
+      },
+      { ...this.#press, turning },
+      this.#drumAngle,
+    );
+  }
+
+  /** All that a step depends on, as numbers; restore() goes on bit for bit. */
+  snapshot(): ArrayBuffer {
+    const { solution } = this.#joint;
+    const out: number[] = [
+      this.#steps,
+      this.#drumAngle,
+      this.#drumSpeed,
+      this.#clickedThisPress,
+      this.#backlog,
+      this.#press.pressure,
+      this.#press.turning,
+      this.#press.cable ?? 0,
+      this.tooth,
+      solution.strutOn ? 1 : 0,
+      solution.leverFree ? 1 : 0,
+      solution.clamp,
+      ...this.#places(),
+      ...this.#velocities(),
+      ...this.#memory.hold,
+      ...this.#memory.cup,
+      ...this.#memory.heel,
+    ];
+    for (const b of this.#bristles) out.push(...b.deflection, ...b.beforeX, ...b.beforeY);
+    return Float64Array.from(out).buffer as ArrayBuffer;
+  }
+
+  /** Pose as the engine's bodies hold it: the last bit may differ from the joint's. */
+  #places(): Float64Array {
+    const out = Float64Array.from(this.#joint.pose);
+    for (const [shoe, body] of [
+      [this.rig.front, this.#front],
+      [this.rig.rear, this.#rear],
+    ] as const) {
+      out[shoe.at + shoe.freedoms - 1] = body.getAngle();
+      if (shoe.freedoms === 3) {
+        const p = body.getPosition();
+        out[shoe.at] = p.x - shoe.shoe.anchor.at[0];
+        out[shoe.at + 1] = p.y - shoe.shoe.anchor.at[1];
+      }
+    }
+    return out;
+  }
+
+  #velocities(): Float64Array {
+    const out = new Float64Array(this.rig.n);
+    for (const [shoe, body] of [
+      [this.rig.front, this.#front],
+      [this.rig.rear, this.#rear],
+    ] as const) {
+      out[shoe.at + shoe.freedoms - 1] = body.getAngularVelocity();
+      if (shoe.freedoms === 3) {
+        const v = body.getLinearVelocity();
+        out[shoe.at] = v.x;
+        out[shoe.at + 1] = v.y;
+      }
+    }
+    return out;
+  }
+
+  /** Goes back to a snapshot of this brake in the same state of wear. Throws when it does not fit. */
+  restore(data: ArrayBuffer): void {
+    const v = new Float64Array(data);
+    const n = this.rig.n;
+    const bristles = this.#bristles[0].deflection.length;
+    const size = 12 + 2 * n + 8 + 6 * bristles;
+    if (v.length !== size) {
+      throw new Error(`Snapshot of ${v.length} numbers; this brake has ${size}`);
+    }
+    let at = 0;
+    const take = (): number => v[at++] as number;
+    this.#steps = take();
+    this.#drumAngle = take();
+    this.#drumSpeed = take();
+    this.#clickedThisPress = take();
+    this.#backlog = take();
+    this.#press = { pressure: take(), turning: take() as Turning, cable: take() };
+    const tooth = take();
+    if (tooth !== this.tooth) this.#dressed = dress(this.rig, { ...this.state, tooth });
+    const { solution, pose } = this.#joint;
+    solution.strutOn = take() === 1;
+    solution.leverFree = take() === 1;
+    solution.clamp = take();
+    const fill = (to: Float64Array): Float64Array => {
+      for (let i = 0; i < to.length; i++) to[i] = take();
+      return to;
+    };
+    fill(pose);
+    const velocities = fill(new Float64Array(n));
+    fill(this.#memory.hold);
+    fill(this.#memory.cup);
+    fill(this.#memory.heel);
+    for (const b of this.#bristles) {
+      fill(b.deflection);
+      fill(b.beforeX);
+      fill(b.beforeY);
+    }
+    this.#wear();
+    this.#place(velocities);
+    this.#refresh();
+  }
+
+  /** Fills the buffers that instant() reads, at the restored pose and without moving anything. */
+  #refresh(): void {
+    const { load, pose } = this.#joint;
+    const still = (b: Bristles, mu: number): Friction => ({
+      kind: 'stick',
+      mu,
+      deflection: b.deflection,
+      beforeX: b.beforeX,
+      beforeY: b.beforeY,
+      turn: 0,
+    });
+    load.pressure = this.#press.pressure;
+    load.cable = this.#press.cable ?? 0;
+    load.frontLaw = still(this.#bristles[0], this.#dressed.friction.front);
+    load.rearLaw = still(this.#bristles[1], this.#dressed.friction.rear);
+    assemble(this.rig, workOf(this.rig), pose, load);
+  }
+}
+
+/** A brake in time; see Motion. */
+export const createMotion = (rig: Rig, state: BrakeState, dt?: number): Motion =>
+  new Motion(rig, state, dt);

@@ -1,0 +1,4 @@
+import { lent } from './trig-in.ts';
+
+Math.sin = lent.sin;
+Math.cos = lent.cos;
