@@ -1,9 +1,10 @@
 /** The simulator's only door. Everything outside sim/ imports from here. */
-export { balance, type Press, rest, type Solved, solveBalance } from './balance/balance.ts';
+export { balance, rest } from './balance/balance.ts';
 export { drumRadiusNow } from './balance/dress.ts';
 export type { Instant, ShoeInstant, ShoePose } from './balance/instant.ts';
 export { lockedShoe } from './balance/lock.ts';
 export { placePoint } from './balance/place.ts';
+export { type Press, type Solved, solveBalance } from './balance/press.ts';
 export { teethPassed } from './balance/ratchet.ts';
 export { createRig, type Rig } from './balance/rig.ts';
 export { type BrakeState, ELEMENTS, freshState, strutLength } from './brake/state.ts';
@@ -38,8 +39,8 @@ export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';
 export {
   standingState,
-  thinnest,
   type TracePoint,
+  thinnest,
   type WearEvent,
   type WearResult,
   wearOn,

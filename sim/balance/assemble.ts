@@ -1,6 +1,6 @@
-import { cos, sin } from '../math/trig.ts';
-import { type StickForce, stickForce } from '../contact/stick.ts';
 import { rub } from '../contact/rub.ts';
+import { type StickForce, stickForce } from '../contact/stick.ts';
+import { cos, sin } from '../math/trig.ts';
 import { type Placed, place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 import type { Load, Work } from './work.ts';
@@ -233,8 +233,7 @@ function heel(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, ind
       const tj = along[j] as number;
       const tl = along[l] as number;
       const i = (at + j) * n + at + l;
-      w.k[i] =
-        (w.k[i] as number) - kn * nj * nl + stick.slope * tj * tl - coupled * tj * nl;
+      w.k[i] = (w.k[i] as number) - kn * nj * nl + stick.slope * tj * tl - coupled * tj * nl;
     }
   }
 }
@@ -319,15 +318,21 @@ export function addClampTangent(rig: Rig, w: Work, clamp: number): void {
     for (let l = 0; l < n; l++) {
       const lx = (b.dx[l] as number) - (a.dx[l] as number);
       const ly = (b.dy[l] as number) - (a.dy[l] as number);
-      w.k[j * n + l] =
-        (w.k[j * n + l] as number) + round * across * (-w.seatY * lx + w.seatX * ly);
+      w.k[j * n + l] = (w.k[j * n + l] as number) + round * across * (-w.seatY * lx + w.seatX * ly);
     }
   }
   addBend(rig, w, b, clamp * w.seatX, clamp * w.seatY);
   addBend(rig, w, a, -clamp * w.seatX, -clamp * w.seatY);
 }
 
-function shoeForces(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
+function shoeForces(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  shoe: ShoeRig,
+  index: 0 | 1,
+): void {
   lining(rig, w, y, load, shoe, index);
   place(rig, y, w.turns, shoe.toe, w.toe[index]);
   piston(rig, w, load, shoe, index);

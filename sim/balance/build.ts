@@ -1,6 +1,6 @@
 import type { Point } from '../brake/types.ts';
-import type { Press, Solved } from './balance.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
+import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
 
 function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {

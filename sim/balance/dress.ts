@@ -5,7 +5,7 @@ import { type DrumNow, roundDrum } from '../contact/rub.ts';
 import { solveInPlace } from '../math/solve.ts';
 import { place, turnsOf } from './place.ts';
 import type { Rig } from './rig.ts';
-import { makeMemory, makeWork, type Memory, type Work } from './work.ts';
+import { type Memory, makeMemory, makeWork, type Work } from './work.ts';
 
 /** A rig with a state put on: worn linings, drum as it is, the built rest pose and what it remembers. */
 export interface Dressed {
@@ -64,7 +64,14 @@ function reach(worn: WornBed, c: number, s: number): number {
  * rule: both centre gaps alike (mean of the two middle elements), as a brake stands after its drum
  * has turned. Newton on two turns with difference quotients; heels at home (shift 0).
  */
-function builtRest(rig: Rig, w: Work, front: WornBed, rear: WornBed, length: number, leverStop: number): Float64Array {
+function builtRest(
+  rig: Rig,
+  w: Work,
+  front: WornBed,
+  rear: WornBed,
+  length: number,
+  leverStop: number,
+): Float64Array {
   const y = new Float64Array(rig.n);
   y[rig.leverAt] = leverStop;
   const turnF = rig.front.at + rig.front.freedoms - 1;

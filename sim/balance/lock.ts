@@ -26,7 +26,20 @@ function pinLocks(shoe: ShoeRig, rig: Rig, state: BrakeState, turning: Turning):
     q[0] = (q[0] as number) + step;
     force[0] = 0;
     tangent[0] = 0;
-    rub(worn, null, 1, q, 0, cos(q[0] as number), sin(q[0] as number), d.drum, law, force, tangent, shoe.rub);
+    rub(
+      worn,
+      null,
+      1,
+      q,
+      0,
+      cos(q[0] as number),
+      sin(q[0] as number),
+      d.drum,
+      law,
+      force,
+      tangent,
+      shoe.rub,
+    );
     if (shoe.rub.normal.some((v) => v > 0)) touched++;
   }
   return (force[0] as number) * shoe.opening >= 0;

@@ -206,7 +206,12 @@ export interface Look {
   readonly studs: number;
   readonly pinRadius: number;
   readonly eyeRadius: number;
-  readonly accessHole: { readonly at: Point; readonly along: number; readonly length: number; readonly radius: number };
+  readonly accessHole: {
+    readonly at: Point;
+    readonly along: number;
+    readonly length: number;
+    readonly radius: number;
+  };
 }
 
 /** A state of the brake that a scene offers by name, made by a recipe from new. */

@@ -45,9 +45,7 @@ export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: numbe
     const cut =
       fromEnd < lining.chamferArc ? lining.chamferDepth * (1 - fromEnd / lining.chamferArc) : 0;
     const r =
-      cos(a - middle) * shift +
-      Math.sqrt(lining.groundRadius * lining.groundRadius - s * s) -
-      cut;
+      cos(a - middle) * shift + Math.sqrt(lining.groundRadius * lining.groundRadius - s * s) - cut;
     angle[i] = a;
     dirX[i] = cos(a);
     dirY[i] = sin(a);

@@ -87,6 +87,6 @@ export function atan2(y: number, x: number): number {
   for (let k = 12; k >= 0; k--) s = (k % 2 === 0 ? 1 : -1) / (2 * k + 1) + v * s;
   let angle = 8 * u * s;
   if (ay > ax) angle = 1.5707963267948966 - angle;
-  if (x < 0) angle = 3.141592653589793 - angle;
+  if (x < 0) angle = Math.PI - angle;
   return y < 0 ? -angle : angle;
 }

@@ -1,11 +1,11 @@
 import { assemble } from '../balance/assemble.ts';
-import { loadOf, type Press, solveBalance } from '../balance/balance.ts';
 import { instantOf } from '../balance/build.ts';
 import { type Dressed, dress, workOf } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
+import { loadOf, type Press, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
-import { copyMemory, makeMemory, type Memory } from '../balance/work.ts';
+import { copyMemory, type Memory, makeMemory } from '../balance/work.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Turning } from '../brake/types.ts';
 import type { Friction } from '../contact/rub.ts';

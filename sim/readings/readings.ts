@@ -1,6 +1,6 @@
+import type { Instant, ShoeInstant } from '../balance/instant.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
-import type { Instant, ShoeInstant } from '../balance/instant.ts';
 import { BAR, KM } from '../units/units.ts';
 import { gapsOf, type Role, roleOf } from './roles.ts';
 
@@ -38,7 +38,8 @@ export function shoeFactor(i: Instant, side: Side): number {
 /** Shoe factor on the full piston force. */
 export function shoeFactorFull(i: Instant, side: Side): number {
   const s = i.shoes[side];
-  if (i.locked || i.turning === 0 || !(s.normalSum > TOUCH) || !(s.pistonForce > 0)) return Number.NaN;
+  if (i.locked || i.turning === 0 || !(s.normalSum > TOUCH) || !(s.pistonForce > 0))
+    return Number.NaN;
   return dragOf(i, side) / i.drumRadius / s.pistonForce;
 }
 
@@ -72,28 +73,83 @@ export function readings(brake: Brake, state: BrakeState, i: Instant, rest: Inst
     means: string,
     formula: string,
     side?: Side,
-  ) => out.push({ key, name, symbol, value, unit, digits, means, formula, ...(side ? { side } : {}) });
+  ) =>
+    out.push({ key, name, symbol, value, unit, digits, means, formula, ...(side ? { side } : {}) });
 
   const factor = { front: shoeFactor(i, 'front'), rear: shoeFactor(i, 'rear') };
   const full = { front: shoeFactorFull(i, 'front'), rear: shoeFactorFull(i, 'rear') };
   const byRole = (role: Role, of: { front: number; rear: number }) =>
     roleOf('front', i.turning) === role ? of.front : of.rear;
-  add('brakeFactor', 'Brake factor, after springs', 'C*', factor.front + factor.rear, '', 2,
+  add(
+    'brakeFactor',
+    'Brake factor, after springs',
+    'C*',
+    factor.front + factor.rear,
+    '',
+    2,
     'How many newtons of drag at the drum one newton on each toe makes, springs already paid.',
-    'C* = (T_lead + T_trail) / (R · F_toe)');
-  add('brakeFactorFull', 'Brake factor on full piston force', 'C*_p', full.front + full.rear, '', 2,
+    'C* = (T_lead + T_trail) / (R · F_toe)',
+  );
+  add(
+    'brakeFactorFull',
+    'Brake factor on full piston force',
+    'C*_p',
+    full.front + full.rear,
+    '',
+    2,
     'The same drag over the whole push of the piston, springs not taken off.',
-    'C*_p = (T_lead + T_trail) / (R · p · A)');
-  add('shoeFactorLeading', 'Leading', 'C_lead', byRole('leading', factor), '', 2,
-    'Drag of the shoe that the drum drags tighter, per newton on its toe.', 'C_lead = T_lead / (R · F_toe)');
-  add('shoeFactorTrailing', 'Trailing', 'C_trail', byRole('trailing', factor), '', 2,
-    'Drag of the shoe that the drum pushes away, per newton on its toe.', 'C_trail = T_trail / (R · F_toe)');
-  add('torque', 'Brake torque', 'T', i.locked ? Number.NaN : (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000, 'N·m', 1,
-    'Both shoes together against the turning of the drum.', 'T = R · Σ μ N');
-  add('linePressure', 'Line pressure', 'p', i.pressure / BAR, 'bar', 1,
-    'Pressure of the fluid behind the pistons.', 'p');
-  add('pistonForce', 'Piston force, each', 'F_p', i.pressure * brake.cylinder.area, 'N', 0,
-    'Push of the fluid on each piston.', 'F_p = p · π d² / 4');
+    'C*_p = (T_lead + T_trail) / (R · p · A)',
+  );
+  add(
+    'shoeFactorLeading',
+    'Leading',
+    'C_lead',
+    byRole('leading', factor),
+    '',
+    2,
+    'Drag of the shoe that the drum drags tighter, per newton on its toe.',
+    'C_lead = T_lead / (R · F_toe)',
+  );
+  add(
+    'shoeFactorTrailing',
+    'Trailing',
+    'C_trail',
+    byRole('trailing', factor),
+    '',
+    2,
+    'Drag of the shoe that the drum pushes away, per newton on its toe.',
+    'C_trail = T_trail / (R · F_toe)',
+  );
+  add(
+    'torque',
+    'Brake torque',
+    'T',
+    i.locked ? Number.NaN : (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000,
+    'N·m',
+    1,
+    'Both shoes together against the turning of the drum.',
+    'T = R · Σ μ N',
+  );
+  add(
+    'linePressure',
+    'Line pressure',
+    'p',
+    i.pressure / BAR,
+    'bar',
+    1,
+    'Pressure of the fluid behind the pistons.',
+    'p',
+  );
+  add(
+    'pistonForce',
+    'Piston force, each',
+    'F_p',
+    i.pressure * brake.cylinder.area,
+    'N',
+    0,
+    'Push of the fluid on each piston.',
+    'F_p = p · π d² / 4',
+  );
   for (const side of ['front', 'rear'] as const) {
     const s = i.shoes[side];
     const where = side === 'front' ? 'front' : 'rear';
@@ -102,46 +158,205 @@ export function readings(brake: Brake, state: BrakeState, i: Instant, rest: Inst
     const free = gapsOf(brake.shoes[side], rest.shoes[side]);
     const l = brake.shoes[side].lining;
     const left = liningLeft(brake, state, side, s);
-    add(`toeForce${key}`, 'Left on the toe after springs', 'F_toe', Math.max(0, s.toeForce), 'N', 0,
+    add(
+      `toeForce${key}`,
+      'Left on the toe after springs',
+      'F_toe',
+      Math.max(0, s.toeForce),
+      'N',
+      0,
       `What the piston has left to push the ${where} shoe with once the return springs are paid.`,
-      'F_toe = F_p − M_springs / h', side);
-    add(`pistonTravel${key}`, 'Piston travel', 'x', s.pistonTravel, 'mm', 2,
-      `How far the ${where} piston has come out since rest.`, 'x = toe now − toe at rest', side);
-    add(`drag${key}`, 'Drag', 'F_d', i.locked ? Number.NaN : dragOf(i, side) / i.drumRadius, 'N', 0,
-      `Friction of the ${where} lining at the drum's face.`, 'F_d = Σ μ N', side);
-    add(`peak${key}`, 'Highest pressure', 'p_max', i.locked ? Number.NaN : peak(s.pressure), 'MPa', 2,
-      `Greatest pressure anywhere on the ${where} lining.`, 'p = E / t · penetration', side);
-    add(`clearance${key}`, 'Clearance', 'g', now.centre, 'mm', 2,
-      `Gap between the middle of the ${where} lining and the drum now.`, 'g = R − face of the lining', side);
-    add(`restClearance${key}`, 'Clearance at rest', 'g_0', free.centre, 'mm', 2,
-      `Gap at the middle of the ${where} lining when the pedal is let go.`, 'g_0 = R − face of the lining', side);
-    add(`lining${key}`, 'Lining left', 't', left, 'mm', 1,
-      `Thickness of the ${where} lining at its thinnest point.`, 't = t_new − wear', side);
-    add(`liningShare${key}`, 'Lining left above its limit', '', (100 * (left - l.thicknessMin)) / (l.thicknessNew - l.thicknessMin), '%', 0,
-      `Part of the usable ${where} lining that is left.`, '(t − t_min) / (t_new − t_min)', side);
-    add(`anchorForce${key}`, 'Force at the anchor', 'R_a', i.locked ? Number.NaN : Math.sqrt(s.anchorForce[0] * s.anchorForce[0] + s.anchorForce[1] * s.anchorForce[1]), 'N', 0,
-      `Force of the pin on the ${where} shoe.`, 'R_a = −Σ of all other forces on the shoe', side);
+      'F_toe = F_p − M_springs / h',
+      side,
+    );
+    add(
+      `pistonTravel${key}`,
+      'Piston travel',
+      'x',
+      s.pistonTravel,
+      'mm',
+      2,
+      `How far the ${where} piston has come out since rest.`,
+      'x = toe now − toe at rest',
+      side,
+    );
+    add(
+      `drag${key}`,
+      'Drag',
+      'F_d',
+      i.locked ? Number.NaN : dragOf(i, side) / i.drumRadius,
+      'N',
+      0,
+      `Friction of the ${where} lining at the drum's face.`,
+      'F_d = Σ μ N',
+      side,
+    );
+    add(
+      `peak${key}`,
+      'Highest pressure',
+      'p_max',
+      i.locked ? Number.NaN : peak(s.pressure),
+      'MPa',
+      2,
+      `Greatest pressure anywhere on the ${where} lining.`,
+      'p = E / t · penetration',
+      side,
+    );
+    add(
+      `clearance${key}`,
+      'Clearance',
+      'g',
+      now.centre,
+      'mm',
+      2,
+      `Gap between the middle of the ${where} lining and the drum now.`,
+      'g = R − face of the lining',
+      side,
+    );
+    add(
+      `restClearance${key}`,
+      'Clearance at rest',
+      'g_0',
+      free.centre,
+      'mm',
+      2,
+      `Gap at the middle of the ${where} lining when the pedal is let go.`,
+      'g_0 = R − face of the lining',
+      side,
+    );
+    add(
+      `lining${key}`,
+      'Lining left',
+      't',
+      left,
+      'mm',
+      1,
+      `Thickness of the ${where} lining at its thinnest point.`,
+      't = t_new − wear',
+      side,
+    );
+    add(
+      `liningShare${key}`,
+      'Lining left above its limit',
+      '',
+      (100 * (left - l.thicknessMin)) / (l.thicknessNew - l.thicknessMin),
+      '%',
+      0,
+      `Part of the usable ${where} lining that is left.`,
+      '(t − t_min) / (t_new − t_min)',
+      side,
+    );
+    add(
+      `anchorForce${key}`,
+      'Force at the anchor',
+      'R_a',
+      i.locked
+        ? Number.NaN
+        : Math.sqrt(s.anchorForce[0] * s.anchorForce[0] + s.anchorForce[1] * s.anchorForce[1]),
+      'N',
+      0,
+      `Force of the pin on the ${where} shoe.`,
+      'R_a = −Σ of all other forces on the shoe',
+      side,
+    );
   }
-  add('clearanceMean', 'Clearance, both linings', 'g',
-    (gapsOf(brake.shoes.front, i.shoes.front).centre + gapsOf(brake.shoes.rear, i.shoes.rear).centre) / 2, 'mm', 2,
-    'Mean of the two gaps at the linings\' middles now.', 'g = (g_front + g_rear) / 2');
-  add('restClearanceMean', 'Clearance at rest, both linings', 'g_0',
-    (gapsOf(brake.shoes.front, rest.shoes.front).centre + gapsOf(brake.shoes.rear, rest.shoes.rear).centre) / 2, 'mm', 2,
-    'Mean of the two gaps at the linings\' middles with the pedal let go.', 'g_0 = (g_front + g_rear) / 2');
-  add('tooth', 'Adjuster tooth', 'n', state.tooth, `of ${brake.adjuster.teeth}`, 0,
-    'How many teeth the adjuster has stepped out.', 'n');
-  add('strutForce', 'Strut force', 'S', i.strutForce, 'N', 0,
-    'Clamp of the shoes on the strut; nothing once the pistons have spread them.', 'S from the balance of both shoes');
-  add('separation', 'Strut play sensed', 's − L', i.separation - i.strutLength, 'mm', 2,
-    'How far the strut seats have parted beyond the strut.', 's − L(n)');
-  add('toNextTooth', 'Needed for the next tooth', '', brake.adjuster.lostMotion + ((brake.adjuster.growth[state.tooth + 1] ?? Number.NaN) - (brake.adjuster.growth[state.tooth] ?? Number.NaN)), 'mm', 2,
-    'Lost motion plus one tooth: the play at which the lever drops in.', 'lost motion + L(n+1) − L(n)');
-  add('climb', 'Tooth climbed', '', 100 * i.climb, '%', 0,
-    'Part of the next tooth that the lever has climbed.', '(s − L − lost motion) / (L(n+1) − L(n))');
-  add('drumDiameter', 'Drum diameter', 'D', 2 * state.drumRadius, 'mm', 2,
-    'Inner diameter of the cold drum where it is swept.', 'D = 2 R');
+  add(
+    'clearanceMean',
+    'Clearance, both linings',
+    'g',
+    (gapsOf(brake.shoes.front, i.shoes.front).centre +
+      gapsOf(brake.shoes.rear, i.shoes.rear).centre) /
+      2,
+    'mm',
+    2,
+    "Mean of the two gaps at the linings' middles now.",
+    'g = (g_front + g_rear) / 2',
+  );
+  add(
+    'restClearanceMean',
+    'Clearance at rest, both linings',
+    'g_0',
+    (gapsOf(brake.shoes.front, rest.shoes.front).centre +
+      gapsOf(brake.shoes.rear, rest.shoes.rear).centre) /
+      2,
+    'mm',
+    2,
+    "Mean of the two gaps at the linings' middles with the pedal let go.",
+    'g_0 = (g_front + g_rear) / 2',
+  );
+  add(
+    'tooth',
+    'Adjuster tooth',
+    'n',
+    state.tooth,
+    `of ${brake.adjuster.teeth}`,
+    0,
+    'How many teeth the adjuster has stepped out.',
+    'n',
+  );
+  add(
+    'strutForce',
+    'Strut force',
+    'S',
+    i.strutForce,
+    'N',
+    0,
+    'Clamp of the shoes on the strut; nothing once the pistons have spread them.',
+    'S from the balance of both shoes',
+  );
+  add(
+    'separation',
+    'Strut play sensed',
+    's − L',
+    i.separation - i.strutLength,
+    'mm',
+    2,
+    'How far the strut seats have parted beyond the strut.',
+    's − L(n)',
+  );
+  add(
+    'toNextTooth',
+    'Needed for the next tooth',
+    '',
+    brake.adjuster.lostMotion +
+      ((brake.adjuster.growth[state.tooth + 1] ?? Number.NaN) -
+        (brake.adjuster.growth[state.tooth] ?? Number.NaN)),
+    'mm',
+    2,
+    'Lost motion plus one tooth: the play at which the lever drops in.',
+    'lost motion + L(n+1) − L(n)',
+  );
+  add(
+    'climb',
+    'Tooth climbed',
+    '',
+    100 * i.climb,
+    '%',
+    0,
+    'Part of the next tooth that the lever has climbed.',
+    '(s − L − lost motion) / (L(n+1) − L(n))',
+  );
+  add(
+    'drumDiameter',
+    'Drum diameter',
+    'D',
+    2 * state.drumRadius,
+    'mm',
+    2,
+    'Inner diameter of the cold drum where it is swept.',
+    'D = 2 R',
+  );
   add('temperature', 'Drum', 'ϑ', state.temperature, '°C', 0, 'Temperature of the drum.', 'ϑ');
-  add('distance', 'Distance', '', state.distance / KM, 'km', 0, 'Driven since new.', 'sum of the lumps driven');
+  add(
+    'distance',
+    'Distance',
+    '',
+    state.distance / KM,
+    'km',
+    0,
+    'Driven since new.',
+    'sum of the lumps driven',
+  );
   return out;
 }
 

@@ -1,5 +1,5 @@
-import type { Shoe, Side, Turning } from '../brake/types.ts';
 import type { ShoeInstant } from '../balance/instant.ts';
+import type { Shoe, Side, Turning } from '../brake/types.ts';
 
 export type Role = 'leading' | 'trailing';
 

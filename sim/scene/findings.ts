@@ -27,12 +27,20 @@ export function impossible(scene: Scene): Finding[] {
   const drum = scene.drum.diameterNew / 2;
   if (scene.drum.diameterMax < scene.drum.diameterNew) {
     out.push(
-      finding('drum.diameterMax', `${scene.drum.diameterMax} mm`, `at least diameterNew, ${scene.drum.diameterNew} mm`),
+      finding(
+        'drum.diameterMax',
+        `${scene.drum.diameterMax} mm`,
+        `at least diameterNew, ${scene.drum.diameterNew} mm`,
+      ),
     );
   }
   if (scene.drum.lipDiameter > scene.drum.diameterMax) {
     out.push(
-      finding('drum.lipDiameter', `${scene.drum.lipDiameter} mm`, `at most diameterMax, ${scene.drum.diameterMax} mm`),
+      finding(
+        'drum.lipDiameter',
+        `${scene.drum.lipDiameter} mm`,
+        `at most diameterMax, ${scene.drum.diameterMax} mm`,
+      ),
     );
   }
   for (const side of ['front', 'rear'] as const) {
@@ -40,7 +48,13 @@ export function impossible(scene: Scene): Finding[] {
     const at = `shoes.${side}`;
     const l = shoe.lining;
     if (!(l.to > l.from) || l.to - l.from > 175) {
-      out.push(finding(`${at}.lining.to`, `${l.to}° after from ${l.from}°`, 'more than from, by at most 175°'));
+      out.push(
+        finding(
+          `${at}.lining.to`,
+          `${l.to}° after from ${l.from}°`,
+          'more than from, by at most 175°',
+        ),
+      );
     }
     if (l.groundRadius > drum * 1.05 || l.groundRadius < drum * 0.9) {
       out.push(
@@ -52,13 +66,31 @@ export function impossible(scene: Scene): Finding[] {
       );
     }
     if (l.thicknessMin >= l.thicknessNew) {
-      out.push(finding(`${at}.lining.thicknessMin`, `${l.thicknessMin} mm`, `less than thicknessNew, ${l.thicknessNew} mm`));
+      out.push(
+        finding(
+          `${at}.lining.thicknessMin`,
+          `${l.thicknessMin} mm`,
+          `less than thicknessNew, ${l.thicknessNew} mm`,
+        ),
+      );
     }
     if (l.chamferDepth >= l.thicknessNew) {
-      out.push(finding(`${at}.lining.chamferDepth`, `${l.chamferDepth} mm`, `less than thicknessNew, ${l.thicknessNew} mm`));
+      out.push(
+        finding(
+          `${at}.lining.chamferDepth`,
+          `${l.chamferDepth} mm`,
+          `less than thicknessNew, ${l.thicknessNew} mm`,
+        ),
+      );
     }
     if (2 * l.chamferArc >= l.to - l.from) {
-      out.push(finding(`${at}.lining.chamferArc`, `${l.chamferArc}° at each end`, 'less than half the arc'));
+      out.push(
+        finding(
+          `${at}.lining.chamferArc`,
+          `${l.chamferArc}° at each end`,
+          'less than half the arc',
+        ),
+      );
     }
     const [f, t] = shoe.steel.tableArc;
     if (!(t > f)) out.push(finding(`${at}.steel.tableArc`, `${f}° to ${t}°`, 'from less than to'));
@@ -70,23 +102,41 @@ export function impossible(scene: Scene): Finding[] {
     ] as const) {
       if (away(p, [0, 0]) >= drum) {
         out.push(
-          finding(`${at}.${key}`, `(${p[0]}, ${p[1]}), ${away(p, [0, 0]).toFixed(1)} mm from the axis`, `inside the drum, under ${drum} mm`),
+          finding(
+            `${at}.${key}`,
+            `(${p[0]}, ${p[1]}), ${away(p, [0, 0]).toFixed(1)} mm from the axis`,
+            `inside the drum, under ${drum} mm`,
+          ),
         );
       }
     }
     if (shoe.toe[1] - shoe.anchor.at[1] < 0.1 * drum) {
       out.push(
-        finding(`${at}.toe`, `${(shoe.toe[1] - shoe.anchor.at[1]).toFixed(1)} mm above the anchor`, `at least ${(0.1 * drum).toFixed(1)} mm above it, else the piston cannot turn the shoe`),
+        finding(
+          `${at}.toe`,
+          `${(shoe.toe[1] - shoe.anchor.at[1]).toFixed(1)} mm above the anchor`,
+          `at least ${(0.1 * drum).toFixed(1)} mm above it, else the piston cannot turn the shoe`,
+        ),
       );
     }
     if (shoe.strutSeat[1] - shoe.anchor.at[1] < 0.05 * drum) {
       out.push(
-        finding(`${at}.strutSeat`, `${(shoe.strutSeat[1] - shoe.anchor.at[1]).toFixed(1)} mm above the anchor`, `at least ${(0.05 * drum).toFixed(1)} mm above it, else the strut cannot hold the shoe`),
+        finding(
+          `${at}.strutSeat`,
+          `${(shoe.strutSeat[1] - shoe.anchor.at[1]).toFixed(1)} mm above the anchor`,
+          `at least ${(0.05 * drum).toFixed(1)} mm above it, else the strut cannot hold the shoe`,
+        ),
       );
     }
   }
   if (!(scene.shoes.front.strutSeat[0] < scene.shoes.rear.strutSeat[0])) {
-    out.push(finding('shoes.front.strutSeat', `x ${scene.shoes.front.strutSeat[0]} mm`, 'left of the rear seat'));
+    out.push(
+      finding(
+        'shoes.front.strutSeat',
+        `x ${scene.shoes.front.strutSeat[0]} mm`,
+        'left of the rear seat',
+      ),
+    );
   }
   const seats = away(scene.shoes.front.strutSeat, scene.shoes.rear.strutSeat);
   if (scene.adjuster.lengthAtZero > seats + 0.5 || scene.adjuster.lengthAtZero < seats * 0.9) {
@@ -101,7 +151,13 @@ export function impossible(scene: Scene): Finding[] {
   scene.springs.forEach((s, i) => {
     const [a, b] = s.ends;
     if (away(a.at, b.at) < 1) {
-      out.push(finding(`springs.${i}.ends`, `${away(a.at, b.at).toFixed(2)} mm apart`, 'at least 1 mm apart: a spring of no length pulls nowhere'));
+      out.push(
+        finding(
+          `springs.${i}.ends`,
+          `${away(a.at, b.at).toFixed(2)} mm apart`,
+          'at least 1 mm apart: a spring of no length pulls nowhere',
+        ),
+      );
     }
     if (a.on === b.on) {
       out.push(finding(`springs.${i}.ends`, `both on ${a.on}`, 'two different parts'));
@@ -109,33 +165,68 @@ export function impossible(scene: Scene): Finding[] {
   });
   const adj = scene.adjuster;
   if (adj.lever && adj.pitch !== undefined) {
-    out.push(finding('adjuster.pitch', 'pitch and lever both given', 'either a pitch or a lever, not both'));
+    out.push(
+      finding(
+        'adjuster.pitch',
+        'pitch and lever both given',
+        'either a pitch or a lever, not both',
+      ),
+    );
   } else if (!adj.lever && adj.pitch === undefined) {
-    out.push(finding('adjuster', 'neither pitch nor lever', 'a pitch in mm a step, or the lever geometry'));
+    out.push(
+      finding('adjuster', 'neither pitch nor lever', 'a pitch in mm a step, or the lever geometry'),
+    );
   }
   if (adj.pitch !== undefined && !(adj.pitch > 0)) {
-    out.push(finding('adjuster.pitch', `${adj.pitch} mm: the teeth would run backwards`, 'more than 0 mm a step'));
+    out.push(
+      finding(
+        'adjuster.pitch',
+        `${adj.pitch} mm: the teeth would run backwards`,
+        'more than 0 mm a step',
+      ),
+    );
   }
   if (adj.lever) {
     const end = adj.lever.startAngle + adj.teeth * adj.lever.toothAngle;
     if (!(adj.lever.toothAngle > 0)) {
-      out.push(finding('adjuster.lever.toothAngle', `${adj.lever.toothAngle}°: the teeth would run backwards`, 'more than 0°'));
+      out.push(
+        finding(
+          'adjuster.lever.toothAngle',
+          `${adj.lever.toothAngle}°: the teeth would run backwards`,
+          'more than 0°',
+        ),
+      );
     } else if (end > 175) {
-      out.push(finding('adjuster.lever.toothAngle', `the last tooth at ${end.toFixed(1)}°`, 'at most 175°: past that the nose lets the strut shorten'));
+      out.push(
+        finding(
+          'adjuster.lever.toothAngle',
+          `the last tooth at ${end.toFixed(1)}°`,
+          'at most 175°: past that the nose lets the strut shorten',
+        ),
+      );
     }
   }
   for (const key of ['frictionAgainstTemperature', 'wearAgainstTemperature'] as const) {
     scene[key].forEach((row, i) => {
       const before = scene[key][i - 1];
       if (before && !(row[0] > before[0])) {
-        out.push(finding(`${key}.${i}.0`, `${row[0]} °C after ${before[0]} °C`, 'rising temperatures'));
+        out.push(
+          finding(`${key}.${i}.0`, `${row[0]} °C after ${before[0]} °C`, 'rising temperatures'),
+        );
       }
     });
   }
   scene.states.forEach((s, i) => {
-    if (s.drumDiameter !== undefined && (s.drumDiameter < scene.drum.diameterNew || s.drumDiameter > scene.drum.diameterMax)) {
+    if (
+      s.drumDiameter !== undefined &&
+      (s.drumDiameter < scene.drum.diameterNew || s.drumDiameter > scene.drum.diameterMax)
+    ) {
       out.push(
-        finding(`states.${i}.drumDiameter`, `${s.drumDiameter} mm`, `${scene.drum.diameterNew} to ${scene.drum.diameterMax} mm`),
+        finding(
+          `states.${i}.drumDiameter`,
+          `${s.drumDiameter} mm`,
+          `${scene.drum.diameterNew} to ${scene.drum.diameterMax} mm`,
+        ),
       );
     }
   });

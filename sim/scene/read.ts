@@ -66,7 +66,13 @@ function freeze<T>(value: T): T {
 function toAnchor(a: Scene['shoes']['front']['anchor']): Anchor {
   return a.kind === 'pin'
     ? { kind: 'pin', at: a.at }
-    : { kind: 'abutment', at: a.at, heelRadius: a.heelRadius, normal: a.normal * DEG, friction: a.friction };
+    : {
+        kind: 'abutment',
+        at: a.at,
+        heelRadius: a.heelRadius,
+        normal: a.normal * DEG,
+        friction: a.friction,
+      };
 }
 
 function toShoe(side: Side, s: Scene['shoes']['front']): Shoe {

@@ -32,7 +32,10 @@ const count = (about: string, min: number, max: number) =>
 const words = (about: string) =>
   v.pipe(v.string('text'), v.nonEmpty('text that is not empty'), v.description(about));
 const point = (about: string) =>
-  v.pipe(v.strictTuple([num('x, mm', -1000, 1000), num('y, mm', -1000, 1000)]), v.description(about));
+  v.pipe(
+    v.strictTuple([num('x, mm', -1000, 1000), num('y, mm', -1000, 1000)]),
+    v.description(about),
+  );
 const table = (about: string) =>
   v.pipe(
     v.array(v.strictTuple([num('°C', -60, 1500), num('factor', 0, 100)]), 'a list of [°C, factor]'),
@@ -86,10 +89,7 @@ const shoe = v.strictObject({
   }),
   mass: size('kg', 100),
   inertia: size('About pin or heel centre, kg·mm²', 1e7),
-  webHoles: v.optional(
-    v.array(v.strictObject({ at: point('mm'), radius: size('mm', 50) })),
-    [],
-  ),
+  webHoles: v.optional(v.array(v.strictObject({ at: point('mm'), radius: size('mm', 50) })), []),
 });
 
 const springEnd = v.strictObject({
@@ -165,7 +165,9 @@ export const sceneSchema = v.strictObject({
     pivot: point('On the rear web, mm'),
     hook: point('Cable hook, mm'),
     cableGuide: point('Where the cable leaves, mm'),
-    pullDirection: v.optional(num('Direction of the pull, degrees; else towards the guide', -360, 360)),
+    pullDirection: v.optional(
+      num('Direction of the pull, degrees; else towards the guide', -360, 360),
+    ),
     handRatio: size('Hand lever ratio', 100),
     handEfficiency: num('0..1', 0.01, 1),
     perNotch: size('Cable for one notch, mm', 50),

@@ -9,7 +9,7 @@ export const KG = 1e-3;
 /** kg·mm² to tonne·mm². */
 export const KG_MM2 = 1e-3;
 /** Degree to radian. */
-export const DEG = 3.141592653589793 / 180;
+export const DEG = Math.PI / 180;
 /** bar to MPa. */
 export const BAR = 0.1;
 /** km to mm. */
@@ -20,4 +20,4 @@ export const KMH = 1e6 / 3600;
 export const JOULE = 1e3;
 /** Standard gravity, mm/s² (CGPM 1901: 9.80665 m/s²). */
 export const GRAVITY = 9806.65;
-export const PI = 3.141592653589793;
+export const PI = Math.PI;

@@ -1,7 +1,7 @@
-import type { BrakeState } from '../brake/state.ts';
-import { type Guess, type Press, type Solved, solveBalance } from '../balance/balance.ts';
-import type { Rig } from '../balance/rig.ts';
+import { type Guess, type Press, type Solved, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
 
 export interface ApplicationResult {
   readonly state: BrakeState;
@@ -11,7 +11,12 @@ export interface ApplicationResult {
 }
 
 /** One press and release: the ratchet is judged at the press; nothing wears here. */
-export function application(rig: Rig, state: BrakeState, press: Press, guess?: Guess): ApplicationResult {
+export function application(
+  rig: Rig,
+  state: BrakeState,
+  press: Press,
+  guess?: Guess,
+): ApplicationResult {
   const solved = solveBalance(rig, state, press, guess);
   const clicked = teethPassed(rig.brake, state, solved.work.separation);
   return {

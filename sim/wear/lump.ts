@@ -1,8 +1,8 @@
+import { dress, tableAt } from '../balance/dress.ts';
+import { type Guess, type Solved, solveDressed } from '../balance/press.ts';
+import type { Rig, ShoeRig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
-import { type Guess, type Solved, solveDressed } from '../balance/balance.ts';
-import { dress, tableAt } from '../balance/dress.ts';
-import type { Rig, ShoeRig } from '../balance/rig.ts';
 import { wornBed } from '../contact/bed.ts';
 import { roundDrum } from '../contact/rub.ts';
 import { KM, PI } from '../units/units.ts';
@@ -61,7 +61,13 @@ export const guessOf = (solved: Solved): Guess => ({
  * @param distance of the lump, mm
  * @returns the state with worn linings and drum; the tooth is not judged here
  */
-export function wearLump(rig: Rig, state: BrakeState, distance: number, turning: 1 | -1, run: Run): BrakeState {
+export function wearLump(
+  rig: Rig,
+  state: BrakeState,
+  distance: number,
+  turning: 1 | -1,
+  run: Run,
+): BrakeState {
   const d = dress(rig, state);
   const press = { pressure: rig.brake.duty.pressure, turning };
   if (run.drag <= 0) {

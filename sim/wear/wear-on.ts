@@ -1,7 +1,7 @@
-import { type BrakeState, freshState } from '../brake/state.ts';
-import type { Side } from '../brake/types.ts';
 import { dress } from '../balance/dress.ts';
 import type { Rig } from '../balance/rig.ts';
+import { type BrakeState, freshState } from '../brake/state.ts';
+import type { Side } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { application } from './application.ts';
 import { dragTorque, guessOf, newRun, wearLump } from './lump.ts';
@@ -76,15 +76,27 @@ export function wearOn(
     state = result.state;
     for (let i = 1; i <= result.clicked; i++) {
       const tooth = before.tooth + i;
-      events.push({ kind: 'click', distance: state.distance, tooth, text: `Click: tooth ${tooth} at ${km(state.distance)}` });
+      events.push({
+        kind: 'click',
+        distance: state.distance,
+        tooth,
+        text: `Click: tooth ${tooth} at ${km(state.distance)}`,
+      });
       if (tooth === brake.adjuster.teeth) {
-        events.push({ kind: 'teeth used up', distance: state.distance, tooth, text: `Last tooth used at ${km(state.distance)}: from here the clearance grows` });
+        events.push({
+          kind: 'teeth used up',
+          distance: state.distance,
+          tooth,
+          text: `Last tooth used at ${km(state.distance)}: from here the clearance grows`,
+        });
       }
     }
     const { work, load } = result.solved;
     const drag = dragTorque(result.solved, 1) / load.drum.radius;
     const toe = (shoe: 'front' | 'rear', i: 0 | 1) =>
-      ((-work.toe[i].ry * rig[shoe].outward * (work.piston[i] as number) + (work.springMoment[i] as number)) * rig[shoe].opening) /
+      ((-work.toe[i].ry * rig[shoe].outward * (work.piston[i] as number) +
+        (work.springMoment[i] as number)) *
+        rig[shoe].opening) /
       (rig[shoe].shoe.toe[1] - rig[shoe].shoe.anchor.at[1]);
     const push = (toe('front', 0) + toe('rear', 1)) / 2;
     trace.push({
@@ -104,11 +116,21 @@ export function wearOn(
       const least = brake.shoes[side].lining.thicknessMin;
       if (thinnest(rig, before, side) > least && thinnest(rig, state, side) <= least) {
         reached = true;
-        events.push({ kind: 'lining limit', distance: state.distance, tooth: state.tooth, text: `${side === 'front' ? 'Front' : 'Rear'} lining at its limit of ${least} mm at ${km(state.distance)}` });
+        events.push({
+          kind: 'lining limit',
+          distance: state.distance,
+          tooth: state.tooth,
+          text: `${side === 'front' ? 'Front' : 'Rear'} lining at its limit of ${least} mm at ${km(state.distance)}`,
+        });
       }
     }
     if (before.drumRadius <= brake.drum.radiusMax && state.drumRadius > brake.drum.radiusMax) {
-      events.push({ kind: 'drum limit', distance: state.distance, tooth: state.tooth, text: `Drum past its largest diameter at ${km(state.distance)}` });
+      events.push({
+        kind: 'drum limit',
+        distance: state.distance,
+        tooth: state.tooth,
+        text: `Drum past its largest diameter at ${km(state.distance)}`,
+      });
     }
     return reached;
   };
@@ -131,7 +153,9 @@ export function wearOn(
 export function standingState(rig: Rig, name: string): BrakeState {
   const recipe = rig.brake.states.find((s) => s.name === name);
   if (!recipe) {
-    throw new Error(`No state "${name}"; this scene has ${rig.brake.states.map((s) => s.name).join(', ')}`);
+    throw new Error(
+      `No state "${name}"; this scene has ${rig.brake.states.map((s) => s.name).join(', ')}`,
+    );
   }
   const start = freshState(rig.brake, recipe.drumRadius ?? rig.brake.drum.radiusNew);
   return recipe.distance > 0 ? wearOn(rig, start, { distance: recipe.distance }).state : start;

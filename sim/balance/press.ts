@@ -1,0 +1,132 @@
+import type { BrakeState } from '../brake/state.ts';
+import type { Turning } from '../brake/types.ts';
+import { type Friction, SHEAR_SHARE } from '../contact/rub.ts';
+import { type Dressed, dress, workOf } from './dress.ts';
+import type { Rig, ShoeRig } from './rig.ts';
+import { type Solution, type Supports, solvePose } from './solve.ts';
+import type { Load, Work } from './work.ts';
+
+/** What is done to the brake: line pressure (MPa), turning of the drum, pull of the cable at the hook (N). */
+export interface Press {
+  readonly pressure: number;
+  readonly turning: Turning;
+  readonly cable?: number;
+}
+
+/** The load of a dressed brake at rest of all pushes; the solvers fill in the rest. */
+export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction): Load {
+  return {
+    pressure: press.pressure,
+    cable: press.cable ?? 0,
+    frontWorn: d.front,
+    rearWorn: d.rear,
+    frontLaw: front,
+    rearLaw: rear,
+    drum: d.drum,
+    memory: d.memory,
+    home: d.memory.hold,
+    toeRest: d.toeRest,
+    strutLength: d.strutLength,
+    nextTooth: d.nextTooth,
+    holdShareFront: 1,
+    holdShareRear: 1,
+  };
+}
+
+/**
+ * Standing drum: share of the normal force that each bristle carries after one press from rest.
+ * An element that moved by d from the rest pose touched where its gap closed; from there its
+ * tangential to normal motion is J_t·d : J_n·d, so T = −(k_t/k)·N·(J_t·d)/(J_n·d), clamped at mu·N.
+ * Exact on a pin up to the turn of the normal (penetration over radius).
+ */
+function pressShares(
+  shoe: ShoeRig,
+  y: Float64Array,
+  rest: Float64Array,
+  mu: number,
+  out: Float64Array,
+): void {
+  const { bed } = shoe;
+  const at = shoe.at;
+  const turn = at + shoe.freedoms - 1;
+  const dphi = (y[turn] as number) - (rest[turn] as number);
+  const ux = shoe.freedoms === 3 ? (y[at] as number) - (rest[at] as number) : 0;
+  const uy = shoe.freedoms === 3 ? (y[at + 1] as number) - (rest[at + 1] as number) : 0;
+  for (let i = 0; i < bed.count; i++) {
+    const nx = bed.dirX[i] as number;
+    const ny = bed.dirY[i] as number;
+    const rx = (bed.face[i] as number) * nx - bed.anchor[0];
+    const ry = (bed.face[i] as number) * ny - bed.anchor[1];
+    const mx = ux - ry * dphi;
+    const my = uy + rx * dphi;
+    const normal = mx * nx + my * ny;
+    const along = -mx * ny + my * nx;
+    out[i] = normal > 1e-12 ? Math.max(-mu, Math.min(mu, (-SHEAR_SHARE * along) / normal)) : 0;
+  }
+}
+
+/** A solved instant and what the solver left behind, for callers that go on from it. */
+export interface Solved {
+  readonly dressed: Dressed;
+  readonly load: Load;
+  readonly work: Work;
+  readonly pose: Float64Array;
+  readonly solution: Solution;
+}
+
+/** A pose near the answer with its supports: saves iterations, changes nothing else. */
+export interface Guess extends Supports {
+  readonly pose: Float64Array;
+}
+
+const NO_SHARES = [new Float64Array(0), new Float64Array(0)] as const;
+
+/** A cold start stands on the strut: the strut is let go when it would have to pull. */
+const FROM_REST: Supports = { strutOn: true, leverFree: false };
+
+/**
+ * Balance of one instant from the built rest pose, without other memory.
+ *
+ * @param guess pose to start from (only the number of iterations depends on it)
+ */
+export function solveBalance(rig: Rig, state: BrakeState, press: Press, guess?: Guess): Solved {
+  return solveDressed(dress(rig, state), press, guess);
+}
+
+/** As solveBalance, on a brake already dressed (a wear lump dresses its own, softened linings). */
+export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
+  const { rig } = d;
+  const work = workOf(rig);
+  const pose = Float64Array.from(guess?.pose ?? d.restPose);
+  const shares =
+    press.turning === 0
+      ? ([new Float64Array(rig.front.bed.count), new Float64Array(rig.rear.bed.count)] as const)
+      : NO_SHARES;
+  const law = (index: 0 | 1): Friction => {
+    const mu = index === 0 ? d.friction.front : d.friction.rear;
+    return press.turning === 0
+      ? { kind: 'press', mu, start: shares[index] }
+      : { kind: 'slide', mu, sense: press.turning };
+  };
+  const load = loadOf(d, press, law(0), law(1));
+  const clampedGuess = guess ?? FROM_REST;
+  const rounds = press.turning === 0 && press.pressure > 0 ? 4 : 1;
+  let solution: Solution | null = null;
+  for (let i = 0; i < rounds; i++) {
+    solution = solvePose(
+      rig,
+      work,
+      pose,
+      load,
+      null,
+      d.leverStop,
+      press.turning !== 0,
+      solution ?? clampedGuess,
+    );
+    if (i + 1 < rounds) {
+      pressShares(rig.front, pose, d.restPose, d.friction.front, shares[0]);
+      pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
+    }
+  }
+  return { dressed: d, load, work, pose, solution: solution as Solution };
+}

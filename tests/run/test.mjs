@@ -1,0 +1,81 @@
+// npm test: installs what it needs, finds a browser, checks, builds, tests; counts at the end.
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { install, root, run } from '../../ui/serve/install.mjs';
+
+install();
+let passed = 0;
+let failed = 0;
+
+function check(name, command, args, env = {}) {
+  console.log(`\n— ${name}`);
+  const code = run(command, args, { env: { ...process.env, ...env } });
+  if (code === 0) passed++;
+  else {
+    failed++;
+    console.log(`FAILED: ${name} (exit ${code})`);
+  }
+  return code === 0;
+}
+
+const { findBrowser } = await import('./browser.mjs');
+let browser = '';
+try {
+  browser = await findBrowser();
+  console.log(`Browser: ${browser}`);
+} catch (error) {
+  console.error(error.message);
+  failed++;
+}
+
+check('types', 'npx', ['tsc', '-p', 'tsconfig.json']);
+check('types of sim/ without DOM and Node', 'npx', ['tsc', '-p', 'sim/tsconfig.json']);
+check('lint', 'npx', [
+  'biome',
+  'check',
+  '--config-path=tests/run/lint.jsonc',
+  '--error-on-warnings',
+  '.',
+]);
+check('unused files, exports and dependencies', 'npx', ['knip', '--config', 'tests/knip.json']);
+const built = check('build of the page', 'npm', ['run', '-s', 'build']);
+
+function vitest(project, env = {}) {
+  console.log(`\n— tests: ${project}`);
+  const report = join(root, 'dist', `report-${project}.json`);
+  rmSync(report, { force: true });
+  const code = run(
+    'npx',
+    [
+      'vitest',
+      'run',
+      '--config',
+      'tests/vitest.config.ts',
+      '--project',
+      project,
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+    ],
+    { env: { ...process.env, ...env } },
+  );
+  try {
+    const result = JSON.parse(readFileSync(report, 'utf8'));
+    passed += result.numPassedTests;
+    failed += result.numFailedTests;
+    if (result.numTotalTests === 0 || (code !== 0 && result.numFailedTests === 0)) failed++;
+  } catch (error) {
+    console.log(`FAILED: ${project} left no report (${error.message})`);
+    failed++;
+  }
+}
+vitest('node');
+if (browser && built) vitest('browser', { TAKEUP_BROWSER: browser });
+else {
+  console.log('FAILED: the browser tests could not run');
+  failed++;
+}
+
+console.log('');
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);

@@ -1,0 +1,28 @@
+import { defineConfig } from 'vitest/config';
+
+const root = new URL('..', import.meta.url).pathname;
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        root,
+        test: {
+          name: 'node',
+          include: ['tests/{unit,reference,house}/**/*.test.ts'],
+          testTimeout: 60000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 60000,
+          hookTimeout: 60000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});

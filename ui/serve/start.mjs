@@ -1,0 +1,29 @@
+// npm start: installs, builds, serves, prints the address, opens the browser where there is one.
+import { spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { install, root, run } from './install.mjs';
+import { serve } from './static.mjs';
+
+install();
+const code = run('npm', ['run', '-s', 'build']);
+if (code !== 0) process.exit(code);
+const port = Number(process.env.PORT ?? 4747);
+const { address } = await serve(join(root, 'dist'), port);
+console.log(`Takeup runs at ${address} (Ctrl+C ends it)`);
+
+function open(url) {
+  if (process.env.CI) return;
+  const { platform } = process;
+  if (platform === 'linux' && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY) return;
+  const [command, ...args] =
+    platform === 'darwin'
+      ? ['open', url]
+      : platform === 'win32'
+        ? ['cmd', '/c', 'start', '', url]
+        : ['xdg-open', url];
+  // Without a browser the printed address is enough.
+  spawn(command, args, { stdio: 'ignore', detached: true })
+    .on('error', () => {})
+    .unref();
+}
+open(address);

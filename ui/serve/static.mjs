@@ -1,0 +1,52 @@
+// A small static server for the built page: localhost only, no dependencies.
+import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+
+const types = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.woff2': 'font/woff2',
+  '.webmanifest': 'application/manifest+json',
+};
+
+const policy =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+/** Serves a folder; resolves with the server and its address. Takes the next free port. */
+export function serve(folder, port, tries = 20) {
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    let file = normalize(join(folder, path));
+    if (file !== folder && !file.startsWith(folder + sep)) {
+      response.writeHead(403).end();
+      return;
+    }
+    if (existsSync(file) && statSync(file).isDirectory()) file = join(file, 'index.html');
+    if (!existsSync(file)) {
+      response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
+      return;
+    }
+    response.writeHead(200, {
+      'content-type': types[extname(file)] ?? 'application/octet-stream',
+      'cache-control': 'no-cache',
+      'content-security-policy': policy,
+      'x-content-type-options': 'nosniff',
+    });
+    createReadStream(file).pipe(response);
+  });
+  return new Promise((resolve, reject) => {
+    server.on('error', (error) => {
+      if (error.code === 'EADDRINUSE' && tries > 0) {
+        serve(folder, port + 1, tries - 1).then(resolve, reject);
+      } else reject(error);
+    });
+    server.listen(port, '127.0.0.1', () => {
+      resolve({ server, address: `http://localhost:${server.address().port}/` });
+    });
+  });
+}
