@@ -63,6 +63,10 @@ function vitest(project, env = {}) {
     const result = JSON.parse(readFileSync(report, 'utf8'));
     passed += result.numPassedTests;
     failed += result.numFailedTests;
+    if (result.numPendingTests + result.numTodoTests > 0) {
+      console.log(`FAILED: ${project} skipped tests`);
+      failed++;
+    }
     if (result.numTotalTests === 0 || (code !== 0 && result.numFailedTests === 0)) failed++;
   } catch (error) {
     console.log(`FAILED: ${project} left no report (${error.message})`);

@@ -30,8 +30,9 @@ export function install() {
   const mark = join(root, 'node_modules', '.package-lock.json');
   const lock = join(root, 'package-lock.json');
   if (existsSync(mark) && statSync(mark).mtimeMs >= statSync(lock).mtimeMs) return;
+  // The build tool is a development dependency: --include=dev also where NODE_ENV says production.
   console.log('Installing what the project needs (npm ci)…');
-  const code = run('npm', ['ci', '--no-audit', '--no-fund']);
+  const code = run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund']);
   if (code !== 0) {
     console.error('npm ci failed: see above. A connection to the npm registry is needed once.');
     process.exit(code);

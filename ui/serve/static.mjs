@@ -17,17 +17,31 @@ const types = {
 const policy =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
+/** The path that is asked for, or null where the address cannot be read. */
+function pathOf(url) {
+  try {
+    return decodeURIComponent(new URL(url ?? '/', 'http://localhost').pathname);
+  } catch (error) {
+    if (error instanceof URIError || error instanceof TypeError) return null;
+    throw error;
+  }
+}
+
 /** Serves a folder; resolves with the server and its address. Takes the next free port. */
 export function serve(folder, port, tries = 20) {
   const server = createServer((request, response) => {
-    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    const path = pathOf(request.url);
+    if (path === null) {
+      response.writeHead(400).end();
+      return;
+    }
     let file = normalize(join(folder, path));
     if (file !== folder && !file.startsWith(folder + sep)) {
       response.writeHead(403).end();
       return;
     }
     if (existsSync(file) && statSync(file).isDirectory()) file = join(file, 'index.html');
-    if (!existsSync(file)) {
+    if (path.includes('\0') || !existsSync(file)) {
       response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
       return;
     }
