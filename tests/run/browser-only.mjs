@@ -1,3 +1,4 @@
+// @ts-check
 // npm run test:browser: builds the page and runs the browser tests alone.
 import { install, run } from '../../ui/serve/install.mjs';
 

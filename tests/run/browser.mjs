@@ -1,9 +1,11 @@
+// @ts-check
 // Finds a Chromium-like browser, or installs one; says what to do when none can be had.
 import { spawnSync } from 'node:child_process';
 import { accessSync, constants, existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { delimiter, dirname, join } from 'node:path';
 
+/** @type {Partial<Record<NodeJS.Platform, string[]>>} */
 const usual = {
   linux: [
     '/usr/bin/chromium',
@@ -18,17 +20,19 @@ const usual = {
     '/Applications/Chromium.app/Contents/MacOS/Chromium',
     '/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge',
   ],
-  win32: ['PROGRAMFILES', 'PROGRAMFILES(X86)', 'LOCALAPPDATA'].flatMap((key) =>
-    process.env[key]
+  win32: ['PROGRAMFILES', 'PROGRAMFILES(X86)', 'LOCALAPPDATA'].flatMap((key) => {
+    const folder = process.env[key];
+    return folder
       ? [
-          join(process.env[key], 'Google', 'Chrome', 'Application', 'chrome.exe'),
-          join(process.env[key], 'Microsoft', 'Edge', 'Application', 'msedge.exe'),
+          join(folder, 'Google', 'Chrome', 'Application', 'chrome.exe'),
+          join(folder, 'Microsoft', 'Edge', 'Application', 'msedge.exe'),
         ]
-      : [],
-  ),
+      : [];
+  }),
 };
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'chrome', 'msedge'];
 
+/** @param {string} path */
 function executable(path) {
   try {
     accessSync(path, constants.X_OK);
@@ -73,6 +77,7 @@ export async function findBrowser() {
     existsSync('/etc/debian_version')
   ) {
     console.log('No browser found; installing Debian’s chromium…');
+    /** @type {import('node:child_process').SpawnSyncOptions} */
     const options = {
       stdio: 'inherit',
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },

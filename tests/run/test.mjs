@@ -1,3 +1,4 @@
+// @ts-check
 // npm test: installs what it needs, finds a browser, checks, builds, tests; counts at the end.
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -7,9 +8,14 @@ install();
 let passed = 0;
 let failed = 0;
 
-function check(name, command, args, env = {}) {
+/**
+ * @param {string} name
+ * @param {string} command
+ * @param {string[]} args
+ */
+function check(name, command, args) {
   console.log(`\n— ${name}`);
-  const code = run(command, args, { env: { ...process.env, ...env } });
+  const code = run(command, args);
   if (code === 0) passed++;
   else {
     failed++;
@@ -24,7 +30,7 @@ try {
   browser = await findBrowser();
   console.log(`Browser: ${browser}`);
 } catch (error) {
-  console.error(error.message);
+  console.error(error instanceof Error ? error.message : error);
   failed++;
 }
 
@@ -40,6 +46,10 @@ check('lint', 'npx', [
 check('unused files, exports and dependencies', 'npx', ['knip', '--config', 'tests/knip.json']);
 const built = check('build of the page', 'npm', ['run', '-s', 'build']);
 
+/**
+ * @param {string} project
+ * @param {Record<string, string>} [env]
+ */
 function vitest(project, env = {}) {
   console.log(`\n— tests: ${project}`);
   const report = join(root, 'dist', `report-${project}.json`);
@@ -69,7 +79,7 @@ function vitest(project, env = {}) {
     }
     if (result.numTotalTests === 0 || (code !== 0 && result.numFailedTests === 0)) failed++;
   } catch (error) {
-    console.log(`FAILED: ${project} left no report (${error.message})`);
+    console.log(`FAILED: ${project} left no report (${error})`);
     failed++;
   }
 }

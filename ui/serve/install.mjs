@@ -1,3 +1,4 @@
+// @ts-check
 // Installs what the project needs, with nothing but Node itself.
 import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
@@ -8,7 +9,13 @@ export const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
 const least = 20;
 
-/** Runs a command in the project's folder and gives its exit code. */
+/**
+ * Runs a command in the project's folder and gives its exit code.
+ *
+ * @param {string} command
+ * @param {readonly string[]} args
+ * @param {import('node:child_process').SpawnSyncOptions} [options]
+ */
 export function run(command, args, options = {}) {
   const result = spawnSync(command, args, {
     cwd: root,

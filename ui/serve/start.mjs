@@ -1,3 +1,4 @@
+// @ts-check
 // npm start: installs, builds, serves, prints the address, opens the browser where there is one.
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
@@ -11,6 +12,7 @@ const port = Number(process.env.PORT ?? 4747);
 const { address } = await serve(join(root, 'dist'), port);
 console.log(`Takeup runs at ${address} (Ctrl+C ends it)`);
 
+/** @param {string} url */
 function open(url) {
   if (process.env.CI) return;
   const { platform } = process;

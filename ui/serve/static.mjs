@@ -1,8 +1,10 @@
+// @ts-check
 // A small static server for the built page: localhost only, no dependencies.
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 
+/** @type {Record<string, string>} */
 const types = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
@@ -17,7 +19,11 @@ const types = {
 const policy =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-/** The path that is asked for, or null where the address cannot be read. */
+/**
+ * The path that is asked for, or null where the address cannot be read.
+ *
+ * @param {string | undefined} url
+ */
 function pathOf(url) {
   try {
     return decodeURIComponent(new URL(url ?? '/', 'http://localhost').pathname);
@@ -27,7 +33,14 @@ function pathOf(url) {
   }
 }
 
-/** Serves a folder; resolves with the server and its address. Takes the next free port. */
+/**
+ * Serves a folder on this machine alone. Takes the next free port when the wished one is taken.
+ *
+ * @param {string} folder
+ * @param {number} port 0 for any free one
+ * @param {number} [tries]
+ * @returns {Promise<{ server: import('node:http').Server, address: string }>}
+ */
 export function serve(folder, port, tries = 20) {
   const server = createServer((request, response) => {
     const path = pathOf(request.url);
@@ -54,13 +67,15 @@ export function serve(folder, port, tries = 20) {
     createReadStream(file).pipe(response);
   });
   return new Promise((resolve, reject) => {
-    server.on('error', (error) => {
+    server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
       if (error.code === 'EADDRINUSE' && tries > 0) {
         serve(folder, port + 1, tries - 1).then(resolve, reject);
       } else reject(error);
     });
     server.listen(port, '127.0.0.1', () => {
-      resolve({ server, address: `http://localhost:${server.address().port}/` });
+      const at = server.address();
+      if (at === null || typeof at === 'string') throw new Error('no port was opened');
+      resolve({ server, address: `http://localhost:${at.port}/` });
     });
   });
 }
