@@ -1,0 +1,100 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { serve } from '../../ui/serve/static.mjs';
+import { findBrowser } from '../run/browser.mjs';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Quiet, and without traffic of the browser's own. */
+const flags = [
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  // The same colours on every screen, so that pictures can be compared.
+  '--force-color-profile=srgb',
+];
+
+export interface Opened {
+  readonly page: Page;
+  /** Errors of the page so far: thrown, on the console, refused by the content policy, not loaded. */
+  readonly errors: readonly string[];
+  readonly warnings: readonly string[];
+  /** Keeps a picture of the page as tests/browser/shots/NAME.png and gives it. */
+  shot(name: string): Promise<Buffer>;
+  close(): Promise<void>;
+}
+
+export interface OpenBrowser {
+  /** Where the built page is served. */
+  readonly address: string;
+  /** A new page in a context of its own: nothing is remembered from another. 1920×1080 unless told. */
+  open(options?: BrowserContextOptions & { readonly path?: string }): Promise<Opened>;
+  close(): Promise<void>;
+}
+
+/** Serves the built page by the project's own server and starts a browser on it. */
+export async function openBrowser(): Promise<OpenBrowser> {
+  const built = join(root, 'dist');
+  if (!existsSync(join(built, 'index.html'))) {
+    throw new Error('The page is not built. Run npm run test:browser, or npm run build first.');
+  }
+  const executablePath = process.env['TAKEUP_BROWSER'] || (await findBrowser());
+  const { server, address } = await serve(built, 0);
+  const browser = await chromium.launch({ executablePath, args: flags });
+
+  async function open(
+    options: BrowserContextOptions & { readonly path?: string } = {},
+  ): Promise<Opened> {
+    const { path = '', ...rest } = options;
+    const context = await browser.newContext({
+      viewport: { width: 1920, height: 1080 },
+      ...rest,
+    });
+    const page = await context.newPage();
+    const errors: string[] = [];
+    const warnings: string[] = [];
+    page.on('pageerror', (error) => errors.push(`thrown: ${error.stack ?? error.message}`));
+    page.on('console', (message) => {
+      const text = `${message.text()} (${message.location().url})`;
+      if (message.type() === 'error') errors.push(`console: ${text}`);
+      if (message.type() === 'warning') warnings.push(text);
+    });
+    page.on('requestfailed', (request) => {
+      errors.push(`not loaded: ${request.url()} ${request.failure()?.errorText ?? ''}`);
+    });
+    page.on('response', (response) => {
+      if (response.status() >= 400) errors.push(`${response.status()}: ${response.url()}`);
+    });
+    await page.goto(new URL(path, address).href, { waitUntil: 'load' });
+    await page.evaluate(async () => {
+      await document.fonts.ready;
+    });
+    return {
+      page,
+      errors,
+      warnings,
+      async shot(name) {
+        const shots = join(root, 'tests/browser/shots');
+        mkdirSync(shots, { recursive: true });
+        return page.screenshot({ path: join(shots, `${name}.png`) });
+      },
+      close: () => context.close(),
+    };
+  }
+
+  return {
+    address,
+    open,
+    async close() {
+      await browser.close();
+      await new Promise<void>((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      });
+    },
+  };
+}
