@@ -3,7 +3,10 @@ export function number(value: number, digits: number): string {
   if (!Number.isFinite(value)) return '–';
   const fixed = Math.abs(value).toFixed(digits);
   const [whole = '', part] = fixed.split('.');
-  const grouped = whole.length > 4 || Math.abs(value) >= 1000 ? whole.replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f') : whole;
+  const grouped =
+    whole.length > 4 || Math.abs(value) >= 1000
+      ? whole.replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f')
+      : whole;
   const zero = Number(fixed) === 0;
   return `${value < 0 && !zero ? '\u2212' : ''}${grouped}${part ? `.${part}` : ''}`;
 }

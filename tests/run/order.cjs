@@ -43,7 +43,7 @@ module.exports = {
     {
       name: 'only-pixi-files-import-pixi',
       severity: 'error',
-      from: { path: '(^|/)ui/', pathNot: '(^|/)ui/stage/pixi[^/]*\\.ts$' },
+      from: { path: '(^|/)ui/', pathNot: '(^|/)ui/[^/]+/pixi[^/]*\\.ts$' },
       to: { path: 'node_modules/pixi\\.js' },
     },
     {

@@ -1,10 +1,12 @@
 // @ts-check
 // npm test: installs what it needs, finds a browser, checks, builds, tests; counts at the end.
-import { readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { install, root, run } from '../../ui/serve/install.mjs';
+import { install, run } from '../../ui/serve/install.mjs';
 
 install();
+const reports = mkdtempSync(join(tmpdir(), 'takeup-reports-'));
 let passed = 0;
 let failed = 0;
 
@@ -52,8 +54,7 @@ const built = check('build of the page', 'npm', ['run', '-s', 'build']);
  */
 function vitest(project, env = {}) {
   console.log(`\n— tests: ${project}`);
-  const report = join(root, 'dist', `report-${project}.json`);
-  rmSync(report, { force: true });
+  const report = join(reports, `${project}.json`);
   const code = run(
     'npx',
     [
@@ -90,6 +91,7 @@ else {
   failed++;
 }
 
+rmSync(reports, { recursive: true });
 console.log('');
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);

@@ -6,9 +6,9 @@
  */
 import 'pixi.js/unsafe-eval';
 import { autoDetectRenderer, Container, Graphics, type Renderer } from 'pixi.js';
-import type { Theme } from '../theme.ts';
 import { dashes, flatten, toleranceAt } from './flatten.ts';
 import type { Group, Shape } from './shapes.ts';
+import type { Theme } from './theme.ts';
 
 /** Where the drum axis stands (px from the stage's top left), px per mm, line weight; a round window when clipped. */
 export interface View {
@@ -31,7 +31,9 @@ function hardwareWebgl(): boolean {
   const gl = canvas.getContext('webgl2');
   if (!gl) return false;
   const info = gl.getExtension('WEBGL_debug_renderer_info');
-  const name = String(info ? gl.getParameter(info.UNMASKED_RENDERER_WEBGL) : gl.getParameter(gl.RENDERER));
+  const name = String(
+    info ? gl.getParameter(info.UNMASKED_RENDERER_WEBGL) : gl.getParameter(gl.RENDERER),
+  );
   gl.getExtension('WEBGL_lose_context')?.loseContext();
   return !/swiftshader|llvmpipe|software|basic render/i.test(name);
 }
@@ -189,7 +191,8 @@ export class PixiStage {
 
   #trace(g: Graphics, points: readonly number[], closed: boolean): void {
     g.moveTo(points[0] as number, points[1] as number);
-    for (let i = 2; i < points.length; i += 2) g.lineTo(points[i] as number, points[i + 1] as number);
+    for (let i = 2; i < points.length; i += 2)
+      g.lineTo(points[i] as number, points[i + 1] as number);
     if (closed) g.closePath();
   }
 

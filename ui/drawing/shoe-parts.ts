@@ -1,6 +1,24 @@
-import { type BrakeState, type Instant, placePoint, type Rig, type Shoe, type Side } from '../../sim/index.ts';
+import {
+  type BrakeState,
+  type Instant,
+  placePoint,
+  type Rig,
+  type Shoe,
+  type Side,
+} from '../../sim/index.ts';
 import { NARROW, Pen } from './pen.ts';
-import { arcPoints, type Command, curve, line, mirrored, type Move, polar, type Shape, slotPoints, type XY } from './shapes.ts';
+import {
+  arcPoints,
+  type Command,
+  curve,
+  line,
+  type Move,
+  mirrored,
+  polar,
+  type Shape,
+  slotPoints,
+  type XY,
+} from './shapes.ts';
 
 /** Shoes, linings and what sits on them, at their true places. */
 
@@ -29,7 +47,12 @@ function webOutline(shoe: Shoe, back: number, eye: number): XY[] {
   const lowPoint = polar(rw, low);
   const points: XY[] = [
     ...arcPoints(rw, high, low),
-    ...curve(lowPoint, [(lowPoint[0] + bottom[0]) / 2 + 1.5, (lowPoint[1] + bottom[1]) / 2 - 2], bottom, 6),
+    ...curve(
+      lowPoint,
+      [(lowPoint[0] + bottom[0]) / 2 + 1.5, (lowPoint[1] + bottom[1]) / 2 - 2],
+      bottom,
+      6,
+    ),
     ...arcPoints(eye, -62, -250, [px, py], 8),
     ...curve(polar(eye, 68, [px, py]), [px + 24, py + 13], polar(ri, pinAngle + 40), 10),
     ...arcPoints(ri, pinAngle + 41, toeAngle - 25),
@@ -50,7 +73,12 @@ export function leverWindow(rig: Rig): XY[] | null {
   const [x, y] = shoes.front.strutSeat;
   const right = x + adjuster.lever.window.x + adjuster.lostMotion;
   const half = adjuster.lever.window.y / 2;
-  return [[x, y - half - 1], [right, y - half - 1], [right, y + half - 1], [x, y + half - 1]];
+  return [
+    [x, y - half - 1],
+    [right, y - half - 1],
+    [right, y + half - 1],
+    [x, y + half - 1],
+  ];
 }
 
 /** Lining outline from its true profile: the face of every element as worn. */
@@ -85,7 +113,10 @@ function grains(rig: Rig, state: BrakeState, side: Side): { at: XY; r: number }[
     const i = Math.min(bed.count - 1, Math.floor(u * bed.count));
     const left = (bed.face[i] as number) - (state.wear[side][i] as number) - back;
     if (depth > left - 0.45 || depth < 0.4) continue;
-    out.push({ at: polar(back + depth, (shoe.lining.from + u * (shoe.lining.to - shoe.lining.from)) * DEG), r });
+    out.push({
+      at: polar(back + depth, (shoe.lining.from + u * (shoe.lining.to - shoe.lining.from)) * DEG),
+      r,
+    });
   }
   return out;
 }
@@ -158,11 +189,15 @@ export function pistons(rig: Rig, i: Instant): Shape[] {
   const length = Math.min(17.5, Math.abs(shoes.rear.toe[0]) * 0.62);
   const inner = { front: toe.front - 3 + length, rear: toe.rear + 3 - length };
   const fluid: XY[] = [
-    [x0 + inner.front, y - R], [x0 + inner.rear, y - R], [x0 + inner.rear, y + R], [x0 + inner.front, y + R],
+    [x0 + inner.front, y - R],
+    [x0 + inner.rear, y - R],
+    [x0 + inner.rear, y + R],
+    [x0 + inner.front, y + R],
   ];
   pen.add({ path: polygonOf(fluid), fill: 'fluidFill' });
   const share = Math.min(1, i.pressure / 8);
-  if (share > 0) pen.add({ path: polygonOf(fluid), fill: 'fluidDeep', opacity: 0.25 + 0.75 * share });
+  if (share > 0)
+    pen.add({ path: polygonOf(fluid), fill: 'fluidDeep', opacity: 0.25 + 0.75 * share });
   // Rows of short dashes: fluid without colour.
   const rows: Command[] = [];
   for (let row = 0; row * 2 - R + 1.4 < R; row++) {
@@ -177,18 +212,46 @@ export function pistons(rig: Rig, i: Instant): Shape[] {
     const at = (x: number, dy: number): XY => [x0 + toe[side] + s * x, y + dy];
     const r = R - 0.6;
     const body: XY[] = [
-      at(3 - length, -r), at(0.7, -r), at(3, -r + 0.3), at(3, -6), at(0, -6), at(0, 6), at(3, 6), at(3, r - 0.3),
-      at(0.7, r), at(-0.9, r), at(-0.9, r - 1.5), at(-2.9, r - 1.5), at(-2.9, r), at(3 - length, r),
+      at(3 - length, -r),
+      at(0.7, -r),
+      at(3, -r + 0.3),
+      at(3, -6),
+      at(0, -6),
+      at(0, 6),
+      at(3, 6),
+      at(3, r - 0.3),
+      at(0.7, r),
+      at(-0.9, r),
+      at(-0.9, r - 1.5),
+      at(-2.9, r - 1.5),
+      at(-2.9, r),
+      at(3 - length, r),
     ];
     pen.body(body, 'piston', 1.3).hatch([body], 45, 2.6, 'hatch', NARROW);
     const c = 3 - length;
-    pen.body([at(c, -R + 0.1), at(c - 4.4, -R), at(c - 5, -R + 1.2), at(c - 2.4, -R + 3), at(c - 2.4, R - 3), at(c - 5, R - 1.2), at(c - 4.4, R), at(c, R - 0.1)], 'rubber', NARROW);
+    pen.body(
+      [
+        at(c, -R + 0.1),
+        at(c - 4.4, -R),
+        at(c - 5, -R + 1.2),
+        at(c - 2.4, -R + 3),
+        at(c - 2.4, R - 3),
+        at(c - 5, R - 1.2),
+        at(c - 4.4, R),
+        at(c, R - 0.1),
+      ],
+      'rubber',
+      NARROW,
+    );
     for (const q of [1, -1]) {
       const end = toe[side] * s - 1.9;
       const folds: XY[] = [
-        [x0 + s * (L - 0.6), y + q * (R + 2.1)], [x0 + s * (L + (end - L) * 0.2), y + q * (R + 3.1)],
-        [x0 + s * (L + (end - L) * 0.42), y + q * (R + 0.9)], [x0 + s * (L + (end - L) * 0.62), y + q * (R + 2.9)],
-        [x0 + s * (L + (end - L) * 0.84), y + q * (R + 0.7)], [x0 + s * end, y + q * (R - 1.3)],
+        [x0 + s * (L - 0.6), y + q * (R + 2.1)],
+        [x0 + s * (L + (end - L) * 0.2), y + q * (R + 3.1)],
+        [x0 + s * (L + (end - L) * 0.42), y + q * (R + 0.9)],
+        [x0 + s * (L + (end - L) * 0.62), y + q * (R + 2.9)],
+        [x0 + s * (L + (end - L) * 0.84), y + q * (R + 0.7)],
+        [x0 + s * end, y + q * (R - 1.3)],
       ];
       pen.add({ path: line(...folds), stroke: 'ink', width: 1.5, mm: true, round: true });
       pen.add({ path: line(...folds), stroke: 'rubberPale', width: 0.8, mm: true, round: true });

@@ -1,10 +1,18 @@
-import { dragOf, gapsOf, type Instant, peak, type Rig, roleOf, type Side } from '../../sim/index.ts';
-import type { Token } from '../theme.ts';
+import type { BrakeState } from '../../sim/index.ts';
+import {
+  dragOf,
+  gapsOf,
+  type Instant,
+  peak,
+  type Rig,
+  roleOf,
+  type Side,
+} from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { Pen } from './pen.ts';
 import { arcPoints, type Label, line, polar, polygon, type Shape, type XY } from './shapes.ts';
 import { liningOutline, mover } from './shoe-parts.ts';
-import type { BrakeState } from '../../sim/index.ts';
+import type { Token } from './theme.ts';
 
 /** Layers over the brake: what cannot be seen at true scale, each with its magnification said. */
 
@@ -21,7 +29,10 @@ export interface Layer {
   readonly labels: Label[];
 }
 
-const tokens = (rig: Rig, side: Side, i: Instant): { role: 'leading' | 'trailing'; line: Token; fill: Token } => {
+const tokens = (
+  side: Side,
+  i: Instant,
+): { role: 'leading' | 'trailing'; line: Token; fill: Token } => {
   const role = roleOf(side, i.turning);
   return role === 'leading'
     ? { role, line: 'lead', fill: 'leadFill' }
@@ -40,7 +51,7 @@ export function gapFan(rig: Rig, i: Instant, magnification: number, scale: numbe
   for (const side of ['front', 'rear'] as const) {
     const s = i.shoes[side];
     const { lining } = rig[side].shoe;
-    const t = tokens(rig, side, i);
+    const t = tokens(side, i);
     const dash = t.role === 'trailing' ? [9, 4] : undefined;
     const out: XY[] = Array.from(s.gap, (g, k) =>
       polar(r0 + Math.max(0, g) * magnification, (s.angle[k] as number) * DEG),
@@ -63,7 +74,13 @@ export function gapFan(rig: Rig, i: Instant, magnification: number, scale: numbe
       pen.path(line(polar(r0, angle), end), t.line, 1.6);
       if (!roomy && k !== 1) return;
       const c = polar(r0 + gap * magnification + 2.6, angle);
-      labels.push({ at: c, dy: 5, anchor: outward(side), text: number(gap, 2), kind: `fan ${t.line}` });
+      labels.push({
+        at: c,
+        dy: 5,
+        anchor: outward(side),
+        text: number(gap, 2),
+        kind: `fan ${t.line}`,
+      });
     });
   }
   return { shapes: pen.shapes, labels };
@@ -76,7 +93,7 @@ export function pressureComb(rig: Rig, i: Instant): Layer {
   const r0 = band(rig);
   for (const side of ['front', 'rear'] as const) {
     const s = i.shoes[side];
-    const t = tokens(rig, side, i);
+    const t = tokens(side, i);
     const leading = t.role === 'leading';
     const most = peak(s.pressure);
     if (!(most > 1e-4)) continue;
@@ -96,12 +113,20 @@ export function pressureComb(rig: Rig, i: Instant): Layer {
         width: leading ? 1 : 1.6,
       });
     }
-    const envelope: XY[] = Array.from(s.pressure, (p, k) => polar(r0 + p * COMB, (s.angle[k] as number) * DEG));
+    const envelope: XY[] = Array.from(s.pressure, (p, k) =>
+      polar(r0 + p * COMB, (s.angle[k] as number) * DEG),
+    );
     pen.path(line(...envelope), t.line, 2.4, leading ? undefined : [9, 4]);
     const { lining } = rig[side].shoe;
     pen.path(line(...arcPoints(r0, lining.from * DEG, lining.to * DEG)), t.line, 1.2);
     const at = side === 'front' ? 163 : 13;
-    labels.push({ at: polar(r0 + most * COMB + 5, at), dy: 6, anchor: outward(side), text: `${number(most, 2)} MPa`, kind: `peak ${t.line}` });
+    labels.push({
+      at: polar(r0 + most * COMB + 5, at),
+      dy: 6,
+      anchor: outward(side),
+      text: `${number(most, 2)} MPa`,
+      kind: `peak ${t.line}`,
+    });
   }
   return { shapes: pen.shapes, labels };
 }
@@ -119,12 +144,18 @@ export function forces(rig: Rig, i: Instant): Layer {
   for (const side of ['front', 'rear'] as const) {
     const s = i.shoes[side];
     const sign = side === 'front' ? -1 : 1;
-    const t = tokens(rig, side, i);
+    const t = tokens(side, i);
     const push = Math.max(0, s.toeForce);
     if (push > 20) {
       const start: XY = [s.toe[0] + sign * 2.5, y];
       pen.arrow(start, [start[0] + sign * push * FORCE, y], Math.max(1.6, push * 0.003), 'fluid');
-      labels.push({ at: [x0 + sign * (brake.cylinder.halfLength + 10.5), y + brake.cylinder.outerRadius - 2], dy: 0, anchor: outward(side), text: forceText(push), kind: 'force fluid' });
+      labels.push({
+        at: [x0 + sign * (brake.cylinder.halfLength + 10.5), y + brake.cylinder.outerRadius - 2],
+        dy: 0,
+        anchor: outward(side),
+        text: forceText(push),
+        kind: 'force fluid',
+      });
     }
     const drag = dragOf(i, side) / i.drumRadius;
     if (drag > 20) {
@@ -138,12 +169,23 @@ export function forces(rig: Rig, i: Instant): Layer {
       const head = i.turning * Math.min(half, (w * 1.9 * DEG) / r);
       pen.add({
         path: polygon([
-          ...arcPoints(r + w / 2, from, to - head), polar(r + w * 1.2, to - head), polar(r, to),
-          polar(r - w * 1.2, to - head), ...arcPoints(r - w / 2, to - head, from),
+          ...arcPoints(r + w / 2, from, to - head),
+          polar(r + w * 1.2, to - head),
+          polar(r, to),
+          polar(r - w * 1.2, to - head),
+          ...arcPoints(r - w / 2, to - head, from),
         ]),
-        fill: t.line, stroke: 'sheet', width: 1.2,
+        fill: t.line,
+        stroke: 'sheet',
+        width: 1.2,
       });
-      labels.push({ at: [sign * brake.drum.radiusNew * 0.822, 14], dy: 6, anchor: 'middle', text: forceText(drag), kind: `force ${t.line}` });
+      labels.push({
+        at: [sign * brake.drum.radiusNew * 0.822, 14],
+        dy: 6,
+        anchor: 'middle',
+        text: forceText(drag),
+        kind: `force ${t.line}`,
+      });
     }
     const [fx, fy] = s.anchorForce;
     const size = Math.hypot(fx, fy);
@@ -152,7 +194,13 @@ export function forces(rig: Rig, i: Instant): Layer {
       const e: XY = [a[0] + fx * FORCE, a[1] + fy * FORCE];
       pen.arrow(a, e, Math.max(1.6, size * 0.0024), t.line);
       const flat = Math.abs(fx) > Math.abs(fy) * 0.5;
-      labels.push({ at: [e[0] + (fx / size) * 3, e[1] + (fy / size) * 4], dy: 6, anchor: flat ? (fx < 0 ? 'end' : 'start') : 'middle', text: forceText(size), kind: `force ${t.line}` });
+      labels.push({
+        at: [e[0] + (fx / size) * 3, e[1] + (fy / size) * 4],
+        dy: 6,
+        anchor: flat ? (fx < 0 ? 'end' : 'start') : 'middle',
+        text: forceText(size),
+        kind: `force ${t.line}`,
+      });
     }
   }
   if (i.strutForce > 20) {
@@ -161,14 +209,31 @@ export function forces(rig: Rig, i: Instant): Layer {
     const middle: XY = [(seat[0] + rear[0]) / 2 + 18, rear[1]];
     const length = i.strutForce * FORCE;
     pen.arrow(middle, [middle[0] - length, middle[1]], Math.max(1.6, i.strutForce * 0.003), 'ink');
-    pen.arrow([middle[0] + 4, middle[1]], [middle[0] + 4 + length, middle[1]], Math.max(1.6, i.strutForce * 0.003), 'ink');
-    labels.push({ at: [middle[0] + 2, middle[1] - 9], dy: 0, anchor: 'middle', text: `strut ${forceText(i.strutForce)}`, kind: 'force ink' });
+    pen.arrow(
+      [middle[0] + 4, middle[1]],
+      [middle[0] + 4 + length, middle[1]],
+      Math.max(1.6, i.strutForce * 0.003),
+      'ink',
+    );
+    labels.push({
+      at: [middle[0] + 2, middle[1] - 9],
+      dy: 0,
+      anchor: 'middle',
+      text: `strut ${forceText(i.strutForce)}`,
+      kind: 'force ink',
+    });
   }
   return { shapes: pen.shapes, labels };
 }
 
 /** Outline of web and lining at rest, its movement drawn eight times as far. */
-export function restGhost(rig: Rig, state: BrakeState, i: Instant, rest: Instant, times: number): Layer {
+export function restGhost(
+  rig: Rig,
+  state: BrakeState,
+  i: Instant,
+  rest: Instant,
+  times: number,
+): Layer {
   const pen = new Pen();
   for (const side of ['front', 'rear'] as const) {
     const now = i.shoes[side].pose;

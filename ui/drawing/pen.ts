@@ -1,6 +1,6 @@
-import type { Token } from '../theme.ts';
 import { hatchLines } from './flatten.ts';
-import { along, away, circle, type Command, line, polygon, type Shape, type XY } from './shapes.ts';
+import { along, away, type Command, circle, line, polygon, type Shape, type XY } from './shapes.ts';
+import type { Token } from './theme.ts';
 
 /** Line widths of the drawing, px at k = 1. */
 export const WIDE = 2.2;
@@ -22,8 +22,19 @@ export class Pen {
   }
 
   /** Several outlines, filled where an odd number lies over (holes). */
-  holed(outlines: readonly (readonly XY[])[], fill: Token, width = EDGE, stroke: Token = 'ink'): this {
-    return this.add({ path: outlines.flatMap((o) => polygon(o)), fill, stroke, width, round: true });
+  holed(
+    outlines: readonly (readonly XY[])[],
+    fill: Token,
+    width = EDGE,
+    stroke: Token = 'ink',
+  ): this {
+    return this.add({
+      path: outlines.flatMap((o) => polygon(o)),
+      fill,
+      stroke,
+      width,
+      round: true,
+    });
   }
 
   path(path: Command[], stroke: Token, width: number, dash?: readonly number[]): this {
@@ -31,7 +42,11 @@ export class Pen {
   }
 
   disc(c: XY, r: number, fill: Token | null, width = EDGE, stroke: Token | null = 'ink'): this {
-    return this.add({ path: circle(c, r), ...(fill ? { fill } : {}), ...(stroke ? { stroke, width } : {}) });
+    return this.add({
+      path: circle(c, r),
+      ...(fill ? { fill } : {}),
+      ...(stroke ? { stroke, width } : {}),
+    });
   }
 
   axis(a: XY, b: XY): this {
@@ -39,7 +54,13 @@ export class Pen {
   }
 
   /** Section lines in a region; `gap` in mm. */
-  hatch(outlines: readonly (readonly XY[])[], angle: number, gap: number, stroke: Token = 'hatch', width = NARROW): this {
+  hatch(
+    outlines: readonly (readonly XY[])[],
+    angle: number,
+    gap: number,
+    stroke: Token = 'hatch',
+    width = NARROW,
+  ): this {
     const path = hatchLines(outlines, angle, gap).flatMap(([a, b]) => line(a, b));
     return this.add({ path, stroke, width });
   }
@@ -58,7 +79,10 @@ export class Pen {
   spring(a: XY, b: XY, c0: number, c1: number, n: number, r: number, thick: number): this {
     const length = away(a, b);
     const u: XY = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-    const at = (t: number, y: number): XY => [a[0] + u[0] * t - u[1] * y, a[1] + u[1] * t + u[0] * y];
+    const at = (t: number, y: number): XY => [
+      a[0] + u[0] * t - u[1] * y,
+      a[1] + u[1] * t + u[0] * y,
+    ];
     const s0 = c0 * length;
     const s1 = c1 * length;
     const p = (s1 - s0) / n;
@@ -81,11 +105,19 @@ export class Pen {
     if (length < 0.5) return this;
     const u: XY = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
     const head = Math.min(length * 0.6, w * 1.9);
-    const q = (t: number, y: number): XY => [a[0] + u[0] * t - u[1] * y, a[1] + u[1] * t + u[0] * y];
+    const q = (t: number, y: number): XY => [
+      a[0] + u[0] * t - u[1] * y,
+      a[1] + u[1] * t + u[0] * y,
+    ];
     return this.add({
       path: polygon([
-        q(0, w / 2), q(length - head, w / 2), q(length - head, w * 1.15), along(a, b, 1),
-        q(length - head, -w * 1.15), q(length - head, -w / 2), q(0, -w / 2),
+        q(0, w / 2),
+        q(length - head, w / 2),
+        q(length - head, w * 1.15),
+        along(a, b, 1),
+        q(length - head, -w * 1.15),
+        q(length - head, -w / 2),
+        q(0, -w / 2),
       ]),
       fill,
       stroke: 'sheet',

@@ -1,11 +1,26 @@
 import type { BrakeState, Instant, Rig } from '../../sim/index.ts';
 import { number } from '../format.ts';
-import { parkingLever, parkingLeverOver, plainStrut, returnSprings, toothedStrut, toothMarks } from './adjuster-parts.ts';
+import {
+  parkingLever,
+  parkingLeverOver,
+  plainStrut,
+  returnSprings,
+  toothedStrut,
+  toothMarks,
+} from './adjuster-parts.ts';
 import { band, forces, gapFan, type Layer, pressureComb, restGhost } from './layers.ts';
 import { Pen } from './pen.ts';
 import type { Group, Label, Shape, XY } from './shapes.ts';
 import { holdDown, pistons, shoe } from './shoe-parts.ts';
-import { anchors, backingPlate, cylinderHousing, drumSection, hub, paintStroke, turnArrow } from './static-parts.ts';
+import {
+  anchors,
+  backingPlate,
+  cylinderHousing,
+  drumSection,
+  hub,
+  paintStroke,
+  turnArrow,
+} from './static-parts.ts';
 
 /** What is switched on. */
 export interface Layers {
@@ -37,7 +52,17 @@ const key = (...values: number[]): string => values.map((v) => Math.round(v * 1e
 
 const poseKey = (i: Instant): string => {
   const { front, rear } = i.shoes;
-  return key(front.pose.phi, front.pose.ux, front.pose.uy, rear.pose.phi, rear.pose.ux, rear.pose.uy, i.leverAngle, i.tooth, i.climb);
+  return key(
+    front.pose.phi,
+    front.pose.ux,
+    front.pose.uy,
+    rear.pose.phi,
+    rear.pose.ux,
+    rear.pose.uy,
+    i.leverAngle,
+    i.tooth,
+    i.climb,
+  );
 };
 
 const wearKeys = new WeakMap<BrakeState['wear'], number>();
@@ -66,8 +91,20 @@ export function drawBrake(input: DrawingInput): Drawing {
       key: `${pose}/${wearKey(state)}`,
       make: () => [...shoe(rig, state, i, 'front'), ...shoe(rig, state, i, 'rear')],
     },
-    { name: 'over', key: pose, make: () => [...parkingLeverOver(rig, i), ...holdDown(rig, i, 'front'), ...holdDown(rig, i, 'rear')] },
-    { name: 'drum', key: `${brake.name}/${key(i.drumRadius)}`, make: () => drumSection(brake, i.drumRadius) },
+    {
+      name: 'over',
+      key: pose,
+      make: () => [
+        ...parkingLeverOver(rig, i),
+        ...holdDown(rig, i, 'front'),
+        ...holdDown(rig, i, 'rear'),
+      ],
+    },
+    {
+      name: 'drum',
+      key: `${brake.name}/${key(i.drumRadius)}`,
+      make: () => drumSection(brake, i.drumRadius),
+    },
     { name: 'paint', key: key(angle), make: () => paintStroke(brake, i.drumAngle) },
     { name: 'cylinder', key: brake.name, make: () => cylinderHousing(brake) },
     { name: 'pistons', key: `${pose}/${key(i.pressure)}`, make: () => pistons(rig, i) },
@@ -84,7 +121,12 @@ export function drawBrake(input: DrawingInput): Drawing {
   };
   const deep = `${pose}/${key(i.pressure)}/${i.turning}`;
   if (layers.comb) add('comb', pressureComb(rig, i), deep);
-  if (layers.fan) add('fan', gapFan(rig, i, input.magnification, input.scale), `${deep}/${input.magnification}/${wearKey(state)}`);
+  if (layers.fan)
+    add(
+      'fan',
+      gapFan(rig, i, input.magnification, input.scale),
+      `${deep}/${input.magnification}/${wearKey(state)}`,
+    );
   if (layers.ghost) add('ghost', restGhost(rig, state, i, rest, 8), deep);
   if (layers.forces) add('forces', forces(rig, i), deep);
   return { groups, labels };
@@ -118,9 +160,18 @@ export function drawLoupe(input: DrawingInput): LoupeDrawing {
       { name: 'strut', key: pose, make: () => strutShapes(rig, i) },
       { name: 'pointer', key: pose, make: () => pen.shapes },
     ],
-    labels: marks.numbers.map(({ n, at }) => ({ at, dy: 7, anchor: 'middle', text: number(n, 0), kind: 'tooth' })),
+    labels: marks.numbers.map(({ n, at }) => ({
+      at,
+      dy: 7,
+      anchor: 'middle',
+      text: number(n, 0),
+      kind: 'tooth',
+    })),
   };
 }
 
 /** Reach of the drawing from the axis with its layers, mm: what has to fit on the stage. */
-export const reach = (rig: Rig): { x: number; y: number } => ({ x: band(rig) + 30, y: band(rig) + 14 });
+export const reach = (rig: Rig): { x: number; y: number } => ({
+  x: band(rig) + 30,
+  y: band(rig) + 14,
+});

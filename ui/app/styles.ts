@@ -1,0 +1,168 @@
+import { css } from 'lit';
+
+/** Layout and type of the page: ruled cells, square corners, two line weights. */
+export const styles = css`
+  :host { display: flex; flex-direction: column; height: 100%; background: var(--desk); color: var(--ink); font: 500 17px/1.4 'Encode Sans Variable', 'Encode Sans', sans-serif; font-feature-settings: 'tnum'; --gap: 14px; }
+  * { box-sizing: border-box; }
+  button, select { font: inherit; color: inherit; background: none; border: 0; padding: 0; cursor: pointer; text-align: inherit; border-radius: 0; }
+  button:focus-visible, select:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 2; }
+  button:disabled { color: var(--rule); cursor: default; }
+  .top { display: flex; align-items: stretch; height: 60px; flex: none; background: var(--sheet); border-bottom: 2px solid var(--ink); }
+  .brand { display: flex; align-items: center; gap: 12px; padding: 0 26px 0 20px; font-weight: 800; font-stretch: 118%; font-size: 25px; letter-spacing: -0.01em; }
+  .mark { width: 40px; height: 22px; color: var(--adj); }
+  .tabs { display: flex; }
+  .tabs button { padding: 0 22px; border-left: 1px solid var(--rule); font-size: 18px; font-weight: 560; display: flex; align-items: center; gap: 9px; }
+  .tabs button:last-child { border-right: 1px solid var(--rule); }
+  .tabs i { font-style: normal; font-size: 13px; font-weight: 650; color: var(--ink2); }
+  .tabs .on { background: var(--ink); color: var(--sheet); font-weight: 700; }
+  .tabs .on i { color: var(--sheet); }
+  .util { margin-left: auto; display: flex; }
+  .util button { padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
+  .stage { position: relative; background: var(--sheet); border: 2px solid var(--ink); min-height: 0; min-width: 0; overflow: hidden; }
+  .side { display: flex; flex-direction: column; gap: 12px; min-height: 0; overflow-y: auto; }
+  .blk { background: var(--sheet); border: 2px solid var(--ink); flex: none; }
+  .h { padding: 14px 18px; }
+  .h h1 { margin: 0 0 4px; font-size: 34px; line-height: 1.05; font-weight: 800; font-stretch: 106%; letter-spacing: -0.012em; }
+  .h p { margin: 0; font-size: 19px; line-height: 1.36; min-height: 2.72em; }
+  .rd { display: grid; grid-template-columns: 1fr 1fr; overflow: hidden; }
+  .c { padding: 6px 16px 6px; border-top: 1px solid var(--rule); border-left: 1px solid var(--rule); margin-left: -1px; margin-top: -1px; min-width: 0; contain: content; }
+  .c.w { grid-column: 1 / 3; }
+  .c b { display: block; font-size: 14.5px; font-weight: 560; color: var(--ink2); line-height: 1.25; }
+  .c .v { font-size: 34px; font-weight: 680; line-height: 1.08; letter-spacing: -0.01em; white-space: nowrap; }
+  .c .v small { font-size: 16px; font-weight: 540; margin-left: 5px; letter-spacing: 0; }
+  .c .v em { font-style: normal; color: var(--ink2); font-size: 16px; font-weight: 540; margin-left: 9px; }
+  .c .v.big { font-size: 52px; font-weight: 760; }
+  .c .v.mid { font-size: 30px; }
+  .lead { color: var(--lead); }
+  .trail { color: var(--trail); }
+  .adj { color: var(--adj); }
+  .sq { display: inline-block; width: 11px; height: 11px; margin-right: 7px; border: 2px solid var(--lead); background: var(--lead); vertical-align: -1px; }
+  .sq.trail { border-color: var(--trail); background: none; }
+  .bf { display: grid; grid-template-columns: auto 1fr; gap: 22px; align-items: center; }
+  .bf .v:not(.big):not(.mid) { font-size: 66px; line-height: 1; font-weight: 760; letter-spacing: -0.025em; min-width: 2.1em; }
+  .bar2 { display: flex; height: 26px; border: 2px solid var(--ink); }
+  .bar2 s { display: block; background: var(--lead); }
+  .bar2 u { display: block; flex: 1; border-left: 2px solid var(--ink); background: repeating-linear-gradient(135deg, var(--trail) 0 2px, transparent 2px 7px); }
+  .bl { display: flex; justify-content: space-between; font-size: 16px; font-weight: 640; margin-top: 5px; }
+  .bq { margin-top: 3px; font-size: 15px; font-weight: 540; color: var(--ink2); white-space: nowrap; }
+  .bq strong { font-weight: 700; color: var(--ink); }
+  .try { padding: 10px 18px 11px; font-size: 17.5px; line-height: 1.35; min-height: 70px; }
+  .try b { font-weight: 780; margin-right: 6px; }
+  .ctl { padding: 12px 16px 14px; display: grid; gap: 10px; margin-top: auto; }
+  .row { display: grid; gap: 10px; }
+  .two { grid-template-columns: 1fr 1fr; }
+  .three { grid-template-columns: 1fr 1fr 1fr; }
+  .lab { font-size: 14.5px; font-weight: 560; color: var(--ink2); margin-bottom: 4px; }
+  .seg { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 2px solid var(--ink); }
+  .seg button { min-height: 46px; text-align: center; font-weight: 600; font-size: 16.5px; border-left: 1px solid var(--rule); padding: 0 6px; display: flex; align-items: center; justify-content: center; gap: 8px; position: relative; }
+  .seg button:first-child { border: 0; }
+  .seg .on { background: var(--ink); color: var(--sheet); }
+  .btn { border: 2px solid var(--ink); min-height: 46px; padding: 0 14px; font-weight: 620; font-size: 16.5px; display: flex; align-items: center; justify-content: center; gap: 9px; }
+  .btn.p { background: var(--ink); color: var(--sheet); }
+  .btn.tall { min-height: 64px; font-size: 20px; }
+  .pick { border: 2px solid var(--ink); min-height: 50px; width: 100%; padding: 0 10px; font-weight: 600; font-size: 16.5px; background: var(--sheet); }
+  .show { position: absolute; left: 34px; right: 34px; bottom: 12px; display: flex; height: 44px; border: 2px solid var(--ink); background: var(--sheet); z-index: 1; }
+  .show button { flex: 1; display: flex; align-items: center; justify-content: center; gap: 9px; font-size: 15.5px; font-weight: 590; border-left: 1px solid var(--rule); white-space: nowrap; padding: 0 8px; }
+  .show button:first-child { border-left: 0; }
+  .show .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 0 -5px 0 var(--ink); }
+  .show svg { width: 28px; height: 18px; flex: none; }
+  .show .says { display: none; margin-left: auto; align-self: center; padding: 0 16px; font-size: 15px; color: var(--ink2); }
+  .strip { position: absolute; left: 0; right: 0; bottom: 0; height: 300px; border-top: 2px solid var(--ink); background: var(--panel); }
+  .card { position: absolute; z-index: 1; background: var(--sheet); border: 2px solid var(--ink); padding: 6px 14px; font-size: 19px; font-weight: 560; color: var(--ink2); text-align: center; }
+  .card b { display: block; font-size: 15px; font-weight: 560; }
+  .card strong { font-size: 40px; line-height: 1.1; font-weight: 780; color: var(--adj); margin-right: 7px; }
+  .card.flash { background: var(--adjFill); }
+  .note { display: flex; gap: 13px; padding: 11px 16px; font-size: 16px; line-height: 1.38; align-items: flex-start; background: var(--sheet); border: 2px solid var(--ink); flex: none; }
+  .note svg { flex: none; width: 34px; height: 31px; margin-top: 1px; }
+  .check { font-size: 13.5px; color: var(--ink2); padding: 6px 16px; border-top: 1px solid var(--rule); }
+  .steps { padding: 12px 16px; }
+  .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  .error { padding: 20px; white-space: pre-wrap; border: 2px solid var(--bad); margin: 14px; background: var(--sheet); }
+
+  @media (max-width: 1500px) {
+    :host { --gap: 12px; }
+    .top { height: 50px; }
+    .brand { font-size: 21px; padding: 0 20px 0 14px; }
+    .mark { width: 32px; height: 18px; }
+    .tabs button { padding: 0 15px; font-size: 16px; }
+    .util button { padding: 0 14px; font-size: 14px; }
+    .work { grid-template-columns: minmax(0, 1fr) 420px; }
+    .side { gap: 10px; }
+    .h { padding: 8px 16px 10px; }
+    .h h1 { font-size: 27px; }
+    .h p { font-size: 16px; }
+    .c { padding: 4px 12px 5px; }
+    .c b { font-size: 13.5px; }
+    .c .v { font-size: 26px; }
+    .c .v small, .c .v em { font-size: 14px; }
+    .c .v.big, .c .v.mid { font-size: 28px; }
+    .bf .v:not(.big):not(.mid) { font-size: 50px; }
+    .bar2 { height: 20px; }
+    .bl, .bq { font-size: 14px; }
+    .try { font-size: 15px; padding: 7px 14px; min-height: 56px; }
+    .ctl { padding: 10px 12px 12px; gap: 9px; }
+    .lab { font-size: 13.5px; margin-bottom: 2px; }
+    .seg button, .btn { min-height: 42px; font-size: 15px; }
+    .btn.tall { min-height: 48px; font-size: 17px; }
+    .pick { min-height: 46px; font-size: 15px; }
+    .note { font-size: 14.5px; padding: 7px 12px; }
+    .strip { height: 200px; bottom: 50px; }
+    .show { left: 0; right: 0; bottom: 0; height: 48px; border-width: 2px 0 0; }
+    .show button { flex: none; width: 58px; border-right: 1px solid var(--rule); border-left: 0; position: relative; }
+    .show button span { position: absolute; bottom: calc(100% + 2px); left: 0; background: var(--ink); color: var(--sheet); padding: 4px 10px; font-size: 14px; opacity: 0; pointer-events: none; }
+    .show button:hover span, .show button:focus-visible span { opacity: 1; }
+    .show .says { display: block; }
+    .card strong { font-size: 32px; }
+    .check { font-size: 13px; padding: 3px 12px; }
+  }
+  @media (min-width: 701px) and (max-height: 800px) {
+    .h { padding: 6px 16px 7px; }
+    .h h1 { font-size: 24px; margin: 0; }
+    .h p { font-size: 15px; line-height: 1.3; }
+    .side { gap: 8px; }
+    .c { padding: 3px 12px 3px; }
+    .c .v { font-size: 24px; }
+    .try { font-size: 14px; padding: 5px 14px; min-height: 46px; line-height: 1.28; }
+    .ctl { padding: 8px 12px 10px; gap: 7px; }
+    .seg button, .btn { min-height: 38px; }
+    .bf .v:not(.big):not(.mid) { font-size: 44px; }
+    takeup-pedal { --pad: 62px; }
+  }
+  @media (max-width: 700px) {
+    :host { height: auto; min-height: 100%; }
+    .top { height: 52px; position: sticky; top: 0; z-index: 3; }
+    .brand { padding: 0 12px; font-size: 0; gap: 0; }
+    .tabs button { font-size: 17px; padding: 0 14px; }
+    .util button { padding: 0 12px; }
+    .util .view { display: none; }
+    .util button, .tabs button { white-space: nowrap; }
+    .work { display: flex; flex-direction: column; padding: 0; gap: 0; }
+    .stage { height: 410px; flex: none; border-width: 0 0 2px; }
+    .stage.long { height: 620px; }
+    .side { overflow: visible; gap: 0; flex: 1; }
+    .blk, .note { border-width: 0 0 2px; }
+    .ctl { position: sticky; bottom: 0; order: 9; border-top: 2px solid var(--ink); border-bottom: 0; padding: 12px; z-index: 2; }
+    .seg button { min-height: 58px; font-size: 17px; }
+    .btn { min-height: 58px; font-size: 17px; }
+    .h { order: 3; }
+    .try { order: 4; }
+    .note { order: 5; }
+    .rd { order: 2; }
+    .bf .v:not(.big):not(.mid) { font-size: 56px; }
+    .c b, .check, .lab, .c .v small, .c .v em { font-size: 14px; }
+    .strip { height: 210px; bottom: 0; }
+    .show { position: static; flex-direction: column; height: auto; order: 6; border: 0; border-bottom: 2px solid var(--ink); }
+    .show button { width: 100%; height: 56px; border: 0; border-bottom: 1px solid var(--rule); justify-content: flex-start; padding: 0 16px; }
+    .show button span { position: static; opacity: 1; background: none; color: inherit; font-size: 17px; padding: 0; }
+    .show .says { display: none; }
+    .show .on { box-shadow: inset 5px 0 0 var(--ink); }
+    .steps { order: 5; }
+    .ctl > .three { display: none; }
+    .ctl .lab { display: none; }
+  }
+  @media (prefers-reduced-motion: no-preference) {
+    .card { transition: background-color 240ms linear; }
+    .show button { transition: background-color 160ms ease-out; }
+  }
+`;

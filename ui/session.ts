@@ -1,0 +1,411 @@
+import {
+  BAR,
+  type Brake,
+  type BrakeState,
+  balance,
+  createMotion,
+  createRig,
+  freshState,
+  type Instant,
+  KM,
+  type Motion,
+  type Reading,
+  type Rig,
+  readings,
+  readScene,
+  rest,
+  standingState,
+  type TracePoint,
+  type Turning,
+  type WearEvent,
+  wearOn,
+} from '../sim/index.ts';
+import type { ThemeName } from './drawing/theme.ts';
+import { ClickSound } from './sound.ts';
+
+export type Station = 'apply' | 'wear';
+export type LayerName = 'fan' | 'comb' | 'forces' | 'ghost' | 'loupe';
+export type WearStep = 100 | 1000 | 'click';
+
+/** Full travel of the pedal, bar. */
+export const MOST_BAR = 80;
+/** What a plain press is, bar. */
+export const PRESS_BAR = 40;
+/** Release from full pressure takes this long, s. */
+const RELEASE = 0.18;
+/** A key's or the space bar's press comes up over this time, s. */
+const RISE = 0.35;
+/** Fast-forward on screen: km a chunk, and seconds for a thousand of them. */
+const CHUNK = 50;
+const THOUSAND = 1.2;
+/** Tooth step: climb and drop, s. */
+export const CLIMB = 0.09;
+export const DROP = 0.04;
+/** Steps that "step back" can go. */
+const HISTORY = 240;
+
+interface Running {
+  /** km left; with `click` the most to go. */
+  left: number;
+  readonly click: boolean;
+  owed: number;
+}
+
+/**
+ * Holds the scene, its state and what is shown; one method for each intention of the user. Nothing
+ * mechanical is computed here: Motion moves the brake, wearOn wears it, readings reads it.
+ */
+export class Session extends EventTarget {
+  readonly rig: Rig;
+  readonly motion: Motion;
+  readonly sound = new ClickSound();
+  station: Station = 'apply';
+  layers: Record<LayerName, boolean> = {
+    fan: false,
+    comb: true,
+    forces: true,
+    ghost: false,
+    loupe: false,
+  };
+  magnification: 1 | 20 | 40 = 20;
+  theme: ThemeName = 'Sheet';
+  turning: Turning = 1;
+  slow = false;
+  frozen = false;
+  wearStep: WearStep = 1000;
+  events: WearEvent[] = [];
+  trace: TracePoint[] = [];
+  /** When the last tooth dropped in, s of the page's clock; for the flash. */
+  clickedAt = Number.NEGATIVE_INFINITY;
+  /** Tooth step shown after a fast-forward's click: counts down, s. */
+  stepShown = 0;
+  readonly reducedMotion: boolean;
+  #target = 0;
+  #pressure = 0;
+  #follow = false;
+  #running: Running | null = null;
+  #state: BrakeState;
+  #rest: { readonly state: BrakeState; readonly instant: Instant } | null = null;
+  #history: ArrayBuffer[] = [];
+  #clock = 0;
+
+  constructor(rig: Rig, reducedMotion: boolean) {
+    super();
+    this.rig = rig;
+    this.reducedMotion = reducedMotion;
+    this.#state = freshState(rig.brake);
+    this.motion = createMotion(rig, this.#state);
+    this.#beginTrace();
+  }
+
+  /** A session on a scene's data; throws with all findings when it cannot be read. */
+  static of(scene: unknown, reducedMotion: boolean): Session {
+    const result = readScene(scene);
+    if (!result.ok) {
+      throw new Error(
+        result.findings.map((f) => `${f.path}: found ${f.found}; allowed: ${f.allowed}`).join('\n'),
+      );
+    }
+    return new Session(createRig(result.brake), reducedMotion);
+  }
+
+  get brake(): Brake {
+    return this.rig.brake;
+  }
+  get state(): BrakeState {
+    return this.#state;
+  }
+  get pressure(): number {
+    return this.#pressure;
+  }
+  /** Pedal as set, bar. */
+  get pedal(): number {
+    return this.#target / BAR;
+  }
+  get busy(): boolean {
+    return this.#running !== null;
+  }
+
+  /** The released brake in the present state. */
+  get rest(): Instant {
+    if (this.#rest?.state !== this.#state) {
+      this.#rest = { state: this.#state, instant: rest(this.rig, this.#state) };
+    }
+    return this.#rest.instant;
+  }
+
+  instant(): Instant {
+    return this.motion.instant();
+  }
+
+  readings(instant: Instant): Reading[] {
+    return readings(this.brake, this.#state, instant, this.rest);
+  }
+
+  /** The same moment by Balance: the always-on check of the page. Relative difference of torque. */
+  agreement(instant: Instant): number {
+    const b = balance(this.rig, this.#state, {
+      pressure: instant.pressure,
+      turning: instant.turning,
+    });
+    const torque = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
+    const scale = Math.abs(torque(b));
+    return scale > 0 ? Math.abs(torque(instant) - torque(b)) / scale : 0;
+  }
+
+  /** Pedal by hand: the pressure follows at once. */
+  press(bar: number): void {
+    this.#act();
+    this.#follow = true;
+    this.#target = Math.max(0, Math.min(MOST_BAR, bar)) * BAR;
+    this.#changed();
+  }
+
+  /** Pedal by key or button: the pressure rises as a foot would press. */
+  pressTo(bar: number): void {
+    this.press(bar);
+    this.#follow = false;
+  }
+
+  release(): void {
+    this.#target = 0;
+    this.#follow = false;
+    this.#changed();
+  }
+
+  turn(turning: Turning): void {
+    this.#act();
+    this.turning = turning;
+    this.#changed();
+  }
+
+  toggleSlow(): void {
+    this.#act();
+    this.slow = !this.slow;
+    this.#changed();
+  }
+
+  /** Holds the moment, then goes on one step of the engine a call. */
+  oneStep(): void {
+    this.#act();
+    this.frozen = true;
+    this.#advancePedal(this.motion.dt);
+    this.#remember();
+    this.#clicked(this.motion.step({ pressure: this.#pressure, turning: this.turning }).clicked);
+    this.#changed();
+  }
+
+  stepBack(): void {
+    const last = this.#history.pop();
+    if (!last) return;
+    this.frozen = true;
+    this.motion.restore(last);
+    this.#state = this.motion.state;
+    this.#pressure = this.motion.instant().pressure;
+    this.#changed();
+  }
+
+  get canStepBack(): boolean {
+    return this.#history.length > 0;
+  }
+
+  go(): void {
+    this.frozen = false;
+    this.#changed();
+  }
+
+  toggle(layer: LayerName): void {
+    this.layers = { ...this.layers, [layer]: !this.layers[layer] };
+    this.#changed();
+  }
+
+  magnify(times: 1 | 20 | 40): void {
+    this.magnification = times;
+    this.layers = { ...this.layers, fan: true };
+    this.#changed();
+  }
+
+  show(station: Station): void {
+    if (this.station === station) return;
+    this.station = station;
+    this.release();
+    this.layers =
+      station === 'wear'
+        ? { ...this.layers, fan: true, comb: false, forces: false, loupe: true }
+        : { ...this.layers, fan: false, comb: true, forces: true, loupe: false };
+    this.#changed();
+  }
+
+  look(theme: ThemeName): void {
+    this.theme = theme;
+    this.#changed();
+  }
+
+  toggleSound(): void {
+    this.sound.on = !this.sound.on;
+    this.#act();
+    this.#changed();
+  }
+
+  chooseWearStep(step: WearStep): void {
+    this.wearStep = step;
+    this.#changed();
+  }
+
+  /** Wears on by the chosen step: shown in little over a second, its clicks at their true places. */
+  wear(step: WearStep = this.wearStep): void {
+    this.#act();
+    this.wearStep = step;
+    if (this.#running) return;
+    this.release();
+    this.frozen = false;
+    this.#settle();
+    this.#running = { left: step === 'click' ? 100000 : step, click: step === 'click', owed: 0 };
+    if (this.reducedMotion) while (this.#running) this.#chunk();
+    this.#changed();
+  }
+
+  /** Ends a running fast-forward where it is. */
+  stopWear(): void {
+    this.#running = null;
+    this.#changed();
+  }
+
+  backToNew(): void {
+    this.#act();
+    this.#running = null;
+    this.#begin(freshState(this.brake));
+  }
+
+  /** Puts on one of the scene's standing states. */
+  standing(name: string): void {
+    this.#act();
+    this.#running = null;
+    const recipe = this.brake.states.find((s) => s.name === name);
+    if (!recipe) throw new Error(`No state "${name}"`);
+    this.#begin(freshState(this.brake, recipe.drumRadius ?? this.brake.drum.radiusNew));
+    if (recipe.distance > 0) {
+      const run = wearOn(this.rig, this.#state, { distance: recipe.distance });
+      this.events = [...run.events];
+      this.trace = [...run.trace];
+      this.#put(run.state);
+    } else this.#put(standingState(this.rig, name));
+  }
+
+  #begin(state: BrakeState): void {
+    this.release();
+    this.#pressure = 0;
+    this.#put(state);
+    this.events = [];
+    this.#beginTrace();
+    this.#changed();
+  }
+
+  #beginTrace(): void {
+    this.trace = [...wearOn(this.rig, this.#state, { distance: 0 }).trace];
+  }
+
+  #put(state: BrakeState): void {
+    this.#state = state;
+    this.#history = [];
+    this.motion.load(state);
+    this.#changed();
+  }
+
+  /** Takes the motion's tooth and lets the brake come to rest. */
+  #settle(): void {
+    this.#pressure = 0;
+    this.#state = this.motion.state;
+    this.motion.load(this.#state);
+  }
+
+  /** One chunk of the running fast-forward. */
+  #chunk(): void {
+    const run = this.#running;
+    if (!run) return;
+    const km = Math.min(CHUNK, run.left);
+    const before = this.#state;
+    const result = wearOn(this.rig, before, { distance: km * KM });
+    const clicks = result.events.filter((e) => e.kind === 'click');
+    this.events = [...this.events, ...result.events];
+    // The first row of a chunk is the last of the one before.
+    this.trace = [...this.trace, ...result.trace.slice(1)];
+    this.#put(result.state);
+    run.left -= km;
+    const limit = result.events.some((e) => e.kind === 'lining limit');
+    if (clicks.length > 0) this.#clicked(clicks.length, true);
+    if (run.left <= 0 || limit || (run.click && clicks.length > 0) || result.trace.length < 2) {
+      this.#running = null;
+    }
+  }
+
+  #clicked(teeth: number, fastForward = false): void {
+    if (teeth <= 0) return;
+    this.#state = this.motion.state;
+    this.clickedAt = this.#clock;
+    if (fastForward && !this.reducedMotion) this.stepShown = CLIMB + DROP;
+    if (!fastForward) {
+      this.events = [
+        ...this.events,
+        {
+          kind: 'click',
+          distance: this.#state.distance,
+          tooth: this.#state.tooth,
+          text: `Click: tooth ${this.#state.tooth} on the pedal`,
+        },
+      ];
+    }
+    this.sound.play();
+    this.dispatchEvent(new Event('click'));
+    this.#changed();
+  }
+
+  #remember(): void {
+    this.#history.push(this.motion.snapshot());
+    if (this.#history.length > HISTORY) this.#history.shift();
+  }
+
+  #advancePedal(seconds: number): void {
+    const rate =
+      this.#target > this.#pressure ? (PRESS_BAR * BAR) / RISE : (MOST_BAR * BAR) / RELEASE;
+    const most =
+      this.#follow && this.#target > this.#pressure ? Number.POSITIVE_INFINITY : rate * seconds;
+    const change = this.#target - this.#pressure;
+    this.#pressure += Math.max(-most, Math.min(most, change));
+  }
+
+  /** One frame of the page. */
+  frame(seconds: number): void {
+    this.#clock += seconds;
+    this.stepShown = Math.max(0, this.stepShown - seconds * (this.slow ? 0.25 : 1));
+    if (this.#running) {
+      this.#running.owed += (seconds * 1000) / THOUSAND;
+      if (this.#running.click) this.#running.owed += seconds * 3000;
+      while (this.#running && this.#running.owed >= CHUNK && this.stepShown === 0) {
+        this.#running.owed -= CHUNK;
+        this.#chunk();
+      }
+      return;
+    }
+    if (this.frozen) return;
+    const time = seconds * (this.slow ? 0.25 : 1);
+    this.#advancePedal(time);
+    // The drum is seen to turn where it is pressed; in Wear it turns too, as on the road.
+    const turning = this.reducedMotion && this.#pressure === 0 ? 0 : this.turning;
+    this.#clicked(this.motion.advance(time, { pressure: this.#pressure, turning }));
+  }
+
+  get clock(): number {
+    return this.#clock;
+  }
+
+  /** Any action of the user lets the sound begin. */
+  #act(): void {
+    this.sound.wake();
+    if (this.frozen) this.frozen = false;
+  }
+
+  #changed(): void {
+    this.dispatchEvent(new Event('change'));
+  }
+}

@@ -1,0 +1,81 @@
+import { html, type TemplateResult } from 'lit';
+import { type Instant, roleOf, type Turning } from '../../sim/index.ts';
+import { cell, type Find, factorCell } from '../app/cells.ts';
+import { icons } from '../app/icons.ts';
+import { number } from '../format.ts';
+import type { Session } from '../session.ts';
+import { applyHint } from '../words.ts';
+
+/** Apply: press, watch both shoes move and the leading one do more work. */
+
+function heading(find: Find, i: Instant): TemplateResult {
+  const push = find('toeForceFront').value;
+  if (i.locked) {
+    return html`<p>At this friction the drum drags the ${i.locked} shoe tight by itself: it <b class="lead">locks</b>. No force can be told.</p>`;
+  }
+  if (!(push > 5))
+    return html`<p>Released: the springs hold both shoes on the strut, and the strut sets the gap.</p>`;
+  if (i.turning === 0)
+    return html`<p>Both toes get the same ${number(push, 0)} N. The drum stands still: it helps neither shoe.</p>`;
+  const peaks = [find('peakFront').value, find('peakRear').value];
+  const [lead, trail] = roleOf('front', i.turning) === 'leading' ? peaks : peaks.reverse();
+  const times = (lead ?? 0) / (trail ?? 1);
+  if (!Number.isFinite(times) || !(find('torque').value > 0.05))
+    return html`<p>The pistons have taken the shoes off the strut; the gap closes first.</p>`;
+  return html`<p>Both toes get the same ${number(push, 0)} N. The turning drum does the rest: the leading lining carries <b class="lead">${number(times, 1)} times</b> the pressure of the trailing one.</p>`;
+}
+
+export function applySide(session: Session, find: Find, i: Instant): TemplateResult {
+  const roles = {
+    front: roleOf('front', i.turning) === 'leading' ? 'lead' : 'trail',
+    rear: roleOf('rear', i.turning) === 'leading' ? 'lead' : 'trail',
+  } as const;
+  const share = (key: string) => `${number(Math.floor(find(key).value), 0)} %`;
+  const hint =
+    session.pedal === 0
+      ? applyHint.released
+      : session.turning > 0
+        ? applyHint.forward
+        : session.turning < 0
+          ? applyHint.backward
+          : applyHint.stopped;
+  return html`<section class="blk h"><h1>Apply</h1>${heading(find, i)}</section>
+    <section class="blk rd" aria-label="Readings">
+      ${factorCell(find, i.locked !== null)}
+      ${cell(find('pistonForce'))}${cell(find('toeForceFront'))}
+      ${cell(find('linePressure'))}${cell(find('torque'))}
+      ${cell(find('pistonTravelFront'), { label: 'Piston travel, each' })}${cell(find('clearanceMean'))}
+      ${cell(find('liningFront'), { label: 'Lining left, front', square: roles.front, beside: share('liningShareFront'), floor: true })}
+      ${cell(find('liningRear'), { label: 'Lining left, rear', square: roles.rear, beside: share('liningShareRear'), floor: true })}
+      ${cell(find('strutForce'))}${cell(find('tooth'))}
+    </section>
+    <section class="blk try"><b>Try</b> ${hint}</section>`;
+}
+
+const turns: readonly [Turning, string][] = [
+  [1, 'Forward'],
+  [0, 'Stopped'],
+  [-1, 'Backward'],
+];
+
+/** Slow motion, one step of the engine forward or back. */
+export function stepRow(session: Session): TemplateResult {
+  return html`<div class="row three">
+      <button class="btn ${session.slow ? 'p' : ''}" aria-pressed=${session.slow} @click=${() => session.toggleSlow()}>Slow ×¼</button>
+      <button class="btn" @click=${() => session.oneStep()}>One step</button>
+      ${
+        session.frozen
+          ? html`<button class="btn" @click=${() => session.go()}>Go on</button>`
+          : html`<button class="btn" ?disabled=${!session.canStepBack} @click=${() => session.stepBack()}>Step back</button>`
+      }
+    </div>`;
+}
+
+export function applyControls(session: Session, bar: number): TemplateResult {
+  return html`<section class="blk ctl" aria-label="Controls">
+    <div><div class="lab" id="drum">Drum</div>
+      <div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[name]}${name}</button>`)}</div></div>
+    ${stepRow(session)}
+    <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
+  </section>`;
+}
