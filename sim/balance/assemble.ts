@@ -356,9 +356,13 @@ export function assemble(rig: Rig, w: Work, y: Float64Array, load: Load): void {
   strut(rig, w, y, load);
   if (load.cable > 0) {
     const hook = place(rig, y, w.turns, rig.hook, w.hook);
-    const [px, py] = rig.brake.parkingLever.pull;
-    addForce(rig, w, hook, load.cable * px, load.cable * py);
-    w.outer[2] = (w.outer[2] as number) + load.cable * px;
-    w.outer[3] = (w.outer[3] as number) + load.cable * py;
+    const guide = place(rig, y, w.turns, rig.guide, w.guide);
+    const dx = guide.x - hook.x;
+    const dy = guide.y - hook.y;
+    const s = Math.sqrt(dx * dx + dy * dy);
+    // A cable pulls straight towards its guide, with the force it is given.
+    addLink(rig, w, hook, guide, load.cable, 0, s, dx / s, dy / s);
+    w.outer[2] = (w.outer[2] as number) + (load.cable * dx) / s;
+    w.outer[3] = (w.outer[3] as number) + (load.cable * dy) / s;
   }
 }

@@ -112,6 +112,12 @@ export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
   const clampedGuess = guess ?? FROM_REST;
   const rounds = press.turning === 0 && press.pressure > 0 ? 4 : 1;
   let solution: Solution | null = null;
+  if (!guess && load.cable > 0) {
+    // Does the cable lift the lever off its stop? It must beat the clamp of the released strut there.
+    solution = solvePose(rig, work, pose, { ...load, cable: 0, pressure: 0 }, null, d.leverStop, false, FROM_REST);
+    const notchArm = Math.abs(work.seatGradient[rig.leverAt] as number);
+    solution.leverFree = load.cable * rig.hookArm > solution.clamp * notchArm;
+  }
   for (let i = 0; i < rounds; i++) {
     solution = solvePose(
       rig,

@@ -43,6 +43,8 @@ export interface Rig {
   readonly rear: ShoeRig;
   readonly springs: readonly { readonly a: Spot; readonly b: Spot }[];
   readonly hook: Spot;
+  /** Where the cable's pull comes from: its guide, or far away along a given direction. */
+  readonly guide: Spot;
   /** Lever pivot from the rear anchor, mm. */
   readonly pivot: Point;
   /** Sense of the lever's turn under the cable's pull: +1 counter-clockwise, -1 clockwise. */
@@ -102,6 +104,7 @@ export function createRig(brake: Brake): Rig {
     rear,
     springs: brake.springs.map((s) => ({ a: on(s.ends[0]), b: on(s.ends[1]) })),
     hook: spot(brake.shoes.rear, lever.hook, true),
+    guide: { part: 'plate', x: lever.pullFrom[0], y: lever.pullFrom[1], onLever: false, modes: null },
     pivot: [
       lever.pivot[0] - brake.shoes.rear.anchor.at[0],
       lever.pivot[1] - brake.shoes.rear.anchor.at[1],

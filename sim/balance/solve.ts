@@ -73,8 +73,8 @@ function residualOf(
   if (s.strutOn) {
     const gap = w.separation - load.strutLength;
     w.rhs[n] = -gap;
-    // A gap counts as the force it would take on a stiff strut, 1e6 N/mm.
-    worst = Math.max(worst, Math.abs(gap) * 1e6);
+    // A gap counts as the force it would make in a lining, about 1e4 N/mm.
+    worst = Math.max(worst, Math.abs(gap) * 1e4);
   }
   return worst;
 }

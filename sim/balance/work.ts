@@ -66,6 +66,7 @@ export interface Work {
   readonly seat: readonly [Placed, Placed];
   readonly hold: readonly [Placed, Placed];
   readonly hook: Placed;
+  readonly guide: Placed;
   readonly springA: Placed;
   readonly springB: Placed;
   readonly springForce: Float64Array;
@@ -104,6 +105,7 @@ export function makeWork(rig: Rig): Work {
     seat: [makePlaced(n), makePlaced(n)],
     hold: [makePlaced(n), makePlaced(n)],
     hook: makePlaced(n),
+    guide: makePlaced(n),
     springA: makePlaced(n),
     springB: makePlaced(n),
     springForce: new Float64Array(rig.springs.length),

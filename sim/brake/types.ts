@@ -158,6 +158,8 @@ export interface ParkingLever {
   /** Direction of the cable's pull on the hook, unit vector. */
   readonly pull: Point;
   readonly cableGuide: Point;
+  /** Point that the cable pulls the hook towards: the guide, or far away when a direction is given. */
+  readonly pullFrom: Point;
   readonly handRatio: number;
   readonly handEfficiency: number;
   /** Cable taken up by one notch of the hand lever, mm. */

@@ -107,6 +107,14 @@ function direction(scene: Scene): Point {
   return [x / length, y / length];
 }
 
+/** A given direction is a point 100 m away: its line turns with the hook by less than 1e-4 rad. */
+function pullFrom(scene: Scene): Point {
+  const { hook, cableGuide, pullDirection } = scene.parkingLever;
+  if (pullDirection === undefined) return cableGuide;
+  const [x, y] = direction(scene);
+  return [hook[0] + 1e5 * x, hook[1] + 1e5 * y];
+}
+
 function toBrake(scene: Scene): Brake {
   const { drum, adjuster: adj, cylinder } = scene;
   const area = (PI / 4) * cylinder.bore * cylinder.bore;
@@ -175,6 +183,7 @@ function toBrake(scene: Scene): Brake {
       hook: scene.parkingLever.hook,
       pull: direction(scene),
       cableGuide: scene.parkingLever.cableGuide,
+      pullFrom: pullFrom(scene),
       handRatio: scene.parkingLever.handRatio,
       handEfficiency: scene.parkingLever.handEfficiency,
       perNotch: scene.parkingLever.perNotch,
