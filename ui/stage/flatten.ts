@@ -1,115 +1,97 @@
-import type { Command, XY } from './shapes.ts';
+import type { Point } from '../../sim/index.ts';
+import { distance, TURN } from './geometry.ts';
+import type { Path } from './path.ts';
 
-/**
- * Arcs to straight pieces, to a tolerance. A painter's own arc() is too coarse for millimetres: at a
- * lining's radius its sagitta is the size of a clearance, so the drawing would show false gaps.
- */
-
-/** Largest distance of a chord from its arc, mm: 0.02 mm or a quarter pixel, whichever is finer. */
-export const toleranceAt = (pixelsPerMm: number): number => Math.min(0.02, 0.25 / pixelsPerMm);
-
-/** Pieces for an arc: a chord over angle d stands r(1 − cos d/2) ≈ r·d²/8 off it. */
-export const pieces = (r: number, angle: number, tolerance: number): number =>
-  Math.max(2, Math.ceil(Math.abs(angle) / Math.sqrt((8 * Math.min(tolerance, r)) / Math.max(r, 1e-9))));
-
-/** One polyline for each M…; `closed` when it ends in Z. */
+/** A run of points x, y, x, y …; closed when its path was. */
 export interface Polyline {
   readonly points: number[];
-  closed: boolean;
+  readonly closed: boolean;
 }
 
-export function flatten(path: readonly Command[], tolerance: number): Polyline[] {
-  const out: Polyline[] = [];
-  let now: Polyline | null = null;
-  for (const c of path) {
-    if (c.c === 'M') {
-      now = { points: [c.x, c.y], closed: false };
-      out.push(now);
-    } else if (now && c.c === 'L') {
-      now.points.push(c.x, c.y);
-    } else if (now && c.c === 'A') {
-      const n = pieces(c.r, c.b - c.a, tolerance);
-      for (let i = 0; i <= n; i++) {
-        const a = c.a + ((c.b - c.a) * i) / n;
-        now.points.push(c.x + c.r * Math.cos(a), c.y + c.r * Math.sin(a));
-      }
-    } else if (now && c.c === 'Z') now.closed = true;
-  }
-  return out;
-}
+/** Coarsest deviation of a chord from its arc: the size of a gap worth seeing is ten times that. */
+export const SAGITTA_MM = 0.02;
+const SAGITTA_PX = 0.25;
 
-/** Cuts a polyline into dashes; lengths in the polyline's own unit. */
-export function dashes(line: Polyline, pattern: readonly number[]): number[][] {
-  const { points } = line;
-  const all = line.closed ? [...points, points[0] as number, points[1] as number] : points;
-  const out: number[][] = [];
-  let at = 0;
-  let left = pattern[0] ?? 1;
-  let on = true;
-  let piece: number[] = [all[0] as number, all[1] as number];
-  for (let i = 2; i < all.length; i += 2) {
-    let x = all[i - 2] as number;
-    let y = all[i - 1] as number;
-    const ex = all[i] as number;
-    const ey = all[i + 1] as number;
-    let rest = Math.hypot(ex - x, ey - y);
-    while (rest > 1e-9) {
-      const step = Math.min(rest, left);
-      const t = step / rest;
-      x += (ex - x) * t;
-      y += (ey - y) * t;
-      rest -= step;
-      left -= step;
-      if (on) piece.push(x, y);
-      if (left <= 1e-9) {
-        if (on && piece.length >= 4) out.push(piece);
-        on = !on;
-        at = (at + 1) % pattern.length;
-        left = pattern[at] as number;
-        piece = [x, y];
-      }
-    }
-  }
-  if (on && piece.length >= 4) out.push(piece);
-  return out;
-}
+/** Tolerance in mm at a scale (px per mm): 0.02 mm or 0.25 px, whichever is finer. */
+export const tolerance = (scale: number): number => Math.min(SAGITTA_MM, SAGITTA_PX / scale);
 
 /**
- * Hatch lines inside a region (even-odd), as segments: lines at `angle` (degrees) every `gap` mm,
- * cut where they cross the outline. They stand still on the sheet whatever moves.
+ * Chords for an arc. A chord over the angle a leaves its arc by r·(1 − cos(a/2)), the sagitta;
+ * with 1 − cos(x) ≤ x²/2 the angle a = √(8 s / r) keeps it within s.
  */
-export function hatchLines(outlines: readonly (readonly XY[])[], angle: number, gap: number): [XY, XY][] {
-  const s = Math.sin((angle * Math.PI) / 180);
-  const k = Math.cos((angle * Math.PI) / 180);
-  const rings = outlines.map((ring) => ring.map(([x, y]): XY => [x * k + y * s, -x * s + y * k]));
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (const ring of rings) {
-    for (const p of ring) {
-      low = Math.min(low, p[1]);
-      high = Math.max(high, p[1]);
-    }
-  }
-  const out: [XY, XY][] = [];
-  for (let v = Math.ceil(low / gap) * gap; v < high; v += gap) {
-    const cuts: number[] = [];
-    for (const ring of rings) {
-      for (let i = 0; i < ring.length; i++) {
-        const a = ring[i] as XY;
-        const b = ring[(i + 1) % ring.length] as XY;
-        if (a[1] <= v === b[1] <= v) continue;
-        cuts.push(a[0] + ((v - a[1]) / (b[1] - a[1])) * (b[0] - a[0]));
+export function chords(radius: number, sweep: number, sagitta: number): number {
+  if (radius <= 0) return 1;
+  const step = Math.min(Math.PI / 4, Math.sqrt((8 * sagitta) / radius));
+  return Math.max(1, Math.ceil(Math.abs(sweep) / step));
+}
+
+/** A path as straight runs that stay within `sagitta` (mm) of it. */
+export function flatten(path: Path, sagitta: number): Polyline[] {
+  const out: Polyline[] = [];
+  let points: number[] = [];
+  const end = (closed: boolean) => {
+    if (points.length >= 4) out.push({ points, closed });
+    points = [];
+  };
+  for (const c of path) {
+    if (c[0] === 'Z') {
+      end(true);
+    } else if (c[0] === 'A') {
+      const [, cx, cy, radius, from, to] = c;
+      const n = chords(radius, to - from, sagitta);
+      const full = Math.abs(Math.abs(to - from) - TURN) < 1e-12;
+      const first = points.length === 0 || !joins(points, cx, cy, radius, from) ? 0 : 1;
+      for (let i = first; i <= (full ? n - 1 : n); i++) {
+        const a = from + ((to - from) * i) / n;
+        points.push(cx + radius * Math.cos(a), cy + radius * Math.sin(a));
       }
-    }
-    cuts.sort((a, b) => a - b);
-    for (let i = 0; i + 1 < cuts.length; i += 2) {
-      const a = cuts[i] as number;
-      const b = cuts[i + 1] as number;
-      out.push([
-        [a * k - v * s, a * s + v * k],
-        [b * k - v * s, b * s + v * k],
-      ]);
+    } else {
+      if (c[0] === 'M') end(false);
+      points.push(c[1], c[2]);
     }
   }
+  end(false);
+  return out;
+}
+
+/** Does the pen already stand where an arc begins? */
+function joins(points: number[], cx: number, cy: number, radius: number, from: number): boolean {
+  const x = points[points.length - 2] as number;
+  const y = points[points.length - 1] as number;
+  return Math.hypot(x - cx - radius * Math.cos(from), y - cy - radius * Math.sin(from)) < 1e-9;
+}
+
+/** Cuts a run of points into dashes; lengths in the same unit as the points. */
+export function dashes(line: Polyline, pattern: readonly number[]): number[][] {
+  const { points, closed } = line;
+  const n = points.length / 2;
+  const at = (i: number): Point => [
+    points[2 * (i % n)] as number,
+    points[2 * (i % n) + 1] as number,
+  ];
+  const out: number[][] = [];
+  let index = 0;
+  let left = pattern[0] as number;
+  let current: number[] | null = [...at(0)];
+  for (let i = 0; i < (closed ? n : n - 1); i++) {
+    let a = at(i);
+    const b = at(i + 1);
+    let rest = distance(a, b);
+    while (rest > left) {
+      const share = left / rest;
+      a = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+      rest -= left;
+      if (current) {
+        current.push(a[0], a[1]);
+        out.push(current);
+        current = null;
+      } else current = [a[0], a[1]];
+      index = (index + 1) % pattern.length;
+      left = pattern[index] as number;
+    }
+    left -= rest;
+    if (current && rest > 0) current.push(b[0], b[1]);
+  }
+  if (current && current.length >= 4) out.push(current);
   return out;
 }

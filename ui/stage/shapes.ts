@@ -1,108 +1,132 @@
-import type { Token } from '../theme.ts';
+import type { Point, Role } from '../../sim/index.ts';
+import type { Ink, Token } from '../theme.ts';
+import type { Frame } from './geometry.ts';
+import type { PartId } from './part-names.ts';
+import type { Path } from './path.ts';
+import type { View } from './view.ts';
 
 /**
- * Renderer-neutral shapes in millimetres, y up, origin on the drum axis. Pure data: the same list is
- * painted by Pixi on the page and written as SVG for figures and print. Arcs stay arcs here; each
- * painter keeps or flattens them.
+ * What is drawn, free of any painter: a list of shapes in millimetres (y up), painted in order, and
+ * a list of labels shown as text over it. Lengths called px are CSS pixels at line weight 1 and are
+ * multiplied by the view's k.
  */
-export type XY = readonly [number, number];
 
-export type Command =
-  | { readonly c: 'M' | 'L'; readonly x: number; readonly y: number }
-  /** Arc about (x, y) from angle a to b, rad; b > a runs counter-clockwise. */
-  | { readonly c: 'A'; readonly x: number; readonly y: number; readonly r: number; readonly a: number; readonly b: number }
-  | { readonly c: 'Z' };
+/** Hatches are tied to the drawing's origin on the screen, never to the part: they do not turn. */
+export type Hatch =
+  | 'drum'
+  | 'cylinder'
+  | 'piston'
+  | 'rubber'
+  | 'fluid'
+  | 'lining'
+  | 'overlap'
+  /** Dot screen of the heat layer: diameter of a dot as a share of the pitch. */
+  | { readonly dots: number; readonly colour: Ink };
 
-export interface Shape {
-  readonly path: readonly Command[];
-  readonly fill?: Token;
-  readonly opacity?: number;
-  readonly stroke?: Token;
-  /** Line width in px at stage weight k = 1, or in mm when `mm` is set. */
-  readonly width?: number;
-  readonly mm?: boolean;
-  /** px at k = 1. */
+/** Real width in mm, at least `least` px; `inset` px taken off (the core of an outlined wire). */
+export interface WireWidth {
+  readonly mm: number;
+  readonly least: number;
+  readonly inset: number;
+}
+
+export interface Style {
+  readonly fill?: Ink;
+  readonly fillAlpha?: number;
+  readonly hatch?: Hatch;
+  readonly stroke?: Ink;
+  readonly strokeAlpha?: number;
+  /** px, default 1. */
+  readonly width?: number | WireWidth;
+  /** px on, off, on, off … */
   readonly dash?: readonly number[];
   readonly round?: boolean;
 }
 
-export interface Label {
-  readonly at: XY;
-  /** Shift in px, y down. */
-  readonly dx?: number;
-  readonly dy?: number;
-  readonly anchor: 'start' | 'middle' | 'end';
-  readonly text: string;
-  /** CSS class of the overlay text. */
-  readonly kind: string;
-}
-
-/** Shapes that change together: `key` says when they have to be painted anew. */
-export interface Group {
-  readonly name: string;
+export interface Shape {
+  /** Unique in its drawing. */
   readonly key: string;
-  /** Made only when the key changed. */
-  readonly make: () => readonly Shape[];
+  readonly path: Path;
+  /** Subpaths after the first are holes in it. */
+  readonly evenOdd?: boolean;
+  /** Where the path's frame stands now; left out: as traced. */
+  readonly place?: Frame;
+  readonly style: Style;
+  readonly role?: Role;
+  readonly part?: PartId;
+  readonly group: string;
 }
 
-export type Move = (p: XY) => XY;
+export type LabelStyle =
+  | 'role'
+  | 'role note'
+  | 'caption'
+  | 'turning'
+  | 'peak'
+  | 'force'
+  | 'gap'
+  | 'gap word'
+  | 'name'
+  | 'number'
+  | 'tooth'
+  | 'lens'
+  | 'zone'
+  | 'heat';
 
-const RAD = Math.PI / 180;
-/** Point at radius r and angle a (degrees) about c. */
-export const polar = (r: number, a: number, c: XY = [0, 0]): XY => [
-  c[0] + r * Math.cos(a * RAD),
-  c[1] + r * Math.sin(a * RAD),
-];
-export const mirrored = (p: XY): XY => [-p[0], p[1]];
-export const turned = (p: XY, angle: number, c: XY = [0, 0]): XY => {
-  const s = Math.sin(angle);
-  const k = Math.cos(angle);
-  const x = p[0] - c[0];
-  const y = p[1] - c[1];
-  return [c[0] + x * k - y * s, c[1] + x * s + y * k];
-};
-export const along = (a: XY, b: XY, t: number): XY => [
-  a[0] + (b[0] - a[0]) * t,
-  a[1] + (b[1] - a[1]) * t,
-];
-export const away = (a: XY, b: XY): number => Math.hypot(b[0] - a[0], b[1] - a[1]);
+export interface Label {
+  readonly key: string;
+  readonly text: string;
+  /** mm */
+  readonly at: Point;
+  /** px from there, y down. */
+  readonly dx: number;
+  readonly dy: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly style: LabelStyle;
+  /** px */
+  readonly size: number;
+  readonly colour: Token;
+  readonly part?: PartId;
+}
 
-/** Points of a quadratic curve. */
-export const curve = (a: XY, c: XY, b: XY, n = 10): XY[] =>
-  Array.from({ length: n + 1 }, (_, i) => {
-    const t = i / n;
-    return along(along(a, c, t), along(c, b, t), t);
-  });
+export interface Drawing {
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+  readonly view: View;
+  /** Shows only inside this circle (px), over a ground of its own. */
+  readonly clip?: { readonly at: Point; readonly radius: number; readonly fill: Token };
+}
 
-/** Points of an arc, for outlines that are moved point by point; `step` in degrees. */
-export const arcPoints = (r: number, a: number, b: number, c: XY = [0, 0], step = 1.5): XY[] => {
-  const n = Math.max(2, Math.ceil(Math.abs(b - a) / step));
-  return Array.from({ length: n + 1 }, (_, i) => polar(r, a + ((b - a) * i) / n, c));
-};
+/** Width of a stroke in px at a view. */
+export function strokePx(width: Style['width'], view: { k: number; scale: number }): number {
+  if (width === undefined) return view.k;
+  if (typeof width === 'number') return width * view.k;
+  const full = Math.max(width.least * view.k, width.mm * view.scale);
+  return width.inset > 0 ? Math.max(full * 0.45, full - width.inset * view.k) : full;
+}
 
-export const slotPoints = (a: XY, b: XY, r: number): XY[] => {
-  const t = Math.atan2(b[1] - a[1], b[0] - a[0]) / RAD;
-  return [...arcPoints(r, t + 90, t + 270, a, 9), ...arcPoints(r, t - 90, t + 90, b, 9)];
-};
+/** Line weights of the drawing, px. */
+export const WEIGHT = { heavy: 2.2, adjuster: 2, wide: 1.6, medium: 1.3, narrow: 1, axis: 0.8 };
+export const DASH = {
+  hidden: [5, 3],
+  axis: [13, 3, 2, 3],
+  ghost: [12, 3, 2, 3, 2, 3],
+  lip: [6, 3],
+  trailing: [9, 4],
+} as const;
 
-export const polygon = (points: readonly XY[], close = true): Command[] => {
-  const out: Command[] = points.map(([x, y], i) => ({ c: i === 0 ? 'M' : 'L', x, y }));
-  if (close) out.push({ c: 'Z' });
-  return out;
-};
-export const line = (...points: XY[]): Command[] => polygon(points, false);
-
-export const circle = (c: XY, r: number): Command[] => [
-  { c: 'M', x: c[0] + r, y: c[1] },
-  { c: 'A', x: c[0], y: c[1], r, a: 0, b: 2 * Math.PI },
-  { c: 'Z' },
-];
-
-/** Arc as a path of its own; degrees. */
-export const arc = (r: number, a: number, b: number, c: XY = [0, 0]): Command[] => {
-  const [x, y] = polar(r, a, c);
-  return [
-    { c: 'M', x, y },
-    { c: 'A', x: c[0], y: c[1], r, a: a * RAD, b: b * RAD },
-  ];
-};
+export const outlined = (fill: Ink, width: number = WEIGHT.wide, stroke: Ink = 'ink'): Style => ({
+  fill,
+  stroke,
+  width,
+});
+export const hatched = (hatch: Hatch, width: number = WEIGHT.wide): Style => ({
+  hatch,
+  stroke: 'ink',
+  width,
+});
+export const stroked = (stroke: Ink, width: number, dash?: readonly number[]): Style => ({
+  stroke,
+  width,
+  ...(dash ? { dash } : {}),
+});

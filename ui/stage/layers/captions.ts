@@ -1,0 +1,118 @@
+import type { Brake, Instant, Point } from '../../../sim/index.ts';
+import { degrees, polar } from '../geometry.ts';
+import { rimRadius } from '../parts/drum.ts';
+import type { Label, Shape } from '../shapes.ts';
+import { toMm, type View } from '../view.ts';
+import { arcArrowPath } from './arrows.ts';
+import { lookOf, SIDES } from './band.ts';
+import { label, sizeOf } from './label.ts';
+
+/** Where the arrow of turning stands outside the rim, mm, and its half arc. */
+const ABOVE = 7;
+const HALF = degrees(17);
+
+/** Arrow of turning outside the rim; none when the drum stands. */
+export function turnArrow(brake: Brake, instant: Instant): Shape[] {
+  if (instant.turning === 0) return [];
+  const top = Math.PI / 2;
+  const swing = instant.turning * HALF;
+  return [
+    {
+      key: 'turn arrow',
+      path: arcArrowPath(rimRadius(brake) + ABOVE, top - swing, top + swing, 3.1),
+      style: { fill: 'ink' },
+      group: 'turning',
+    },
+  ];
+}
+
+const turningText = {
+  1: 'Drum turns forward',
+  0: 'Drum stands still',
+  '-1': 'Drum turns backward',
+};
+
+export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
+  return label(view, {
+    key: 'turning',
+    text: turningText[instant.turning],
+    at: [0, rimRadius(brake) + ABOVE],
+    dy: -21 * view.text - 3.6 * view.scale + 8,
+    anchor: 'middle',
+    style: 'turning',
+    colour: 'ink',
+  });
+}
+
+const notes = {
+  leading: ['The drum drags it', 'tighter onto itself'],
+  trailing: ['The drum pushes it', 'away from the rim'],
+} as const;
+
+/** "Leading shoe" in the upper corners with what the drum does to it. */
+export function roleLabels(instant: Instant, view: View, framed: boolean): Label[] {
+  return SIDES.flatMap((side) => {
+    const look = lookOf(side, instant);
+    const left = side === 'front';
+    const inset = framed ? 58 : 20;
+    const size = sizeOf(view, 'role');
+    const top = framed ? 158 : 40 * view.text + 16;
+    const put = (style: 'role' | 'role note', text: string, down: number, n: number) =>
+      label(view, {
+        key: `role ${side} ${n}`,
+        text,
+        at: toMm(view, [left ? inset : view.width - inset, top + down]),
+        anchor: left ? 'start' : 'end',
+        style,
+        colour: style === 'role' ? look.colour : 'ink',
+      });
+    const word = look.role === 'leading' ? 'Leading shoe' : 'Trailing shoe';
+    const line = sizeOf(view, 'role note') * 1.3;
+    return [
+      put('role', word, 0, 0),
+      ...notes[look.role].map((text, i) =>
+        put('role note', text, size * 0.86 + line * i + 4, i + 1),
+      ),
+    ];
+  });
+}
+
+/** "Leading" close to the lining's toe, for a brake that shares the stage. */
+export function shortRoleLabels(brake: Brake, instant: Instant, view: View): Label[] {
+  return SIDES.map((side) => {
+    const look = lookOf(side, instant);
+    const front = side === 'front';
+    const at: Point = polar(rimRadius(brake) + 32, front ? degrees(129) : degrees(51));
+    return label(view, {
+      key: `role ${side} 0`,
+      text: look.role === 'leading' ? 'Leading' : 'Trailing',
+      at,
+      anchor: front ? 'end' : 'start',
+      style: 'role',
+      size: 22 * view.text,
+      colour: look.colour,
+    });
+  });
+}
+
+/** On a narrow stage: role and highest pressure in the lower corners. */
+export function cornerLabels(instant: Instant, view: View, peaks: boolean): Label[] {
+  return SIDES.flatMap((side) => {
+    const look = lookOf(side, instant);
+    const left = side === 'front';
+    const put = (text: string, up: number, size: number, n: number) =>
+      label(view, {
+        key: `corner ${side} ${n}`,
+        text,
+        at: toMm(view, [left ? 14 : view.width - 14, view.height - up]),
+        anchor: left ? 'start' : 'end',
+        style: 'role',
+        size,
+        colour: look.colour,
+      });
+    const word = put(look.role === 'leading' ? 'Leading' : 'Trailing', peaks ? 38 : 16, 20, 0);
+    if (!peaks) return [word];
+    const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
+    return [word, put(`${highest.toFixed(2)}\u00a0MPa`, 15, 18, 1)];
+  });
+}

@@ -1,0 +1,62 @@
+import type { Brake, BrakeState, Instant, Side } from '../../../sim/index.ts';
+import { heatColour, type Theme } from '../../theme.ts';
+import type { Frame } from '../geometry.ts';
+import { rimRadius } from '../parts/drum.ts';
+import { liningPath } from '../parts/lining.ts';
+import { circlePath, type Path } from '../path.ts';
+import type { Label, Shape } from '../shapes.ts';
+import { toMm, type View } from '../view.ts';
+import { SIDES } from './band.ts';
+import { label } from './label.ts';
+
+/** Dots grow with the temperature from this share of their pitch, to full at 500 °C. */
+const dotShare = (celsius: number): number => 0.24 + 0.72 * Math.max(0, Math.min(1, celsius / 500));
+
+/** Temperature in steps of 5 °C: finer cannot be seen. */
+const step = (celsius: number): number => Math.round(celsius / 5) * 5;
+
+/** Heat as a dot screen over drum and linings: larger dots and another colour where it is hotter. */
+export function heat(
+  brake: Brake,
+  state: BrakeState,
+  instant: Instant,
+  frames: Readonly<Record<Side, Frame>>,
+  theme: Theme,
+  view: View,
+): { shapes: Shape[]; labels: Label[] } {
+  const celsius = step(state.temperature);
+  const colour = heatColour(theme, celsius);
+  const veil = (key: string, path: Path, alpha: number, place?: Frame): Shape[] => {
+    const more = { group: 'heat', evenOdd: true, ...(place ? { place } : {}) };
+    return [
+      { key: `heat ${key} tint`, path, style: { fill: colour, fillAlpha: alpha }, ...more },
+      {
+        key: `heat ${key} dots`,
+        path,
+        style: { hatch: { dots: dotShare(celsius), colour } },
+        ...more,
+      },
+    ];
+  };
+  const rim = [...circlePath([0, 0], rimRadius(brake)), ...circlePath([0, 0], instant.drumRadius)];
+  const shapes = [
+    ...veil('drum', rim, 0.3),
+    ...SIDES.flatMap((side) =>
+      veil(side, liningPath(brake.shoes[side].lining, state.wear[side]), 0.45, frames[side]),
+    ),
+  ];
+  const corner = toMm(view, [view.width - 58, view.height - (view.narrow ? 24 : 110)]);
+  return {
+    shapes,
+    labels: [
+      label(view, {
+        key: 'heat drum',
+        text: `Drum ${Math.round(state.temperature)}\u00a0°C`,
+        at: corner,
+        anchor: 'end',
+        style: 'heat',
+        colour: 'ink',
+      }),
+    ],
+  };
+}

@@ -1,0 +1,214 @@
+import type { Brake, Point } from '../../sim/index.ts';
+import { apply, polar } from './geometry.ts';
+import { label, sizeOf } from './layers/label.ts';
+import { circlePath, polygon, polyline } from './path.ts';
+import { type Places, placesOf } from './place.ts';
+import { drawBrake, type StageInput } from './scene.ts';
+import type { Drawing, Label, Shape } from './shapes.ts';
+import { toMm, toPx, type View } from './view.ts';
+
+/** A magnifying glass on the adjuster: circle A on the brake, the magnified view beside it. */
+export interface Lens {
+  /** Middle of the magnified view, px. */
+  readonly at: Point;
+  /** px */
+  readonly radius: number;
+  /** px per mm inside; left out: so that the whole row of teeth shows. */
+  readonly scale?: number;
+}
+
+/** Radius of what is seen, mm, on teeth of 27 mm radius: the whole row with the lever's pin. */
+const SEEN = 23.1;
+/** Lines in the loupe are this much heavier. */
+const HEAVIER = 1.35;
+
+interface Sight {
+  /** What the loupe looks at, mm. */
+  readonly look: Point;
+  /** Radius of the circle on the brake, mm. */
+  readonly radius: number;
+  readonly view: View;
+}
+
+function sightOf(brake: Brake, places: Places, view: View, lens: Lens): Sight {
+  const { lever, lengthAtZero, teeth } = brake.adjuster;
+  const u = (lever?.toothRadius ?? 27) / 27;
+  const [nx, ny] = brake.shoes.rear.strutSeat;
+  const middle = lever ? lever.firstTooth + (teeth / 2) * lever.toothAngle : 0;
+  const look = apply(
+    places.strut,
+    lever ? polar(13.7 * u, middle, lever.pin) : [nx - lengthAtZero * 0.55, ny],
+  );
+  const scale = lens.scale ?? lens.radius / (SEEN * u);
+  const inside: View = {
+    ...view,
+    scale,
+    origin: [lens.at[0] - look[0] * scale, lens.at[1] + look[1] * scale],
+    k: view.k * HEAVIER,
+  };
+  return { look, radius: lens.radius / scale, view: inside };
+}
+
+/** What of the brake is seen through the loupe: the adjuster and what lies behind it. */
+function seenInside(shape: Shape): boolean {
+  if (shape.group === 'plate' || shape.group === 'strut' || shape.group === 'drum') return true;
+  if (shape.group === 'springs') return shape.part === 'lever spring';
+  return shape.group === 'shoe' && shape.part !== 'hold-down' && !shape.key.includes(' rear ');
+}
+
+/** Pointer on the lever at its tooth, and the numbers of the teeth on the strut. */
+function toothMarks(
+  brake: Brake,
+  places: Places,
+  view: View,
+): { shapes: Shape[]; labels: Label[] } {
+  const { lever, teeth } = brake.adjuster;
+  if (!lever || !places.lever) return { shapes: [], labels: [] };
+  const radius = lever.toothRadius;
+  const pointer: Shape = {
+    key: 'pointer',
+    path: polygon([
+      [radius - 2.6, 0],
+      [radius - 6, 1.05],
+      [radius - 6, -1.05],
+    ]),
+    place: places.lever,
+    style: { fill: 'adj' },
+    group: 'teeth',
+  };
+  const labels: Label[] = [];
+  for (let tooth = 0; tooth <= teeth; tooth += 5) {
+    const at = polar(radius + 2.4, lever.firstTooth + tooth * lever.toothAngle, lever.pin);
+    labels.push(
+      label(view, {
+        key: `tooth ${tooth}`,
+        text: String(tooth),
+        at: apply(places.strut, at),
+        anchor: 'middle',
+        style: 'tooth',
+        colour: 'ink',
+      }),
+    );
+  }
+  return { shapes: [pointer], labels };
+}
+
+/** Lines that touch both circles on the outside: from the circle on the brake to the loupe. */
+function tangents(from: Point, r: number, to: Point, R: number): [Point, Point][] {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const d = Math.hypot(dx, dy);
+  if (d <= Math.abs(R - r)) return [];
+  // The touching radius of both circles leans by this much over the line of centres.
+  const lean = Math.acos((r - R) / d);
+  const base = Math.atan2(dy, dx);
+  return [lean, -lean].map((a) => [polar(r, base + a, from), polar(R, base + a, to)]);
+}
+
+/**
+ * Three drawings to lay over the brake's: the mark on the brake with its tangents, the magnified
+ * view inside its circle, and the rim with letter and magnification.
+ */
+export function loupe(input: StageInput, lens: Lens): Drawing[] {
+  const { brake, view } = input;
+  const places = placesOf(brake, input.instant);
+  const sight = sightOf(brake, places, view, lens);
+  const onBrake = toPx(view, sight.look);
+  const small = sight.radius * view.scale;
+  const shape = (key: string, path: Shape['path'], style: Shape['style']): Shape => ({
+    key,
+    path,
+    style,
+    group: 'loupe',
+  });
+  const lines = tangents(onBrake, small, lens.at, lens.radius).flatMap(([a, b]) =>
+    polyline(toMm(view, a), toMm(view, b)),
+  );
+  const marks: Drawing = {
+    view,
+    shapes: [
+      shape('loupe tangents', lines, { stroke: 'rule', width: 1.2 }),
+      shape('loupe mark', circlePath(sight.look, sight.radius), { stroke: 'ink', width: 2 }),
+    ],
+    labels: [
+      label(view, {
+        key: 'loupe letter',
+        text: 'A',
+        at: toMm(view, [onBrake[0] + small + 6, onBrake[1] + small + 4]),
+        anchor: 'middle',
+        style: 'lens',
+        colour: 'ink',
+      }),
+    ],
+  };
+  const whole = drawBrake({ ...input, layers: {}, roles: 'none', frame: false, caption: '' });
+  const teeth = toothMarks(brake, places, { ...sight.view, text: view.text });
+  const inside: Drawing = {
+    view: sight.view,
+    shapes: [...whole.shapes.filter(seenInside), ...teeth.shapes],
+    labels: teeth.labels,
+    clip: { at: lens.at, radius: lens.radius, fill: 'sheet' },
+  };
+  return [marks, inside, rim(view, lens, sight)];
+}
+
+function rim(view: View, lens: Lens, sight: Sight): Drawing {
+  const [x, y] = lens.at;
+  const size = sizeOf(view, 'lens');
+  const low = y + lens.radius - size * 0.4;
+  const text = (key: string, words: string, px: number, more: Partial<Label>): Label =>
+    label(view, {
+      key,
+      text: words,
+      at: toMm(view, [px, low]),
+      anchor: 'start',
+      style: 'lens',
+      colour: 'ink',
+      ...more,
+    });
+  const left = x - lens.radius * 0.96;
+  return {
+    view,
+    shapes: [
+      {
+        key: 'loupe rim',
+        path: circlePath(toMm(view, lens.at), lens.radius / view.scale),
+        style: { stroke: 'ink', width: 2.4 * HEAVIER },
+        group: 'loupe',
+      },
+    ],
+    labels: [
+      text('loupe name', 'A', left, {}),
+      text('loupe scale', `×${magnification(view, sight).toFixed(1)}`, left + size * 0.85, {
+        style: 'caption',
+        size: sizeOf(view, 'caption') * 1.07,
+        colour: 'ink2',
+      }),
+    ],
+  };
+}
+
+const magnification = (view: View, sight: Sight): number => sight.view.scale / view.scale;
+
+export interface LoupeData {
+  readonly tooth: number;
+  readonly teeth: number;
+  readonly climb: number;
+  readonly magnification: number;
+  /** Lower right of the rim, px: where the counter's card sits. */
+  readonly rim: Point;
+}
+
+/** Numbers for the counter's card. */
+export function loupeData(input: StageInput, lens: Lens): LoupeData {
+  const { brake, instant, view } = input;
+  const sight = sightOf(brake, placesOf(brake, instant), view, lens);
+  const corner = lens.radius * Math.SQRT1_2;
+  return {
+    tooth: instant.tooth,
+    teeth: brake.adjuster.teeth,
+    climb: instant.climb,
+    magnification: magnification(view, sight),
+    rim: [lens.at[0] + corner, lens.at[1] + corner],
+  };
+}

@@ -1,0 +1,128 @@
+import type { Brake, Point } from '../../../sim/index.ts';
+import {
+  add,
+  angleOf,
+  apply,
+  degrees,
+  direction,
+  distance,
+  type Frame,
+  polar,
+} from '../geometry.ts';
+import { circlePath, type Path, polygon, polyline, trace } from '../path.ts';
+import { DASH, outlined, type Shape, stroked } from '../shapes.ts';
+import { coil } from './coil.ts';
+import { maker, perBrake } from './make.ts';
+
+/**
+ * The sickle of the parking lever is traced once for a lever whose pivot is at 0, 0 and whose hook
+ * is 109.1 mm straight below it, and is brought by a similarity to the scene's pivot and hook; the
+ * notch stands exactly at the strut's seat.
+ */
+const REACH = Math.hypot(5, 109);
+const BASE = Math.atan2(-109, 5);
+
+interface LeverPaths {
+  readonly body: Path;
+  readonly stop: Path;
+  readonly hook: Path;
+  readonly pin: Path;
+  readonly pinEye: Path;
+}
+const leverPaths = perBrake((brake: Brake): LeverPaths => {
+  const { pivot, hook } = brake.parkingLever;
+  const size = distance(pivot, hook) / REACH;
+  const turn = angleOf(hook, pivot) - BASE;
+  const c = Math.cos(turn) * size;
+  const s = Math.sin(turn) * size;
+  const to = (x: number, y: number): Point => [pivot[0] + c * x - s * y, pivot[1] + s * x + c * y];
+  const [nx, ny] = brake.shoes.rear.strutSeat;
+  return {
+    body: trace()
+      .arc(pivot, 7 * size, degrees(200) + turn, degrees(20) + turn)
+      .line(to(10.5, -8), to(12.5, -16))
+      .bend(to(15.5, -25), to(22.3, -62))
+      .line(to(22.2, -77))
+      .bend(to(21, -93), to(11, -107))
+      .bend(to(9.5, -112), to(1.5, -112.5))
+      .line(to(0.5, -109.5), to(3.5, -108), to(5.5, -105))
+      .bend(to(13.5, -88), to(14, -68))
+      .bend(to(14, -46), to(5.5, -26))
+      .line(to(2.6, -20.8), [nx, ny - 4], [nx, ny + 4], to(-4, -10.5), to(-6.4, -5))
+      .close().path,
+    stop: polygon([to(21.9, -69.4), to(24.7, -70.8), to(24.5, -75.2), to(21.2, -76.8)]),
+    hook: circlePath(hook, 2.1),
+    pin: circlePath(pivot, 4.4),
+    pinEye: circlePath(pivot, 1.7),
+  };
+});
+
+/** Lever and cable, behind the rear web. */
+export function parkingLever(brake: Brake, place: Frame): Shape[] {
+  const paths = leverPaths(brake);
+  const lever = maker('parking', 'parking lever');
+  return [
+    ...cable(brake, place),
+    lever(paths.body, outlined('parkingLever', 1.5), { place }),
+    lever(paths.hook, outlined('hole', 1), { place }),
+  ];
+}
+
+/** What of the lever shows over the rear web: its hidden edge, its stop and its pivot on the web. */
+export function parkingLeverOver(brake: Brake, place: Frame): Shape[] {
+  const paths = leverPaths(brake);
+  const lever = maker('parking over', 'parking lever');
+  const stop = maker('parking over', 'lever stop');
+  const pivot = maker('parking over', 'lever pivot');
+  return [
+    lever(paths.body, stroked('ink', 1, DASH.hidden), { place }),
+    stop(paths.stop, outlined('parkingLever', 1.5), { place }),
+    pivot(paths.pin, outlined('bolt', 1.5), { place }),
+    pivot(paths.pinEye, stroked('ink', 0.9), { place }),
+  ];
+}
+
+/** Cord from the hook inside a wide coil to its guide in the plate, hidden behind it. */
+function cable(brake: Brake, place: Frame): Shape[] {
+  const { cableGuide: guide, hook, pull } = brake.parkingLever;
+  const from = apply(place, hook);
+  const cord = maker('parking', 'cable');
+  const guideMaker = maker('parking', 'cable guide');
+  const angle = angleOf(add(guide, pull), guide);
+  const along = (t: number, y = 0): Point =>
+    add(add(guide, pull, t), polar(1, angle + Math.PI / 2), y);
+  const u = direction(from, guide);
+  const start = add(from, u, 5);
+  const run = polyline(add(from, u, 1), along(8.4));
+  const block = (a: number, b: number, half: number): Path =>
+    polygon([along(a, -half), along(b, -half), along(b, half), along(a, half)]);
+  const span = distance(start, guide);
+  return [
+    cord(run, stroked('ink', 4)),
+    cord(run, { stroke: 'wire', width: 2, dash: [3, 1.4] }),
+    ...coil('cable', 'cable', start, along(-0.6), {
+      lead: [span * 0.06, span * 0.06],
+      turns: Math.max(5, Math.round(span / 2.15)),
+      radius: 2.7,
+      wire: 0.72,
+    }),
+    guideMaker(block(0, 8.4, 3.4), outlined('bolt', 1)),
+    guideMaker(block(8.4, 12.4, 2.2), outlined('bolt', 1)),
+    cord(polyline(along(12.4), along(21.4, 1), along(31.4, 5)), stroked('ink', 1, DASH.hidden)),
+  ];
+}
+
+/** Points for the names layer. */
+export function parkingSpots(brake: Brake, place: Frame) {
+  const { cableGuide, hook, pivot, pull } = brake.parkingLever;
+  const size = distance(pivot, hook) / REACH;
+  const turn = angleOf(hook, pivot) - BASE;
+  const middle = polar(Math.hypot(18.3, -54) * size, Math.atan2(-54, 18.3) + turn, pivot);
+  const now = apply(place, hook);
+  return {
+    lever: apply(place, middle),
+    pivot: apply(place, pivot),
+    guide: add(cableGuide, pull, 4.2),
+    cable: add(now, direction(now, cableGuide), distance(now, cableGuide) * 0.45),
+  };
+}

@@ -1,0 +1,195 @@
+import type { Brake, Instant, Point, ToothedLever } from '../../../sim/index.ts';
+import { apply, degrees, type Frame, mix, polar } from '../geometry.ts';
+import type { PartId } from '../part-names.ts';
+import { circlePath, type Path, slotPath, trace } from '../path.ts';
+import type { Places } from '../place.ts';
+import { outlined, type Shape, WEIGHT } from '../shapes.ts';
+import { coil } from './coil.ts';
+import { maker, perBrake } from './make.ts';
+import { windowBox } from './shoe.ts';
+import { LEVER_TEETH, leverTeeth, SPARE, strutTeeth } from './teeth.ts';
+
+/** Half the height of the strut's bar, mm; its tongue reaches through the notch. Drawn only. */
+const BAR = 3.8;
+const TONGUE = { half: 2, length: 8.5 };
+
+/** Sizes scale with the radius of the teeth: u = 1 at 27 mm. */
+const unit = (lever: ToothedLever): number => lever.toothRadius / 27;
+
+interface StrutPaths {
+  readonly plate: Path;
+  readonly block: Path;
+  readonly pin: Path;
+  readonly lever: Path;
+  readonly sector: Path;
+  readonly slot: Path;
+  readonly ear: Point;
+  readonly tab: Point;
+  /** Ends of the strut spring: on the strut, and on the rear web. */
+  readonly spring: readonly [Point, Point];
+}
+const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
+  const { lever } = brake.adjuster;
+  if (!lever) return null;
+  const u = unit(lever);
+  const [px, py] = lever.pin;
+  const from = ([x, y]: Point): Point => [px + x * u, py + y * u];
+  const [nx, ny] = brake.shoes.rear.strutSeat;
+  const start = px + 38.1 * u;
+  return {
+    plate: trace()
+      .arc(lever.pin, 5.6 * u, degrees(110), degrees(262))
+      .line(polar(29 * u, lever.firstTooth - degrees(4), lever.pin))
+      .line(polar(29 * u, degrees(12), lever.pin), from([8.1, 6.2]))
+      .close().path,
+    block: [
+      ...blockPath(brake, lever, start),
+      ...slotPath(mix([start, ny], [nx, ny], 0.18), mix([start, ny], [nx, ny], 0.63), 1.7),
+      ...circlePath(mix([start, ny], [nx, ny], 0.9), 1.5),
+    ],
+    pin: circlePath(lever.pin, 1.6),
+    lever: leverPath(lever),
+    sector: trace()
+      .line(...leverTeeth(lever))
+      .line(polar(lever.toothRadius - lever.toothHeight, LEVER_TEETH * lever.toothAngle))
+      .line([20 * u, 2 * u], [20 * u, -2 * u])
+      .close().path,
+    slot: slotPath([-0.4, 0], [lever.toothHeight + 1.4, 0], 1.75),
+    ear: polar(8.6 * u, degrees(-62)),
+    tab: from([29.5, -18.4]),
+    spring: [
+      [mix([start, ny], [nx, ny], 0.537)[0], ny - 2.1],
+      [nx + 16, ny - 8],
+    ],
+  };
+});
+
+/** Bar with the tooth block at its front and the tab for the lever's spring below. */
+function blockPath(brake: Brake, lever: ToothedLever, start: number): Path {
+  const u = unit(lever);
+  const { adjuster } = brake;
+  const [nx, ny] = brake.shoes.rear.strutSeat;
+  const [px, py] = lever.pin;
+  const at = (x: number, y: number): Point => [px + x * u, py + y * u];
+  const top = lever.firstTooth + (adjuster.teeth + SPARE) * lever.toothAngle;
+  return trace()
+    .line([nx + TONGUE.length, ny + TONGUE.half], [nx, ny + TONGUE.half])
+    .line([nx, ny + BAR], [start, ny + BAR], at(36.1, 16))
+    .bend(at(30.1, 19.4), polar(31.2 * u, top + degrees(0.4), lever.pin))
+    .line(...strutTeeth(lever, adjuster))
+    .line(at(25.9, -17.6))
+    .arc(at(29.5, -18.4), 2.6 * u, degrees(200), degrees(340))
+    .line(at(32.5, -13))
+    .arc(lever.pin, 33.5 * u, degrees(-19), degrees(4))
+    .line(at(35.5, 7), [start, ny - BAR], [nx, ny - BAR])
+    .line([nx, ny - TONGUE.half], [nx + TONGUE.length, ny - TONGUE.half])
+    .close().path;
+}
+
+/** The toothed lever in its own frame: pin at 0, arm along +x, finger where the scene says. */
+function leverPath(lever: ToothedLever): Path {
+  const u = unit(lever);
+  const tip = lever.window.x / 2;
+  const root = lever.toothRadius - lever.toothHeight;
+  const half = LEVER_TEETH * lever.toothAngle;
+  const neck = half + degrees(2.3);
+  // Points of the finger are told for a finger straight up and 12 mm long.
+  const finger = lever.startAngle - lever.firstTooth - Math.PI / 2;
+  const grow = lever.noseRadius / 12;
+  const f = (x: number, y: number): Point => apply({ angle: finger, x: 0, y: 0 }, [x, y * grow]);
+  const nose = f(0, 11.6);
+  return trace()
+    .line(polar(root, -half), ...leverTeeth(lever), polar(root, half), polar(22.5 * u, neck))
+    .bend([13 * u, 2.6 * u], [5.6 * u, 4.6 * u])
+    .bend(f(2.9, 6.6), f(tip + 0.1, 10.2))
+    .arc(nose, tip, finger, finger + Math.PI)
+    .bend(f(-2.7, 6.4), polar(5.2 * u, degrees(150)))
+    .arc([0, 0], 5.2 * u, degrees(154), degrees(258))
+    .arc(polar(8.6 * u, degrees(-62)), 2.5 * u, degrees(205), degrees(355))
+    .bend([13 * u, -3.2 * u], polar(22.5 * u, -neck))
+    .close().path;
+}
+
+/**
+ * Strut, toothed lever in its slot, and the springs that hold them.
+ *
+ * @param flash strength of the click's flash, 0 to 1
+ */
+export function toothedStrut(
+  brake: Brake,
+  strut: Frame,
+  leverAt: Frame,
+  rearWeb: Frame,
+  flash: number,
+): Shape[] {
+  const p = strutPaths(brake);
+  if (!p) return [];
+  const body = maker('strut', 'strut');
+  const tooth = maker('strut', 'toothed lever');
+  const pin = maker('strut', 'lever pin');
+  const ear = apply(leverAt, p.ear);
+  const tab = apply(strut, p.tab);
+  const [onStrut, onWeb] = [apply(strut, p.spring[0]), apply(rearWeb, p.spring[1])];
+  const hole = maker('strut', 'lever spring');
+  return [
+    body(p.plate, outlined('strutPlate', 1.1), { place: strut }),
+    tooth(p.lever, outlined('adjFill', WEIGHT.adjuster, 'adj'), { place: leverAt }),
+    ...(flash > 0 ? [tooth(p.sector, { fill: 'adj', fillAlpha: flash }, { place: leverAt })] : []),
+    pin(p.slot, outlined('hole', 1), { place: leverAt }),
+    pin(p.pin, outlined('bolt', 1.3), { place: strut }),
+    body(p.block, outlined('strut'), { place: strut, evenOdd: true }),
+    hole(circlePath(ear, 1.25), outlined('hole', 1)),
+    hole(circlePath(tab, 1.25), outlined('hole', 1)),
+    ...coil('lever', 'lever spring', ear, tab, {
+      lead: [6.8, 7.3],
+      turns: 9,
+      radius: 1.8,
+      wire: 0.62,
+    }),
+    hole(circlePath(onStrut, 1.1), outlined('hole', 1)),
+    hole(circlePath(onWeb, 1.5), outlined('hole', 1)),
+    ...coil('strut', 'strut spring', onStrut, onWeb, {
+      lead: [16, 13.2],
+      turns: 11,
+      radius: 2.3,
+      wire: 0.66,
+    }),
+  ];
+}
+
+/** Points for the names layer. */
+export function strutSpots(
+  brake: Brake,
+  instant: Instant,
+  { strut, lever, shoes }: Places,
+): { part: PartId; at: Point }[] {
+  const p = strutPaths(brake);
+  const [nx, ny] = brake.shoes.rear.strutSeat;
+  const bar = apply(strut, [nx - 15, ny]);
+  const box = windowBox(brake);
+  const form = brake.adjuster.lever;
+  if (!p || !lever || !form || !box) {
+    const far = nx - instant.strutLength;
+    const part = brake.adjuster.kind === 'wedge' ? 'wedge' : 'star wheel';
+    const at = apply(strut, [part === 'wedge' ? far + 3 : nx - instant.strutLength * 0.4, ny]);
+    return [
+      { part: 'strut', at: bar },
+      { part, at },
+    ];
+  }
+  const ear = apply(lever, p.ear);
+  return [
+    { part: 'strut', at: bar },
+    {
+      part: 'strut spring',
+      at: mix(apply(strut, p.spring[0]), apply(shoes.rear, p.spring[1]), 0.62),
+    },
+    {
+      part: 'lever window',
+      at: apply(shoes.front, [(box.left + box.right) / 2, box.y + form.window.y * 0.44]),
+    },
+    { part: 'toothed lever', at: apply(lever, [-1, form.noseRadius * 0.62]) },
+    { part: 'lever pin', at: apply(strut, form.pin) },
+    { part: 'lever spring', at: mix(ear, apply(strut, p.tab), 0.6) },
+  ];
+}

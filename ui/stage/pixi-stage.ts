@@ -1,0 +1,227 @@
+/**
+ * Paints drawings (shapes.ts) with PixiJS into a canvas of its own.
+ *
+ *   const stage = await PixiStage.create(host, theme);   // host: a positioned element
+ *   stage.onResize = (width, height) => …make a new view…
+ *   stage.draw([drawing, ...loupe]);                     // once a frame; what rests costs nothing
+ *
+ * WebGL where a graphics card draws it; the canvas renderer where WebGL is missing or done in
+ * software, because filling pixels is then 25 to 35 times dearer than a 2D canvas. Pixi's own arcs
+ * are never used: at a lining's radius they stand off by the size of a clearance. All lengths are
+ * CSS px inside; the canvas has the screen's own pixels. A lost graphics context comes back by
+ * itself; when it does not within a few seconds, the canvas renderer takes over.
+ */
+// First of all: without it Pixi asks for eval, which the page's security policy forbids.
+import 'pixi.js/unsafe-eval';
+import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
+import type { Theme } from '../theme.ts';
+import { HatchTextures } from './pixi-hatch.ts';
+import { PaintedDrawing } from './pixi-paint.ts';
+import type { Drawing } from './shapes.ts';
+
+type Kind = 'webgl' | 'canvas';
+
+/** Time that a lost context is waited for, ms. */
+const PATIENCE = 3000;
+
+const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
+
+/** Is WebGL there, and drawn by hardware? Only the renderer's name tells. */
+function hardwareWebgl(): boolean {
+  const gl = document.createElement('canvas').getContext('webgl2');
+  if (!gl) return false;
+  const info = gl.getExtension('WEBGL_debug_renderer_info');
+  const name = String(gl.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : gl.RENDERER));
+  gl.getExtension('WEBGL_lose_context')?.loseContext();
+  return !SOFTWARE.test(name);
+}
+
+function makeRenderer(kind: Kind): Promise<Renderer> {
+  return autoDetectRenderer({
+    preference: kind === 'webgl' ? ['webgl', 'canvas'] : ['canvas'],
+    antialias: true,
+    backgroundAlpha: 0,
+    width: 16,
+    height: 16,
+    resolution: 1,
+  });
+}
+
+export interface PixiStageOptions {
+  /** Left out: WebGL on a graphics card, else canvas. */
+  readonly prefer?: Kind;
+}
+
+export class PixiStage {
+  /** Called after the host changed its size, in CSS px. */
+  onResize: ((width: number, height: number) => void) | null = null;
+
+  readonly #host: HTMLElement;
+  readonly #observer: ResizeObserver;
+  readonly #hatches: HatchTextures;
+  readonly #root = new Container();
+  readonly #painted: PaintedDrawing[] = [];
+  #renderer: Renderer;
+  #kind: Kind;
+  #theme: Theme;
+  #last: readonly Drawing[] = [];
+  #pixels = 1;
+  #stale = true;
+  #waiting: ReturnType<typeof setTimeout> | undefined;
+  #gone = false;
+
+  private constructor(host: HTMLElement, theme: Theme, renderer: Renderer, kind: Kind) {
+    this.#host = host;
+    this.#theme = theme;
+    this.#renderer = renderer;
+    this.#kind = kind;
+    this.#hatches = new HatchTextures(theme);
+    this.#mount();
+    this.#observer = new ResizeObserver((entries) => {
+      const box = entries.at(-1)?.devicePixelContentBoxSize?.[0];
+      this.#fit(box?.inlineSize, box?.blockSize);
+    });
+    this.#watch();
+    this.resize();
+  }
+
+  static async create(
+    host: HTMLElement,
+    theme: Theme,
+    { prefer }: PixiStageOptions = {},
+  ): Promise<PixiStage> {
+    const kind = prefer ?? (hardwareWebgl() ? 'webgl' : 'canvas');
+    const renderer = await makeRenderer(kind);
+    // Pixi takes the canvas by itself where WebGL cannot be had.
+    return new PixiStage(host, theme, renderer, 'gl' in renderer ? 'webgl' : 'canvas');
+  }
+
+  get kind(): Kind {
+    return this.#kind;
+  }
+
+  get canvas(): HTMLCanvasElement {
+    return this.#renderer.canvas as HTMLCanvasElement;
+  }
+
+  /** Paints the drawings on top of each other. */
+  draw(drawings: readonly Drawing[]): void {
+    this.#last = drawings;
+    if (this.#waiting) return;
+    this.#hatches.renew(this.#theme, this.#pixels);
+    while (this.#painted.length > drawings.length) {
+      this.#painted.pop()?.destroy();
+      this.#stale = true;
+    }
+    drawings.forEach((drawing, i) => {
+      let painted = this.#painted[i];
+      if (!painted) {
+        painted = new PaintedDrawing();
+        this.#painted.push(painted);
+        this.#root.addChild(painted.container);
+      }
+      if (painted.update(drawing, this.#theme, this.#pixels, this.#hatches)) this.#stale = true;
+    });
+    if (!this.#stale) return;
+    this.#renderer.render(this.#root);
+    this.#stale = false;
+  }
+
+  setTheme(theme: Theme): void {
+    this.#theme = theme;
+    this.#again();
+  }
+
+  /** Takes over the host's size; its own observer calls this too. */
+  resize(): void {
+    this.#fit();
+  }
+
+  destroy(): void {
+    this.#gone = true;
+    clearTimeout(this.#waiting);
+    this.#observer.disconnect();
+    this.#forget();
+    this.#root.destroy();
+    this.#renderer.destroy(true);
+  }
+
+  #mount(): void {
+    const { canvas } = this;
+    Object.assign(canvas.style, {
+      position: 'absolute',
+      inset: '0',
+      width: '100%',
+      height: '100%',
+      display: 'block',
+    });
+    canvas.setAttribute('aria-hidden', 'true');
+    canvas.addEventListener('webglcontextlost', () => this.#lost());
+    canvas.addEventListener('webglcontextrestored', () => this.#restored());
+    this.#host.prepend(canvas);
+  }
+
+  #watch(): void {
+    try {
+      this.#observer.observe(this.#host, { box: 'device-pixel-content-box' });
+    } catch {
+      // Not every browser measures in device pixels; CSS pixels times their ratio come close.
+      this.#observer.observe(this.#host);
+    }
+  }
+
+  /** @param wide device pixels, as far as the browser tells them exactly */
+  #fit(wide?: number, high?: number): void {
+    const { clientWidth: width, clientHeight: height } = this.#host;
+    if (width === 0 || height === 0) return;
+    const ratio = globalThis.devicePixelRatio || 1;
+    const w = Math.max(1, Math.round(wide ?? width * ratio));
+    const h = Math.max(1, Math.round(high ?? height * ratio));
+    if (this.canvas.width === w && this.canvas.height === h && this.#pixels === w / width) return;
+    this.#pixels = w / width;
+    this.#renderer.resize(w, h, 1);
+    this.onResize?.(width, height);
+    this.#again();
+  }
+
+  /** Draws the last drawings anew. */
+  #again(): void {
+    this.#stale = true;
+    if (this.#last.length > 0) this.draw(this.#last);
+  }
+
+  #forget(): void {
+    for (const painted of this.#painted.splice(0)) painted.destroy();
+    this.#hatches.clear();
+  }
+
+  #lost(): void {
+    if (this.#gone) return;
+    this.#waiting = setTimeout(() => void this.#takeOver(), PATIENCE);
+  }
+
+  #restored(): void {
+    clearTimeout(this.#waiting);
+    this.#waiting = undefined;
+    this.#again();
+  }
+
+  /** The graphics card does not come back: go on with the canvas renderer. */
+  async #takeOver(): Promise<void> {
+    const renderer = await makeRenderer('canvas');
+    if (this.#gone) {
+      renderer.destroy(true);
+      return;
+    }
+    this.#forget();
+    const old = this.#renderer;
+    const { width, height } = this.canvas;
+    this.#renderer = renderer;
+    this.#kind = 'canvas';
+    old.canvas.remove();
+    old.destroy();
+    this.#mount();
+    renderer.resize(width, height, 1);
+    this.#restored();
+  }
+}

@@ -1,0 +1,77 @@
+import { type Brake, type Instant, type Point, placePoint, type Side } from '../../sim/index.ts';
+import { add, after, apply, type Frame, turnAbout } from './geometry.ts';
+
+/** Where every moving part stands at an instant, as rigid moves from the reference pose. */
+export interface Places {
+  readonly shoes: Readonly<Record<Side, Frame>>;
+  readonly parking: Frame;
+  readonly strut: Frame;
+  /** Toothed lever: from its own frame (pin at 0, arm along +x) to where it stands; null without one. */
+  readonly lever: Frame | null;
+  /** How far each toe has moved outward, mm. */
+  readonly out: Readonly<Record<Side, number>>;
+}
+
+/** The move of a shoe; its turn about the anchor is small, its shift that of the anchor's side. */
+export function shoeFrame(brake: Brake, instant: Instant, side: Side): Frame {
+  const { pose } = instant.shoes[side];
+  const [x, y] = placePoint(brake.shoes[side], pose, [0, 0]);
+  return { angle: pose.phi, x, y };
+}
+
+/** Sense in which the cable's pull turns the parking lever about its pivot. */
+function leverSense({ parkingLever: { pivot, hook, pull } }: Brake): 1 | -1 {
+  const turn = (hook[0] - pivot[0]) * pull[1] - (hook[1] - pivot[1]) * pull[0];
+  return turn >= 0 ? 1 : -1;
+}
+
+export function placesOf(brake: Brake, instant: Instant): Places {
+  const front = shoeFrame(brake, instant, 'front');
+  const rear = shoeFrame(brake, instant, 'rear');
+  const parking = after(
+    rear,
+    turnAbout(brake.parkingLever.pivot, leverSense(brake) * instant.leverAngle),
+  );
+  const strut = strutFrame(brake, front, parking);
+  return {
+    shoes: { front, rear },
+    parking,
+    strut,
+    lever: leverFrame(brake, strut, instant.tooth, instant.climb),
+    out: { front: outward(brake, instant, 'front'), rear: outward(brake, instant, 'rear') },
+  };
+}
+
+function outward(brake: Brake, instant: Instant, side: Side): number {
+  const { toe } = brake.shoes[side];
+  const now = placePoint(brake.shoes[side], instant.shoes[side].pose, toe);
+  return (now[0] - toe[0]) * Math.sign(toe[0] - brake.cylinder.at[0]);
+}
+
+/** The strut rides on the rear seat (the parking lever's notch); its other end follows the front web up and down. */
+function strutFrame(brake: Brake, front: Frame, parking: Frame): Frame {
+  const rearSeat = brake.shoes.rear.strutSeat;
+  const frontSeat = brake.shoes.front.strutSeat;
+  const rearNow = apply(parking, rearSeat);
+  const frontNow = apply(front, frontSeat);
+  const rise = rearNow[1] - rearSeat[1] - (frontNow[1] - frontSeat[1]);
+  const tilt = turnAbout(rearSeat, rise / (rearSeat[0] - frontSeat[0]));
+  return {
+    angle: tilt.angle,
+    x: tilt.x + rearNow[0] - rearSeat[0],
+    y: tilt.y + rearNow[1] - rearSeat[1],
+  };
+}
+
+/**
+ * While a tooth is climbed by the share f, the lever turns on by f teeth and slides back along its
+ * slot by f tooth heights, which is just what the sloped flanks ask for.
+ */
+export function leverFrame(brake: Brake, strut: Frame, tooth: number, climb: number): Frame | null {
+  const lever = brake.adjuster.lever;
+  if (!lever) return null;
+  const angle = lever.firstTooth + (tooth + climb) * lever.toothAngle;
+  const back: Point = [Math.cos(angle), Math.sin(angle)];
+  const [x, y] = add(lever.pin, back, -climb * lever.toothHeight);
+  return after(strut, { angle, x, y });
+}

@@ -1,0 +1,148 @@
+import type { Brake, BrakeState, Instant } from '../../sim/index.ts';
+import type { Theme } from '../theme.ts';
+import {
+  cornerLabels,
+  roleLabels,
+  shortRoleLabels,
+  turnArrow,
+  turnLabel,
+} from './layers/captions.ts';
+import { comb } from './layers/comb.ts';
+import { fan } from './layers/fan.ts';
+import { forces } from './layers/forces.ts';
+import { ghost } from './layers/ghost.ts';
+import { heat } from './layers/heat.ts';
+import { label } from './layers/label.ts';
+import { type NumberedName, nameSpots, names } from './layers/names.ts';
+import { anchors } from './parts/anchors.ts';
+import { cylinder } from './parts/cylinder.ts';
+import { drum } from './parts/drum.ts';
+import { hub, paintStroke } from './parts/hub.ts';
+import { parkingLever, parkingLeverOver } from './parts/parking.ts';
+import { plainStrut } from './parts/plain-strut.ts';
+import { plate } from './parts/plate.ts';
+import { returnSprings } from './parts/return-springs.ts';
+import { holdDown, shoe } from './parts/shoe.ts';
+import { toothedStrut } from './parts/strut.ts';
+import { type Places, placesOf } from './place.ts';
+import type { Drawing, Label, Shape } from './shapes.ts';
+import { toMm, type View } from './view.ts';
+import { zoneFrame } from './zone-frame.ts';
+
+export interface Layers {
+  /** Magnification of the gap fan; 0 or left out: off. */
+  readonly fan?: 0 | 1 | 20 | 40;
+  readonly comb?: boolean;
+  readonly forces?: boolean;
+  readonly names?: boolean;
+  readonly ghost?: boolean;
+  readonly heat?: boolean;
+}
+
+export interface StageInput {
+  readonly brake: Brake;
+  readonly state: BrakeState;
+  readonly instant: Instant;
+  /** The released brake in the same state. */
+  readonly rest: Instant;
+  readonly layers: Layers;
+  readonly view: View;
+  readonly theme: Theme;
+  /** Turn of the drum as shown on studs and paint, rad; left out: the instant's. */
+  readonly turn?: number;
+  /** Strength of the click's flash on the lever, 0 to 1. */
+  readonly flash?: number;
+  /** Names of the roles: in the corners with what the drum does, short beside the toes, or none. */
+  readonly roles?: 'full' | 'short' | 'none';
+  /** Line in the upper left corner. */
+  readonly caption?: string;
+  /** Zone frame around the stage. */
+  readonly frame?: boolean;
+}
+
+export interface BrakeDrawing extends Drawing {
+  /** The names in the order of their numbers, where numbers stand for them; else empty. */
+  readonly names: readonly NumberedName[];
+}
+
+/** The solid parts, back to front, at true scale where they truly stand. */
+function solid(input: StageInput, places: Places): Shape[] {
+  const { brake, state, instant } = input;
+  const turn = input.turn ?? instant.drumAngle;
+  const strut = places.lever
+    ? toothedStrut(brake, places.strut, places.lever, places.shoes.rear, input.flash ?? 0)
+    : plainStrut(brake, instant, places.strut);
+  return [
+    ...plate(brake),
+    ...hub(brake, turn),
+    ...parkingLever(brake, places.parking),
+    ...shoe(brake, state, 'front', places.shoes.front),
+    ...shoe(brake, state, 'rear', places.shoes.rear),
+    ...parkingLeverOver(brake, places.parking),
+    ...holdDown(brake, 'front', places.shoes.front),
+    ...holdDown(brake, 'rear', places.shoes.rear),
+    ...drum(brake, instant.drumRadius, state.drumRadius),
+    paintStroke(brake, turn),
+    ...cylinder(brake, places.out, instant.pressure),
+    ...anchors(brake),
+    ...strut,
+    ...returnSprings(brake, instant),
+  ];
+}
+
+/** The whole stage at an instant: parts and layers as shapes in millimetres, and their labels. */
+export function drawBrake(input: StageInput): BrakeDrawing {
+  const { brake, state, instant, rest, layers, view, theme } = input;
+  const places = placesOf(brake, instant);
+  const shapes: Shape[] = [];
+  const labels: Label[] = [];
+  let list: readonly NumberedName[] = [];
+  const put = (layer: { shapes: readonly Shape[]; labels: readonly Label[] }) => {
+    shapes.push(...layer.shapes);
+    labels.push(...layer.labels);
+  };
+
+  if (input.frame) put(zoneFrame(view));
+  shapes.push(...solid(input, places));
+  if (layers.heat) put(heat(brake, state, instant, places.shoes, theme, view));
+  if (layers.fan) put(fan(brake, instant, layers.fan, view));
+  if (layers.comb && !instant.locked) put(comb(brake, instant, view));
+  if (layers.ghost) shapes.push(...ghost(brake, state, instant, rest));
+  if (layers.forces) put(forces(brake, instant, places.shoes, view));
+  shapes.push(...turnArrow(brake, instant));
+  if (layers.names) {
+    const layer = names(nameSpots(brake, instant, places), brake, view);
+    put(layer);
+    list = layer.list;
+  }
+  labels.push(...words(input));
+  return { shapes, labels, view, names: list };
+}
+
+/** Role names, the way of turning and the caption. */
+function words(input: StageInput): Label[] {
+  const { brake, instant, layers, view } = input;
+  const roles = input.roles ?? (layers.names ? 'none' : 'full');
+  const out: Label[] = [];
+  if (view.narrow) {
+    if (roles !== 'none') out.push(...cornerLabels(instant, view, layers.comb === true));
+  } else {
+    if (roles === 'full') out.push(...roleLabels(instant, view, input.frame === true));
+    if (roles === 'short') out.push(...shortRoleLabels(brake, instant, view));
+    else if (roles === 'full') out.push(turnLabel(brake, instant, view));
+  }
+  if (input.caption) {
+    const corner = input.frame ? [40, 45] : [14, 18];
+    out.push(
+      label(view, {
+        key: 'caption',
+        text: input.caption,
+        at: toMm(view, [corner[0] as number, corner[1] as number]),
+        anchor: 'start',
+        style: 'caption',
+        colour: 'ink2',
+      }),
+    );
+  }
+  return out;
+}
