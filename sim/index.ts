@@ -7,7 +7,16 @@ export { placePoint } from './balance/place.ts';
 export { type Press, type Solved, solveBalance } from './balance/press.ts';
 export { teethPassed } from './balance/ratchet.ts';
 export { createRig, type Rig } from './balance/rig.ts';
-export { type BrakeState, ELEMENTS, freshState, strutLength } from './brake/state.ts';
+export {
+  type BrakeState,
+  type Condition,
+  ELEMENTS,
+  freshState,
+  SOUND,
+  type Surface,
+  strutLength,
+} from './brake/state.ts';
+export { surfaceFactor, surfaceSource } from './brake/surface.ts';
 export type {
   Adjuster,
   Brake,
@@ -22,10 +31,11 @@ export type {
 } from './brake/types.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
+export { type PedalStack, pedalStack, runOutLeft } from './readings/pedal.ts';
+export type { Reading } from './readings/reading.ts';
 export {
   dragOf,
   peak,
-  type Reading,
   readingOf,
   readings,
   shoeFactor,
@@ -35,6 +45,16 @@ export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
 export type { Finding } from './scene/findings.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
+export {
+  cableFor,
+  type Parked,
+  parked,
+  type Stance,
+  slideSlope,
+  slopeHeld,
+  slopeTorque,
+} from './study/parking.ts';
+export { aroundTurn, boreDiameter, type TurnPoint } from './study/turn.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';
 export {

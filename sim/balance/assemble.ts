@@ -22,6 +22,8 @@ const CENTRING = 0.05;
 /** Heel on its flat: normal and sticking stiffness, N/mm (stiff against a lining, soft enough for the step). */
 const HEEL_NORMAL = 1e5;
 const HEEL_STICK = 2e4;
+/** A piston rusted into its bore as a stop for its toe, N/mm: as stiff as a heel on its flat. */
+const STUCK_STOP = 1e5;
 /** Climb force of the lever's spring comes up over this part of a tooth, mm. */
 const CLIMB_RISE = 0.02;
 
@@ -124,8 +126,20 @@ function piston(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): voi
   const { cylinder } = rig.brake;
   const toe = w.toe[index];
   const travel = shoe.outward * (toe.x - (load.toeRest[index] as number));
-  stickForce(travel, load.memory.cup[index] as number, CUP_STIFFNESS, cylinder.cupFriction, stick);
-  const push = load.pressure * cylinder.area + cylinder.centreSpring + stick.force;
+  stickForce(
+    travel,
+    load.memory.cup[index] as number,
+    CUP_STIFFNESS,
+    cylinder.cupFriction + load.cupExtra,
+    stick,
+  );
+  // Fluid only pushes. A piston that is stuck bears it itself and is a stop for its toe.
+  let push = Math.max(0, load.pressure * cylinder.area + cylinder.centreSpring + stick.force);
+  if (push === 0) stick.slope = 0;
+  if (load.stuck[index]) {
+    push = STUCK_STOP * Math.max(0, -travel);
+    stick.slope = travel < 0 ? -STUCK_STOP : 0;
+  }
   w.after.cup[index] = stick.anchor;
   w.piston[index] = push;
   w.travel[index] = travel;
@@ -148,7 +162,7 @@ function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): v
   const p = w.hold[index];
   const n = rig.n;
   const share = index === 0 ? load.holdShareFront : load.holdShareRear;
-  const limit = shoe.shoe.holdDown.friction * share;
+  const limit = shoe.shoe.holdDown.friction * share + load.groove[index];
   const ax = load.memory.hold[2 * index] as number;
   const ay = load.memory.hold[2 * index + 1] as number;
   const x = p.x - ax;
@@ -247,7 +261,7 @@ function springOn(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
   w.springMoment[o] = (w.springMoment[o] as number) + p.rx * fy - p.ry * fx;
 }
 
-function springs(rig: Rig, w: Work, y: Float64Array): void {
+function springs(rig: Rig, w: Work, y: Float64Array, load: Load): void {
   for (let i = 0; i < rig.springs.length; i++) {
     const spring = rig.brake.springs[i];
     const link = rig.springs[i];
@@ -258,7 +272,8 @@ function springs(rig: Rig, w: Work, y: Float64Array): void {
     const dy = b.y - a.y;
     const s = Math.sqrt(dx * dx + dy * dy);
     // Tension only (references: extension spring, force = initial tension + rate × stretch).
-    const pull = spring.fitted + spring.rate * (s - spring.fittedLength);
+    const factor = load.springFactor;
+    const pull = factor * (spring.fitted + spring.rate * (s - spring.fittedLength));
     const tension = Math.max(0, pull);
     w.springForce[i] = tension;
     w.springEnds[4 * i] = a.x;
@@ -267,7 +282,7 @@ function springs(rig: Rig, w: Work, y: Float64Array): void {
     w.springEnds[4 * i + 3] = b.y;
     const ex = dx / s;
     const ey = dy / s;
-    addLink(rig, w, a, b, tension, pull > 0 ? spring.rate : 0, s, ex, ey);
+    addLink(rig, w, a, b, tension, pull > 0 ? factor * spring.rate : 0, s, ex, ey);
     springOn(rig, w, a, tension * ex, tension * ey);
     springOn(rig, w, b, -tension * ex, -tension * ey);
   }
@@ -352,7 +367,7 @@ export function assemble(rig: Rig, w: Work, y: Float64Array, load: Load): void {
   turnsOf(rig, y, w.turns);
   shoeForces(rig, w, y, load, rig.front, 0);
   shoeForces(rig, w, y, load, rig.rear, 1);
-  springs(rig, w, y);
+  springs(rig, w, y, load);
   strut(rig, w, y, load);
   if (load.cable > 0) {
     const hook = place(rig, y, w.turns, rig.hook, w.hook);

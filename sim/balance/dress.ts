@@ -1,8 +1,10 @@
 import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
+import { surfaceFactor } from '../brake/surface.ts';
 import { type WornBed, wornBed } from '../contact/bed.ts';
-import { type DrumNow, roundDrum } from '../contact/rub.ts';
+import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
 import { solveInPlace } from '../math/solve.ts';
+import { cos, sin } from '../math/trig.ts';
 import { place, turnsOf } from './place.ts';
 import type { Rig } from './rig.ts';
 import { type Memory, makeMemory, makeWork, type Work } from './work.ts';
@@ -57,6 +59,13 @@ function reach(worn: WornBed, c: number, s: number): number {
     sum += Math.sqrt(x * x + y * y);
   }
   return sum / 2;
+}
+
+/** The drum at a turn of it; round and central on a sound brake. */
+export function drumAt(d: Dressed, angle: number): DrumNow {
+  const { offCentre, oval } = d.state.condition;
+  if (offCentre === 0 && oval === 0) return d.drum;
+  return runningDrum(d.drum.radius, offCentre, oval, cos(angle), sin(angle));
 }
 
 /**
@@ -159,6 +168,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
     }
   }
   const factor = tableAt(rig.brake.frictionTable, state.temperature);
+  const { surface } = state.condition;
   const made: Dressed = {
     rig,
     state,
@@ -173,8 +183,8 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
     memory,
     toeRest,
     friction: {
-      front: rig.front.shoe.lining.friction * factor,
-      rear: rig.rear.shoe.lining.friction * factor,
+      front: rig.front.shoe.lining.friction * factor * surfaceFactor[surface.front],
+      rear: rig.rear.shoe.lining.friction * factor * surfaceFactor[surface.rear],
     },
   };
   dressed.set(rig, made);

@@ -1,7 +1,7 @@
 import type { BrakeState } from '../brake/state.ts';
 import type { Turning } from '../brake/types.ts';
 import { type Friction, SHEAR_SHARE } from '../contact/rub.ts';
-import { type Dressed, dress, workOf } from './dress.ts';
+import { type Dressed, dress, drumAt, workOf } from './dress.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 import { type Solution, type Supports, solvePose } from './solve.ts';
 import type { Load, Work } from './work.ts';
@@ -11,10 +11,13 @@ export interface Press {
   readonly pressure: number;
   readonly turning: Turning;
   readonly cable?: number;
+  /** Turn of the drum, rad: matters when it is out of round. */
+  readonly drumAngle?: number;
 }
 
 /** The load of a dressed brake at rest of all pushes; the solvers fill in the rest. */
 export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction): Load {
+  const { condition } = d.state;
   return {
     pressure: press.pressure,
     cable: press.cable ?? 0,
@@ -22,7 +25,7 @@ export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction
     rearWorn: d.rear,
     frontLaw: front,
     rearLaw: rear,
-    drum: d.drum,
+    drum: drumAt(d, press.drumAngle ?? 0),
     memory: d.memory,
     home: d.memory.hold,
     toeRest: d.toeRest,
@@ -30,6 +33,10 @@ export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction
     nextTooth: d.nextTooth,
     holdShareFront: 1,
     holdShareRear: 1,
+    groove: [condition.groove, condition.groove],
+    stuck: [condition.pistonStuck.front, condition.pistonStuck.rear],
+    cupExtra: condition.cupExtra,
+    springFactor: condition.springFactor,
   };
 }
 
@@ -114,7 +121,16 @@ export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
   let solution: Solution | null = null;
   if (!guess && load.cable > 0) {
     // Does the cable lift the lever off its stop? It must beat the clamp of the released strut there.
-    solution = solvePose(rig, work, pose, { ...load, cable: 0, pressure: 0 }, null, d.leverStop, false, FROM_REST);
+    solution = solvePose(
+      rig,
+      work,
+      pose,
+      { ...load, cable: 0, pressure: 0 },
+      null,
+      d.leverStop,
+      false,
+      FROM_REST,
+    );
     const notchArm = Math.abs(work.seatGradient[rig.leverAt] as number);
     solution.leverFree = load.cable * rig.hookArm > solution.clamp * notchArm;
   }
@@ -134,5 +150,31 @@ export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
       pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
     }
   }
+  // An edge that broke out of its groove slides freely from then on: the shoe snaps.
+  for (let i = 0; i < 2 && brokeOut(load, work); i++) {
+    solution = solvePose(
+      rig,
+      work,
+      pose,
+      load,
+      null,
+      d.leverStop,
+      press.turning !== 0,
+      solution ?? clampedGuess,
+    );
+  }
   return { dressed: d, load, work, pose, solution: solution as Solution };
+}
+
+/** Lets go of grooves whose bristle slid in the last evaluation; says whether any did. */
+export function brokeOut(load: Load, work: Work): boolean {
+  const slid = (i: 0 | 1): boolean =>
+    load.groove[i] > 0 &&
+    (Math.abs((work.after.hold[2 * i] as number) - (load.memory.hold[2 * i] as number)) > 1e-6 ||
+      Math.abs((work.after.hold[2 * i + 1] as number) - (load.memory.hold[2 * i + 1] as number)) >
+        1e-6);
+  const [front, rear] = [slid(0), slid(1)];
+  if (!front && !rear) return false;
+  load.groove = [front ? 0 : load.groove[0], rear ? 0 : load.groove[1]];
+  return true;
 }

@@ -11,7 +11,7 @@ import type { Brake } from '../brake/types.ts';
  */
 export function teethPassed(brake: Brake, state: BrakeState, separation: number): number {
   const { adjuster } = brake;
-  if (state.temperature > adjuster.hotLock) return 0;
+  if (state.temperature > adjuster.hotLock || state.condition.adjusterSeized) return 0;
   let passed = 0;
   while (passed < adjuster.perApplication && state.tooth + passed < adjuster.teeth) {
     const here = strutLength(brake, state.tooth + passed);

@@ -104,7 +104,13 @@ export function createRig(brake: Brake): Rig {
     rear,
     springs: brake.springs.map((s) => ({ a: on(s.ends[0]), b: on(s.ends[1]) })),
     hook: spot(brake.shoes.rear, lever.hook, true),
-    guide: { part: 'plate', x: lever.pullFrom[0], y: lever.pullFrom[1], onLever: false, modes: null },
+    guide: {
+      part: 'plate',
+      x: lever.pullFrom[0],
+      y: lever.pullFrom[1],
+      onLever: false,
+      modes: null,
+    },
     pivot: [
       lever.pivot[0] - brake.shoes.rear.anchor.at[0],
       lever.pivot[1] - brake.shoes.rear.anchor.at[1],

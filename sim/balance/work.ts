@@ -47,6 +47,11 @@ export interface Load {
   /** Share of hold-down friction that acts on each shoe: 1 or 1 − shakenOff. */
   holdShareFront: number;
   holdShareRear: number;
+  /** Force at which a shoe breaks out of a groove in its pad, N; 0 once it slides or without a groove. */
+  groove: readonly [number, number];
+  stuck: readonly [boolean, boolean];
+  cupExtra: number;
+  springFactor: number;
 }
 
 /** Buffers of one evaluation, reused. */

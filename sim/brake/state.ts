@@ -3,6 +3,38 @@ import type { Brake, Side } from './types.ts';
 /** Number of lining elements along an arc. 48 stays within 0.02 % of a fine mesh. */
 export const ELEMENTS = 48;
 
+/** Surface of a lining; factors on its cold friction in brake/surface.ts. */
+export type Surface = 'dry' | 'damp' | 'wet' | 'glazed' | 'greasy';
+
+/** What is out of order; a sound brake has none of it. */
+export interface Condition {
+  readonly surface: Readonly<Record<Side, Surface>>;
+  /** A piston that does not move: it pushes nothing. */
+  readonly pistonStuck: Readonly<Record<Side, boolean>>;
+  /** Friction of each cup beyond the scene's, N: a sluggish piston. */
+  readonly cupExtra: number;
+  /** On rate and force of all return springs. */
+  readonly springFactor: number;
+  /** Drum off centre by this much, mm on radius (once a turn). */
+  readonly offCentre: number;
+  /** Drum oval: radius varies by ± this, mm (twice a turn). */
+  readonly oval: number;
+  /** Grooved plate pad: force at which a shoe's edge breaks out of its groove, N. */
+  readonly groove: number;
+  readonly adjusterSeized: boolean;
+}
+
+export const SOUND: Condition = {
+  surface: { front: 'dry', rear: 'dry' },
+  pistonStuck: { front: false, rear: false },
+  cupExtra: 0,
+  springFactor: 1,
+  offCentre: 0,
+  oval: 0,
+  groove: 0,
+  adjusterSeized: false,
+};
+
 /**
  * What changes and lasts. Pure data, copied by value; the wear step makes a new one.
  */
@@ -19,6 +51,7 @@ export interface BrakeState {
   readonly applications: number;
   /** How far the cable holds the parking lever off its stop, mm at the hook. */
   readonly leverOffStop: number;
+  readonly condition: Condition;
 }
 
 /** A freshly built brake: new linings, tooth 0. Drum radius in mm, new when left out. */
@@ -31,6 +64,7 @@ export function freshState(brake: Brake, drumRadius = brake.drum.radiusNew): Bra
     distance: 0,
     applications: 0,
     leverOffStop: 0,
+    condition: SOUND,
   };
 }
 

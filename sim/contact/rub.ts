@@ -21,6 +21,14 @@ export const roundDrum = (radius: number): DrumNow => ({
 });
 
 /**
+ * A drum out of round, turned by an angle: its bore off centre by e, and oval by ±o (the slope of the
+ * oval, at most 2·o/r of a few thousandths, is left out of the normal's direction).
+ */
+export function runningDrum(radius: number, e: number, o: number, c: number, s: number): DrumNow {
+  return { x: e * c, y: e * s, radius, oval: o, ovalCos: c * c - s * s, ovalSin: 2 * s * c };
+}
+
+/**
  * Friction between lining and drum, one law in three uses:
  * - `slide`: the drum turns (or is about to): friction is mu·N along the turning;
  * - `stick`: bristles: an elastic deflection clamped at mu·N (Dahl's model as regularised by

@@ -1,8 +1,8 @@
 import { assemble } from '../balance/assemble.ts';
 import { instantOf } from '../balance/build.ts';
-import { type Dressed, dress, workOf } from '../balance/dress.ts';
+import { type Dressed, dress, drumAt, workOf } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
-import { loadOf, type Press, solveBalance } from '../balance/press.ts';
+import { brokeOut, loadOf, type Press, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
 import { copyMemory, type Memory, makeMemory } from '../balance/work.ts';
@@ -124,7 +124,11 @@ export class Motion {
     const { load } = this.#joint;
     load.frontWorn = d.front;
     load.rearWorn = d.rear;
-    load.drum = d.drum;
+    load.drum = drumAt(d, this.#drumAngle);
+    load.groove = [d.state.condition.groove, d.state.condition.groove];
+    load.stuck = [d.state.condition.pistonStuck.front, d.state.condition.pistonStuck.rear];
+    load.cupExtra = d.state.condition.cupExtra;
+    load.springFactor = d.state.condition.springFactor;
     load.home = d.memory.hold;
     load.toeRest = d.toeRest;
     load.strutLength = d.strutLength;
@@ -190,12 +194,18 @@ export class Motion {
     };
     load.pressure = press.pressure;
     load.cable = press.cable ?? 0;
+    load.drum = drumAt(this.#dressed, this.#drumAngle + this.#drumSpeed * this.dt);
     load.frontLaw = law(0);
     load.rearLaw = law(1);
     this.#joint.turning = this.#drumSpeed !== 0;
     this.#world.step(this.dt, 1, 1);
     this.#drumAngle = this.#drum.getAngle();
     this.#steps++;
+    // A shoe that broke out of its groove slides freely until it is home on the strut again.
+    if (!brokeOut(load, workOf(this.rig)) && this.#joint.solution.strutOn) {
+      const { groove } = this.state.condition;
+      load.groove = [groove, groove];
+    }
     this.#keepFaces();
     copyMemory(workOf(this.rig).after, this.#memory);
     return { clicked: this.#ratchet() };

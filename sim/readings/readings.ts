@@ -2,24 +2,9 @@ import type { Instant, ShoeInstant } from '../balance/instant.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
 import { BAR, KM } from '../units/units.ts';
+import { pedalReadings } from './pedal.ts';
+import type { Reading } from './reading.ts';
 import { gapsOf, type Role, roleOf } from './roles.ts';
-
-/** What a gauge would show: read from an instant, never fed back. */
-export interface Reading {
-  readonly key: string;
-  readonly name: string;
-  readonly symbol: string;
-  /** NaN when there is nothing to read (no touch, locked). */
-  readonly value: number;
-  readonly unit: string;
-  /** Digits after the point. */
-  readonly digits: number;
-  /** What it means, one plain sentence. */
-  readonly means: string;
-  /** The formula it comes from, in symbols. */
-  readonly formula: string;
-  readonly side?: Side;
-}
 
 /** Torque of a shoe against the turning, N·mm. Standing still: 0. */
 export const dragOf = (i: Instant, side: Side): number =>
@@ -357,6 +342,30 @@ export function readings(brake: Brake, state: BrakeState, i: Instant, rest: Inst
     'Driven since new.',
     'sum of the lumps driven',
   );
+  add(
+    'leverOffStop',
+    'Parking lever off its stop',
+    '',
+    state.leverOffStop,
+    'mm',
+    1,
+    'How far the cable holds the parking lever off its stop, at the hook.',
+    'hook travel',
+  );
+  i.springs.forEach((spring, n) => {
+    const name = brake.springs[n]?.name ?? 'spring';
+    add(
+      `spring${n}`,
+      `Pull of the ${name}`,
+      'F_s',
+      spring.force,
+      'N',
+      0,
+      `What the ${name} pulls with now.`,
+      'F_s = fitted + rate · stretch',
+    );
+  });
+  out.push(...pedalReadings(brake, i));
   return out;
 }
 
