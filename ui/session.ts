@@ -20,11 +20,11 @@ import {
   type WearEvent,
   wearOn,
 } from '../sim/index.ts';
-import type { ThemeName } from './drawing/theme.ts';
 import { ClickSound } from './sound.ts';
+import type { ThemeName } from './theme.ts';
 
 export type Station = 'apply' | 'wear';
-export type LayerName = 'fan' | 'comb' | 'forces' | 'ghost' | 'loupe';
+export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe';
 export type WearStep = 100 | 1000 | 'click';
 
 /** Full travel of the pedal, bar. */
@@ -60,15 +60,17 @@ export class Session extends EventTarget {
   readonly motion: Motion;
   readonly sound = new ClickSound();
   station: Station = 'apply';
-  layers: Record<LayerName, boolean> = {
+  layers: Readonly<Record<LayerName, boolean>> = {
     fan: false,
     comb: true,
     forces: true,
+    names: false,
     ghost: false,
+    heat: false,
     loupe: false,
   };
   magnification: 1 | 20 | 40 = 20;
-  theme: ThemeName = 'Sheet';
+  theme: ThemeName = 'sheet';
   turning: Turning = 1;
   slow = false;
   frozen = false;

@@ -72,7 +72,7 @@ export const styles = css`
   .card { position: absolute; z-index: 1; background: var(--sheet); border: 2px solid var(--ink); padding: 6px 14px; font-size: 19px; font-weight: 560; color: var(--ink2); text-align: center; }
   .card b { display: block; font-size: 15px; font-weight: 560; }
   .card strong { font-size: 40px; line-height: 1.1; font-weight: 780; color: var(--adj); margin-right: 7px; }
-  .card.flash { background: var(--adjFill); }
+  .card.flash { background: var(--adj-fill); }
   .note { display: flex; gap: 13px; padding: 11px 16px; font-size: 16px; line-height: 1.38; align-items: flex-start; background: var(--sheet); border: 2px solid var(--ink); flex: none; }
   .note svg { flex: none; width: 34px; height: 31px; margin-top: 1px; }
   .check { font-size: 13.5px; color: var(--ink2); padding: 6px 16px; border-top: 1px solid var(--rule); }

@@ -3,14 +3,14 @@ import quayVan from '../../scenes/quay-van.json';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { type LayerName, PRESS_BAR, Session, type Station } from '../session.ts';
-import '../drawing/stage-view.ts';
-import type { StageView } from '../drawing/stage-view.ts';
-import { customProperties, themes } from '../drawing/theme.ts';
+import './stage-view.ts';
 import { applyControls, applySide, stepRow } from '../stations/apply.ts';
 import { wearControls, wearSide } from '../stations/wear.ts';
+import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { stations } from '../words.ts';
 import type { Find } from './cells.ts';
 import { icons, mark } from './icons.ts';
+import type { StageView } from './stage-view.ts';
 import './pedal.ts';
 import '../plot/chart-strip.ts';
 import { styles } from './styles.ts';
@@ -28,6 +28,8 @@ export class TakeupApp extends LitElement {
   #frame = 0;
   #agreement = 0;
   #spaceHeld = false;
+  #dressed: ThemeName | '' = '';
+  readonly #colours = new CSSStyleSheet();
 
   constructor() {
     super();
@@ -40,6 +42,7 @@ export class TakeupApp extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.shadowRoot?.adoptedStyleSheets.push(this.#colours);
     window.addEventListener('keydown', this.#key);
     window.addEventListener('keyup', this.#keyUp);
     window.addEventListener('blur', this.#blur);
@@ -109,9 +112,10 @@ export class TakeupApp extends LitElement {
   }
 
   protected override updated(): void {
-    const theme = themes[this.session.theme];
-    for (const [name, value] of customProperties(theme)) this.style.setProperty(name, value);
-    this.style.setProperty('color-scheme', this.session.theme === 'Board' ? 'dark' : 'light');
+    const { theme } = this.session;
+    if (theme === this.#dressed) return;
+    this.#dressed = theme;
+    this.#colours.replaceSync(themeCss(themes[theme], ':host'));
   }
 
   #top() {
@@ -121,7 +125,7 @@ export class TakeupApp extends LitElement {
     return html`<header class="top"><div class="brand">${mark}Takeup</div>
       <nav class="tabs" aria-label="Stations">${tab('apply', 1)}${tab('wear', 2)}</nav>
       <div class="util">
-        <button class="view" @click=${() => session.look(session.theme === 'Sheet' ? 'Board' : 'Sheet')}>View: ${session.theme}</button>
+        <button class="view" @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>
         <button aria-pressed=${session.sound.on} @click=${() => session.toggleSound()}>Sound ${session.sound.on ? 'on' : 'off'}</button>
       </div></header>`;
   }
@@ -132,7 +136,9 @@ export class TakeupApp extends LitElement {
       ['fan', `Gap fan ×${session.magnification}`],
       ['comb', 'Pressure comb'],
       ['forces', 'Forces'],
+      ['names', 'Names'],
       ['ghost', 'Rest ghost ×8'],
+      ['heat', 'Heat'],
       ['loupe', 'Loupe'],
     ];
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
@@ -150,12 +156,12 @@ export class TakeupApp extends LitElement {
 
   /** The counter sits at the loupe's rim, clear of the teeth. */
   #cardPlace(): string {
-    const stage = this.#stage()?.getBoundingClientRect();
-    if (!stage) return '';
-    const free = stage.height - this.#foot();
-    if (stage.width < 600) return `right:10px;top:${(free - 96).toFixed(0)}px`;
-    const r = Math.min(free * 0.42, stage.width * 0.196);
-    return `left:${(stage.width * 0.235 + r * 0.78).toFixed(0)}px;top:${(free * 0.5 + r * 0.72).toFixed(0)}px`;
+    const stage = this.#stage();
+    const at = stage?.cardAt;
+    if (!stage || !at) return '';
+    const box = stage.getBoundingClientRect();
+    if (box.width < 600) return `right:10px;top:${(box.height - this.#foot() - 96).toFixed(0)}px`;
+    return `left:${(at[0] + 14).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
   }
 
   #foot(): number {

@@ -2,7 +2,10 @@ import { css, html, LitElement, unsafeCSS } from 'lit';
 import uPlot from 'uplot';
 import uplotCss from 'uplot/dist/uPlot.min.css?inline';
 import { KM } from '../../sim/index.ts';
-import { type Theme, themes } from '../drawing/theme.ts';
+import { type Token, themes } from '../theme.ts';
+
+type Colours = Readonly<Record<Token, string>>;
+
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
 
@@ -16,14 +19,14 @@ interface Lane {
   readonly high: number;
   readonly series: {
     readonly name: string;
-    readonly colour: (t: Theme) => string;
+    readonly colour: (t: Colours) => string;
     readonly dash?: number[];
   }[];
   /** Dashed lines with their words. */
   readonly limits: {
     readonly at: number;
     readonly text: string;
-    readonly colour: (t: Theme) => string;
+    readonly colour: (t: Colours) => string;
   }[];
   readonly digits: number;
   readonly marks: boolean;
@@ -183,7 +186,7 @@ export class ChartStrip extends LitElement {
   }
 
   #options(lane: Lane, index: number, height: number, last: boolean): uPlot.Options {
-    const theme = themes[this.session.theme];
+    const theme = themes[this.session.theme].colours;
     const narrow = this.#width < 600;
     const right = narrow ? 14 : 172;
     const left = narrow ? 40 : LEFT;
@@ -233,7 +236,7 @@ export class ChartStrip extends LitElement {
   #words(u: uPlot, index: number, narrow: boolean): void {
     const lane = this.#lanes()[index];
     if (!lane) return;
-    const theme = themes[this.session.theme];
+    const theme = themes[this.session.theme].colours;
     const { ctx } = u;
     const r = devicePixelRatio;
     const { left, top, width, height } = u.bbox;

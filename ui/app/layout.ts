@@ -1,0 +1,41 @@
+import type { Session } from '../session.ts';
+import type { Lens } from '../stage/loupe.ts';
+import { type View, weightFor } from '../stage/view.ts';
+
+/** Where the brake and the loupe stand on the stage, px: one rule for every size. */
+
+/** Under this width there is no room for words beside the brake. */
+const NARROW = 600;
+
+/** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
+const SIDE = 42;
+
+export function brakeView(session: Session, width: number, height: number, foot: number): View {
+  const { drum } = session.brake;
+  const rim = drum.radiusNew + drum.rim;
+  const narrow = width < NARROW;
+  const free = height - foot;
+  const k = narrow ? 0.72 : weightFor(Math.min(width * 0.72, free + 60));
+  const base = { width, height, k, text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k), narrow };
+  if (session.layers.loupe && narrow) {
+    return { ...base, scale: 37 / rim, origin: [width - 52, 52] };
+  }
+  if (session.layers.loupe) {
+    const scale = Math.min((free - 86) / (2 * (rim + 8)), (width * 0.56) / (2 * (rim + 18)));
+    return { ...base, scale, origin: [width * 0.706, free / 2 + 22] };
+  }
+  const across = width / (2 * (rim + (narrow ? 28 : SIDE)));
+  const scale = Math.min((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
+  return { ...base, scale, origin: [width / 2, free / 2 + (narrow ? -8 : 18)] };
+}
+
+/** The loupe stands on the adjuster's side, so that its tangents do not cross the hub. */
+export function lensFor(width: number, height: number, foot: number): Lens {
+  const free = height - foot;
+  if (width < NARROW) {
+    const radius = Math.min(width * 0.354, free * 0.42);
+    return { at: [radius * 1.05, free * 0.53], radius };
+  }
+  const radius = Math.min(free * 0.4, width * 0.19);
+  return { at: [width * 0.232, free * 0.52], radius };
+}

@@ -1,0 +1,239 @@
+import { css, html, LitElement, unsafeCSS } from 'lit';
+import type { Instant, Point } from '../../sim/index.ts';
+import { CLIMB, DROP, type Session } from '../session.ts';
+import { LabelLayer, labelStyles } from '../stage/labels.ts';
+import { type Lens, loupe, loupeData } from '../stage/loupe.ts';
+import type { PixiStage } from '../stage/pixi-stage.ts';
+import { drawBrake, type StageInput } from '../stage/scene.ts';
+import type { Drawing } from '../stage/shapes.ts';
+import { panView, type View, zoomView } from '../stage/view.ts';
+import { type ThemeName, themes } from '../theme.ts';
+import { brakeView, lensFor } from './layout.ts';
+
+const HOME = { factor: 1, dx: 0, dy: 0 } as const;
+
+/** The stage: the brake painted by Pixi with its texts over it, zoom and pan. */
+export class StageView extends LitElement {
+  static override properties = { session: { attribute: false }, foot: { type: Number } };
+  declare session: Session;
+  /** px kept free at the foot. */
+  declare foot: number;
+  #painter: PixiStage | null = null;
+  #labels: LabelLayer | null = null;
+  #size = { width: 0, height: 0 };
+  #textsAt = 0;
+  #zoom: { readonly factor: number; readonly dx: number; readonly dy: number } = HOME;
+  #pointers = new Map<number, Point>();
+  #theme: ThemeName | '' = '';
+  #names: readonly { readonly number: number; readonly name: string }[] = [];
+
+  constructor() {
+    super();
+    this.foot = 60;
+  }
+
+  static override styles = [
+    unsafeCSS(labelStyles),
+    css`
+      :host { position: absolute; inset: 0; display: block; overflow: hidden; touch-action: pan-y; }
+      #host { position: absolute; inset: 0; }
+      canvas { position: absolute; left: 0; top: 0; width: 100%; height: 100%; }
+      .zoomed { position: absolute; right: 36px; top: 34px; font: inherit; font-size: 15px; font-weight: 600; padding: 6px 12px; border: 2px solid var(--ink); background: var(--sheet); color: var(--ink); cursor: pointer; }
+      .zoomed:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
+    `,
+  ];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('wheel', this.#wheel, { passive: false });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('wheel', this.#wheel);
+    this.#painter?.destroy();
+    this.#labels?.destroy();
+    this.#painter = null;
+    this.#labels = null;
+  }
+
+  protected override async firstUpdated(): Promise<void> {
+    const { PixiStage } = await import('../stage/pixi-stage.ts');
+    const host = this.renderRoot.querySelector<HTMLElement>('#host');
+    if (!host || !this.isConnected) return;
+    const painter = await PixiStage.create(host, themes[this.session.theme]);
+    painter.onResize = (width, height) => {
+      this.#size = { width, height };
+      this.#textsAt = 0;
+    };
+    this.#size = { width: host.clientWidth, height: host.clientHeight };
+    this.#labels = new LabelLayer(host);
+    this.#theme = this.session.theme;
+    this.#painter = painter;
+  }
+
+  /** Which renderer paints; empty before it is there. */
+  get painter(): string {
+    return this.#painter?.kind ?? '';
+  }
+
+  #view(): View {
+    const view = brakeView(this.session, this.#size.width, this.#size.height, this.foot);
+    const { factor, dx, dy } = this.#zoom;
+    return factor === 1 ? view : panView(zoomView(view, factor, view.origin), dx, dy);
+  }
+
+  /** Where the counter's card sits, px; null without a loupe. */
+  get cardAt(): Point | null {
+    const lens = this.#lens();
+    return lens ? loupeData(this.#input(this.session.instant()), lens).rim : null;
+  }
+
+  #lens(): Lens | null {
+    const { session } = this;
+    if (!session.layers.loupe || this.#size.width === 0) return null;
+    return lensFor(this.#size.width, this.#size.height, this.foot);
+  }
+
+  #input(instant: Instant): StageInput {
+    const { session } = this;
+    const { layers } = session;
+    const view = this.#view();
+    const small = view.narrow && layers.loupe;
+    const age = session.clock - session.clickedAt;
+    return {
+      brake: session.brake,
+      state: session.state,
+      instant,
+      rest: session.rest,
+      layers: small
+        ? {}
+        : {
+            fan: layers.fan ? session.magnification : 0,
+            comb: layers.comb,
+            forces: layers.forces && !view.narrow,
+            names: layers.names,
+            ghost: layers.ghost,
+            heat: layers.heat,
+          },
+      view,
+      theme: themes[session.theme],
+      flash: Math.max(0, 1 - age / 0.24),
+      roles: small || layers.names ? 'none' : layers.loupe ? 'short' : 'full',
+      frame: this.#size.width > 1000 && this.foot < 100,
+      ...(view.narrow
+        ? {}
+        : {
+            caption: layers.fan
+              ? `Gap fan ×${session.magnification}, mm`
+              : 'View from outside the wheel, drum cut away',
+          }),
+    };
+  }
+
+  /** Paints the present moment; called once a frame. */
+  draw(now: number): void {
+    const painter = this.#painter;
+    const { session } = this;
+    if (!painter || this.#size.width === 0) return;
+    if (this.#theme !== session.theme) {
+      this.#theme = session.theme;
+      painter.setTheme(themes[session.theme]);
+      this.#textsAt = 0;
+    }
+    const input = this.#input(this.#shown(session.instant()));
+    const brake = drawBrake(input);
+    const lens = this.#lens();
+    const drawings: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
+    painter.draw(drawings);
+    // Texts at most ten times a second: their layout is the page's greatest cost.
+    if (now - this.#textsAt >= 100) {
+      this.#textsAt = now;
+      this.#labels?.draw(drawings);
+      if (brake.names.length !== this.#names.length) {
+        this.#names = brake.names;
+        this.dispatchEvent(new Event('names'));
+      }
+    }
+  }
+
+  /** Numbered names where there is no room for words. */
+  get names(): readonly { readonly number: number; readonly name: string }[] {
+    return this.#names;
+  }
+
+  /** After a fast-forward's click the tooth step is shown once more, slowly enough to see. */
+  #shown(i: Instant): Instant {
+    const left = this.session.stepShown;
+    if (left <= 0 || i.tooth === 0) return i;
+    const climb = left > DROP ? 1 - (left - DROP) / CLIMB : 1;
+    return { ...i, tooth: i.tooth - 1, climb };
+  }
+
+  #zoomTo(factor: number, at: Point): void {
+    const next = Math.max(1, Math.min(12, factor));
+    if (next === 1) this.#zoom = HOME;
+    else {
+      // The point under the pointer stays where it is.
+      const before = this.#view();
+      const view = zoomView(before, next / this.#zoom.factor, at);
+      const home = brakeView(this.session, this.#size.width, this.#size.height, this.foot);
+      this.#zoom = {
+        factor: next,
+        dx: view.origin[0] - home.origin[0],
+        dy: view.origin[1] - home.origin[1],
+      };
+    }
+    this.#textsAt = 0;
+    this.requestUpdate();
+  }
+
+  /** Zoom about the middle of the stage by keys or buttons; 0 resets. */
+  zoom(factor: number): void {
+    const at: Point = [this.#size.width / 2, (this.#size.height - this.foot) / 2];
+    this.#zoomTo(factor === 0 ? 1 : this.#zoom.factor * factor, at);
+  }
+
+  #local(e: MouseEvent): Point {
+    const box = this.getBoundingClientRect();
+    return [e.clientX - box.left, e.clientY - box.top];
+  }
+
+  #wheel = (e: WheelEvent): void => {
+    e.preventDefault();
+    this.#zoomTo(this.#zoom.factor * 1.0015 ** -e.deltaY, this.#local(e));
+  };
+
+  #down = (e: PointerEvent): void => {
+    this.#pointers.set(e.pointerId, this.#local(e));
+    (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
+  };
+
+  #move = (e: PointerEvent): void => {
+    const before = this.#pointers.get(e.pointerId);
+    if (!before) return;
+    const now = this.#local(e);
+    const other = [...this.#pointers].find(([id]) => id !== e.pointerId)?.[1];
+    if (other) {
+      const was = Math.hypot(before[0] - other[0], before[1] - other[1]);
+      const is = Math.hypot(now[0] - other[0], now[1] - other[1]);
+      const middle: Point = [(now[0] + other[0]) / 2, (now[1] + other[1]) / 2];
+      if (was > 0) this.#zoomTo((this.#zoom.factor * is) / was, middle);
+    } else if (this.#zoom.factor > 1) {
+      const { factor, dx, dy } = this.#zoom;
+      this.#zoom = { factor, dx: dx + now[0] - before[0], dy: dy + now[1] - before[1] };
+      this.#textsAt = 0;
+    }
+    this.#pointers.set(e.pointerId, now);
+  };
+
+  #up = (e: PointerEvent): void => {
+    this.#pointers.delete(e.pointerId);
+  };
+
+  override render() {
+    return html`<div id="host" @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+      ${this.#zoom.factor > 1 ? html`<button class="zoomed" @click=${() => this.zoom(0)}>Whole brake (0)</button>` : ''}`;
+  }
+}
+customElements.define('takeup-stage', StageView);

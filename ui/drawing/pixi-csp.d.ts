@@ -1,1 +1,0 @@
-declare module 'pixi.js/unsafe-eval';
