@@ -3,9 +3,15 @@ import { colourOf, type Theme } from '../theme.ts';
 import { hatchKey, type TileView, tileOf } from './hatch.ts';
 import type { Hatch } from './shapes.ts';
 
-/** Hatch tiles as repeating textures, made at the screen's own pixels so that they stay sharp. */
-export class HatchTextures {
-  readonly #kept = new Map<string, Texture>();
+interface Kept {
+  readonly tile: HTMLCanvasElement;
+  texture?: Texture | undefined;
+  pattern?: CanvasPattern | undefined;
+}
+
+/** Hatch tiles, made at the screen's own pixels so that they stay sharp: as textures or as patterns. */
+export class HatchTiles {
+  readonly #kept = new Map<string, Kept>();
   readonly #matrix = new Matrix();
   #theme: Theme;
   #pixels = 1;
@@ -14,7 +20,7 @@ export class HatchTextures {
     this.#theme = theme;
   }
 
-  /** Forgets all textures when theme or device pixels per CSS pixel changed. */
+  /** Forgets all tiles when theme or device pixels per CSS pixel changed. */
   renew(theme: Theme, pixels: number): void {
     if (theme === this.#theme && pixels === this.#pixels) return;
     this.clear();
@@ -23,49 +29,70 @@ export class HatchTextures {
     this.#matrix.set(1 / pixels, 0, 0, 1 / pixels, 0, 0);
   }
 
-  fill(hatch: Hatch, view: TileView): { texture: Texture; matrix: Matrix; textureSpace: 'global' } {
-    const key = `${hatchKey(hatch)} ${view.scale.toFixed(3)} ${view.k}`;
-    let texture = this.#kept.get(key);
-    if (!texture) {
-      texture = this.#make(hatch, view);
-      this.#kept.set(key, texture);
+  texture(hatch: Hatch, view: TileView) {
+    const kept = this.#of(hatch, view);
+    if (!kept.texture) {
+      kept.texture = Texture.from(kept.tile);
+      kept.texture.source.style.addressMode = 'repeat';
     }
-    return { texture, matrix: this.#matrix, textureSpace: 'global' };
+    return { texture: kept.texture, matrix: this.#matrix, textureSpace: 'global' as const };
   }
 
-  #make(hatch: Hatch, view: TileView): Texture {
+  pattern(hatch: Hatch, view: TileView): CanvasPattern {
+    const kept = this.#of(hatch, view);
+    kept.pattern ??= pen(kept.tile).createPattern(kept.tile, 'repeat') ?? undefined;
+    if (!kept.pattern) throw new Error('This browser makes no pattern of a hatch.');
+    const { a, b, c, d, tx, ty } = this.#matrix;
+    kept.pattern.setTransform(new DOMMatrix([a, b, c, d, tx, ty]));
+    return kept.pattern;
+  }
+
+  #of(hatch: Hatch, view: TileView): Kept {
+    const key = `${hatchKey(hatch)} ${view.scale.toFixed(3)} ${view.k}`;
+    let kept = this.#kept.get(key);
+    if (!kept) {
+      kept = { tile: this.#draw(hatch, view) };
+      this.#kept.set(key, kept);
+    }
+    return kept;
+  }
+
+  #draw(hatch: Hatch, view: TileView): HTMLCanvasElement {
     const tile = tileOf(hatch, view);
     const canvas = document.createElement('canvas');
     canvas.width = Math.round(tile.width * this.#pixels);
     canvas.height = Math.round(tile.height * this.#pixels);
-    const pen = canvas.getContext('2d');
-    if (!pen) throw new Error('This browser gives no 2D canvas to draw hatches on.');
-    pen.scale(canvas.width / tile.width, canvas.height / tile.height);
+    const p = pen(canvas);
+    p.scale(canvas.width / tile.width, canvas.height / tile.height);
     if (tile.ground) {
-      pen.fillStyle = colourOf(this.#theme, tile.ground);
-      pen.fillRect(0, 0, tile.width, tile.height);
+      p.fillStyle = colourOf(this.#theme, tile.ground);
+      p.fillRect(0, 0, tile.width, tile.height);
     }
     for (const { from, to, ink, width } of tile.lines) {
-      pen.strokeStyle = colourOf(this.#theme, ink);
-      pen.lineWidth = width;
-      pen.beginPath();
-      pen.moveTo(...from);
-      pen.lineTo(...to);
-      pen.stroke();
+      p.strokeStyle = colourOf(this.#theme, ink);
+      p.lineWidth = width;
+      p.beginPath();
+      p.moveTo(...from);
+      p.lineTo(...to);
+      p.stroke();
     }
-    pen.fillStyle = colourOf(this.#theme, tile.dotInk);
+    p.fillStyle = colourOf(this.#theme, tile.dotInk);
     for (const { at, radius } of tile.dots) {
-      pen.beginPath();
-      pen.arc(...at, radius, 0, 2 * Math.PI);
-      pen.fill();
+      p.beginPath();
+      p.arc(...at, radius, 0, 2 * Math.PI);
+      p.fill();
     }
-    const texture = Texture.from(canvas);
-    texture.source.style.addressMode = 'repeat';
-    return texture;
+    return canvas;
   }
 
   clear(): void {
-    for (const texture of this.#kept.values()) texture.destroy(true);
+    for (const { texture } of this.#kept.values()) texture?.destroy(true);
     this.#kept.clear();
   }
+}
+
+function pen(canvas: HTMLCanvasElement): CanvasRenderingContext2D {
+  const context = canvas.getContext('2d');
+  if (!context) throw new Error('This browser gives no 2D canvas to draw hatches on.');
+  return context;
 }

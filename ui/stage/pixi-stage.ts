@@ -15,8 +15,8 @@
 import 'pixi.js/unsafe-eval';
 import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
 import type { Theme } from '../theme.ts';
-import { HatchTextures } from './pixi-hatch.ts';
-import { PaintedDrawing } from './pixi-paint.ts';
+import { PaintedDrawing } from './pixi-drawing.ts';
+import { HatchTiles } from './pixi-hatch.ts';
 import type { Drawing } from './shapes.ts';
 
 type Kind = 'webgl' | 'canvas';
@@ -58,7 +58,7 @@ export class PixiStage {
 
   readonly #host: HTMLElement;
   readonly #observer: ResizeObserver;
-  readonly #hatches: HatchTextures;
+  readonly #tiles: HatchTiles;
   readonly #root = new Container();
   readonly #painted: PaintedDrawing[] = [];
   #renderer: Renderer;
@@ -75,7 +75,7 @@ export class PixiStage {
     this.#theme = theme;
     this.#renderer = renderer;
     this.#kind = kind;
-    this.#hatches = new HatchTextures(theme);
+    this.#tiles = new HatchTiles(theme);
     this.#mount();
     this.#observer = new ResizeObserver((entries) => {
       const box = entries.at(-1)?.devicePixelContentBoxSize?.[0];
@@ -108,7 +108,7 @@ export class PixiStage {
   draw(drawings: readonly Drawing[]): void {
     this.#last = drawings;
     if (this.#waiting) return;
-    this.#hatches.renew(this.#theme, this.#pixels);
+    this.#tiles.renew(this.#theme, this.#pixels);
     while (this.#painted.length > drawings.length) {
       this.#painted.pop()?.destroy();
       this.#stale = true;
@@ -116,11 +116,11 @@ export class PixiStage {
     drawings.forEach((drawing, i) => {
       let painted = this.#painted[i];
       if (!painted) {
-        painted = new PaintedDrawing();
+        painted = new PaintedDrawing(this.#kind);
         this.#painted.push(painted);
         this.#root.addChild(painted.container);
       }
-      if (painted.update(drawing, this.#theme, this.#pixels, this.#hatches)) this.#stale = true;
+      if (painted.update(drawing, this.#theme, this.#pixels, this.#tiles)) this.#stale = true;
     });
     if (!this.#stale) return;
     this.#renderer.render(this.#root);
@@ -192,7 +192,7 @@ export class PixiStage {
 
   #forget(): void {
     for (const painted of this.#painted.splice(0)) painted.destroy();
-    this.#hatches.clear();
+    this.#tiles.clear();
   }
 
   #lost(): void {

@@ -1,0 +1,50 @@
+import type { Container } from 'pixi.js';
+import type { Theme } from '../theme.ts';
+import { flatten, type Polyline, tolerance } from './flatten.ts';
+import { moved } from './path.ts';
+import type { HatchTiles } from './pixi-hatch.ts';
+import type { Shape } from './shapes.ts';
+
+/** What shapes are painted with. */
+export interface Ground {
+  readonly scale: number;
+  readonly k: number;
+  readonly theme: Theme;
+  /** Device pixels per CSS pixel. */
+  readonly pixels: number;
+  readonly tiles: HatchTiles;
+}
+
+/** The hand that paints: one for the graphics card, one for the 2D canvas. */
+export interface Hand {
+  readonly node: Container;
+  /** Starts over with the painting order. */
+  begin(): void;
+  /**
+   * Next shape in order.
+   *
+   * @param build its outline or style changed, or where it stands and its hatch must not move along
+   * @param move only where it stands changed
+   */
+  put(shape: Shape, build: boolean, move: boolean, ground: Ground): void;
+  drop(key: string): void;
+}
+
+/** A hatched shape is built where it stands, so that its hatch keeps its place on the screen. */
+export const isBaked = (shape: Shape): boolean => shape.style.hatch !== undefined;
+
+/** Outlines of a shape in CSS px about the drum's centre, y down. */
+export function outlines(shape: Shape, { scale }: Ground): Polyline[] {
+  const path = isBaked(shape) && shape.place ? moved(shape.path, shape.place) : shape.path;
+  return turnedDown(flatten(path, tolerance(scale)), scale);
+}
+
+export function turnedDown(lines: Polyline[], scale: number): Polyline[] {
+  for (const { points } of lines) {
+    for (let i = 0; i < points.length; i += 2) {
+      points[i] = (points[i] as number) * scale;
+      points[i + 1] = -(points[i + 1] as number) * scale;
+    }
+  }
+  return lines;
+}
