@@ -1,5 +1,13 @@
-import { type Brake, type Instant, type Point, placePoint, type Side } from '../../sim/index.ts';
+import {
+  type Brake,
+  type Instant,
+  type Point,
+  placePoint,
+  type Side,
+  type ToothedLever,
+} from '../../sim/index.ts';
 import { add, after, apply, type Frame, turnAbout } from './geometry.ts';
+import { LEVER_TEETH } from './parts/teeth.ts';
 
 /** Where every moving part stands at an instant, as rigid moves from the reference pose. */
 export interface Places {
@@ -32,7 +40,7 @@ export function placesOf(brake: Brake, instant: Instant): Places {
     rear,
     turnAbout(brake.parkingLever.pivot, leverSense(brake) * instant.leverAngle),
   );
-  const strut = strutFrame(brake, front, parking);
+  const strut = strutFrame(brake, parking);
   return {
     shoes: { front, rear },
     parking,
@@ -48,30 +56,33 @@ function outward(brake: Brake, instant: Instant, side: Side): number {
   return (now[0] - toe[0]) * Math.sign(toe[0] - brake.cylinder.at[0]);
 }
 
-/** The strut rides on the rear seat (the parking lever's notch); its other end follows the front web up and down. */
-function strutFrame(brake: Brake, front: Frame, parking: Frame): Frame {
-  const rearSeat = brake.shoes.rear.strutSeat;
-  const frontSeat = brake.shoes.front.strutSeat;
-  const rearNow = apply(parking, rearSeat);
-  const frontNow = apply(front, frontSeat);
-  const rise = rearNow[1] - rearSeat[1] - (frontNow[1] - frontSeat[1]);
-  const tilt = turnAbout(rearSeat, rise / (rearSeat[0] - frontSeat[0]));
-  return {
-    angle: tilt.angle,
-    x: tilt.x + rearNow[0] - rearSeat[0],
-    y: tilt.y + rearNow[1] - rearSeat[1],
-  };
+/** The strut rides on the rear seat (the parking lever's notch), which also guides it level. */
+function strutFrame(brake: Brake, parking: Frame): Frame {
+  const seat = brake.shoes.rear.strutSeat;
+  const [x, y] = apply(parking, seat);
+  return { angle: 0, x: x - seat[0], y: y - seat[1] };
 }
 
 /**
  * While a tooth is climbed by the share f, the lever turns on by f teeth and slides back along its
- * slot by f tooth heights, which is just what the sloped flanks ask for.
+ * slot by about f tooth heights, which is just what the sloped flanks ask for (see slide).
  */
 export function leverFrame(brake: Brake, strut: Frame, tooth: number, climb: number): Frame | null {
   const lever = brake.adjuster.lever;
   if (!lever) return null;
   const angle = lever.firstTooth + (tooth + climb) * lever.toothAngle;
   const back: Point = [Math.cos(angle), Math.sin(angle)];
-  const [x, y] = add(lever.pin, back, -climb * lever.toothHeight);
+  const [x, y] = add(lever.pin, back, -climb * slide(lever));
   return after(strut, { angle, x, y });
+}
+
+/**
+ * How far the lever slides back to pass over one tooth, mm. A tooth at the angle a beside the arm
+ * moves radially by s·cos a and along the row by s·sin a, and along the row the flank rises by one
+ * height h in one pitch r·d: s·(cos a − sin a·h/(r·d)) = h for the outermost tooth.
+ */
+export function slide({ toothAngle, toothHeight, toothRadius }: ToothedLever): number {
+  const a = LEVER_TEETH * toothAngle;
+  const rise = toothHeight / (toothRadius * toothAngle);
+  return toothHeight / (Math.cos(a) - rise * Math.sin(a));
 }

@@ -97,11 +97,12 @@ function leverPath(lever: ToothedLever): Path {
   const finger = lever.startAngle - lever.firstTooth - Math.PI / 2;
   const grow = lever.noseRadius / 12;
   const f = (x: number, y: number): Point => apply({ angle: finger, x: 0, y: 0 }, [x, y * grow]);
-  const nose = f(0, 11.6);
+  // The finger's round stands at the nose radius: its side is where the growth is reckoned from.
+  const nose = f(0, 12);
   return trace()
     .line(polar(root, -half), ...leverTeeth(lever), polar(root, half), polar(22.5 * u, neck))
     .bend([13 * u, 2.6 * u], [5.6 * u, 4.6 * u])
-    .bend(f(2.9, 6.6), f(tip + 0.1, 10.2))
+    .bend(f(2.9, 6.6), f(tip, 11))
     .arc(nose, tip, finger, finger + Math.PI)
     .bend(f(-2.7, 6.4), polar(5.2 * u, degrees(150)))
     .arc([0, 0], 5.2 * u, degrees(154), degrees(258))
