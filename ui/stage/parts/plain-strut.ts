@@ -88,8 +88,8 @@ function starWheel(x: number, instant: Instant): Shape[] {
 function wedge(seat: number, wide: number, grown: number): Shape[] {
   const make = maker('strut', 'wedge');
   const drop = grown / FLANK;
-  const top = 34 - drop / 2;
-  const bottom = -30 - drop / 2;
+  const top = 22 - drop / 2;
+  const bottom = -42 - drop / 2;
   const at = (y: number): number => seat + wide + y * FLANK * 0.5;
   const form: Point[] = [
     [seat, bottom],
