@@ -126,3 +126,18 @@ it('heat dots grow with the temperature', () => {
   expect(share(100)).toBeLessThan(share(250));
   expect(share(250)).toBeLessThan(share(450));
 });
+
+it('tells finite numbers only, whatever is pressed', () => {
+  for (const turning of [-1, 0, 1] as const) {
+    for (let pressure = 0; pressure < 8; pressure += 0.23) {
+      const layers = { comb: true, forces: true, fan: 20, names: true } as const;
+      const drawing = drawBrake(inputFor(van, { pressure, turning, layers }));
+      for (const { at, dx, dy } of drawing.labels) {
+        expect([...at, dx, dy].every(Number.isFinite)).toBe(true);
+      }
+      for (const { path } of drawing.shapes) {
+        expect(path.flat().every((v) => typeof v === 'string' || Number.isFinite(v))).toBe(true);
+      }
+    }
+  }
+});

@@ -90,7 +90,8 @@ function peakLabel(
   view: View,
   colour: Label['colour'],
 ): Label {
-  const angle = now.angle[now.pressure.indexOf(highest)] as number;
+  const at = now.pressure.reduce((best, p, i, all) => (p > (all[best] as number) ? i : best), 0);
+  const angle = now.angle[at] as number;
   const text = `${highest.toFixed(2)}\u00a0MPa`;
   // A comb that reaches the stage's edge keeps its value inside, over the bars.
   const [x, y] = toPx(view, polar(top(angle) + 5, angle));
