@@ -10,6 +10,7 @@ export interface Tile {
   readonly width: number;
   readonly height: number;
   readonly ground: Ink | null;
+  readonly groundAlpha?: number;
   readonly lines: readonly {
     readonly from: readonly [number, number];
     readonly to: readonly [number, number];
@@ -80,7 +81,7 @@ function lined(
 export function tileOf(hatch: Hatch, { scale, k }: TileView): Tile {
   const g = Math.max(0.55, scale / FULL);
   const spacing = Math.max(5.5, SPACING * g ** 0.6);
-  if (typeof hatch === 'object') return dotScreen(8 * g, hatch.dots, hatch.colour);
+  if (typeof hatch === 'object') return dotScreen(8 * g, hatch);
   switch (hatch) {
     case 'drum':
       return lined(spacing, 'drum', 'hatch', 1.15 * k, ['rising']);
@@ -136,9 +137,9 @@ function grainTile(g: number): Tile {
 }
 
 /** Dots in the corners and the middle of the tile; `share` of the pitch wide. */
-function dotScreen(pitch: number, share: number, ink: Ink): Tile {
+function dotScreen(pitch: number, { dots, colour, veil }: Exclude<Hatch, string>): Tile {
   const size = Math.max(4, Math.round(pitch * Math.SQRT2));
-  const radius = ((size / Math.SQRT2) * share) / 2;
+  const radius = ((size / Math.SQRT2) * dots) / 2;
   const at = [
     [0, 0],
     [size, 0],
@@ -149,13 +150,14 @@ function dotScreen(pitch: number, share: number, ink: Ink): Tile {
   return {
     width: size,
     height: size,
-    ground: null,
+    ground: colour,
+    groundAlpha: veil,
     lines: [],
     dots: at.map((p) => ({ at: p, radius })),
-    dotInk: ink,
+    dotInk: colour,
   };
 }
 
 /** Name of a hatch, the same for equal ones. */
 export const hatchKey = (hatch: Hatch): string =>
-  typeof hatch === 'object' ? `dots-${hatch.dots.toFixed(3)}-${hatch.colour}` : hatch;
+  typeof hatch === 'object' ? `dots-${hatch.dots.toFixed(3)}-${hatch.veil}-${hatch.colour}` : hatch;

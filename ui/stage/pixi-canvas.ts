@@ -1,7 +1,7 @@
 import { type CanvasRenderer, Matrix, RenderContainer, type Renderer } from 'pixi.js';
 import { colourOf } from '../theme.ts';
-import type { Polyline } from './flatten.ts';
-import { type Ground, type Hand, isBaked, outlines } from './pixi-hand.ts';
+import type { Path } from './path.ts';
+import { type Ground, type Hand, isBaked, standing } from './pixi-hand.ts';
 import { type Shape, strokePx } from './shapes.ts';
 
 interface Painted {
@@ -85,23 +85,29 @@ export class CanvasHand implements Hand {
   }
 }
 
-function outlinePath(lines: readonly Polyline[]): Path2D {
-  const path = new Path2D();
-  for (const { points, closed } of lines) {
-    path.moveTo(points[0] as number, points[1] as number);
-    for (let i = 2; i < points.length; i += 2) {
-      path.lineTo(points[i] as number, points[i + 1] as number);
+/**
+ * Outline in CSS px, y down. A 2D canvas draws true arcs, and strokes them without a joint at every
+ * chord, so here nothing has to be flattened.
+ */
+function outlinePath(path: Path, scale: number): Path2D {
+  const out = new Path2D();
+  for (const c of path) {
+    if (c[0] === 'M') out.moveTo(c[1] * scale, -c[2] * scale);
+    else if (c[0] === 'L') out.lineTo(c[1] * scale, -c[2] * scale);
+    else if (c[0] === 'Z') out.closePath();
+    else {
+      const [, x, y, radius, from, to] = c;
+      out.arc(x * scale, -y * scale, radius * scale, -from, -to, to > from);
     }
-    if (closed) path.closePath();
   }
-  return path;
+  return out;
 }
 
 function built(shape: Shape, ground: Ground): Painted {
   const { style, evenOdd } = shape;
   const colour = style.fill ? colourOf(ground.theme, style.fill) : null;
   return {
-    lines: outlinePath(outlines(shape, ground)),
+    lines: outlinePath(standing(shape), ground.scale),
     rule: evenOdd ? 'evenodd' : 'nonzero',
     fill: style.hatch ? ground.tiles.pattern(style.hatch, ground) : colour,
     fillAlpha: style.fillAlpha ?? 1,

@@ -1,7 +1,7 @@
 import type { Container } from 'pixi.js';
 import type { Theme } from '../theme.ts';
 import { flatten, type Polyline, tolerance } from './flatten.ts';
-import { moved } from './path.ts';
+import { moved, type Path } from './path.ts';
 import type { HatchTiles } from './pixi-hatch.ts';
 import type { Shape } from './shapes.ts';
 
@@ -33,11 +33,13 @@ export interface Hand {
 /** A hatched shape is built where it stands, so that its hatch keeps its place on the screen. */
 export const isBaked = (shape: Shape): boolean => shape.style.hatch !== undefined;
 
-/** Outlines of a shape in CSS px about the drum's centre, y down. */
-export function outlines(shape: Shape, { scale }: Ground): Polyline[] {
-  const path = isBaked(shape) && shape.place ? moved(shape.path, shape.place) : shape.path;
-  return turnedDown(flatten(path, tolerance(scale)), scale);
-}
+/** A shape's path as it is built: where it stands, or in its own frame. */
+export const standing = (shape: Shape): Path =>
+  isBaked(shape) && shape.place ? moved(shape.path, shape.place) : shape.path;
+
+/** Outlines of a shape as straight runs, in CSS px about the drum's centre, y down. */
+export const outlines = (shape: Shape, { scale }: Ground): Polyline[] =>
+  turnedDown(flatten(standing(shape), tolerance(scale)), scale);
 
 export function turnedDown(lines: Polyline[], scale: number): Polyline[] {
   for (const { points } of lines) {

@@ -66,7 +66,9 @@ export class HatchTiles {
     p.scale(canvas.width / tile.width, canvas.height / tile.height);
     if (tile.ground) {
       p.fillStyle = colourOf(this.#theme, tile.ground);
+      p.globalAlpha = tile.groundAlpha ?? 1;
       p.fillRect(0, 0, tile.width, tile.height);
+      p.globalAlpha = 1;
     }
     for (const { from, to, ink, width } of tile.lines) {
       p.strokeStyle = colourOf(this.#theme, ink);

@@ -35,7 +35,7 @@ function sameWidth(a: Style['width'], b: Style['width']): boolean {
 function sameHatch(a: Style['hatch'], b: Style['hatch']): boolean {
   if (a === b) return true;
   if (typeof a !== 'object' || typeof b !== 'object') return false;
-  return a.dots === b.dots && a.colour === b.colour;
+  return a.dots === b.dots && a.colour === b.colour && a.veil === b.veil;
 }
 
 export function sameStyle(a: Style, b: Style): boolean {

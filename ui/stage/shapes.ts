@@ -20,8 +20,8 @@ export type Hatch =
   | 'fluid'
   | 'lining'
   | 'overlap'
-  /** Dot screen of the heat layer: diameter of a dot as a share of the pitch. */
-  | { readonly dots: number; readonly colour: Ink };
+  /** Dot screen of the heat layer: diameter of a dot as a share of the pitch, over a veil of its colour. */
+  | { readonly dots: number; readonly colour: Ink; readonly veil: number };
 
 /** Real width in mm, at least `least` px; `inset` px taken off (the core of an outlined wire). */
 export interface WireWidth {

@@ -73,7 +73,7 @@ function shapeText(shape: Shape, view: View, theme: Theme, hatchId: (h: Hatch) =
 function tileText(id: string, tile: Tile, view: View, theme: Theme): string {
   const [x, y] = view.origin;
   let body = tile.ground
-    ? `<rect width="${tile.width}" height="${tile.height}" fill="${colourOf(theme, tile.ground)}"/>`
+    ? `<rect width="${tile.width}" height="${tile.height}" fill="${colourOf(theme, tile.ground)}" fill-opacity="${n(tile.groundAlpha ?? 1)}"/>`
     : '';
   for (const { from, to, ink, width } of tile.lines) {
     body += `<path d="M${from.map(n).join(' ')}L${to.map(n).join(' ')}" stroke="${colourOf(theme, ink)}" stroke-width="${n(width)}"/>`;

@@ -120,7 +120,7 @@ it('heat dots grow with the temperature', () => {
   const input = inputFor(van, { layers: { heat: true } });
   const share = (temperature: number) => {
     const drawing = drawBrake({ ...input, state: { ...input.state, temperature } });
-    const { hatch } = shapeOf(drawing, 'heat drum dots').style;
+    const { hatch } = shapeOf(drawing, 'heat drum').style;
     return typeof hatch === 'object' ? hatch.dots : Number.NaN;
   };
   expect(share(100)).toBeLessThan(share(250));

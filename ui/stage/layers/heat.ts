@@ -26,22 +26,18 @@ export function heat(
 ): { shapes: Shape[]; labels: Label[] } {
   const celsius = step(state.temperature);
   const colour = heatColour(theme, celsius);
-  const veil = (key: string, path: Path, alpha: number, place?: Frame): Shape[] => {
-    const more = { group: 'heat', evenOdd: true, ...(place ? { place } : {}) };
-    return [
-      { key: `heat ${key} tint`, path, style: { fill: colour, fillAlpha: alpha }, ...more },
-      {
-        key: `heat ${key} dots`,
-        path,
-        style: { hatch: { dots: dotShare(celsius), colour } },
-        ...more,
-      },
-    ];
-  };
+  const veil = (key: string, path: Path, alpha: number, place?: Frame): Shape => ({
+    key: `heat ${key}`,
+    path,
+    style: { hatch: { dots: dotShare(celsius), colour, veil: alpha } },
+    group: 'heat',
+    evenOdd: true,
+    ...(place ? { place } : {}),
+  });
   const rim = [...circlePath([0, 0], rimRadius(brake)), ...circlePath([0, 0], instant.drumRadius)];
   const shapes = [
-    ...veil('drum', rim, 0.3),
-    ...SIDES.flatMap((side) =>
+    veil('drum', rim, 0.3),
+    ...SIDES.map((side) =>
       veil(side, liningPath(brake.shoes[side].lining, state.wear[side]), 0.45, frames[side]),
     ),
   ];
