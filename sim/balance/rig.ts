@@ -39,6 +39,7 @@ export interface ShoeRig {
 
 export interface Rig {
   readonly brake: Brake;
+  readonly options: RigOptions;
   readonly front: ShoeRig;
   readonly rear: ShoeRig;
   readonly springs: readonly { readonly a: Spot; readonly b: Spot }[];
@@ -64,7 +65,7 @@ const spot = (shoe: Shoe, point: Point, onLever = false): Spot => ({
   modes: null,
 });
 
-function shoeRig(brake: Brake, side: Side, at: number): ShoeRig {
+function shoeRig(brake: Brake, side: Side, at: number, elements: number): ShoeRig {
   const shoe = brake.shoes[side];
   const freedoms = shoe.anchor.kind === 'pin' ? 1 : 3;
   return {
@@ -76,19 +77,25 @@ function shoeRig(brake: Brake, side: Side, at: number): ShoeRig {
     modes: 0,
     n: freedoms,
     at,
-    bed: buildBed(shoe.lining, brake.drum, shoe.anchor.at, ELEMENTS),
+    bed: buildBed(shoe.lining, brake.drum, shoe.anchor.at, elements),
     bedModes: null,
     toe: spot(shoe, shoe.toe),
     seat: spot(shoe, shoe.strutSeat, side === 'rear'),
     hold: spot(shoe, shoe.holdDown.at),
-    rub: makeRub(ELEMENTS),
+    rub: makeRub(elements),
   };
 }
 
+export interface RigOptions {
+  /** Elements of each lining; the state's wear arrays must be as long. */
+  readonly elements?: number;
+}
+
 /** Builds what the solvers need once for a brake. */
-export function createRig(brake: Brake): Rig {
-  const front = shoeRig(brake, 'front', 0);
-  const rear = shoeRig(brake, 'rear', front.n);
+export function createRig(brake: Brake, options: RigOptions = {}): Rig {
+  const elements = options.elements ?? ELEMENTS;
+  const front = shoeRig(brake, 'front', 0, elements);
+  const rear = shoeRig(brake, 'rear', front.n, elements);
   const on = (end: { on: Side | 'plate'; at: Point }): Spot =>
     end.on === 'plate'
       ? { part: 'plate', x: end.at[0], y: end.at[1], onLever: false, modes: null }
@@ -100,6 +107,7 @@ export function createRig(brake: Brake): Rig {
   const along = -armY * lever.pull[0] + armX * lever.pull[1];
   return {
     brake,
+    options,
     front,
     rear,
     springs: brake.springs.map((s) => ({ a: on(s.ends[0]), b: on(s.ends[1]) })),

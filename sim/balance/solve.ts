@@ -87,6 +87,9 @@ function fillMatrix(rig: Rig, w: Work, inertia: Inertia | null, s: Solution): nu
     for (let l = 0; l < n; l++) {
       let a = w.k[j * n + l] as number;
       if (inertia) a -= inertia.massOverH2[j * n + l] as number;
+      // A free shoe pushed across its arm has a slightly unstable tangent (the push turns with it);
+      // a Newton step along it would run the wrong way. Only the step is turned, not the balance.
+      if (j === l && a > 0) a = -a;
       w.matrix[j * size + l] = a;
     }
     if (s.strutOn) {

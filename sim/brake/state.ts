@@ -55,10 +55,14 @@ export interface BrakeState {
 }
 
 /** A freshly built brake: new linings, tooth 0. Drum radius in mm, new when left out. */
-export function freshState(brake: Brake, drumRadius = brake.drum.radiusNew): BrakeState {
+export function freshState(
+  brake: Brake,
+  drumRadius = brake.drum.radiusNew,
+  elements = ELEMENTS,
+): BrakeState {
   return {
     tooth: 0,
-    wear: { front: new Float64Array(ELEMENTS), rear: new Float64Array(ELEMENTS) },
+    wear: { front: new Float64Array(elements), rear: new Float64Array(elements) },
     drumRadius,
     temperature: 20,
     distance: 0,

@@ -57,7 +57,7 @@ export class Motion {
    * @param dt fixed step, s
    */
   constructor(rig: Rig, state: BrakeState, dt = 1 / 240) {
-    this.rig = createRig(rig.brake);
+    this.rig = createRig(rig.brake, rig.options);
     this.dt = dt;
     this.#world = makeWorld();
     this.#drum = this.#world.createBody({ type: 'kinematic' });

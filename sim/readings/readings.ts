@@ -28,8 +28,22 @@ export function shoeFactorFull(i: Instant, side: Side): number {
   return dragOf(i, side) / i.drumRadius / s.pistonForce;
 }
 
-/** Largest entry. */
-export const peak = (values: Float64Array): number => values.reduce((a, b) => Math.max(a, b), 0);
+/**
+ * Highest pressure anywhere on the lining. Elements stand half a step inside the ends; where the
+ * pressure still rises there, it goes on along the line through the last two.
+ */
+export function peak(values: Float64Array): number {
+  const n = values.length;
+  let most = 0;
+  for (const v of values) most = Math.max(most, v);
+  if (n < 2) return most;
+  const end = (a: number, b: number): number => a + (a - b) / 2;
+  return Math.max(
+    most,
+    end(values[0] as number, values[1] as number),
+    end(values[n - 1] as number, values[n - 2] as number),
+  );
+}
 
 function liningLeft(brake: Brake, state: BrakeState, side: Side, s: ShoeInstant): number {
   // Unworn thickness by element differs from the new thickness only by the ground radius.
