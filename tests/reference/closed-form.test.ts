@@ -29,7 +29,15 @@ describe('48 elements against the closed form, within 0.1 %', () => {
     for (const mu of [0.2, 0.35, 0.5]) {
       it(`pin ${s.pin} r, arm ${s.arm} r, lining ${s.from}° to ${s.to}°, friction ${mu}`, () => {
         const radius = 110;
-        const built = pinnedPair({ mu, width: 40, radius, pin: s.pin * radius, arm: s.arm * radius, from: s.from, to: s.to });
+        const built = pinnedPair({
+          mu,
+          width: 40,
+          radius,
+          pin: s.pin * radius,
+          arm: s.arm * radius,
+          from: s.from,
+          to: s.to,
+        });
         const i = balance(built.rig, built.state, { pressure: 1, turning: 1 });
         const factor = (side: 'front' | 'rear') =>
           -i.shoes[side].torqueOnDrum / (radius * i.shoes[side].pistonForce);

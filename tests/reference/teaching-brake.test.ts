@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
-  balance,
   type BrakeState,
+  balance,
+  cableFor,
   freshState,
   gapsOf,
   KM,
@@ -13,7 +14,6 @@ import {
   shoeFactor,
   shoeFactorFull,
   slopeTorque,
-  cableFor,
   standingState,
   thinnest,
   wearOn,
@@ -39,7 +39,11 @@ const torque = (bar: number, state: BrakeState = fresh): number => {
 const clearance = (state: BrakeState) => {
   const r = rest(rig, state);
   const [f, b] = [gapsOf(brake.shoes.front, r.shoes.front), gapsOf(brake.shoes.rear, r.shoes.rear)];
-  return { toe: (f.toe + b.toe) / 2, centre: (f.centre + b.centre) / 2, heel: (f.heel + b.heel) / 2 };
+  return {
+    toe: (f.toe + b.toe) / 2,
+    centre: (f.centre + b.centre) / 2,
+    heel: (f.heel + b.heel) / 2,
+  };
 };
 
 describe('quay van, new', () => {
@@ -48,10 +52,24 @@ describe('quay van, new', () => {
     near(shoeFactor(i, 'front'), 1.72, { rel: 0.01 }, 'leading');
     near(shoeFactor(i, 'rear'), 0.57, { rel: 0.01 }, 'trailing');
     for (const bar of [20, 40, 80]) {
-      near(shoeFactor(at(bar), 'front') + shoeFactor(at(bar), 'rear'), 2.29, { rel: 0.01 }, `at ${bar} bar`);
+      near(
+        shoeFactor(at(bar), 'front') + shoeFactor(at(bar), 'rear'),
+        2.29,
+        { rel: 0.01 },
+        `at ${bar} bar`,
+      );
     }
-    for (const [bar, full] of [[20, 1.69], [40, 1.99], [80, 2.14]] as const) {
-      near(shoeFactorFull(at(bar), 'front') + shoeFactorFull(at(bar), 'rear'), full, { rel: 0.01 }, `full at ${bar}`);
+    for (const [bar, full] of [
+      [20, 1.69],
+      [40, 1.99],
+      [80, 2.14],
+    ] as const) {
+      near(
+        shoeFactorFull(at(bar), 'front') + shoeFactorFull(at(bar), 'rear'),
+        full,
+        { rel: 0.01 },
+        `full at ${bar}`,
+      );
     }
   });
 
@@ -79,9 +97,24 @@ describe('quay van, new', () => {
       return high;
     };
     // The table rounds to 0.1 bar.
-    near(first((bar) => at(bar).strutForce === 0), 5.0, { abs: 0.05 }, 'strut unloads');
-    near(first((bar) => at(bar).shoes.front.normalSum > 0), 5.3, { abs: 0.05 }, 'front touches');
-    near(first((bar) => at(bar).shoes.rear.normalSum > 0), 5.3, { abs: 0.05 }, 'rear touches');
+    near(
+      first((bar) => at(bar).strutForce === 0),
+      5.0,
+      { abs: 0.05 },
+      'strut unloads',
+    );
+    near(
+      first((bar) => at(bar).shoes.front.normalSum > 0),
+      5.3,
+      { abs: 0.05 },
+      'front touches',
+    );
+    near(
+      first((bar) => at(bar).shoes.rear.normalSum > 0),
+      5.3,
+      { abs: 0.05 },
+      'rear touches',
+    );
   });
 
   it('locks by itself at 0.760, not before', () => {
@@ -105,7 +138,8 @@ describe('quay van, new', () => {
     });
     const r = rest(weak.rig, weak.state);
     near(gapsOf(brake.shoes.front, r.shoes.front).centre, 0.3, { abs: 0.01 }, 'clearance');
-    const touch = (bar: number) => balance(weak.rig, weak.state, { pressure: bar * BAR, turning: 1 }).shoes.front.normalSum > 0;
+    const touch = (bar: number) =>
+      balance(weak.rig, weak.state, { pressure: bar * BAR, turning: 1 }).shoes.front.normalSum > 0;
     expect(touch(2.5)).toBe(false);
     expect(touch(2.75)).toBe(true);
   });
@@ -120,7 +154,11 @@ describe('quay van, new', () => {
   });
 
   it('pedal travel: free play, gaps, circuit', () => {
-    for (const [bar, gaps, circuit] of [[10, 8.2, 1.4], [40, 8.3, 5.7], [80, 8.6, 11.5]] as const) {
+    for (const [bar, gaps, circuit] of [
+      [10, 8.2, 1.4],
+      [40, 8.3, 5.7],
+      [80, 8.6, 11.5],
+    ] as const) {
       const p = pedalStack(brake, at(bar));
       near(p.freePlay, 4, { abs: 0.05 }, 'free play');
       near(p.gaps, gaps, { abs: 0.06 }, `gaps at ${bar}`);
@@ -199,7 +237,10 @@ describe('quay van, wearing', () => {
     const i = balance(rig, s, { pressure: 2, turning: 1 });
     const { lining, anchor } = brake.shoes.front;
     const pin = Math.atan2(anchor.at[1], anchor.at[0]);
-    const [from, to] = [lining.from, lining.to].map((a) => 2 * Math.PI + pin - a) as [number, number];
+    const [from, to] = [lining.from, lining.to].map((a) => 2 * Math.PI + pin - a) as [
+      number,
+      number,
+    ];
     const area = lining.width * brake.drum.radiusNew;
     const arc = lining.to - lining.from;
     const meanSine = Math.abs(Math.cos(from) - Math.cos(to)) / arc;

@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import { type Finding, readScene, readSceneText } from '../../sim/index.ts';
+import { quayScene } from '../brakes.ts';
+
+type Loose = { [key: string]: Loose } & { [key: number]: Loose };
+
+/** Findings of the first teaching brake with changes. */
+function findings(change: (scene: Loose) => void): readonly Finding[] {
+  const scene = quayScene() as unknown as Loose;
+  change(scene);
+  const result = readScene(scene);
+  return result.ok ? [] : result.findings;
+}
+const put = (value: unknown): Loose => value as Loose;
+
+describe('a scene file', () => {
+  it('reads into a brake that nobody can change', () => {
+    const result = readScene(quayScene());
+    if (!result.ok) throw new Error('not read');
+    const seen: unknown[] = [];
+    const walk = (value: unknown): void => {
+      if (value === null || typeof value !== 'object' || seen.includes(value)) return;
+      seen.push(value);
+      expect(Object.isFrozen(value)).toBe(true);
+      for (const inner of Object.values(value)) walk(inner);
+    };
+    walk(result.brake);
+    expect(seen.length).toBeGreaterThan(40);
+  });
+
+  it('refuses many faults at once, each with its path, what was found and what is allowed', () => {
+    const found = findings((s) => {
+      s['paint'] = put('red');
+      (s['drum'] as Loose)['colour'] = put(1);
+      (s['drum'] as Loose)['rim'] = put('ten');
+      delete (s['cylinder'] as Loose)['bore'];
+      (s['vehicle'] as Loose)['mass'] = put(-5);
+      s['wheel'] = put('middle');
+      (s['shoes']?.['front'] as Loose)['toe'] = put([1]);
+    });
+    const by = Object.fromEntries(found.map((f) => [f.path, f]));
+    expect(by['paint']?.found).toBe('an unknown key');
+    expect(by['drum.colour']?.found).toBe('an unknown key');
+    expect(by['drum.rim']).toMatchObject({ found: '"ten"', allowed: 'a number' });
+    expect(by['cylinder.bore']).toMatchObject({ found: 'nothing' });
+    expect(by['vehicle.mass']).toMatchObject({ found: '-5', allowed: 'more than 0' });
+    expect(by['wheel']).toMatchObject({ found: '"middle"', allowed: 'left or right' });
+    expect(Object.keys(by).some((path) => path.startsWith('shoes.front.toe'))).toBe(true);
+  });
+
+  const impossible: readonly (readonly [string, string, (s: Loose) => void])[] = [
+    [
+      'a lining outside the drum',
+      'shoes.rear.lining.groundRadius',
+      (s) => {
+        (s['shoes']?.['rear']?.['lining'] as Loose)['groundRadius'] = put(120);
+      },
+    ],
+    [
+      'an arc that runs backwards',
+      'shoes.front.lining.to',
+      (s) => {
+        (s['shoes']?.['front']?.['lining'] as Loose)['to'] = put(100);
+      },
+    ],
+    [
+      'teeth that run backwards',
+      'adjuster.lever.toothAngle',
+      (s) => {
+        (s['adjuster']?.['lever'] as Loose)['toothAngle'] = put(-2.39);
+      },
+    ],
+    [
+      'teeth past the top',
+      'adjuster.lever.toothAngle',
+      (s) => {
+        (s['adjuster']?.['lever'] as Loose)['toothAngle'] = put(8);
+      },
+    ],
+    [
+      'a spring of no length',
+      'springs.0.ends',
+      (s) => {
+        (s['springs']?.[0]?.['ends']?.[1] as Loose)['at'] = put([-58, 61]);
+      },
+    ],
+    [
+      'a spring on one part only',
+      'springs.1.ends',
+      (s) => {
+        (s['springs']?.[1]?.['ends']?.[1] as Loose)['on'] = put('front');
+      },
+    ],
+    [
+      'a strut that cannot lie between its seats',
+      'adjuster.lengthAtZero',
+      (s) => {
+        (s['adjuster'] as Loose)['lengthAtZero'] = put(130);
+      },
+    ],
+    [
+      'a limit above the new lining',
+      'shoes.rear.lining.thicknessMin',
+      (s) => {
+        (s['shoes']?.['rear']?.['lining'] as Loose)['thicknessMin'] = put(5);
+      },
+    ],
+    [
+      'a toe outside the drum',
+      'shoes.rear.toe',
+      (s) => {
+        (s['shoes']?.['rear'] as Loose)['toe'] = put([90, 78]);
+      },
+    ],
+    [
+      'a piston that cannot turn its shoe',
+      'shoes.rear.toe',
+      (s) => {
+        (s['shoes']?.['rear'] as Loose)['toe'] = put([27.5, -75]);
+      },
+    ],
+    [
+      'a drum whose limit is under its size',
+      'drum.diameterMax',
+      (s) => {
+        (s['drum'] as Loose)['diameterMax'] = put(199);
+      },
+    ],
+    [
+      'a table that does not rise',
+      'frictionAgainstTemperature.1.0',
+      (s) => {
+        (s['frictionAgainstTemperature']?.[1] as Loose)[0] = put(100);
+      },
+    ],
+    [
+      'a standing state beyond the drum’s limit',
+      'states.5.drumDiameter',
+      (s) => {
+        (s['states']?.[5] as Loose)['drumDiameter'] = put(205);
+      },
+    ],
+  ];
+  for (const [name, path, change] of impossible) {
+    it(`refuses ${name}`, () => {
+      const found = findings(change);
+      expect(found.map((f) => f.path)).toContain(path);
+      for (const f of found) {
+        expect(f.found.length).toBeGreaterThan(0);
+        expect(f.allowed.length).toBeGreaterThan(0);
+      }
+    });
+  }
+
+  it('refuses numbers that are not finite', () => {
+    const text = JSON.stringify(quayScene()).replace('"rim":10', '"rim":1e999');
+    const result = readSceneText(text);
+    expect(result.ok).toBe(false);
+    if (!result.ok) expect(result.findings[0]?.path).toBe('drum.rim');
+  });
+
+  it('refuses what is no JSON, nothing at all, and a list, without throwing', () => {
+    for (const text of ['', '{', 'null', '[]', '"brake"', '{"format":"other"}']) {
+      const result = readSceneText(text);
+      expect(result.ok, text).toBe(false);
+      if (!result.ok) expect(result.findings.length).toBeGreaterThan(0);
+    }
+  });
+});
