@@ -87,8 +87,8 @@ export class HatchTiles {
     return canvas;
   }
 
+  /** Only forgets: the renderer still holds textures and gives them back when they lie idle. */
   clear(): void {
-    for (const { texture } of this.#kept.values()) texture?.destroy(true);
     this.#kept.clear();
   }
 }

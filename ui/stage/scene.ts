@@ -65,8 +65,12 @@ export interface BrakeDrawing extends Drawing {
   readonly names: readonly NumberedName[];
 }
 
-/** The solid parts, back to front, at true scale where they truly stand. */
-function solid(input: StageInput, places: Places): Shape[] {
+/**
+ * The solid parts, back to front, at true scale where they truly stand.
+ *
+ * @param warm the heat layer, which lies on drum and linings
+ */
+function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape[] {
   const { brake, state, instant } = input;
   const turn = input.turn ?? instant.drumAngle;
   const strut = places.lever
@@ -82,6 +86,7 @@ function solid(input: StageInput, places: Places): Shape[] {
     ...holdDown(brake, 'front', places.shoes.front),
     ...holdDown(brake, 'rear', places.shoes.rear),
     ...drum(brake, instant.drumRadius, state.drumRadius),
+    ...warm,
     paintStroke(brake, turn),
     ...cylinder(brake, places.out, instant.pressure),
     ...anchors(brake),
@@ -103,10 +108,14 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   };
 
   if (input.frame) put(zoneFrame(view));
-  shapes.push(...solid(input, places));
-  if (layers.heat) put(heat(brake, state, instant, places.shoes, theme, view));
+  const warm = layers.heat
+    ? heat(brake, state, instant, places.shoes, theme, view, layers.names === true)
+    : { shapes: [], labels: [] };
+  shapes.push(...solid(input, places, warm.shapes));
+  labels.push(...warm.labels);
   if (layers.fan) put(fan(brake, instant, layers.fan, view));
-  if (layers.comb && !instant.locked) put(comb(brake, instant, view));
+  // Names stand where the peaks would be written.
+  if (layers.comb && !instant.locked) put(comb(brake, instant, view, !layers.names));
   if (layers.ghost) shapes.push(...ghost(brake, state, instant, rest));
   if (layers.forces) put(forces(brake, instant, places.shoes, view));
   shapes.push(...turnArrow(brake, instant));

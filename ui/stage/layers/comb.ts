@@ -18,6 +18,7 @@ export function comb(
   brake: Brake,
   instant: Instant,
   view: View,
+  values: boolean,
 ): { shapes: Shape[]; labels: Label[] } {
   const shapes: Shape[] = [];
   const labels: Label[] = [];
@@ -76,7 +77,7 @@ export function comb(
         stroked(look.colour, 1.2),
       ),
     );
-    if (!view.narrow)
+    if (values && !view.narrow)
       labels.push(peakLabel(side === 'front', highest, now, top, view, look.colour));
   }
   return { shapes, labels };

@@ -4,7 +4,7 @@ import type { Frame } from '../geometry.ts';
 import { rimRadius } from '../parts/drum.ts';
 import { liningPath } from '../parts/lining.ts';
 import { circlePath, type Path } from '../path.ts';
-import type { Label, Shape } from '../shapes.ts';
+import { hatched, type Label, type Shape, WEIGHT } from '../shapes.ts';
 import { toMm, type View } from '../view.ts';
 import { SIDES } from './band.ts';
 import { label } from './label.ts';
@@ -23,25 +23,30 @@ export function heat(
   frames: Readonly<Record<Side, Frame>>,
   theme: Theme,
   view: View,
+  named: boolean,
 ): { shapes: Shape[]; labels: Label[] } {
   const celsius = step(state.temperature);
   const colour = heatColour(theme, celsius);
-  const veil = (key: string, path: Path, alpha: number, place?: Frame): Shape => ({
+  // The edge is drawn again over the dots.
+  const veil = (key: string, path: Path, alpha: number, edge: number, place?: Frame): Shape => ({
     key: `heat ${key}`,
     path,
-    style: { hatch: { dots: dotShare(celsius), colour, veil: alpha } },
+    style: hatched({ dots: dotShare(celsius), colour, veil: alpha }, edge),
     group: 'heat',
     evenOdd: true,
     ...(place ? { place } : {}),
   });
   const rim = [...circlePath([0, 0], rimRadius(brake)), ...circlePath([0, 0], instant.drumRadius)];
   const shapes = [
-    veil('drum', rim, 0.3),
-    ...SIDES.map((side) =>
-      veil(side, liningPath(brake.shoes[side].lining, state.wear[side]), 0.45, frames[side]),
-    ),
+    ...SIDES.map((side) => {
+      const path = liningPath(brake.shoes[side].lining, state.wear[side]);
+      return veil(side, path, 0.45, WEIGHT.wide, frames[side]);
+    }),
+    veil('drum', rim, 0.3, WEIGHT.heavy),
   ];
-  const corner = toMm(view, [view.width - 58, view.height - (view.narrow ? 24 : 110)]);
+  // Above the names' columns where they are shown, else in the lower right corner.
+  const down = named ? 48 : view.height - (view.narrow ? 24 : 110);
+  const corner = toMm(view, [view.width - 58, down]);
   return {
     shapes,
     labels: [
