@@ -1,5 +1,5 @@
 import type { Point } from '../../sim/index.ts';
-import { add, apply, direction, distance, type Frame, nearAngle, polar, TURN } from './geometry.ts';
+import { add, apply, direction, distance, type Frame, polar, TURN } from './geometry.ts';
 
 /**
  * An outline: moves, straight lines and true arcs, so that every painter may flatten at its own
@@ -129,6 +129,3 @@ export function mirrored(path: Path): Path {
     return [c[0], -c[1], c[2]];
   });
 }
-
-/** Arc from angle a to b about the origin, as the shorter way from a. */
-export const shorter = (from: number, to: number): number => nearAngle(to, from);
