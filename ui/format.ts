@@ -11,10 +11,6 @@ export function number(value: number, digits: number): string {
   return `${value < 0 && !zero ? '\u2212' : ''}${grouped}${part ? `.${part}` : ''}`;
 }
 
-/** Value with its unit behind a no-break space. */
-export const withUnit = (value: number, digits: number, unit: string): string =>
-  unit ? `${number(value, digits)}\u00a0${unit}` : number(value, digits);
-
 /** Rounded away from the limit's good side: a lining is never shown thicker than it is. */
 export const down = (value: number, digits: number): number => {
   const f = 10 ** digits;

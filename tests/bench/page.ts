@@ -8,9 +8,7 @@ import { themes } from '../../ui/theme.ts';
 
 declare global {
   interface Window {
-    bench?: (
-      frames: number,
-    ) => Promise<{
+    bench?: (frames: number) => Promise<{
       motion: number[];
       shapes: number[];
       paint: number[];

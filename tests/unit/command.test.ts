@@ -58,6 +58,13 @@ describe('press', () => {
     expect(JSON.parse(takeup('press', path, '--json').out).readings.torque.value).toBe(null);
   });
 
+  it('takes sizes in other units of the same kind', () => {
+    const value = (pressure: string): number =>
+      JSON.parse(takeup('press', 'quay-van', '--json', '--pressure', pressure).out).pressure.value;
+    near(value('40 bar'), 4, { rel: 1e-12 });
+    near(value('580.151 psi'), 4, { rel: 1e-5 });
+  });
+
   it('covers hot, damp, stuck and parked brakes', () => {
     const value = (key: string, ...args: string[]): number =>
       JSON.parse(takeup('press', 'quay-van', '--json', ...args).out).readings[key].value;
@@ -105,9 +112,10 @@ describe('what was typed wrong', () => {
     [['press', 'no-such'], /SCENE: found no file "no-such"/],
     [
       ['press', 'quay-van', '--pressure', 'much'],
-      /--pressure: found "much"; allowed: a number from 0 to 20/,
+      /--pressure: found "much"; allowed: a size such as 0 to 20 MPa/,
     ],
     [['press', 'quay-van', '--pressure', '-1'], /--pressure: found "-1"/],
+    [['press', 'quay-van', '--pressure', '40 mm'], /--pressure: found "40 mm", which is no MPa/],
     [['press', 'quay-van', '--drum', 'sideways'], /allowed: forward, stopped, backward/],
     [['press', 'quay-van', '--speed', '4'], /--speed: found an unknown option/],
     [['press', 'quay-van', '--state', 'Lost'], /--state: found "Lost"; allowed: New, Worn-in/],

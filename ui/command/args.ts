@@ -1,3 +1,5 @@
+import { readQuantity } from '../units.ts';
+
 /** A fault in what was typed: told in one line, exit code 2. */
 export class UsageError extends Error {}
 
@@ -55,21 +57,19 @@ export function parse(
   return { command, scene, options, flags };
 }
 
-/** A number within bounds, or the default. */
-export function numberOf(
+/** A size within bounds in a unit, typed with that unit, another of its kind, or none; or the default. */
+export function sizeOf(
   args: Arguments,
   name: string,
   fallback: number,
-  least: number,
-  most: number,
+  unit: string,
+  range: readonly [number, number],
 ): number {
   const text = args.options.get(name);
   if (text === undefined) return fallback;
-  const value = Number(text);
-  if (text.trim() === '' || !Number.isFinite(value) || value < least || value > most) {
-    throw new UsageError(`--${name}: found "${text}"; allowed: a number from ${least} to ${most}`);
-  }
-  return value;
+  const result = readQuantity(text, unit, range);
+  if (result.ok) return result.value;
+  throw new UsageError(`--${name}: found ${result.found}; allowed: ${result.allowed}`);
 }
 
 /** One of some words, or the default. */

@@ -32,7 +32,7 @@ import {
   wearOn,
 } from '../../sim/index.ts';
 import { number } from '../format.ts';
-import { type Arguments, choiceOf, numberOf, parse, UsageError } from './args.ts';
+import { type Arguments, choiceOf, parse, sizeOf, UsageError } from './args.ts';
 import { loadScene } from './load.ts';
 import { jsonValues, lines } from './print.ts';
 
@@ -54,7 +54,7 @@ const usage = `takeup: one leading/trailing drum brake, computed
   wear SCENE --km N [--json]      click log and end state
   check SCENE [--json]            findings; exit code 1 if there are any
 
-SCENE is a path or a name in scenes/. --json gives every value with its unit:
+SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar". --json gives every value with its unit:
 { key: { name, symbol, value, unit } }, value null where there is nothing to tell.`;
 
 const turnings: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
@@ -76,7 +76,7 @@ function stateOf(args: Arguments, rig: Rig): BrakeState {
   }
   let state: BrakeState;
   if (name === undefined) {
-    const distance = numberOf(args, 'km', 0, 0, 1e6) * KM;
+    const distance = sizeOf(args, 'km', 0, 'km', [0, 1e6]) * KM;
     const fresh = freshState(rig.brake);
     state = distance > 0 ? wearOn(rig, fresh, { distance }).state : fresh;
   } else {
@@ -93,7 +93,7 @@ function stateOf(args: Arguments, rig: Rig): BrakeState {
     : null;
   return {
     ...state,
-    temperature: numberOf(args, 'temperature', 20, -40, 900),
+    temperature: sizeOf(args, 'temperature', 20, 'degC', [-40, 900]),
     condition: {
       ...state.condition,
       surface: { front: surface, rear: surface },
@@ -182,9 +182,9 @@ function parkedReadings(rig: Rig, state: BrakeState, cable: number): Reading[] {
 }
 
 function press(args: Arguments, rig: Rig): number {
-  const pressure = numberOf(args, 'pressure', 4, 0, 20);
+  const pressure = sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
-  const cable = numberOf(args, 'cable', 0, 0, 5000);
+  const cable = sizeOf(args, 'cable', 0, 'N', [0, 5000]);
   const turning = turnings[drum];
   const judged = application(rig, stateOf(args, rig), { pressure, turning });
   const { state } = judged;
@@ -214,7 +214,7 @@ function press(args: Arguments, rig: Rig): number {
 function wear(args: Arguments, rig: Rig): number {
   if (!args.options.has('km'))
     throw new UsageError('--km: found nothing; allowed: a number from 0 to 1000000');
-  const km = numberOf(args, 'km', 0, 0, 1e6);
+  const km = sizeOf(args, 'km', 0, 'km', [0, 1e6]);
   const { state, events } = wearOn(rig, freshState(rig.brake), { distance: km * KM });
   const free = rest(rig, state);
   const list = readings(rig.brake, state, free, free).filter((r) => Number.isFinite(r.value));

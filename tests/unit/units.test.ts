@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { readQuantity } from '../../ui/units.ts';
+import { near } from '../near.ts';
+
+/** Inch 25.4 mm exactly, pound-force 4.4482216152605 N exactly (international yard and pound, 1959). */
+const good: readonly (readonly [string, string, number])[] = [
+  ['3.8 mm', 'mm', 3.8],
+  ['3.8mm', 'mm', 3.8],
+  ['3,8 mm', 'mm', 3.8],
+  ['3.8 MM', 'mm', 3.8],
+  ['3.8', 'mm', 3.8],
+  ['3,8', 'mm', 3.8],
+  ['0.060"', 'mm', 1.524],
+  ['.060 in', 'mm', 1.524],
+  ['0.060 inch', 'mm', 1.524],
+  ['60 thou', 'mm', 1.524],
+  ['60 mil', 'mm', 1.524],
+  ['7 57/64 in', 'mm', 200.421875],
+  ['7-57/64 in', 'mm', 200.421875],
+  ['5/32 in', 'mm', 3.96875],
+  ['5/32"', 'mm', 3.96875],
+  ['1 1/2 in', 'mm', 38.1],
+  ['1½ in', 'mm', 38.1],
+  ['½"', 'mm', 12.7],
+  ['200,42 mm', 'mm', 200.42],
+  ['Ø 200.42 mm', 'mm', 200.42],
+  ['20.042 cm', 'mm', 200.42],
+  ['250 µm', 'mm', 0.25],
+  ['250 μm', 'mm', 0.25],
+  ['250 um', 'mm', 0.25],
+  ['250 micron', 'mm', 0.25],
+  ['−0.12 mm', 'mm', -0.12],
+  ['40 bar', 'MPa', 4],
+  ['40 Bar', 'MPa', 4],
+  ['4 MPa', 'MPa', 4],
+  ['580 psi', 'MPa', 3.99895922],
+  ['1,200 psi', 'MPa', 8.27370874],
+  ['1 200 psi', 'MPa', 8.27370874],
+  ['4000 kPa', 'MPa', 4],
+  ['40.79 kgf/cm²', 'MPa', 4.00013],
+  ['35 N·m', 'N m', 35],
+  ['35 Nm', 'N m', 35],
+  ['35 N m', 'N m', 35],
+  ['35 N*m', 'N m', 35],
+  ['26 lb-ft', 'N m', 35.2512669],
+  ['26 lbf ft', 'N m', 35.2512669],
+  ['12 lbf in', 'N m', 1.35581795],
+  ['3.5 N/mm', 'N/mm', 3.5],
+  ['20 lbf/in', 'N/mm', 3.5025367],
+  ['180 °C', 'degC', 180],
+  ['180 C', 'degC', 180],
+  ['180 degC', 'degC', 180],
+  ['356 °F', 'degC', 180],
+  ['90°', 'deg', 90],
+  ['90 deg', 'deg', 90],
+  ['60 km/h', 'km/h', 60],
+  ['60 kph', 'km/h', 60],
+  ['37.28227 mph', 'km/h', 60],
+];
+const wrong: readonly (readonly [string, string])[] = [
+  ['', 'mm'],
+  ['thick', 'mm'],
+  ['3..8 mm', 'mm'],
+  ['3.8 N', 'mm'],
+  ['8 mPa', 'MPa'],
+  ['1/0 in', 'mm'],
+  ['3.8 furlings', 'mm'],
+  ['-', 'mm'],
+  ['999999 mm', 'mm'],
+  ['1e999', 'mm'],
+  ['3 mm 4', 'mm'],
+  ['createUnit("mm","5 m")', 'mm'],
+  [`${'1'.repeat(90)} mm`, 'mm'],
+  ['NaN', 'mm'],
+  ['5 in to mm', 'mm'],
+];
+
+describe('sizes as people write them', () => {
+  for (const [text, unit, value] of good) {
+    it(`${text} in ${unit}`, () => {
+      const r = readQuantity(text, unit, [-1000, 100000]);
+      expect(r.ok, JSON.stringify(r)).toBe(true);
+      if (r.ok) near(r.value, value, { rel: 1e-5 });
+    });
+  }
+  for (const [text, unit] of wrong) {
+    it(`refuses ${text.slice(0, 30) || 'nothing'}`, () => {
+      const r = readQuantity(text, unit, [unit === 'MPa' ? 0.001 : -1000, 10000]);
+      expect(r.ok, JSON.stringify(r)).toBe(false);
+      if (!r.ok) expect(r.allowed).toContain(unit);
+    });
+  }
+});

@@ -1,0 +1,119 @@
+import { all, create, type Unit } from 'mathjs';
+
+/**
+ * Sizes as people write them. The text is brought to the spelling that the unit library knows, then
+ * read by it, then echoed: what was understood is always said. Never guesses a unit.
+ */
+const math = create(all ?? {});
+// Units of the trade that the library lacks; exact by definition.
+math.createUnit({
+  thou: '0.001 inch',
+  micron: '1 um',
+  kph: '1 km/h',
+  mph: '1 mile/hour',
+  rpm: '1 cycle/minute',
+  ksi: '1000 psi',
+});
+
+export type QuantityResult =
+  | { readonly ok: true; readonly value: number; readonly echo: string }
+  | { readonly ok: false; readonly found: string; readonly allowed: string };
+
+const FRACTIONS: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+/** Longest text worth reading. */
+const LONGEST = 60;
+
+/** Number part: decimal point or comma, thousands by space or comma groups, fractions, mixed fractions. */
+function readNumber(text: string): number {
+  const t = text.trim();
+  const mixed = /^(-?)(?:(\d+)\s*[\s-]\s*)?(\d+)\/(\d+)$/.exec(t);
+  if (mixed) {
+    const [, sign, whole, top, bottom] = mixed;
+    if (Number(bottom) === 0) return Number.NaN;
+    const value = Number(whole ?? 0) + Number(top) / Number(bottom);
+    return sign ? -value : value;
+  }
+  let plain = t.replace(/(\d)[\s\u202f\u00a0'](?=\d{3}(\D|$))/g, '$1');
+  // "1,234" and "1,234.5": thousands; "3,8": a decimal comma.
+  if (/^-?\d{1,3}(,\d{3})+(\.\d+)?$/.test(plain)) plain = plain.replace(/,/g, '');
+  else if (/^-?\d*,\d+$/.test(plain)) plain = plain.replace(',', '.');
+  return /^-?(\d+\.?\d*|\.\d+)(e-?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
+}
+
+/** Spelling of a unit as the library has it; case is kept, save for common slips. */
+function unitName(text: string): string {
+  const t = text
+    .trim()
+    .replace(/[\u00b5\u03bc]m/g, 'um')
+    .replace(/^("|″|''|inches|inch|in\.?)$/i, 'inch')
+    .replace(/^('|′|ft)$/, 'ft')
+    .replace(/^(°|deg\.?)\s*c$/i, 'degC')
+    .replace(/^(°|deg\.?)\s*f$/i, 'degF')
+    .replace(/^°$/, 'deg')
+    .replace(/²/g, '^2')
+    .replace(/³/g, '^3')
+    .replace(/[·⋅*]/g, ' ')
+    .replace(/^(N\s?mm|Nmm)$/, 'N mm')
+    .replace(/^(N\s?m|Nm)$/, 'N m')
+    .replace(/^(lb|lbf)[\s-]?ft$/i, 'lbf ft')
+    .replace(/^(lb|lbf)[\s-]?in$/i, 'lbf inch')
+    .replace(/^mm$/i, 'mm')
+    .replace(/^cm$/i, 'cm')
+    .replace(/^km$/i, 'km')
+    .replace(/^bar$/i, 'bar')
+    .replace(/^psi$/i, 'psi')
+    .replace(/^kgf\/cm\^2$/, 'kgf/cm^2');
+  // M is mega and m is milli: a milli-pascal is no brake pressure, so the slip is refused below by range.
+  return t === 'C' ? 'degC' : t === 'F' ? 'degF' : t;
+}
+
+/**
+ * Reads a size as typed into a wanted unit.
+ *
+ * @param text as typed, e.g. `7 57/64 in`, `3,8 mm`, `0.060"`, `40 bar`
+ * @param unit wanted, in the library's spelling; also taken when none is typed
+ * @param range allowed, in that unit
+ */
+export function readQuantity(
+  text: string,
+  unit: string,
+  range: readonly [number, number],
+): QuantityResult {
+  const allowed = `a size such as ${range[0]} to ${range[1]} ${unit}, or in another unit of the same kind`;
+  const bad = (found: string): QuantityResult => ({ ok: false, found, allowed });
+  let t = text
+    .trim()
+    .replace(/[\u2212\u2013]/g, '-')
+    .replace(/[Øø⌀]/g, '')
+    .trim();
+  for (const [sign, words] of Object.entries(FRACTIONS))
+    t = t.replace(new RegExp(`\\s*${sign}`, 'g'), ` ${words}`).trim();
+  if (t === '') return bad('nothing');
+  if (t.length > LONGEST) return bad(`${text.slice(0, 20)}…, ${text.length} characters`);
+  const parts = /^(-?[\d.,/\s\u202f\u00a0'-]*\d(?:e-?\d+)?)\s*([^\d\s].*)?$/i.exec(t);
+  const value = readNumber(parts?.[1] ?? '');
+  if (!parts || Number.isNaN(value)) return bad(`"${text}"`);
+  const name = parts[2] === undefined ? unit : unitName(parts[2]);
+  let inUnit: number;
+  try {
+    const read: Unit = math.unit(value, name);
+    if (!read.equalBase(math.unit(1, unit))) return bad(`"${text}", which is no ${unit}`);
+    inUnit = read.toNumber(unit);
+  } catch {
+    // The library throws on a unit it does not know: that is the finding.
+    return bad(`"${text}" with the unknown unit "${parts[2] ?? ''}"`);
+  }
+  if (!Number.isFinite(inUnit) || inUnit < range[0] || inUnit > range[1]) {
+    return bad(`"${text}", read as ${Number(inUnit.toPrecision(6))} ${unit}`);
+  }
+  return { ok: true, value: inUnit, echo: `read as ${Number(inUnit.toPrecision(6))} ${unit}` };
+}
