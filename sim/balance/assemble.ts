@@ -15,7 +15,7 @@ import type { Load, Work } from './work.ts';
  */
 
 /** Elastic grip of a hold-down and of a cup before they slip, N/mm: stiff against the motions that matter (0.01 mm). From memory of metal on metal and rubber lips; only the slip limit is felt. */
-const HOLD_STIFFNESS = 500;
+const HOLD_STIFFNESS = 5000;
 const CUP_STIFFNESS = 2000;
 /** Formal pull back to the built rest place of a shoe shaken free of friction, N/mm: decides the sideways float alone (below 0.05 N at any reading). */
 const CENTRING = 0.05;

@@ -9,7 +9,6 @@ export type Point = readonly [x: number, y: number];
 
 /** Position of a shoe. Leading and trailing are roles and follow the turning; see readings. */
 export type Side = 'front' | 'rear';
-export const SIDES: readonly Side[] = ['front', 'rear'];
 
 /** Turning of the drum: +1 forward (counter-clockwise on a left-hand wheel), -1 backward. */
 export type Turning = -1 | 0 | 1;
