@@ -31,25 +31,51 @@ const stick: StickForce = { force: 0, slope: 0, anchor: 0 };
 
 /** Adds a force that does not depend on the pose, with its geometric tangent. */
 function addForce(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
-  const n = rig.n;
-  for (let j = 0; j < n; j++) {
+  const from = p.shoe ? p.shoe.at : 0;
+  const to = p.shoe && !p.onLever ? p.shoe.at + p.shoe.n : rig.n;
+  for (let j = from; j < to; j++) {
     w.q[j] = (w.q[j] as number) + fx * (p.dx[j] as number) + fy * (p.dy[j] as number);
   }
   addBend(rig, w, p, fx, fy);
 }
 
-/** Second derivatives of a turned place times a force: d²x/dphi² = −r. */
+/**
+ * Second derivatives of a turned place times a force: d²x/dphi² = −r; a bent place turns with its
+ * shoe, d²x/dphi dz = ẑ×dx/dz; a lever, with the section that carries it.
+ */
 function addBend(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
-  if (!p.shoe) return;
+  const { shoe } = p;
+  if (!shoe) return;
   const n = rig.n;
-  const t = p.shoe.at + p.shoe.freedoms - 1;
+  const t = shoe.at + shoe.freedoms - 1;
   w.k[t * n + t] = (w.k[t * n + t] as number) - (p.rx * fx + p.ry * fy);
+  const l = rig.leverAt;
+  const b = -(p.lx * fx + p.ly * fy);
   if (p.onLever) {
-    const l = rig.leverAt;
-    const b = -(p.lx * fx + p.ly * fy);
     w.k[l * n + l] = (w.k[l * n + l] as number) + b;
     w.k[l * n + t] = (w.k[l * n + t] as number) + rig.leverSense * b;
     w.k[t * n + l] = (w.k[t * n + l] as number) + rig.leverSense * b;
+  }
+  for (let m = 0; m < shoe.modes; m++) {
+    const z = shoe.at + shoe.freedoms + m;
+    const c = (p.dx[z] as number) * fy - (p.dy[z] as number) * fx;
+    w.k[t * n + z] = (w.k[t * n + z] as number) + c;
+    w.k[z * n + t] = (w.k[z * n + t] as number) + c;
+    if (p.turning) {
+      const carried = rig.leverSense * b * (p.turning[m] as number);
+      w.k[l * n + z] = (w.k[l * n + z] as number) + carried;
+      w.k[z * n + l] = (w.k[z * n + l] as number) + carried;
+    }
+  }
+}
+
+/** How each freedom moves b against a: along (ex, ey) and across it. */
+function motions(n: number, w: Work, a: Placed, b: Placed, ex: number, ey: number): void {
+  for (let j = 0; j < n; j++) {
+    const x = (b.dx[j] as number) - (a.dx[j] as number);
+    const y = (b.dy[j] as number) - (a.dy[j] as number);
+    w.along[j] = ex * x + ey * y;
+    w.across[j] = -ey * x + ex * y;
   }
 }
 
@@ -66,21 +92,19 @@ function addLink(
   ey: number,
 ): void {
   const n = rig.n;
+  const { along, across } = w;
+  motions(n, w, a, b, ex, ey);
   const round = tension / length;
   for (let j = 0; j < n; j++) {
-    const jx = (b.dx[j] as number) - (a.dx[j] as number);
-    const jy = (b.dy[j] as number) - (a.dy[j] as number);
-    const along = ex * jx + ey * jy;
-    const across = -ey * jx + ex * jy;
-    if (along === 0 && across === 0) continue;
-    w.q[j] = (w.q[j] as number) - tension * along;
+    const stretch = along[j] as number;
+    const swing = across[j] as number;
+    if (stretch === 0 && swing === 0) continue;
+    w.q[j] = (w.q[j] as number) - tension * stretch;
     for (let l = 0; l < n; l++) {
-      const lx = (b.dx[l] as number) - (a.dx[l] as number);
-      const ly = (b.dy[l] as number) - (a.dy[l] as number);
       w.k[j * n + l] =
         (w.k[j * n + l] as number) -
-        slope * along * (ex * lx + ey * ly) -
-        round * across * (-ey * lx + ex * ly);
+        slope * stretch * (along[l] as number) -
+        round * swing * (across[l] as number);
     }
   }
   addBend(rig, w, b, -tension * ex, -tension * ey);
@@ -90,12 +114,9 @@ function addLink(
 function lining(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
   const force = w.shoeForce[index];
   const tangent = w.shoeTangent[index];
-  for (let j = 0; j < force.length; j++) force[j] = 0;
-  for (let j = 0; j < tangent.length; j++) tangent[j] = 0;
   const front = index === 0;
   rub(
     front ? load.frontWorn : load.rearWorn,
-    shoe.bedModes,
     shoe.freedoms,
     y,
     shoe.at,
@@ -146,10 +167,10 @@ function piston(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): voi
   addForce(rig, w, toe, shoe.outward * push, 0);
   w.outer[2 * index] = (w.outer[2 * index] as number) + shoe.outward * push;
   if (stick.slope !== 0) {
-    for (let j = 0; j < rig.n; j++) {
+    for (let j = shoe.at; j < shoe.at + shoe.n; j++) {
       const dj = toe.dx[j] as number;
       if (dj === 0) continue;
-      for (let l = 0; l < rig.n; l++) {
+      for (let l = shoe.at; l < shoe.at + shoe.n; l++) {
         w.k[j * rig.n + l] =
           (w.k[j * rig.n + l] as number) + stick.slope * dj * (toe.dx[l] as number);
       }
@@ -161,6 +182,8 @@ function piston(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): voi
 function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): void {
   const p = w.hold[index];
   const n = rig.n;
+  const from = shoe.at;
+  const to = shoe.at + shoe.n;
   const share = index === 0 ? load.holdShareFront : load.holdShareRear;
   const limit = shoe.shoe.holdDown.friction * share + load.groove[index];
   const ax = load.memory.hold[2 * index] as number;
@@ -182,10 +205,10 @@ function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): v
     slope = 0;
     // Sliding: constant size, direction turns across the motion only.
     const round = d > 0 ? limit / d : 0;
-    for (let j = 0; j < n; j++) {
+    for (let j = from; j < to; j++) {
       const cj = d > 0 ? (-y * (p.dx[j] as number) + x * (p.dy[j] as number)) / d : 0;
       if (cj === 0) continue;
-      for (let l = 0; l < n; l++) {
+      for (let l = from; l < to; l++) {
         const cl = (-y * (p.dx[l] as number) + x * (p.dy[l] as number)) / d;
         w.k[j * n + l] = (w.k[j * n + l] as number) - round * cj * cl;
       }
@@ -200,11 +223,11 @@ function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): v
   w.outer[2 * index] = (w.outer[2 * index] as number) + fx;
   w.outer[2 * index + 1] = (w.outer[2 * index + 1] as number) + fy;
   if (slope !== 0) {
-    for (let j = 0; j < n; j++) {
+    for (let j = from; j < to; j++) {
       const jx = slope * (p.dx[j] as number);
       const jy = slope * (p.dy[j] as number);
       if (jx === 0 && jy === 0) continue;
-      for (let l = 0; l < n; l++) {
+      for (let l = from; l < to; l++) {
         w.k[j * n + l] =
           (w.k[j * n + l] as number) + jx * (p.dx[l] as number) + jy * (p.dy[l] as number);
       }
@@ -325,15 +348,13 @@ export function addClampTangent(rig: Rig, w: Work, clamp: number): void {
   const a = w.seat[0];
   const b = w.seat[1];
   const round = clamp / w.separation;
+  const { across } = w;
+  motions(n, w, a, b, w.seatX, w.seatY);
   for (let j = 0; j < n; j++) {
-    const jx = (b.dx[j] as number) - (a.dx[j] as number);
-    const jy = (b.dy[j] as number) - (a.dy[j] as number);
-    const across = -w.seatY * jx + w.seatX * jy;
-    if (across === 0) continue;
+    const swing = across[j] as number;
+    if (swing === 0) continue;
     for (let l = 0; l < n; l++) {
-      const lx = (b.dx[l] as number) - (a.dx[l] as number);
-      const ly = (b.dy[l] as number) - (a.dy[l] as number);
-      w.k[j * n + l] = (w.k[j * n + l] as number) + round * across * (-w.seatY * lx + w.seatX * ly);
+      w.k[j * n + l] = (w.k[j * n + l] as number) + round * swing * (across[l] as number);
     }
   }
   addBend(rig, w, b, clamp * w.seatX, clamp * w.seatY);

@@ -28,7 +28,6 @@ function pinLocks(shoe: ShoeRig, rig: Rig, state: BrakeState, turning: Turning):
     tangent[0] = 0;
     rub(
       worn,
-      null,
       1,
       q,
       0,

@@ -27,6 +27,8 @@ export interface Placed {
   onLever: boolean;
   readonly dx: Float64Array;
   readonly dy: Float64Array;
+  /** Turn of the lever's pivot section by unit mode; null when the spot does not ride on a bending shoe's lever. */
+  turning: Float64Array | null;
 }
 
 export const makePlaced = (n: number): Placed => ({
@@ -40,6 +42,7 @@ export const makePlaced = (n: number): Placed => ({
   onLever: false,
   dx: new Float64Array(n),
   dy: new Float64Array(n),
+  turning: null,
 });
 
 /** cos and sin of each shoe's turn and of the lever's, kept for one evaluation. */
@@ -67,16 +70,17 @@ export function turnsOf(rig: Rig, y: Float64Array, out: Turns): Turns {
 
 /**
  * Places a spot: anchor + shift + turn·(place + bending), where a spot on the parking lever is
- * first turned about the lever's pivot. Fills the motion of the spot in every freedom.
+ * first turned about the lever's pivot; the lever goes with the bent section at its pivot. Fills the motion of the spot in every freedom.
  */
 export function place(rig: Rig, y: Float64Array, turns: Turns, spot: Spot, out: Placed): Placed {
-  const { dx, dy } = out;
-  for (let j = 0; j < dx.length; j++) {
-    dx[j] = 0;
-    dy[j] = 0;
+  const shoe = spot.part === 'plate' ? null : spot.part === 'front' ? rig.front : rig.rear;
+  if (out.shoe !== shoe || out.onLever !== spot.onLever) {
+    out.dx.fill(0);
+    out.dy.fill(0);
   }
   out.onLever = spot.onLever;
-  if (spot.part === 'plate') {
+  out.turning = spot.turning;
+  if (!shoe) {
     out.x = spot.x;
     out.y = spot.y;
     out.rx = 0;
@@ -84,7 +88,6 @@ export function place(rig: Rig, y: Float64Array, turns: Turns, spot: Spot, out: 
     out.shoe = null;
     return out;
   }
-  const shoe = spot.part === 'front' ? rig.front : rig.rear;
   const c = spot.part === 'front' ? turns.frontCos : turns.rearCos;
   const s = spot.part === 'front' ? turns.frontSin : turns.rearSin;
   const at = shoe.at;
@@ -101,10 +104,15 @@ export function place(rig: Rig, y: Float64Array, turns: Turns, spot: Spot, out: 
     yy = rig.pivot[1] + leverY;
   }
   if (spot.modes) {
+    const { turning } = spot;
     for (let m = 0; m < shoe.modes; m++) {
       const z = y[at + shoe.freedoms + m] as number;
-      const gx = spot.modes[2 * m] as number;
-      const gy = spot.modes[2 * m + 1] as number;
+      let gx = spot.modes[2 * m] as number;
+      let gy = spot.modes[2 * m + 1] as number;
+      if (turning) {
+        gx -= (turning[m] as number) * leverY;
+        gy += (turning[m] as number) * leverX;
+      }
       x += gx * z;
       yy += gy * z;
       out.dx[at + shoe.freedoms + m] = c * gx - s * gy;

@@ -1,5 +1,6 @@
 import type { BrakeState } from '../brake/state.ts';
 import type { Turning } from '../brake/types.ts';
+import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE } from '../contact/rub.ts';
 import { type Dressed, dress, drumAt, workOf } from './dress.ts';
 import type { Rig, ShoeRig } from './rig.ts';
@@ -41,7 +42,7 @@ export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction
 }
 
 /**
- * Standing drum: share of the normal force that each bristle carries after one press from rest.
+ * Standing drum and rigid shoes: share of the normal force that each bristle carries after one press from rest.
  * An element that moved by d from the rest pose touched where its gap closed; from there its
  * tangential to normal motion is J_t·d : J_n·d, so T = −(k_t/k)·N·(J_t·d)/(J_n·d), clamped at mu·N.
  * Exact on a pin up to the turn of the normal (penetration over radius).
@@ -70,6 +71,55 @@ function pressShares(
     const along = -mx * ny + my * nx;
     out[i] = normal > 1e-12 ? Math.max(-mu, Math.min(mu, (-SHEAR_SHARE * along) / normal)) : 0;
   }
+}
+
+/** Steps in which a bending shoe is pressed against a standing drum: within 0.1 % of very many. */
+const PRESS_STEPS = 4;
+
+/**
+ * Standing drum and bending shoes: the shoe turns until it touches and bends from there, so no one
+ * direction tells how far a face was dragged. The press is built up in steps, with bristles that
+ * remember (the `stick` law, as Motion has it).
+ */
+function pressInSteps(
+  d: Dressed,
+  press: Press,
+  load: Load,
+  pose: Float64Array,
+  solve: (from: Supports) => Solution,
+): Solution {
+  const { rig } = d;
+  const bristles = (shoe: ShoeRig, worn: WornBed, mu: number) => {
+    const { count, anchor } = worn.bed;
+    return {
+      shoe,
+      law: {
+        kind: 'stick' as const,
+        mu,
+        deflection: new Float64Array(count),
+        beforeX: worn.x.map((x) => x + anchor[0]),
+        beforeY: worn.y.map((y) => y + anchor[1]),
+        turn: 0,
+      },
+    };
+  };
+  const front = bristles(rig.front, load.frontWorn, d.friction.front);
+  const rear = bristles(rig.rear, load.rearWorn, d.friction.rear);
+  load.frontLaw = front.law;
+  load.rearLaw = rear.law;
+  let solution: Solution | null = null;
+  for (let i = 0; i <= PRESS_STEPS; i++) {
+    if (i > 0) {
+      for (const { shoe, law } of [front, rear]) {
+        law.deflection.set(shoe.rub.deflection);
+        law.beforeX.set(shoe.rub.faceX);
+        law.beforeY.set(shoe.rub.faceY);
+      }
+    }
+    load.pressure = (press.pressure * i) / PRESS_STEPS;
+    solution = solve(solution ?? FROM_REST);
+  }
+  return solution as Solution;
 }
 
 /** A solved instant and what the solver left behind, for callers that go on from it. */
@@ -134,35 +184,22 @@ export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
     const notchArm = Math.abs(work.seatGradient[rig.leverAt] as number);
     solution.leverFree = load.cable * rig.hookArm > solution.clamp * notchArm;
   }
-  for (let i = 0; i < rounds; i++) {
-    solution = solvePose(
-      rig,
-      work,
-      pose,
-      load,
-      null,
-      d.leverStop,
-      press.turning !== 0,
-      solution ?? clampedGuess,
-    );
-    if (i + 1 < rounds) {
-      pressShares(rig.front, pose, d.restPose, d.friction.front, shares[0]);
-      pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
+  const solve = (from: Supports): Solution =>
+    solvePose(rig, work, pose, load, null, d.leverStop, press.turning !== 0, from);
+  if (rounds > 1 && rig.front.modes > 0) {
+    pose.set(d.restPose);
+    solution = pressInSteps(d, press, load, pose, solve);
+  } else {
+    for (let i = 0; i < rounds; i++) {
+      solution = solve(solution ?? clampedGuess);
+      if (i + 1 < rounds) {
+        pressShares(rig.front, pose, d.restPose, d.friction.front, shares[0]);
+        pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
+      }
     }
   }
   // An edge that broke out of its groove slides freely from then on: the shoe snaps.
-  for (let i = 0; i < 2 && brokeOut(load, work); i++) {
-    solution = solvePose(
-      rig,
-      work,
-      pose,
-      load,
-      null,
-      d.leverStop,
-      press.turning !== 0,
-      solution ?? clampedGuess,
-    );
-  }
+  for (let i = 0; i < 2 && brokeOut(load, work); i++) solution = solve(solution ?? clampedGuess);
   return { dressed: d, load, work, pose, solution: solution as Solution };
 }
 

@@ -1,3 +1,4 @@
+import { forgetTangent } from '../contact/rub.ts';
 import { solveInPlace } from '../math/solve.ts';
 import { addClampTangent, assemble } from './assemble.ts';
 import type { Rig } from './rig.ts';
@@ -43,7 +44,17 @@ function rowScale(rig: Rig, j: number): number {
   if (j === rig.leverAt) return 1 / ARM;
   const shoe = j >= rig.rear.at ? rig.rear : rig.front;
   const local = j - shoe.at;
+  if (local >= shoe.freedoms) return 1 / (shoe.reach[local - shoe.freedoms] as number);
   return local === shoe.freedoms - 1 ? 1 / ARM : 1;
+}
+
+/** Largest step of each freedom in one iteration. */
+function mostStep(rig: Rig, j: number): number {
+  if (j === rig.leverAt) return 0.1;
+  const shoe = j >= rig.rear.at ? rig.rear : rig.front;
+  const local = j - shoe.at;
+  if (local >= shoe.freedoms) return MOST_SHIFT / (shoe.reach[local - shoe.freedoms] as number);
+  return local === shoe.freedoms - 1 ? MOST_TURN : MOST_SHIFT;
 }
 
 /** Fills the residual (into w.rhs) and returns its greatest entry in newtons. */
@@ -82,6 +93,7 @@ function residualOf(
 function fillMatrix(rig: Rig, w: Work, inertia: Inertia | null, s: Solution): number {
   const n = rig.n;
   const size = s.strutOn ? n + 1 : n;
+  const bends = rig.front.modes > 0;
   if (s.strutOn) addClampTangent(rig, w, s.clamp);
   for (let j = 0; j < n; j++) {
     for (let l = 0; l < n; l++) {
@@ -89,7 +101,8 @@ function fillMatrix(rig: Rig, w: Work, inertia: Inertia | null, s: Solution): nu
       if (inertia) a -= inertia.massOverH2[j * n + l] as number;
       // A free shoe pushed across its arm has a slightly unstable tangent (the push turns with it);
       // a Newton step along it would run the wrong way. Only the step is turned, not the balance.
-      if (j === l && a > 0) a = -a;
+      // (A bending shoe in contact may well have one that its modes outweigh.)
+      if (j === l && a > 0 && !bends) a = -a;
       w.matrix[j * size + l] = a;
     }
     if (s.strutOn) {
@@ -117,6 +130,8 @@ function newton(
   s: Solution,
 ): boolean {
   const n = rig.n;
+  forgetTangent(rig.front.rub);
+  forgetTangent(rig.rear.rub);
   let worst = residualOf(rig, w, y, load, inertia, s);
   const before = new Float64Array(n);
   for (let i = 0; i < 60; i++) {
@@ -130,7 +145,7 @@ function newton(
     let scale = 1;
     for (let j = 0; j < n; j++) {
       const step = Math.abs(w.rhs[j] as number);
-      const most = rowScale(rig, j) < 1 ? (j === rig.leverAt ? 0.1 : MOST_TURN) : MOST_SHIFT;
+      const most = mostStep(rig, j);
       if (step * scale > most) scale = most / step;
     }
     before.set(y);

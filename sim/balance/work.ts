@@ -62,6 +62,9 @@ export interface Work {
   readonly shoeTangent: readonly [Float64Array, Float64Array];
   /** Gradient of the strut seat distance over all freedoms. */
   readonly seatGradient: Float64Array;
+  /** Motion of a link's ends against each other in every freedom: along it and across. */
+  readonly along: Float64Array;
+  readonly across: Float64Array;
   separation: number;
   /** Unit vector from front to rear seat. */
   seatX: number;
@@ -102,6 +105,8 @@ export function makeWork(rig: Rig): Work {
       new Float64Array(rig.rear.n * rig.rear.n),
     ],
     seatGradient: new Float64Array(n),
+    along: new Float64Array(n),
+    across: new Float64Array(n),
     separation: 0,
     seatX: 1,
     seatY: 0,

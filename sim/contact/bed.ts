@@ -1,3 +1,4 @@
+import type { BedModes } from '../brake/flex.ts';
 import type { Drum, Lining, Point } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
 
@@ -21,6 +22,8 @@ export interface Bed {
   readonly modulus: number;
   /** Pin or heel centre, mm. */
   readonly anchor: Point;
+  /** How a bending shoe moves the unworn faces; null on a rigid one. */
+  readonly modes: BedModes | null;
 }
 
 /**
@@ -62,6 +65,7 @@ export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: numbe
     area: lining.width * drum.radiusNew * step,
     modulus: lining.modulus,
     anchor,
+    modes: null,
   };
 }
 
@@ -73,6 +77,8 @@ export interface WornBed {
   readonly y: Float64Array;
   /** N/mm of penetration. */
   readonly stiffness: Float64Array;
+  /** How a bending shoe moves the faces as they are; null on a rigid one. */
+  readonly modes: BedModes | null;
 }
 
 /** Least thickness left in the stiffness when a lining is worn through, mm: keeps it finite. */
@@ -95,5 +101,15 @@ export function wornBed(bed: Bed, wear: Float64Array, softening = 0): WornBed {
     const t = Math.max(WORN_THROUGH, (bed.thickness[i] as number) - w);
     stiffness[i] = bed.area / (t / bed.modulus + softening);
   }
-  return { bed, x, y, stiffness };
+  return { bed, x, y, stiffness, modes: bed.modes && wornModes(bed.modes, wear) };
+}
+
+/** A worn face lies nearer to the steel, so the turn of the section behind it drags it along less. */
+function wornModes(modes: BedModes, wear: Float64Array): BedModes {
+  const tangential = new Float64Array(modes.tangential.length);
+  for (let j = 0; j < tangential.length; j++) {
+    const w = wear[Math.floor(j / modes.count)] as number;
+    tangential[j] = (modes.tangential[j] as number) - w * (modes.turning[j] as number);
+  }
+  return { ...modes, tangential };
 }

@@ -1,4 +1,23 @@
 import type { WornBed } from './bed.ts';
+import {
+  ARM_DRAG,
+  ARM_NORMAL,
+  COLUMN,
+  FOLLOW,
+  FRICTION,
+  type Gather,
+  HOLD,
+  makeGather,
+  NORMAL,
+  NX,
+  NY,
+  OWN_DRAG,
+  OWN_NORMAL,
+  STIFFNESS,
+  sumForces,
+  sumTangent,
+  tangentIsKnown,
+} from './gather.ts';
 
 /** Where the drum stands: centre, inner radius, and an oval part: r = radius + oval·cos 2(angle − phase). */
 export interface DrumNow {
@@ -66,9 +85,12 @@ export interface Rub {
   readonly faceY: Float64Array;
   /** Bristle deflection after the step, mm. */
   readonly deflection: Float64Array;
+  /** Sums of a shoe with more than its turn; also remembers its last tangent. */
+  readonly gather: Gather;
 }
 
-export function makeRub(count: number): Rub {
+/** @param freedoms of the shoe: turn, or shift and turn, and modes */
+export function makeRub(count: number, freedoms: number): Rub {
   const make = () => new Float64Array(count);
   return {
     normal: make(),
@@ -77,21 +99,17 @@ export function makeRub(count: number): Rub {
     faceX: make(),
     faceY: make(),
     deflection: make(),
+    gather: makeGather(freedoms, count),
   };
 }
 
-/** Radial (x) and tangential (y) elastic displacement of each element by unit mode; row-major count×modes. */
-export interface BedModes {
-  readonly count: number;
-  readonly radial: Float64Array;
-  readonly tangential: Float64Array;
+/** To be called before a solve: no tangent is known yet. */
+export function forgetTangent(rub: Rub): void {
+  rub.gather.knownTurn = Number.NaN;
 }
 
-const dn = new Float64Array(16);
-const dt = new Float64Array(16);
-
 /**
- * Forces of the drum on one lining at a pose, added to the shoe's generalised force and tangent.
+ * Forces of the drum on one lining at a pose: the shoe's generalised force and tangent.
  *
  * Free body of element i: x_i its face, e_r = x_i/|x_i| from the drum centre, e_t a quarter turn
  * counter-clockwise. Penetration = |x_i| − R; N = k·penetration, never negative, on the shoe along
@@ -102,12 +120,12 @@ const dt = new Float64Array(16);
  *
  * @param freedoms rigid freedoms: 1 (turn about the pin) or 3 (shift of the heel centre, turn)
  * @param q all freedoms; this shoe's begin at index `at`: [turn] or [ux, uy, turn], then mode amplitudes
- * @param force generalised force, length n = freedoms + modes, added to; N or N·mm
- * @param tangent dQ/dq, n×n row-major, added to
+ * @param force generalised force, length n = freedoms + modes; N, N·mm or √(N·mm)
+ * @param tangent dQ/dq, n×n row-major; left as it is while the same elements bear in the same way
+ * since forgetTangent()
  */
 export function rub(
   worn: WornBed,
-  modes: BedModes | null,
   freedoms: 1 | 3,
   q: Float64Array,
   at: number,
@@ -119,18 +137,20 @@ export function rub(
   tangent: Float64Array,
   out: Rub,
 ): void {
-  const { bed, x, y, stiffness } = worn;
+  const { bed, x, y, stiffness, modes } = worn;
   const extra = modes ? modes.count : 0;
-  const n = freedoms + extra;
   const ux = freedoms === 3 ? (q[at] as number) : 0;
   const uy = freedoms === 3 ? (q[at + 1] as number) : 0;
   const cx = bed.anchor[0] + ux - drum.x;
   const cy = bed.anchor[1] + uy - drum.y;
   const slide = law.kind === 'slide' ? law.mu * law.sense : 0;
-  const single = n === 1;
+  const single = freedoms + extra === 1;
   let force0 = 0;
   let tangent0 = 0;
   const { dirX, dirY, count } = bed;
+  const { gather } = out;
+  const { touch, element, columns } = gather;
+  let c = 0;
   const { gap, faceX, faceY, normal: normals, friction: frictions, deflection: deflections } = out;
   const stick = law.kind === 'stick' ? law : null;
   const press = law.kind === 'press' ? law : null;
@@ -166,6 +186,7 @@ export function rub(
     faceX[i] = px + drum.x;
     faceY[i] = py + drum.y;
     if (penetration <= 0) {
+      touch[i] = 0;
       normals[i] = 0;
       frictions[i] = 0;
       deflections[i] = 0;
@@ -213,45 +234,32 @@ export function rub(
       tangent0 += (a * t0 - k * n0) * n0 + b * t0 * t0;
       continue;
     }
-    // Jacobian of the face: turn, then shift, then modes
-    const turnAt = freedoms - 1;
-    dn[turnAt] = -ry * nx + rx * ny;
-    dt[turnAt] = ry * ny + rx * nx;
-    if (freedoms === 3) {
-      dn[0] = nx;
-      dt[0] = -ny;
-      dn[1] = ny;
-      dt[1] = nx;
-    }
-    if (modes) {
-      // e_r and e_t of the element's own direction, turned with the shoe
-      const wx = cosTurn * ex - sinTurn * ey;
-      const wy = sinTurn * ex + cosTurn * ey;
-      const rr = wx * nx + wy * ny;
-      const rt = -wx * ny + wy * nx;
-      for (let m = 0; m < extra; m++) {
-        const gr = modes.radial[i * extra + m] as number;
-        const gt = modes.tangential[i * extra + m] as number;
-        dn[freedoms + m] = gr * rr - gt * rt;
-        dt[freedoms + m] = gr * rt + gt * rr;
-      }
-    }
-    for (let j = 0; j < n; j++) {
-      const nj = dn[j] as number;
-      const tj = dt[j] as number;
-      force[j] = (force[j] as number) - normal * nj + friction * tj;
-      const perNormal = -k * nj + a * tj;
-      const perTangent = b * tj;
-      for (let l = 0; l < n; l++) {
-        tangent[j * n + l] =
-          (tangent[j * n + l] as number) +
-          perNormal * (dn[l] as number) +
-          perTangent * (dt[l] as number);
-      }
-    }
+    touch[i] = b !== 0 ? 3 : a < 0 ? 2 : 1;
+    element[c] = i;
+    const col = c * COLUMN;
+    columns[col + NX] = nx;
+    columns[col + NY] = ny;
+    columns[col + ARM_NORMAL] = rx * nx + ry * ny;
+    columns[col + ARM_DRAG] = ry * nx - rx * ny;
+    // The element's own radius, turned with the shoe
+    const wx = cosTurn * ex - sinTurn * ey;
+    const wy = sinTurn * ex + cosTurn * ey;
+    columns[col + OWN_NORMAL] = wx * nx + wy * ny;
+    columns[col + OWN_DRAG] = wy * nx - wx * ny;
+    columns[col + NORMAL] = normal;
+    columns[col + FRICTION] = friction;
+    columns[col + STIFFNESS] = k;
+    columns[col + FOLLOW] = a;
+    columns[col + HOLD] = b;
+    c++;
   }
   if (single) {
-    force[0] = (force[0] as number) + force0;
-    tangent[0] = (tangent[0] as number) + tangent0;
+    force[0] = force0;
+    tangent[0] = tangent0;
+    return;
   }
+  gather.count = c;
+  const turn = q[at + freedoms - 1] as number;
+  sumForces(gather, modes, force);
+  if (!tangentIsKnown(gather, turn)) sumTangent(gather, modes, turn, tangent);
 }

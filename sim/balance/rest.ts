@@ -1,0 +1,198 @@
+import { type BrakeState, strutLength } from '../brake/state.ts';
+import type { WornBed } from '../contact/bed.ts';
+import { makeRub, roundDrum } from '../contact/rub.ts';
+import { solveInPlace } from '../math/solve.ts';
+import { place, turnsOf } from './place.ts';
+import type { Rig, ShoeRig } from './rig.ts';
+import { solvePose } from './solve.ts';
+import { type Load, makeMemory, makeWork, type Work } from './work.ts';
+
+/** A rig of its own for finding rest poses, so that dressing a brake disturbs no solve's buffers. */
+export interface RestRig {
+  readonly rig: Rig;
+  readonly work: Work;
+}
+
+export function makeRestRig(rig: Rig): RestRig {
+  const own = (shoe: ShoeRig): ShoeRig => ({ ...shoe, rub: makeRub(shoe.bed.count, shoe.n) });
+  const quiet = { ...rig, front: own(rig.front), rear: own(rig.rear) };
+  return { rig: quiet, work: makeWork(quiet) };
+}
+
+/** Distance of a lining's middle (mean of the two middle elements) from the axis in a pose, mm. */
+export function reach(
+  shoe: ShoeRig,
+  worn: WornBed,
+  pose: Float64Array,
+  c: number,
+  s: number,
+): number {
+  const { bed, modes } = worn;
+  const half = bed.count / 2;
+  let sum = 0;
+  for (let i = half - 1; i <= half; i++) {
+    let lx = worn.x[i] as number;
+    let ly = worn.y[i] as number;
+    for (let m = 0; modes && m < modes.count; m++) {
+      const z = pose[shoe.at + shoe.freedoms + m] as number;
+      const gr = (modes.radial[i * modes.count + m] as number) * z;
+      const gt = (modes.tangential[i * modes.count + m] as number) * z;
+      lx += gr * (bed.dirX[i] as number) - gt * (bed.dirY[i] as number);
+      ly += gr * (bed.dirY[i] as number) + gt * (bed.dirX[i] as number);
+    }
+    const x = bed.anchor[0] + c * lx - s * ly;
+    const y = bed.anchor[1] + s * lx + c * ly;
+    sum += Math.sqrt(x * x + y * y);
+  }
+  return sum / 2;
+}
+
+/**
+ * Built rest pose. The strut fixes the distance of the seats; how the pair stands sideways is a
+ * rule: both centre gaps alike (mean of the two middle elements), as a brake stands after its drum
+ * has turned. Newton on two turns with difference quotients; heels at home (shift 0), bent as `y` is.
+ */
+function turnHome(
+  { rig, work: w }: RestRig,
+  y: Float64Array,
+  front: WornBed,
+  rear: WornBed,
+  length: number,
+): void {
+  const turnF = rig.front.at + rig.front.freedoms - 1;
+  const turnR = rig.rear.at + rig.rear.freedoms - 1;
+  const errors = (): [number, number] => {
+    turnsOf(rig, y, w.turns);
+    const a = place(rig, y, w.turns, rig.front.seat, w.seat[0]);
+    const b = place(rig, y, w.turns, rig.rear.seat, w.seat[1]);
+    const dx = b.x - a.x;
+    const dy = b.y - a.y;
+    return [
+      Math.sqrt(dx * dx + dy * dy) - length,
+      reach(rig.front, front, y, w.turns.frontCos, w.turns.frontSin) -
+        reach(rig.rear, rear, y, w.turns.rearCos, w.turns.rearSin),
+    ];
+  };
+  const jac = new Float64Array(4);
+  const step = new Float64Array(2);
+  const d = 1e-6;
+  for (let i = 0; i < 30; i++) {
+    const e = errors();
+    if (Math.abs(e[0]) < 1e-12 && Math.abs(e[1]) < 1e-12) break;
+    for (const [col, at] of [
+      [0, turnF],
+      [1, turnR],
+    ] as const) {
+      const keep = y[at] as number;
+      y[at] = keep + d;
+      const f = errors();
+      y[at] = keep;
+      jac[col] = (f[0] - e[0]) / d;
+      jac[2 + col] = (f[1] - e[1]) / d;
+    }
+    step[0] = -e[0];
+    step[1] = -e[1];
+    if (!solveInPlace(jac, step, 2)) break;
+    y[turnF] = (y[turnF] as number) + (step[0] as number);
+    y[turnR] = (y[turnR] as number) + (step[1] as number);
+  }
+}
+
+/** Grip that holds the shoes at home while their bending is found, N: more than any spring. */
+const FIRM = 1e9;
+/** Bending is settled when no place moves more than this from round to round, mm. */
+const SETTLED = 1e-9;
+
+/**
+ * How springs and strut bend the shoes at rest: balance with the drum away and the shoes held at
+ * home, repeated since the bent shoes' home is a little elsewhere.
+ */
+function bend(
+  on: RestRig,
+  y: Float64Array,
+  state: BrakeState,
+  front: WornBed,
+  rear: WornBed,
+  length: number,
+  leverStop: number,
+): void {
+  const { rig, work: w } = on;
+  const { condition } = state;
+  const memory = makeMemory();
+  const toeRest = new Float64Array(2);
+  const free = { kind: 'slide', mu: 0, sense: 0 } as const;
+  const load: Load = {
+    pressure: 0,
+    cable: 0,
+    frontWorn: front,
+    rearWorn: rear,
+    frontLaw: free,
+    rearLaw: free,
+    drum: roundDrum(2 * rig.brake.drum.radiusMax),
+    memory,
+    home: memory.hold,
+    toeRest,
+    strutLength: length,
+    nextTooth: 0,
+    holdShareFront: 1,
+    holdShareRear: 1,
+    groove: [FIRM, FIRM],
+    stuck: [false, false],
+    cupExtra: condition.cupExtra,
+    springFactor: condition.springFactor,
+  };
+  const shoes = [rig.front, rig.rear] as const;
+  const solved = new Float64Array(rig.n);
+  for (let round = 0; round < 8; round++) {
+    keepPlaces(rig, w, y, memory.hold, toeRest);
+    solved.set(y);
+    solvePose(rig, w, solved, load, null, leverStop, false, { strutOn: true, leverFree: false });
+    let moved = 0;
+    for (const shoe of shoes) {
+      for (let m = 0; m < shoe.modes; m++) {
+        const j = shoe.at + shoe.freedoms + m;
+        const change = Math.abs((solved[j] as number) - (y[j] as number));
+        moved = Math.max(moved, change * (shoe.reach[m] as number));
+        y[j] = solved[j] as number;
+      }
+    }
+    turnHome(on, y, front, rear, length);
+    if (moved < SETTLED) return;
+  }
+}
+
+/** Notes where hold-downs (x, y each) and toes (x) stand in a pose. */
+export function keepPlaces(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  hold: Float64Array,
+  toes: Float64Array,
+): void {
+  turnsOf(rig, y, w.turns);
+  for (const [shoe, i] of [
+    [rig.front, 0],
+    [rig.rear, 1],
+  ] as const) {
+    const h = place(rig, y, w.turns, shoe.hold, w.hold[i]);
+    hold[2 * i] = h.x;
+    hold[2 * i + 1] = h.y;
+    toes[i] = place(rig, y, w.turns, shoe.toe, w.toe[i]).x;
+  }
+}
+
+/** @param leverStop turn of the parking lever on its stop, rad */
+export function builtRest(
+  on: RestRig,
+  state: BrakeState,
+  front: WornBed,
+  rear: WornBed,
+  leverStop: number,
+): Float64Array {
+  const y = new Float64Array(on.rig.n);
+  const length = strutLength(on.rig.brake, state.tooth);
+  y[on.rig.leverAt] = leverStop;
+  turnHome(on, y, front, rear, length);
+  if (on.rig.front.modes > 0) bend(on, y, state, front, rear, length, leverStop);
+  return y;
+}

@@ -1,0 +1,195 @@
+import type { BedModes } from '../brake/flex.ts';
+
+/**
+ * Sums over the bearing elements of a lining, for a shoe with several freedoms. Each bearing element
+ * leaves a column: where it stands, how it is turned, its forces and slopes. Forces are summed from
+ * these; the motion of each freedom is only written out when a tangent has to be made.
+ */
+export interface Gather {
+  readonly freedoms: number;
+  readonly capacity: number;
+  /** Bearing elements now, and which. */
+  count: number;
+  readonly element: Int32Array;
+  /** Entries of each column in a row (one array is faster than one for each): see NX to HOLD. */
+  readonly columns: Float64Array;
+  /** 0 clear, 1 slides, 2 slides the other way, 3 sticks: of all elements. */
+  readonly touch: Uint8Array;
+  /** Turn and touch at which the kept tangent was made; NaN: none. */
+  knownTurn: number;
+  readonly knownTouch: Uint8Array;
+  /** Motion of each freedom, freedoms × capacity. */
+  readonly normalMotion: Float64Array;
+  readonly dragMotion: Float64Array;
+  readonly slope: Float64Array;
+}
+
+/** Normal e_r of the drum at the face. */
+export const NX = 0;
+export const NY = 1;
+/** Face from the pin or heel centre along e_r and e_t. */
+export const ARM_NORMAL = 2;
+export const ARM_DRAG = 3;
+/** Element's own radius, turned with the shoe, along e_r and e_t. */
+export const OWN_NORMAL = 4;
+export const OWN_DRAG = 5;
+export const NORMAL = 6;
+export const FRICTION = 7;
+/** dN = STIFFNESS·(normal motion); dT = FOLLOW·(normal motion) + HOLD·(motion along the drum). */
+export const STIFFNESS = 8;
+export const FOLLOW = 9;
+export const HOLD = 10;
+export const COLUMN = 11;
+
+export function makeGather(freedoms: number, capacity: number): Gather {
+  return {
+    freedoms,
+    capacity,
+    count: 0,
+    element: new Int32Array(capacity),
+    columns: new Float64Array(COLUMN * capacity),
+    touch: new Uint8Array(capacity),
+    knownTurn: Number.NaN,
+    knownTouch: new Uint8Array(capacity),
+    normalMotion: new Float64Array(freedoms * capacity),
+    dragMotion: new Float64Array(freedoms * capacity),
+    slope: new Float64Array(capacity),
+  };
+}
+
+/** Q_j = Σ (−N e_r + T e_t)·J_j */
+export function sumForces(g: Gather, modes: BedModes | null, force: Float64Array): void {
+  const { count, columns } = g;
+  const extra = modes ? modes.count : 0;
+  const rigid = g.freedoms - extra;
+  for (let j = 0; j < g.freedoms; j++) force[j] = 0;
+  let x = 0;
+  let y = 0;
+  let turn = 0;
+  for (let c = 0; c < count; c++) {
+    const at = c * COLUMN;
+    const n = columns[at + NORMAL] as number;
+    const t = columns[at + FRICTION] as number;
+    const nx = columns[at + NX] as number;
+    const ny = columns[at + NY] as number;
+    x -= n * nx + t * ny;
+    y += t * nx - n * ny;
+    turn += n * (columns[at + ARM_DRAG] as number) + t * (columns[at + ARM_NORMAL] as number);
+    if (!modes) continue;
+    // Along the element's own radius and tangent
+    const rr = columns[at + OWN_NORMAL] as number;
+    const rt = columns[at + OWN_DRAG] as number;
+    const r = t * rt - n * rr;
+    const s = n * rt + t * rr;
+    const { radial, tangential } = modes;
+    const row = (g.element[c] as number) * extra;
+    for (let m = 0; m < extra; m++) {
+      force[rigid + m] =
+        (force[rigid + m] as number) +
+        r * (radial[row + m] as number) +
+        s * (tangential[row + m] as number);
+    }
+  }
+  if (rigid === 3) {
+    force[0] = x;
+    force[1] = y;
+  }
+  force[rigid - 1] = turn;
+}
+
+/** Turn past which a tangent is made anew although the same elements bear, rad: 0.1 mm at a 100 mm radius. */
+const SAME_TURN = 1e-3;
+
+/** The tangent changes so little while the same elements slide that it serves a whole solve. */
+export function tangentIsKnown(g: Gather, turn: number): boolean {
+  if (!(Math.abs(turn - g.knownTurn) < SAME_TURN)) return false;
+  const { touch, knownTouch } = g;
+  for (let i = 0; i < touch.length; i++) {
+    if (touch[i] !== knownTouch[i] || touch[i] === 3) return false;
+  }
+  return true;
+}
+
+/** Motion of each bearing face in each freedom, along e_r and e_t: shift, turn, modes. */
+function motions(g: Gather, modes: BedModes | null): void {
+  const { count, capacity, columns, normalMotion, dragMotion } = g;
+  const extra = modes ? modes.count : 0;
+  const rigid = g.freedoms - extra;
+  const turn = (rigid - 1) * capacity;
+  for (let c = 0; c < count; c++) {
+    const at = c * COLUMN;
+    if (rigid === 3) {
+      const nx = columns[at + NX] as number;
+      const ny = columns[at + NY] as number;
+      normalMotion[c] = nx;
+      dragMotion[c] = -ny;
+      normalMotion[capacity + c] = ny;
+      dragMotion[capacity + c] = nx;
+    }
+    normalMotion[turn + c] = -(columns[at + ARM_DRAG] as number);
+    dragMotion[turn + c] = columns[at + ARM_NORMAL] as number;
+    if (!modes) continue;
+    const rr = columns[at + OWN_NORMAL] as number;
+    const rt = columns[at + OWN_DRAG] as number;
+    for (let m = 0; m < extra; m++) {
+      const gr = modes.radial[(g.element[c] as number) * extra + m] as number;
+      const gt = modes.tangential[(g.element[c] as number) * extra + m] as number;
+      const row = (rigid + m) * capacity + c;
+      normalMotion[row] = gr * rr - gt * rt;
+      dragMotion[row] = gr * rt + gt * rr;
+    }
+  }
+}
+
+/** The sticking part of row j: Σ B t_j t_l */
+function addHolding(g: Gather, j: number, tangent: Float64Array): void {
+  const { freedoms: n, capacity, count, columns, dragMotion } = g;
+  for (let l = 0; l < n; l++) {
+    let sum = 0;
+    for (let c = 0; c < count; c++) {
+      sum +=
+        (columns[c * COLUMN + HOLD] as number) *
+        (dragMotion[j * capacity + c] as number) *
+        (dragMotion[l * capacity + c] as number);
+    }
+    tangent[j * n + l] = (tangent[j * n + l] as number) + sum;
+  }
+}
+
+/** K_jl = Σ (−k n_j + A t_j) n_l + B t_j t_l */
+export function sumTangent(
+  g: Gather,
+  modes: BedModes | null,
+  turn: number,
+  tangent: Float64Array,
+): void {
+  const { freedoms: n, capacity, count, columns, normalMotion, dragMotion, slope } = g;
+  motions(g, modes);
+  let sticks = false;
+  for (let c = 0; c < count; c++) sticks ||= columns[c * COLUMN + HOLD] !== 0;
+  for (let j = 0; j < n; j++) {
+    const own = j * capacity;
+    for (let c = 0; c < count; c++) {
+      slope[c] =
+        (columns[c * COLUMN + FOLLOW] as number) * (dragMotion[own + c] as number) -
+        (columns[c * COLUMN + STIFFNESS] as number) * (normalMotion[own + c] as number);
+    }
+    // Two sums at a time keep the processor's adders busy.
+    for (let l = 0; l < n; l += 2) {
+      const first = l * capacity;
+      const second = (l + 1 < n ? l + 1 : l) * capacity;
+      let a = 0;
+      let b = 0;
+      for (let c = 0; c < count; c++) {
+        const s = slope[c] as number;
+        a += s * (normalMotion[first + c] as number);
+        b += s * (normalMotion[second + c] as number);
+      }
+      tangent[j * n + l] = a;
+      if (l + 1 < n) tangent[j * n + l + 1] = b;
+    }
+    if (sticks) addHolding(g, j, tangent);
+  }
+  g.knownTurn = turn;
+  g.knownTouch.set(g.touch);
+}
