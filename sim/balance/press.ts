@@ -73,7 +73,7 @@ function pressShares(
   }
 }
 
-/** Steps in which a bending shoe is pressed against a standing drum: within 0.1 % of very many. */
+/** Steps in which a bending shoe is pressed against a standing drum: within 0.01 % of very many. */
 const PRESS_STEPS = 4;
 
 /**
@@ -85,7 +85,6 @@ function pressInSteps(
   d: Dressed,
   press: Press,
   load: Load,
-  pose: Float64Array,
   solve: (from: Supports) => Solution,
 ): Solution {
   const { rig } = d;
@@ -188,7 +187,7 @@ export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
     solvePose(rig, work, pose, load, null, d.leverStop, press.turning !== 0, from);
   if (rounds > 1 && rig.front.modes > 0) {
     pose.set(d.restPose);
-    solution = pressInSteps(d, press, load, pose, solve);
+    solution = pressInSteps(d, press, load, solve);
   } else {
     for (let i = 0; i < rounds; i++) {
       solution = solve(solution ?? clampedGuess);
