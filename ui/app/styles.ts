@@ -18,6 +18,8 @@ export const styles = css`
   .tabs .on i { color: var(--sheet); }
   .util { margin-left: auto; display: flex; }
   .util button { padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util .brake { display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util .brake select { font-weight: 620; height: 38px; max-width: 150px; background: var(--sheet); }
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   .stage { position: relative; background: var(--sheet); border: 2px solid var(--ink); min-height: 0; min-width: 0; overflow: hidden; }
   .side { display: flex; flex-direction: column; gap: 12px; min-height: 0; overflow-y: auto; }
@@ -127,7 +129,7 @@ export const styles = css`
     .ctl { padding: 8px 12px 10px; gap: 7px; }
     .seg button, .btn { min-height: 38px; }
     .bf .v:not(.big):not(.mid) { font-size: 44px; }
-    takeup-pedal { --pad: 62px; }
+    takeup-pedal { --pad: 56px; }
   }
   @media (max-width: 700px) {
     :host { height: auto; min-height: 100%; }
@@ -135,7 +137,7 @@ export const styles = css`
     .brand { padding: 0 12px; font-size: 0; gap: 0; }
     .tabs button { font-size: 17px; padding: 0 14px; }
     .util button { padding: 0 12px; }
-    .util .view { display: none; }
+    .util .view, .util .brake { display: none; }
     .util button, .tabs button { white-space: nowrap; }
     .work { display: flex; flex-direction: column; padding: 0; gap: 0; }
     .stage { height: 410px; flex: none; border-width: 0 0 2px; }

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
-import quayVan from '../../scenes/quay-van.json';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { number } from '../format.ts';
+import { brakes } from '../scenes.ts';
 import { type LayerName, PRESS_BAR, Session, type Station } from '../session.ts';
 import './stage-view.ts';
 import { applyControls, applySide, stepRow } from '../stations/apply.ts';
@@ -21,7 +21,8 @@ const READ_EVERY = 90;
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
   static override styles = styles;
-  readonly session: Session;
+  session: Session;
+  #scene = 0;
   #instant: Instant;
   #readAt = 0;
   #before = 0;
@@ -33,11 +34,31 @@ export class TakeupApp extends LitElement {
 
   constructor() {
     super();
-    this.session = Session.of(quayVan, matchMedia('(prefers-reduced-motion: reduce)').matches);
+    this.session = this.#open(0);
     this.#instant = this.session.instant();
-    this.session.addEventListener('change', () => {
+  }
+
+  #open(scene: number): Session {
+    const session = Session.of(
+      brakes[scene],
+      matchMedia('(prefers-reduced-motion: reduce)').matches,
+    );
+    session.addEventListener('change', () => {
       this.#readAt = 0;
     });
+    return session;
+  }
+
+  /** Puts another brake on the bench, new, with the looks and the station kept. */
+  #choose(scene: number): void {
+    const before = this.session;
+    this.#scene = scene;
+    this.session = this.#open(scene);
+    this.session.look(before.theme);
+    this.session.sound.on = before.sound.on;
+    this.session.show(before.station);
+    this.#instant = this.session.instant();
+    this.requestUpdate();
   }
 
   override connectedCallback(): void {
@@ -125,6 +146,7 @@ export class TakeupApp extends LitElement {
     return html`<header class="top"><div class="brand">${mark}Takeup</div>
       <nav class="tabs" aria-label="Stations">${tab('apply', 1)}${tab('wear', 2)}</nav>
       <div class="util">
+        <label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>
         <button class="view" @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>
         <button aria-pressed=${session.sound.on} @click=${() => session.toggleSound()}>Sound ${session.sound.on ? 'on' : 'off'}</button>
       </div></header>`;
