@@ -1,0 +1,44 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright-core';
+import { build } from 'vite';
+import { expect, it } from 'vitest';
+import { serve } from '../../ui/serve/static.mjs';
+import { goldenRuns } from '../golden/golden.ts';
+import { findBrowser } from '../run/browser.mjs';
+
+it('golden runs of every scene end in the same bits in Node and in the browser', async () => {
+  const here = goldenRuns();
+  expect(goldenRuns()).toEqual(here);
+  expect(here.every((g) => g.clicks >= 1 && g.steps === 720)).toBe(true);
+  expect(new Set(here.map((g) => g.hash)).size).toBe(here.length);
+  const folder = mkdtempSync(join(tmpdir(), 'takeup-golden-'));
+  const root = fileURLToPath(new URL('../golden/', import.meta.url));
+  try {
+    await build({
+      configFile: false,
+      logLevel: 'error',
+      root,
+      base: './',
+      build: {
+        emptyOutDir: true,
+        outDir: folder,
+        target: 'es2022',
+        modulePreload: { polyfill: false },
+      },
+    });
+    const { server, address } = await serve(folder, 0);
+    const browser = await chromium.launch({ executablePath: await findBrowser() });
+    const page = await browser.newPage();
+    await page.goto(address);
+    await page.waitForFunction(() => window.goldenRuns !== undefined);
+    const there = await page.evaluate(() => window.goldenRuns?.());
+    await browser.close();
+    server.close();
+    expect(there).toEqual(here);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
