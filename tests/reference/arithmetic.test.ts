@@ -103,8 +103,8 @@ describe('heat', () => {
       };
       s.shoes.front.lining.groundRadius = 101.6;
       s.shoes.rear.lining.groundRadius = 101.6;
+      s.states = [];
     });
-});
     const hot = { ...b.state, temperature: 170 };
     near(
       2 * (drumRadiusNow(b.rig, hot) - drumRadiusNow(b.rig, b.state)),
