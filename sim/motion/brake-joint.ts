@@ -2,7 +2,12 @@ import { type Dressed, workOf } from '../balance/dress.ts';
 import type { Rig, ShoeRig } from '../balance/rig.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
 import type { Load } from '../balance/work.ts';
+import type { Friction } from '../contact/rub.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
+
+const NO_FRICTION: Friction = { kind: 'slide', mu: 0, sense: 0 };
+/** Torque on a free drum that counts as balanced, N·mm: 1e-6 of an ordinary stop. */
+const DRUM_NOTHING = 0.2;
 
 /**
  * The one joint of the brake: both shoes, both linings on the drum, springs, pistons, strut, ratchet
@@ -26,6 +31,12 @@ export class BrakeJoint extends Joint {
   leverStop: number;
   /** The drum turns in this step. */
   turning: boolean;
+  /** Friction laws of both linings for a turn of the drum over the step, rad. */
+  laws: (turn: number) => readonly [Friction, Friction];
+  /** Speed of a driven drum, rad/s; of a free one before the step, and after it. */
+  drumSpeed = 0;
+  /** A drum left to itself: its inertia, and the torque on it from outside, N·mm. Null: driven. */
+  freeDrum: { readonly inertia: number; readonly torque: number } | null = null;
 
   constructor(rig: Rig, front: Body, rear: Body, load: Load, d: Dressed) {
     super({ collideConnected: false }, front, rear);
@@ -41,6 +52,7 @@ export class BrakeJoint extends Joint {
     this.load = load;
     this.leverStop = d.leverStop;
     this.turning = false;
+    this.laws = () => [NO_FRICTION, NO_FRICTION];
     this.solution = {
       strutOn: true,
       leverFree: false,
@@ -74,8 +86,10 @@ export class BrakeJoint extends Joint {
     }
   }
 
-  override solveVelocityConstraints(step: TimeStep): void {
-    const start = Float64Array.from(this.pose);
+  /** Finds the pose at the step's end with the drum turning at a speed; gives the torque on the drum. */
+  #solveAt(start: Float64Array, speed: number, h: number): number {
+    [this.load.frontLaw, this.load.rearLaw] = this.laws(speed * h);
+    this.pose.set(start);
     this.solution = solvePose(
       this.#rig,
       workOf(this.#rig),
@@ -86,6 +100,48 @@ export class BrakeJoint extends Joint {
       this.turning,
       this.solution,
     );
+    return torqueOn(this.#rig.front, this.load) + torqueOn(this.#rig.rear, this.load);
+  }
+
+  /**
+   * A free drum: I·(w − w0)/h = outer torque + torque of the linings, which never grows with w. The
+   * linings give at most mu·N·R, so w lies within h·(that + outer)/I of w0: a bracket, closed by regula
+   * falsi (Illinois). So a drum that is stopped sticks by its bristles, and slips when they give.
+   */
+  #solveFree(start: Float64Array, h: number, inertia: number, outer: number): void {
+    const before = this.drumSpeed;
+    const left = (speed: number): number =>
+      (inertia * (speed - before)) / h - outer - this.#solveAt(start, speed, h);
+    let fa = left(before);
+    if (Math.abs(fa) < DRUM_NOTHING) return;
+    let a = before;
+    // One step towards the answer at the friction found, then on until it is bracketed.
+    let b = before - (h * fa) / inertia;
+    let fb = left(b);
+    for (let n = 0; n < 12 && fa * fb > 0; n++) {
+      b += b - a;
+      fb = left(b);
+    }
+    let last = 0;
+    for (let n = 0; n < 60 && Math.abs(fb) >= DRUM_NOTHING && fa * fb <= 0; n++) {
+      const c = b - (fb * (b - a)) / (fb - fa);
+      const fc = left(c);
+      if (fb * fc < 0) {
+        a = b;
+        fa = fb;
+        last = 0;
+      } else if (last++ > 0) fa /= 2;
+      b = c;
+      fb = fc;
+      if (Math.abs(b - a) < 1e-15 * (1 + Math.abs(b))) break;
+    }
+    this.drumSpeed = b;
+  }
+
+  override solveVelocityConstraints(step: TimeStep): void {
+    const start = Float64Array.from(this.pose);
+    if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum.inertia, this.freeDrum.torque);
+    else this.#solveAt(start, this.drumSpeed, step.dt);
     for (const [shoe, body] of [
       [this.#rig.front, this.#front],
       [this.#rig.rear, this.#rear],
@@ -122,6 +178,20 @@ export class BrakeJoint extends Joint {
   }
 
   override _reset(): void {}
+}
+
+/** Torque of one lining on the drum, N·mm, counter-clockwise positive. */
+function torqueOn(shoe: ShoeRig, load: Load): number {
+  const { friction, faceX, faceY } = shoe.rub;
+  let sum = 0;
+  for (let i = 0; i < friction.length; i++) {
+    const t = friction[i] as number;
+    if (t === 0) continue;
+    const x = (faceX[i] as number) - load.drum.x;
+    const y = (faceY[i] as number) - load.drum.y;
+    sum -= t * Math.sqrt(x * x + y * y);
+  }
+  return sum;
 }
 
 /**

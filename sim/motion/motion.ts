@@ -2,12 +2,13 @@ import { assemble } from '../balance/assemble.ts';
 import { instantOf } from '../balance/build.ts';
 import { type Dressed, dress, drumAt, workOf } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
+import { lockedShoe } from '../balance/lock.ts';
 import { brokeOut, loadOf, type Press, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
 import { copyMemory, type Memory, makeMemory } from '../balance/work.ts';
 import type { BrakeState } from '../brake/state.ts';
-import type { Turning } from '../brake/types.ts';
+import type { Side, Turning } from '../brake/types.ts';
 import type { Friction } from '../contact/rub.ts';
 import { BrakeJoint } from './brake-joint.ts';
 import { type Body, handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
@@ -16,6 +17,14 @@ import { type Body, handInertiaToJoint, makeWorld, setPlace, Vec2, type World } 
 const DRUM_SPEED = 3.14;
 /** Time in which a driven drum comes up to speed or stops, s. */
 const DRUM_RAMP = 0.1;
+
+/** Slower than this a free drum counts as standing, rad/s: its bristles may still stretch. */
+const CREEP = 1e-3;
+
+/** A press in time. With a torque (N·mm, counter-clockwise) the drum is free under it; else driven. */
+export interface MotionPress extends Press {
+  readonly torque?: number;
+}
 
 /** Bristles of one lining: their state between two steps. */
 interface Bristles {
@@ -50,7 +59,8 @@ export class Motion {
   #drumSpeed = 0;
   #clickedThisPress = 0;
   #backlog = 0;
-  #press: Press = { pressure: 0, turning: 0 };
+  #press: MotionPress = { pressure: 0, turning: 0 };
+  #lockKept: { state: BrakeState; turning: Turning; side: Side | null } | null = null;
 
   /**
    * @param rig its brake is built anew, with buffers of its own: Balance may run between two steps
@@ -172,16 +182,41 @@ export class Motion {
     }
   }
 
+  /** Would a shoe lock at this press? Then a driven drum has no balance: it is left to its inertia. */
+  #locks(press: Press): boolean {
+    if (press.turning === 0 || !(press.pressure > 0)) return false;
+    const kept = this.#lockKept;
+    if (kept?.state !== this.state || kept.turning !== press.turning) {
+      this.#lockKept = {
+        state: this.state,
+        turning: press.turning,
+        side: lockedShoe(this.rig, this.state, press.turning),
+      };
+    }
+    return this.#lockKept?.side !== null;
+  }
+
+  /** Speed of the drum, rad/s. */
+  get drumSpeed(): number {
+    return this.#drumSpeed;
+  }
+
   /** One fixed step under this press. */
-  step(press: Press): { readonly clicked: number } {
+  step(press: MotionPress): { readonly clicked: number } {
     this.#press = press;
     const { load } = this.#joint;
-    const target = press.turning * DRUM_SPEED;
-    const most = (DRUM_SPEED * this.dt) / DRUM_RAMP;
-    const change = target - this.#drumSpeed;
-    this.#drumSpeed += Math.max(-most, Math.min(most, change));
-    this.#drum.setAngularVelocity(this.#drumSpeed);
-    const law = (index: 0 | 1): Friction => {
+    const joint = this.#joint;
+    const outer = press.torque ?? (this.#locks(press) ? 0 : undefined);
+    joint.drumSpeed = this.#drumSpeed;
+    joint.freeDrum =
+      outer === undefined ? null : { inertia: this.rig.brake.drum.inertia, torque: outer };
+    if (outer === undefined) {
+      const most = (DRUM_SPEED * this.dt) / DRUM_RAMP;
+      const change = press.turning * DRUM_SPEED - this.#drumSpeed;
+      this.#drumSpeed += Math.max(-most, Math.min(most, change));
+      joint.drumSpeed = this.#drumSpeed;
+    }
+    const law = (index: 0 | 1, turn: number): Friction => {
       const b = this.#bristles[index];
       return {
         kind: 'stick',
@@ -189,17 +224,19 @@ export class Motion {
         deflection: b.deflection,
         beforeX: b.beforeX,
         beforeY: b.beforeY,
-        turn: this.#drumSpeed * this.dt,
+        turn,
       };
     };
     load.pressure = press.pressure;
     load.cable = press.cable ?? 0;
     load.drum = drumAt(this.#dressed, this.#drumAngle + this.#drumSpeed * this.dt);
-    load.frontLaw = law(0);
-    load.rearLaw = law(1);
-    this.#joint.turning = this.#drumSpeed !== 0;
+    joint.laws = (turn) => [law(0, turn), law(1, turn)];
+    joint.turning = outer === undefined ? this.#drumSpeed !== 0 : Math.abs(this.#drumSpeed) > CREEP;
     this.#world.step(this.dt, 1, 1);
-    this.#drumAngle = this.#drum.getAngle();
+    this.#drumSpeed = joint.drumSpeed;
+    // A free drum's speed is known only after the joint; a driven one's was set before.
+    this.#drumAngle += this.#drumSpeed * this.dt;
+    setPlace(this.#drum, 0, 0, this.#drumAngle);
     this.#steps++;
     // A shoe that broke out of its groove slides freely until it is home on the strut again.
     if (!brokeOut(load, workOf(this.rig)) && this.#joint.solution.strutOn) {
@@ -239,7 +276,7 @@ export class Motion {
    * @param seconds at most a quarter of a second is made up, so that a stalled page does not race
    * @returns teeth that dropped in
    */
-  advance(seconds: number, press: Press): number {
+  advance(seconds: number, press: MotionPress): number {
     this.#backlog += Math.min(0.25, seconds);
     let clicked = 0;
     while (this.#backlog >= this.dt) {
@@ -252,8 +289,10 @@ export class Motion {
   /** The present moment. */
   instant(): Instant {
     const work = workOf(this.rig);
-    const turning: Turning = this.#drumSpeed > 0 ? 1 : this.#drumSpeed < 0 ? -1 : 0;
-    return instantOf(
+    const still = this.#joint.freeDrum ? CREEP : 0;
+    const turning: Turning = this.#drumSpeed > still ? 1 : this.#drumSpeed < -still ? -1 : 0;
+    const locked = this.#locks(this.#press) ? (this.#lockKept?.side ?? null) : null;
+    const instant = instantOf(
       {
         dressed: this.#dressed,
         load: this.#joint.load,
@@ -264,6 +303,7 @@ export class Motion {
       { ...this.#press, turning },
       this.#drumAngle,
     );
+    return locked ? { ...instant, locked } : instant;
   }
 
   /** All that a step depends on, as numbers; restore() goes on bit for bit. */
