@@ -73,6 +73,8 @@ export class Session extends EventTarget {
   theme: ThemeName = 'sheet';
   turning: Turning = 1;
   slow = false;
+  /** Show what shoes that bend would do beside the rigid ones. */
+  bending = false;
   frozen = false;
   wearStep: WearStep = 1000;
   events: WearEvent[] = [];
@@ -89,6 +91,7 @@ export class Session extends EventTarget {
   #state: BrakeState;
   #rest: { readonly state: BrakeState; readonly instant: Instant } | null = null;
   #history: ArrayBuffer[] = [];
+  #bendingRig: Rig | null = null;
   #clock = 0;
 
   constructor(rig: Rig, reducedMotion: boolean) {
@@ -153,6 +156,26 @@ export class Session extends EventTarget {
     const torque = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
     const scale = Math.abs(torque(b));
     return scale > 0 ? Math.abs(torque(instant) - torque(b)) / scale : 0;
+  }
+
+  toggleBending(): void {
+    this.bending = !this.bending;
+    this.#changed();
+  }
+
+  /**
+   * The same press with steel shoes that bend, at new linings only: a lining worn in under rigid shoes
+   * fits bending ones badly, and the other way round. Null when it is off or cannot be told.
+   */
+  bendingInstant(instant: Instant): Instant | null {
+    const state = this.#state;
+    const worn = state.wear.front.some((w) => w > 0) || state.wear.rear.some((w) => w > 0);
+    if (!this.bending || worn || instant.locked) return null;
+    this.#bendingRig ??= createRig(this.brake, { flexible: true });
+    return balance(this.#bendingRig, state, {
+      pressure: instant.pressure,
+      turning: instant.turning,
+    });
   }
 
   /** Pedal by hand: the pressure follows at once. */

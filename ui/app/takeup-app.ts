@@ -147,6 +147,7 @@ export class TakeupApp extends LitElement {
       <nav class="tabs" aria-label="Stations">${tab('apply', 1)}${tab('wear', 2)}</nav>
       <div class="util">
         <label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>
+        <button class="view" aria-pressed=${session.bending} title="What shoes of steel that bend would do, beside the rigid ones; new linings only" @click=${() => session.toggleBending()}>Shoes: ${session.bending ? 'rigid, bending beside' : 'rigid'}</button>
         <button class="view" @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>
         <button aria-pressed=${session.sound.on} @click=${() => session.toggleSound()}>Sound ${session.sound.on ? 'on' : 'off'}</button>
       </div></header>`;

@@ -1,5 +1,3 @@
-import { readQuantity } from '../units.ts';
-
 /** A fault in what was typed: told in one line, exit code 2. */
 export class UsageError extends Error {}
 
@@ -10,7 +8,7 @@ export interface Arguments {
   readonly flags: ReadonlySet<string>;
 }
 
-const FLAGS = ['json', 'help'];
+const FLAGS = ['json', 'help', 'flexible'];
 
 /** Splits words into command, scene, --options with a value and --flags without. */
 export function parse(
@@ -58,15 +56,19 @@ export function parse(
 }
 
 /** A size within bounds in a unit, typed with that unit, another of its kind, or none; or the default. */
-export function sizeOf(
+export async function sizeOf(
   args: Arguments,
   name: string,
   fallback: number,
   unit: string,
   range: readonly [number, number],
-): number {
+): Promise<number> {
   const text = args.options.get(name);
   if (text === undefined) return fallback;
+  const plain = /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+  if (plain >= range[0] && plain <= range[1]) return plain;
+  // The unit library takes a while to load: only when there is more than a plain number.
+  const { readQuantity } = await import('../units.ts');
   const result = readQuantity(text, unit, range);
   if (result.ok) return result.value;
   throw new UsageError(`--${name}: found ${result.found}; allowed: ${result.allowed}`);

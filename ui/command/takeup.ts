@@ -3,7 +3,7 @@
  *
  *   npm run -s takeup -- press SCENE [--pressure MPa] [--drum forward|stopped|backward]
  *                                    [--state NAME | --km N] [--temperature °C] [--cable N]
- *                                    [--surface dry|damp|wet|glazed|greasy] [--stuck front|rear] [--json]
+ *                                    [--surface dry|damp|wet|glazed|greasy] [--stuck front|rear] [--flexible] [--json]
  *   npm run -s takeup -- wear SCENE --km N [--json]
  *   npm run -s takeup -- check SCENE [--json]
  *
@@ -51,6 +51,7 @@ const usage = `takeup: one leading/trailing drum brake, computed
         [--cable 0]               pull of the parking cable at the hook, N
         [--surface dry|damp|wet|glazed|greasy]   of both linings
         [--stuck front|rear]      a piston that does not move
+        [--flexible]              steel shoes that bend, instead of rigid ones
   wear SCENE --km N [--json]      click log and end state
   check SCENE [--json]            findings; exit code 1 if there are any
 
@@ -69,14 +70,14 @@ const say = (text: string): void => {
 const sayJson = (value: unknown): void => say(JSON.stringify(value, null, 2));
 
 /** The state that the options ask for. */
-function stateOf(args: Arguments, rig: Rig): BrakeState {
+async function stateOf(args: Arguments, rig: Rig): Promise<BrakeState> {
   const name = args.options.get('state');
   if (name !== undefined && args.options.has('km')) {
     throw new UsageError('--state and --km: found both; allowed: one of them');
   }
   let state: BrakeState;
   if (name === undefined) {
-    const distance = sizeOf(args, 'km', 0, 'km', [0, 1e6]) * KM;
+    const distance = (await sizeOf(args, 'km', 0, 'km', [0, 1e6])) * KM;
     const fresh = freshState(rig.brake);
     state = distance > 0 ? wearOn(rig, fresh, { distance }).state : fresh;
   } else {
@@ -93,7 +94,7 @@ function stateOf(args: Arguments, rig: Rig): BrakeState {
     : null;
   return {
     ...state,
-    temperature: sizeOf(args, 'temperature', 20, 'degC', [-40, 900]),
+    temperature: await sizeOf(args, 'temperature', 20, 'degC', [-40, 900]),
     condition: {
       ...state.condition,
       surface: { front: surface, rear: surface },
@@ -181,12 +182,12 @@ function parkedReadings(rig: Rig, state: BrakeState, cable: number): Reading[] {
   ];
 }
 
-function press(args: Arguments, rig: Rig): number {
-  const pressure = sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
+async function press(args: Arguments, rig: Rig): Promise<number> {
+  const pressure = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
-  const cable = sizeOf(args, 'cable', 0, 'N', [0, 5000]);
+  const cable = await sizeOf(args, 'cable', 0, 'N', [0, 5000]);
   const turning = turnings[drum];
-  const judged = application(rig, stateOf(args, rig), { pressure, turning });
+  const judged = application(rig, await stateOf(args, rig), { pressure, turning });
   const { state } = judged;
   const instant = balance(rig, state, { pressure, turning, cable });
   const list = readings(rig.brake, state, instant, rest(rig, state));
@@ -211,10 +212,10 @@ function press(args: Arguments, rig: Rig): number {
   return 0;
 }
 
-function wear(args: Arguments, rig: Rig): number {
+async function wear(args: Arguments, rig: Rig): Promise<number> {
   if (!args.options.has('km'))
     throw new UsageError('--km: found nothing; allowed: a number from 0 to 1000000');
-  const km = sizeOf(args, 'km', 0, 'km', [0, 1e6]);
+  const km = await sizeOf(args, 'km', 0, 'km', [0, 1e6]);
   const { state, events } = wearOn(rig, freshState(rig.brake), { distance: km * KM });
   const free = rest(rig, state);
   const list = readings(rig.brake, state, free, free).filter((r) => Number.isFinite(r.value));
@@ -239,7 +240,7 @@ function wear(args: Arguments, rig: Rig): number {
   return 0;
 }
 
-function main(): number {
+async function main(): Promise<number> {
   const args = parse(process.argv.slice(2), known);
   if (args.command === 'help') {
     say(usage);
@@ -254,12 +255,12 @@ function main(): number {
     if (!args.flags.has('json')) say(`${args.scene}: no findings`);
     return 0;
   }
-  const rig = createRig(result.brake);
+  const rig = createRig(result.brake, { flexible: args.flags.has('flexible') });
   return args.command === 'press' ? press(args, rig) : wear(args, rig);
 }
 
 try {
-  process.exitCode = main();
+  process.exitCode = await main();
 } catch (error) {
   if (!(error instanceof UsageError)) throw error;
   process.stderr.write(`${error.message}\nSee: npm run -s takeup -- --help\n`);

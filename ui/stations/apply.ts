@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { type Instant, roleOf, type Turning } from '../../sim/index.ts';
+import { type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
 import { cell, type Find, factorCell } from '../app/cells.ts';
 import { icons } from '../app/icons.ts';
 import { number } from '../format.ts';
@@ -31,6 +31,7 @@ export function applySide(session: Session, find: Find, i: Instant): TemplateRes
     rear: roleOf('rear', i.turning) === 'leading' ? 'lead' : 'trail',
   } as const;
   const share = (key: string) => `${number(Math.floor(find(key).value), 0)} %`;
+  const bent = session.bendingInstant(i);
   const hint =
     session.pedal === 0
       ? applyHint.released
@@ -41,7 +42,7 @@ export function applySide(session: Session, find: Find, i: Instant): TemplateRes
           : applyHint.stopped;
   return html`<section class="blk h"><h1>Apply</h1>${heading(find, i)}</section>
     <section class="blk rd" aria-label="Readings">
-      ${factorCell(find, i.locked !== null)}
+      ${factorCell(find, i.locked !== null, bent ? shoeFactor(bent, 'front') + shoeFactor(bent, 'rear') : Number.NaN)}
       ${cell(find('pistonForce'))}${cell(find('toeForceFront'))}
       ${cell(find('linePressure'))}${cell(find('torque'))}
       ${cell(find('pistonTravelFront'), { label: 'Piston travel, each' })}${cell(find('clearanceMean'))}
