@@ -37,6 +37,6 @@ export function factorCell(find: Find, locked: boolean, bending = Number.NaN): T
     <div><b>Brake factor, after springs</b><div class="v" data-key="brakeFactor">${locked ? 'locks' : number(both.value, 2)}</div></div>
     <div><div class="bar2" aria-hidden="true">${known ? html`<s .style=${`width:${share.toFixed(1)}%`}></s><u></u>` : nothing}</div>
       <div class="bl"><span class="lead" data-key="shoeFactorLeading">Leading ${number(lead.value, 2)}</span><span class="trail" data-key="shoeFactorTrailing">Trailing ${number(trail.value, 2)}</span></div>
-      <div class="bq"><strong data-key="brakeFactorFull">${number(full.value, 2)}</strong> on full piston force${Number.isFinite(bending) ? html` · <strong data-key="bending">${number(bending, 2)}</strong> with shoes that bend` : nothing}</div></div>
+      <div class="bq"><strong data-key="brakeFactorFull">${number(full.value, 2)}</strong> on full piston force</div>${Number.isFinite(bending) ? html`<div class="bq"><strong data-key="bending">${number(bending, 2)}</strong> with shoes that bend</div>` : nothing}</div>
   </div>`;
 }
