@@ -133,8 +133,8 @@ describe('balance', () => {
     }
   });
 
-  it('on a brake that is its own mirror image it swaps to the last figures of the solve', () => {
-    // Not bit for bit: the shoes are eliminated one after the other, and 180° less an angle rounds.
+  it('on a brake that is its own mirror image it swaps as closely as it is solved', () => {
+    // Not bit for bit: the solver stops at a millionth of a newton, 2e-10 of this push.
     const pair = pinnedPair({
       mu: 0.38,
       width: 40,
@@ -150,8 +150,8 @@ describe('balance', () => {
       ['front', 'rear'],
       ['rear', 'front'],
     ] as const) {
-      near(f.shoes[one].torqueOnDrum, -b.shoes[other].torqueOnDrum, { rel: 1e-11 }, one);
-      near(peak(f.shoes[one].pressure), peak(b.shoes[other].pressure), { rel: 1e-11 }, one);
+      near(f.shoes[one].torqueOnDrum, -b.shoes[other].torqueOnDrum, { rel: 1e-9 }, one);
+      near(peak(f.shoes[one].pressure), peak(b.shoes[other].pressure), { rel: 1e-9 }, one);
     }
   });
 
