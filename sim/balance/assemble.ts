@@ -1,6 +1,6 @@
 import { rub } from '../contact/rub.ts';
 import { type StickForce, stickForce } from '../contact/stick.ts';
-import { cos, sin } from '../math/trig.ts';
+import { heelForce, makeHeelForce } from './heel.ts';
 import { type Placed, place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 import type { Load, Work } from './work.ts';
@@ -18,15 +18,13 @@ import type { Load, Work } from './work.ts';
 const HOLD_STIFFNESS = 5000;
 const CUP_STIFFNESS = 2000;
 /** Formal pull back to the built rest place of a shoe shaken free of friction, N/mm: decides the sideways float alone (below 0.05 N at any reading). */
-const CENTRING = 0.05;
-/** Heel on its flat: normal and sticking stiffness, N/mm (stiff against a lining, soft enough for the step). */
-const HEEL_NORMAL = 1e5;
-const HEEL_STICK = 2e4;
+export const CENTRING = 0.05;
 /** A piston rusted into its bore as a stop for its toe, N/mm: as stiff as a heel on its flat. */
 const STUCK_STOP = 1e5;
 /** Climb force of the lever's spring comes up over this part of a tooth, mm. */
 const CLIMB_RISE = 0.02;
 
+const onHeel = makeHeelForce();
 const stick: StickForce = { force: 0, slope: 0, anchor: 0 };
 
 /** Adds a force that does not depend on the pose, with its geometric tangent. */
@@ -235,42 +233,22 @@ function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): v
   }
 }
 
-/** Round heel on its flat: pushes only, with friction against slip u·t − r·turn. */
 function heel(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
-  const anchor = shoe.shoe.anchor;
+  const { anchor } = shoe.shoe;
   if (anchor.kind !== 'abutment') return;
-  const n = rig.n;
   const at = shoe.at;
-  const nx = cos(anchor.normal);
-  const ny = sin(anchor.normal);
-  const tx = -ny;
-  const ty = nx;
-  const ux = y[at] as number;
-  const uy = y[at + 1] as number;
-  const depth = -(ux * nx + uy * ny);
-  const push = HEEL_NORMAL * Math.max(0, depth);
-  const slip = ux * tx + uy * ty - anchor.heelRadius * (y[at + 2] as number);
-  stickForce(slip, load.memory.heel[index] as number, HEEL_STICK, anchor.friction * push, stick);
-  w.after.heel[index] = stick.anchor;
-  const f = stick.force;
-  w.q[at] = (w.q[at] as number) + push * nx + f * tx;
-  w.q[at + 1] = (w.q[at + 1] as number) + push * ny + f * ty;
-  w.q[at + 2] = (w.q[at + 2] as number) - f * anchor.heelRadius;
-  w.heel[2 * index] = push * nx + f * tx;
-  w.heel[2 * index + 1] = push * ny + f * ty;
-  const kn = depth > 0 ? HEEL_NORMAL : 0;
-  // Slipping friction follows the normal force: df = sign(f)·mu·dN.
-  const coupled = stick.slope === 0 && f !== 0 ? (f > 0 ? 1 : -1) * anchor.friction * kn : 0;
-  const normal = [nx, ny, 0];
-  const along = [tx, ty, -anchor.heelRadius];
+  const held = load.memory.heel[index] as number;
+  heelForce(anchor, y[at] as number, y[at + 1] as number, y[at + 2] as number, held, onHeel);
+  w.after.heel[index] = onHeel.held;
+  w.heel[2 * index] = onHeel.x;
+  w.heel[2 * index + 1] = onHeel.y;
+  w.q[at] = (w.q[at] as number) + onHeel.x;
+  w.q[at + 1] = (w.q[at + 1] as number) + onHeel.y;
+  w.q[at + 2] = (w.q[at + 2] as number) + onHeel.moment;
   for (let j = 0; j < 3; j++) {
     for (let l = 0; l < 3; l++) {
-      const nj = normal[j] as number;
-      const nl = normal[l] as number;
-      const tj = along[j] as number;
-      const tl = along[l] as number;
-      const i = (at + j) * n + at + l;
-      w.k[i] = (w.k[i] as number) - kn * nj * nl + stick.slope * tj * tl - coupled * tj * nl;
+      const i = (at + j) * rig.n + at + l;
+      w.k[i] = (w.k[i] as number) + (onHeel.tangent[3 * j + l] as number);
     }
   }
 }

@@ -7,7 +7,10 @@ import type { Rig } from './rig.ts';
 
 /** One instant: where every part sits and what pushes. Says which shoe locks instead of a force. */
 export function balance(rig: Rig, state: BrakeState, press: Press): Instant {
-  const locked = press.turning === 0 ? null : lockedShoe(rig, state, press.turning);
+  const locked =
+    press.turning === 0
+      ? null
+      : lockedShoe(rig, state, press.turning, press.cable ? undefined : press.pressure);
   if (locked) {
     const still = solveBalance(rig, state, { ...press, turning: 0 });
     return { ...instantOf(still, press), turning: press.turning, locked };

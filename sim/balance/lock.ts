@@ -2,7 +2,8 @@ import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { rub } from '../contact/rub.ts';
 import { cos, sin } from '../math/trig.ts';
-import { dress } from './dress.ts';
+import { type Dressed, dress } from './dress.ts';
+import { type Drive, driveToe } from './drive.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 
 /**
@@ -11,8 +12,7 @@ import type { Rig, ShoeRig } from './rig.ts';
  * friction in design texts: drag moment exceeds the moment of the radial thrust). For a shoe on a
  * pin this is the sign of mu·M_F − M_N (references: locks at mu = X/Y).
  */
-function pinLocks(shoe: ShoeRig, rig: Rig, state: BrakeState, turning: Turning): boolean {
-  const d = dress(rig, state);
+function pinLocks(shoe: ShoeRig, d: Dressed, turning: Turning): boolean {
   const worn = shoe.side === 'front' ? d.front : d.rear;
   const mu = shoe.side === 'front' ? d.friction.front : d.friction.rear;
   const q = new Float64Array(1);
@@ -24,8 +24,6 @@ function pinLocks(shoe: ShoeRig, rig: Rig, state: BrakeState, turning: Turning):
   let touched = 0;
   for (let i = 0; i < 4000 && touched < 4; i++) {
     q[0] = (q[0] as number) + step;
-    force[0] = 0;
-    tangent[0] = 0;
     rub(
       worn,
       1,
@@ -44,11 +42,67 @@ function pinLocks(shoe: ShoeRig, rig: Rig, state: BrakeState, turning: Turning):
   return (force[0] as number) * shoe.opening >= 0;
 }
 
-/** The shoe that would lock at this turning, or null. */
-export function lockedShoe(rig: Rig, state: BrakeState, turning: Turning): Side | null {
+/** First movement of the toe past the touch, mm, doubled from step to step; the last still asked for. */
+const FIRST = 0.01;
+const LAST = 2;
+/** A lining that bears less than this has not really touched, N. */
+const TOUCHING = 1;
+
+/**
+ * A shoe that bends, or stands on an abutment, finds its own shape in contact, and a worn lining makes
+ * the answer depend on the load. So the toe is moved outward step by step, the push asked for at each,
+ * until the push that the piston has is reached. (The sign of the tangent alone would miss a flexible
+ * shoe, which lifts its toe end first.) At friction far beyond it even a held toe does not hold a
+ * bending shoe: its middle runs into the drum, and no balance is found.
+ */
+function freeLocks(shoe: ShoeRig, d: Dressed, turning: -1 | 1, most: number): boolean {
+  const drive: Drive = {
+    pose: d.restPose.slice(),
+    push: 0,
+    bearing: 0,
+    gap: 0,
+    toe: 0,
+  };
+  const from = shoe.outward * (d.toeRest[shoe.side === 'front' ? 0 : 1] as number);
+  let target = from;
+  driveToe(d, shoe, turning, target, drive);
+  // Up to the touch, along the line of the last two gaps; the first step is one that any face outlasts.
+  let rate = 1;
+  for (let i = 0; i < 40 && !(drive.bearing > TOUCHING); i++) {
+    const gap = drive.gap;
+    const step = Math.max(FIRST / 5, (0.98 * gap) / rate);
+    target += step;
+    driveToe(d, shoe, turning, target, drive);
+    rate = Math.max(0.1, (gap - drive.gap) / step);
+  }
+  for (let step = FIRST; step <= LAST; step *= 2) {
+    if (drive.bearing > TOUCHING && drive.push <= 0) return true;
+    if (drive.push >= most) return false;
+    target += step;
+    if (!driveToe(d, shoe, turning, target, drive)) return shoe.freedoms === 1;
+  }
+  return drive.bearing > TOUCHING && drive.push <= 0;
+}
+
+/**
+ * The shoe that would lock at this turning, or null.
+ *
+ * @param pressure up to which a shoe is asked that does not lock at any push alike, MPa; the duty's when left out
+ */
+export function lockedShoe(
+  rig: Rig,
+  state: BrakeState,
+  turning: Turning,
+  pressure = rig.brake.duty.pressure,
+): Side | null {
   if (turning === 0) return null;
+  const d = dress(rig, state);
   for (const shoe of [rig.front, rig.rear]) {
-    if (shoe.freedoms === 1 && pinLocks(shoe, rig, state, turning)) return shoe.side;
+    const locks =
+      shoe.n === 1
+        ? pinLocks(shoe, d, turning)
+        : freeLocks(shoe, d, turning, pressure * rig.brake.cylinder.area);
+    if (locks) return shoe.side;
   }
   return null;
 }

@@ -36,7 +36,7 @@ export interface Solution extends Supports {
 const ARM = 100;
 /** Largest turn in one iteration, rad: 0.15 mm at a 100 mm radius, so that contact is not jumped over. */
 const MOST_TURN = 1.5e-3;
-const MOST_SHIFT = 0.15;
+export const MOST_SHIFT = 0.15;
 /** Unbalanced force that counts as nothing, N: 1e-9 of a usual piston force. */
 const NOTHING = 1e-6;
 
@@ -49,7 +49,7 @@ function rowScale(rig: Rig, j: number): number {
 }
 
 /** Largest step of each freedom in one iteration. */
-function mostStep(rig: Rig, j: number): number {
+export function mostStep(rig: Rig, j: number): number {
   if (j === rig.leverAt) return 0.1;
   const shoe = j >= rig.rear.at ? rig.rear : rig.front;
   const local = j - shoe.at;
@@ -90,10 +90,15 @@ function residualOf(
   return worst;
 }
 
-function fillMatrix(rig: Rig, w: Work, inertia: Inertia | null, s: Solution): number {
+function fillMatrix(
+  rig: Rig,
+  w: Work,
+  inertia: Inertia | null,
+  s: Solution,
+  steady: boolean,
+): number {
   const n = rig.n;
   const size = s.strutOn ? n + 1 : n;
-  const bends = rig.front.modes > 0;
   if (s.strutOn) addClampTangent(rig, w, s.clamp);
   for (let j = 0; j < n; j++) {
     for (let l = 0; l < n; l++) {
@@ -102,7 +107,7 @@ function fillMatrix(rig: Rig, w: Work, inertia: Inertia | null, s: Solution): nu
       // A free shoe pushed across its arm has a slightly unstable tangent (the push turns with it);
       // a Newton step along it would run the wrong way. Only the step is turned, not the balance.
       // (A bending shoe in contact may well have one that its modes outweigh.)
-      if (j === l && a > 0 && !bends) a = -a;
+      if (j === l && a > 0 && steady) a = -a;
       w.matrix[j * size + l] = a;
     }
     if (s.strutOn) {
@@ -140,7 +145,7 @@ function newton(
       return true;
     }
     s.iterations++;
-    const size = fillMatrix(rig, w, inertia, s);
+    const size = fillMatrix(rig, w, inertia, s, rig.front.n === 1);
     if (!solveInPlace(w.matrix, w.rhs, size)) break;
     let scale = 1;
     for (let j = 0; j < n; j++) {
@@ -167,6 +172,72 @@ function newton(
   }
   s.residual = worst;
   // Rounding can keep the last digit from settling; this is still 1e-7 of a usual force.
+  return worst < 1e-4;
+}
+
+/** Stiffness of the drag in a slow march, N/mm, at its first step: as a lining has. */
+export const FIRST_DRAG = 2e4;
+export const MOST_DRAG = 1e8;
+const LEAST_DRAG = 1e-3;
+/** A step that leaves more than this many times the unbalanced force is taken back. */
+export const JUMPED = 4;
+/** Steps after which a slow march gives up. */
+export const MARCH = 400;
+
+/** Less drag the better it goes. @param ratio of the unbalanced force after and before the step */
+export const nextDrag = (drag: number, ratio: number): number =>
+  Math.max(LEAST_DRAG, drag * Math.max(0.2, Math.min(2, 0.5 * ratio)));
+
+/**
+ * Where Newton jumps to and fro between sets of bearing elements: march to the balance as the brake
+ * itself would, moving slowly against a drag (pseudo-transient continuation; C. T. Kelley & D. E.
+ * Keyes 1998: the drag falls in proportion to what is unbalanced, and the end of the march is Newton).
+ */
+function march(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  inertia: Inertia | null,
+  s: Solution,
+): boolean {
+  const n = rig.n;
+  const from = new Float64Array(n);
+  let worst = residualOf(rig, w, y, load, inertia, s);
+  let drag = FIRST_DRAG;
+  for (let i = 0; i < MARCH && worst >= NOTHING; i++) {
+    s.iterations++;
+    const size = fillMatrix(rig, w, inertia, s, false);
+    for (let j = 0; j < n; j++) {
+      // The same drag for a millimetre of each freedom.
+      const at = j * size + j;
+      if (j !== rig.leverAt || s.leverFree) {
+        const perMm = MOST_SHIFT / mostStep(rig, j);
+        w.matrix[at] = (w.matrix[at] as number) - drag * perMm * perMm;
+      }
+    }
+    if (!solveInPlace(w.matrix, w.rhs, size)) return false;
+    let scale = 1;
+    for (let j = 0; j < n; j++) {
+      scale = Math.min(scale, mostStep(rig, j) / Math.abs(w.rhs[j] as number));
+    }
+    from.set(y);
+    const clamp = s.clamp;
+    for (let j = 0; j < n; j++) y[j] = (y[j] as number) + scale * (w.rhs[j] as number);
+    if (s.strutOn) s.clamp += w.rhs[n] as number;
+    const before = worst;
+    worst = residualOf(rig, w, y, load, inertia, s);
+    if (!(worst < JUMPED * before) && drag < MOST_DRAG) {
+      // Ran into something: back, and slower.
+      y.set(from);
+      s.clamp = clamp;
+      worst = residualOf(rig, w, y, load, inertia, s);
+      drag *= 10;
+      continue;
+    }
+    drag = nextDrag(drag, worst / before);
+  }
+  s.residual = worst;
   return worst < 1e-4;
 }
 
@@ -199,12 +270,19 @@ export function solvePose(
   };
   const shakenShare = (side: 'front' | 'rear') =>
     shaken && !s.strutOn ? 1 - rig[side].shoe.holdDown.shakenOff : 1;
+  const start = new Float64Array(y.length);
   for (let round = 0; round < 8; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
     load.holdShareFront = shakenShare('front');
     load.holdShareRear = shakenShare('rear');
     if (!s.strutOn) s.clamp = 0;
+    start.set(y);
     s.converged = newton(rig, w, y, load, inertia, s);
+    if (!s.converged) {
+      y.set(start);
+      s.clamp = 0;
+      s.converged = march(rig, w, y, load, inertia, s);
+    }
     let changed = false;
     if (s.strutOn && s.clamp < 0) {
       s.strutOn = false;

@@ -39,7 +39,9 @@ export const FRICTION = 7;
 export const STIFFNESS = 8;
 export const FOLLOW = 9;
 export const HOLD = 10;
-export const COLUMN = 11;
+/** 1 / distance from the drum's centre. */
+export const CURVE = 11;
+export const COLUMN = 12;
 
 export function makeGather(freedoms: number, capacity: number): Gather {
   return {
@@ -141,22 +143,49 @@ function motions(g: Gather, modes: BedModes | null): void {
   }
 }
 
-/** The sticking part of row j: Σ B t_j t_l */
-function addHolding(g: Gather, j: number, tangent: Float64Array): void {
-  const { freedoms: n, capacity, count, columns, dragMotion } = g;
+/**
+ * What motion along the drum does to row j: sticking bristles, and, on a shoe that can slip around the
+ * drum, the turn of the normal that goes with it, de_r = e_t (e_t·dx)/rho, de_t = −e_r (e_t·dx)/rho:
+ * Σ (B t_j − (N t_j + T n_j)/rho) t_l.
+ */
+function addAlong(g: Gather, j: number, slips: boolean, tangent: Float64Array): void {
+  const { freedoms: n, capacity, count, columns, normalMotion, dragMotion, slope } = g;
+  const own = j * capacity;
+  for (let c = 0; c < count; c++) {
+    const at = c * COLUMN;
+    const t = dragMotion[own + c] as number;
+    slope[c] = (columns[at + HOLD] as number) * t;
+    if (!slips) continue;
+    slope[c] =
+      (slope[c] as number) -
+      (columns[at + CURVE] as number) *
+        ((columns[at + NORMAL] as number) * t +
+          (columns[at + FRICTION] as number) * (normalMotion[own + c] as number));
+  }
   for (let l = 0; l < n; l++) {
+    const other = l * capacity;
     let sum = 0;
     for (let c = 0; c < count; c++) {
-      sum +=
-        (columns[c * COLUMN + HOLD] as number) *
-        (dragMotion[j * capacity + c] as number) *
-        (dragMotion[l * capacity + c] as number);
+      sum += (slope[c] as number) * (dragMotion[other + c] as number);
     }
     tangent[j * n + l] = (tangent[j * n + l] as number) + sum;
   }
 }
 
-/** K_jl = Σ (−k n_j + A t_j) n_l + B t_j t_l */
+/** The arm of a turning shoe turns with it, d²x/dphi² = −r: Σ N e_r·r − T e_t·r. */
+function turningArm(g: Gather): number {
+  const { count, columns } = g;
+  let sum = 0;
+  for (let c = 0; c < count; c++) {
+    const at = c * COLUMN;
+    sum +=
+      (columns[at + NORMAL] as number) * (columns[at + ARM_NORMAL] as number) -
+      (columns[at + FRICTION] as number) * (columns[at + ARM_DRAG] as number);
+  }
+  return sum;
+}
+
+/** K_jl = Σ (−k n_j + A t_j) n_l, and what addAlong says. */
 export function sumTangent(
   g: Gather,
   modes: BedModes | null,
@@ -165,6 +194,7 @@ export function sumTangent(
 ): void {
   const { freedoms: n, capacity, count, columns, normalMotion, dragMotion, slope } = g;
   motions(g, modes);
+  const slips = n - (modes ? modes.count : 0) === 3;
   let sticks = false;
   for (let c = 0; c < count; c++) sticks ||= columns[c * COLUMN + HOLD] !== 0;
   for (let j = 0; j < n; j++) {
@@ -188,8 +218,9 @@ export function sumTangent(
       tangent[j * n + l] = a;
       if (l + 1 < n) tangent[j * n + l + 1] = b;
     }
-    if (sticks) addHolding(g, j, tangent);
+    if (sticks || slips) addAlong(g, j, slips, tangent);
   }
-  g.knownTurn = turn;
+  if (slips) tangent[2 * n + 2] = (tangent[2 * n + 2] as number) + turningArm(g);
+  g.knownTurn = slips ? Number.NaN : turn;
   g.knownTouch.set(g.touch);
 }

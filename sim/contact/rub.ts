@@ -3,6 +3,7 @@ import {
   ARM_DRAG,
   ARM_NORMAL,
   COLUMN,
+  CURVE,
   FOLLOW,
   FRICTION,
   type Gather,
@@ -115,8 +116,9 @@ export function forgetTangent(rub: Rub): void {
  * counter-clockwise. Penetration = |x_i| − R; N = k·penetration, never negative, on the shoe along
  * −e_r; friction T on the shoe along e_t. With J_j the motion of x_i in freedom j,
  *   Q_j += −N e_r·J_j + T e_t·J_j,   dN = k e_r·dx,   dT = A e_r·dx + B e_t·dx
- * (A = ±mu·k sliding; B = −k_t sticking). Turning of e_r, e_t with x is left out of the tangent
- * (a relative 1e-4, penetration over radius), not out of the force.
+ * (A = ±mu·k sliding; B = −k_t sticking). Turning of e_r, e_t with x is left out of the tangent of
+ * a shoe on a pin (a relative 1e-4, penetration over radius), not out of the force; a shoe that can
+ * slip around the drum has little else against it, so there it is in (see gather.ts).
  *
  * @param freedoms rigid freedoms: 1 (turn about the pin) or 3 (shift of the heel centre, turn)
  * @param q all freedoms; this shoe's begin at index `at`: [turn] or [ux, uy, turn], then mode amplitudes
@@ -251,6 +253,7 @@ export function rub(
     columns[col + STIFFNESS] = k;
     columns[col + FOLLOW] = a;
     columns[col + HOLD] = b;
+    columns[col + CURVE] = 1 / rho;
     c++;
   }
   if (single) {
