@@ -35,8 +35,8 @@ export function reach(
     let ly = worn.y[i] as number;
     for (let m = 0; modes && m < modes.count; m++) {
       const z = pose[shoe.at + shoe.freedoms + m] as number;
-      const gr = (modes.radial[i * modes.count + m] as number) * z;
-      const gt = (modes.tangential[i * modes.count + m] as number) * z;
+      const gr = (modes.radial[m * bed.count + i] as number) * z;
+      const gt = (modes.tangential[m * bed.count + i] as number) * z;
       lx += gr * (bed.dirX[i] as number) - gt * (bed.dirY[i] as number);
       ly += gr * (bed.dirY[i] as number) + gt * (bed.dirX[i] as number);
     }

@@ -21,7 +21,7 @@ import type { Point, Shoe } from './types.ts';
  */
 export interface BedModes {
   readonly count: number;
-  /** Displacement of each element's face by unit mode, mm/√(N·mm): along its radius, and along its tangent. Row-major elements×count. */
+  /** Displacement of each element's face by unit mode, mm/√(N·mm): along its radius, and along its tangent. One row of elements for each mode. */
   readonly radial: Float64Array;
   readonly tangential: Float64Array;
   /** Turn of the shoe's section behind each element by unit mode, rad/√(N·mm). */
@@ -220,8 +220,10 @@ export function condense(
     for (let m = 0; m < count; m++) to[at + m * stride] = dot(row, basis[m] as Float64Array);
   };
   const farthest = (values: Float64Array): void => {
+    const each = values.length / count;
     for (let i = 0; i < values.length; i++) {
-      reach[i % count] = Math.max(reach[i % count] as number, Math.abs(values[i] as number));
+      const m = Math.floor(i / each);
+      reach[m] = Math.max(reach[m] as number, Math.abs(values[i] as number));
     }
   };
   const bed = {
@@ -231,9 +233,9 @@ export function condense(
     turning: new Float64Array(elements * count),
   };
   for (let i = 0; i < elements; i++) {
-    project(radials[i] as Float64Array, bed.radial, i * count, 1);
-    project(tangentials[i] as Float64Array, bed.tangential, i * count, 1);
-    project(beam.couple(angle[i] as number), bed.turning, i * count, 1);
+    project(radials[i] as Float64Array, bed.radial, i, elements);
+    project(tangentials[i] as Float64Array, bed.tangential, i, elements);
+    project(beam.couple(angle[i] as number), bed.turning, i, elements);
   }
   farthest(bed.radial);
   farthest(bed.tangential);

@@ -108,7 +108,7 @@ export function wornBed(bed: Bed, wear: Float64Array, softening = 0): WornBed {
 function wornModes(modes: BedModes, wear: Float64Array): BedModes {
   const tangential = new Float64Array(modes.tangential.length);
   for (let j = 0; j < tangential.length; j++) {
-    const w = wear[Math.floor(j / modes.count)] as number;
+    const w = wear[j % wear.length] as number;
     tangential[j] = (modes.tangential[j] as number) - w * (modes.turning[j] as number);
   }
   return { ...modes, tangential };

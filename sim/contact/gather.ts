@@ -1,4 +1,5 @@
 import type { BedModes } from '../brake/flex.ts';
+import type { WornBed } from './bed.ts';
 
 /**
  * Sums over the bearing elements of a lining, for a shoe with several freedoms. Each bearing element
@@ -22,6 +23,11 @@ export interface Gather {
   readonly normalMotion: Float64Array;
   readonly dragMotion: Float64Array;
   readonly slope: Float64Array;
+  /** Of all elements: force (or bending) along its own radius and tangent; face as bent, from the anchor. */
+  readonly own: Float64Array;
+  readonly across: Float64Array;
+  readonly bentX: Float64Array;
+  readonly bentY: Float64Array;
 }
 
 /** Normal e_r of the drum at the face. */
@@ -56,15 +62,22 @@ export function makeGather(freedoms: number, capacity: number): Gather {
     normalMotion: new Float64Array(freedoms * capacity),
     dragMotion: new Float64Array(freedoms * capacity),
     slope: new Float64Array(capacity),
+    own: new Float64Array(capacity),
+    across: new Float64Array(capacity),
+    bentX: new Float64Array(capacity),
+    bentY: new Float64Array(capacity),
   };
 }
 
 /** Q_j = Σ (−N e_r + T e_t)·J_j */
 export function sumForces(g: Gather, modes: BedModes | null, force: Float64Array): void {
-  const { count, columns } = g;
+  const { count, columns, own, across, capacity } = g;
   const extra = modes ? modes.count : 0;
   const rigid = g.freedoms - extra;
-  for (let j = 0; j < g.freedoms; j++) force[j] = 0;
+  if (modes && count < capacity) {
+    own.fill(0);
+    across.fill(0);
+  }
   let x = 0;
   let y = 0;
   let turn = 0;
@@ -78,19 +91,21 @@ export function sumForces(g: Gather, modes: BedModes | null, force: Float64Array
     y += t * nx - n * ny;
     turn += n * (columns[at + ARM_DRAG] as number) + t * (columns[at + ARM_NORMAL] as number);
     if (!modes) continue;
-    // Along the element's own radius and tangent
     const rr = columns[at + OWN_NORMAL] as number;
     const rt = columns[at + OWN_DRAG] as number;
-    const r = t * rt - n * rr;
-    const s = n * rt + t * rr;
-    const { radial, tangential } = modes;
-    const row = (g.element[c] as number) * extra;
-    for (let m = 0; m < extra; m++) {
-      force[rigid + m] =
-        (force[rigid + m] as number) +
-        r * (radial[row + m] as number) +
-        s * (tangential[row + m] as number);
+    own[g.element[c] as number] = t * rt - n * rr;
+    across[g.element[c] as number] = n * rt + t * rr;
+  }
+  for (let m = 0; m < extra; m++) {
+    const { radial, tangential } = modes as BedModes;
+    const row = m * capacity;
+    let sum = 0;
+    for (let i = 0; i < capacity; i++) {
+      sum +=
+        (own[i] as number) * (radial[row + i] as number) +
+        (across[i] as number) * (tangential[row + i] as number);
     }
+    force[rigid + m] = sum;
   }
   if (rigid === 3) {
     force[0] = x;
@@ -130,16 +145,50 @@ function motions(g: Gather, modes: BedModes | null): void {
     }
     normalMotion[turn + c] = -(columns[at + ARM_DRAG] as number);
     dragMotion[turn + c] = columns[at + ARM_NORMAL] as number;
-    if (!modes) continue;
-    const rr = columns[at + OWN_NORMAL] as number;
-    const rt = columns[at + OWN_DRAG] as number;
-    for (let m = 0; m < extra; m++) {
-      const gr = modes.radial[(g.element[c] as number) * extra + m] as number;
-      const gt = modes.tangential[(g.element[c] as number) * extra + m] as number;
-      const row = (rigid + m) * capacity + c;
-      normalMotion[row] = gr * rr - gt * rt;
-      dragMotion[row] = gr * rt + gt * rr;
+  }
+  for (let m = 0; m < extra; m++) {
+    const { radial, tangential } = modes as BedModes;
+    const row = (rigid + m) * capacity;
+    for (let c = 0; c < count; c++) {
+      const i = m * capacity + (g.element[c] as number);
+      const gr = radial[i] as number;
+      const gt = tangential[i] as number;
+      const rr = columns[c * COLUMN + OWN_NORMAL] as number;
+      const rt = columns[c * COLUMN + OWN_DRAG] as number;
+      normalMotion[row + c] = gr * rr - gt * rt;
+      dragMotion[row + c] = gr * rt + gt * rr;
     }
+  }
+}
+
+/** Faces of a bent shoe, from its anchor, shoe frame: x + G z. @param at index of the first mode in q */
+export function bendFaces(
+  g: Gather,
+  worn: WornBed,
+  modes: BedModes,
+  q: Float64Array,
+  at: number,
+): void {
+  const { bentX, bentY, own, across, capacity } = g;
+  const { x, y, bed } = worn;
+  own.fill(0);
+  across.fill(0);
+  for (let m = 0; m < modes.count; m++) {
+    const z = q[at + m] as number;
+    const { radial, tangential } = modes;
+    const row = m * capacity;
+    for (let i = 0; i < capacity; i++) {
+      own[i] = (own[i] as number) + z * (radial[row + i] as number);
+      across[i] = (across[i] as number) + z * (tangential[row + i] as number);
+    }
+  }
+  for (let i = 0; i < capacity; i++) {
+    const ex = bed.dirX[i] as number;
+    const ey = bed.dirY[i] as number;
+    const r = own[i] as number;
+    const t = across[i] as number;
+    bentX[i] = (x[i] as number) + r * ex - t * ey;
+    bentY[i] = (y[i] as number) + r * ey + t * ex;
   }
 }
 

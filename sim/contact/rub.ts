@@ -2,6 +2,7 @@ import type { WornBed } from './bed.ts';
 import {
   ARM_DRAG,
   ARM_NORMAL,
+  bendFaces,
   COLUMN,
   CURVE,
   FOLLOW,
@@ -139,7 +140,7 @@ export function rub(
   tangent: Float64Array,
   out: Rub,
 ): void {
-  const { bed, x, y, stiffness, modes } = worn;
+  const { bed, stiffness, modes } = worn;
   const extra = modes ? modes.count : 0;
   const ux = freedoms === 3 ? (q[at] as number) : 0;
   const uy = freedoms === 3 ? (q[at + 1] as number) : 0;
@@ -153,25 +154,15 @@ export function rub(
   const { gather } = out;
   const { touch, element, columns } = gather;
   let c = 0;
+  if (modes) bendFaces(gather, worn, modes, q, at + freedoms);
+  const x = modes ? gather.bentX : worn.x;
+  const y = modes ? gather.bentY : worn.y;
   const { gap, faceX, faceY, normal: normals, friction: frictions, deflection: deflections } = out;
   const stick = law.kind === 'stick' ? law : null;
   const press = law.kind === 'press' ? law : null;
   for (let i = 0; i < count; i++) {
-    let lx = x[i] as number;
-    let ly = y[i] as number;
-    const ex = dirX[i] as number;
-    const ey = dirY[i] as number;
-    if (modes) {
-      let gr = 0;
-      let gt = 0;
-      for (let m = 0; m < extra; m++) {
-        const z = q[at + freedoms + m] as number;
-        gr += (modes.radial[i * extra + m] as number) * z;
-        gt += (modes.tangential[i * extra + m] as number) * z;
-      }
-      lx += gr * ex - gt * ey;
-      ly += gr * ey + gt * ex;
-    }
+    const lx = x[i] as number;
+    const ly = y[i] as number;
     const rx = cosTurn * lx - sinTurn * ly;
     const ry = sinTurn * lx + cosTurn * ly;
     const px = cx + rx;
@@ -244,6 +235,8 @@ export function rub(
     columns[col + ARM_NORMAL] = rx * nx + ry * ny;
     columns[col + ARM_DRAG] = ry * nx - rx * ny;
     // The element's own radius, turned with the shoe
+    const ex = dirX[i] as number;
+    const ey = dirY[i] as number;
     const wx = cosTurn * ex - sinTurn * ey;
     const wy = sinTurn * ex + cosTurn * ey;
     columns[col + OWN_NORMAL] = wx * nx + wy * ny;
