@@ -9,6 +9,7 @@ import type { Drawing } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import { type ThemeName, themes } from '../theme.ts';
 import { brakeView, lensFor } from './layout.ts';
+import { PartPointer, pointerStyles } from './part-pointer.ts';
 
 const HOME = { factor: 1, dx: 0, dy: 0 } as const;
 
@@ -25,6 +26,10 @@ export class StageView extends LitElement {
   #zoom: { readonly factor: number; readonly dx: number; readonly dy: number } = HOME;
   #pointers = new Map<number, Point>();
   #theme: ThemeName | '' = '';
+  readonly #pointer = new PartPointer();
+  #drawings: readonly Drawing[] = [];
+  /** Where the mouse is, px; null when it is not to be looked up. */
+  #hover: Point | null = null;
   #names: readonly { readonly number: number; readonly name: string }[] = [];
 
   constructor() {
@@ -34,6 +39,7 @@ export class StageView extends LitElement {
 
   static override styles = [
     unsafeCSS(labelStyles),
+    pointerStyles,
     css`
       :host { position: absolute; inset: 0; display: block; overflow: hidden; touch-action: pan-y; }
       #host { position: absolute; inset: 0; }
@@ -145,11 +151,14 @@ export class StageView extends LitElement {
     const brake = drawBrake(input);
     const lens = this.#lens();
     const drawings: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
-    painter.draw(drawings);
+    this.#drawings = drawings;
+    painter.draw(this.#pointer.outlined(drawings));
     // Texts at most ten times a second: their layout is the page's greatest cost.
     if (now - this.#textsAt >= 100) {
       this.#textsAt = now;
       this.#labels?.draw(drawings);
+      if (this.#hover) this.#pointer.point(drawings, this.#hover);
+      if (this.#hover || this.#pointer.at) this.requestUpdate();
       if (brake.names.length !== this.#names.length) {
         this.#names = brake.names;
         this.dispatchEvent(new Event('names'));
@@ -205,11 +214,15 @@ export class StageView extends LitElement {
   };
 
   #down = (e: PointerEvent): void => {
-    this.#pointers.set(e.pointerId, this.#local(e));
+    const at = this.#local(e);
+    this.#pointers.set(e.pointerId, at);
+    this.#pointer.point(this.#drawings, at);
+    this.#say();
     (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
   };
 
   #move = (e: PointerEvent): void => {
+    if (e.pointerType === 'mouse') this.#hover = this.#local(e);
     const before = this.#pointers.get(e.pointerId);
     if (!before) return;
     const now = this.#local(e);
@@ -231,8 +244,37 @@ export class StageView extends LitElement {
     this.#pointers.delete(e.pointerId);
   };
 
+  #leave = (): void => {
+    if (!this.#hover) return;
+    this.#hover = null;
+    this.#pointer.clear();
+    this.requestUpdate();
+  };
+
+  #say(): void {
+    this.#pointer.say(this.session);
+    this.requestUpdate();
+  }
+
+  /** Arrow keys go from part to part, Escape lets go. */
+  #key = (e: KeyboardEvent): void => {
+    const by = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 } as const;
+    const step = by[e.key as keyof typeof by];
+    const whole = this.#drawings[0];
+    if (step && whole) {
+      this.#hover = null;
+      this.#pointer.step(whole, step);
+      this.#say();
+    } else if (e.key === 'Escape') {
+      this.#pointer.clear();
+      this.requestUpdate();
+    } else return;
+    e.preventDefault();
+  };
+
   override render() {
-    return html`<div id="host" @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+    return html`<div id="host" tabindex="0" role="application" aria-label="Brake: arrow keys go from part to part" @keydown=${this.#key} @pointerleave=${this.#leave} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+      ${this.#pointer.card(this.session, this.foot)}
       ${this.#zoom.factor > 1 ? html`<button class="zoomed" @click=${() => this.zoom(0)}>Whole brake (0)</button>` : ''}`;
   }
 }
