@@ -11,7 +11,7 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['tests/{unit,reference,house}/**/*.test.ts'],
-          testTimeout: 60000,
+          testTimeout: 300000,
         },
       },
       {
