@@ -1,3 +1,4 @@
+// @ts-check
 // Import order of the simulator: a folder may import from those before it and from itself.
 const order = [
   'units',
@@ -11,22 +12,39 @@ const order = [
   'readings',
   'study',
 ];
+/** @param {string[]} folders */
+const these = (folders) =>
+  `(^|/)sim/(${[...folders.map((folder) => `${folder}/`), 'index\\.ts$'].join('|')})`;
+const known = these(order);
 
-const forbidden = order.slice(0, -1).map((folder, i) => ({
+const forbidden = order.map((folder, i) => ({
   name: `sim-${folder}-imports-later`,
   severity: 'error',
   from: { path: `(^|/)sim/${folder}/` },
-  to: { path: `(^|/)sim/(${order.slice(i + 1).join('|')})/|(^|/)sim/index\\.ts$` },
+  to: { path: these(order.slice(i + 1)) },
 }));
 
 module.exports = {
   forbidden: [
     ...forbidden,
     {
+      // A file or folder that has no place in the order would escape every rule above.
+      name: 'sim-without-a-place',
+      severity: 'error',
+      from: {},
+      to: { path: '(^|/)sim/', pathNot: known },
+    },
+    {
+      name: 'sim-without-a-place-imports',
+      severity: 'error',
+      from: { path: '(^|/)sim/', pathNot: known },
+      to: {},
+    },
+    {
       name: 'sim-imports-outside',
       severity: 'error',
       from: { path: '(^|/)sim/' },
-      to: { path: '^(ui|tests)/' },
+      to: { path: '^(ui|tests|scenes)/' },
     },
     {
       name: 'sim-imports-node',
@@ -35,15 +53,47 @@ module.exports = {
       to: { dependencyTypes: ['core'] },
     },
     {
+      // The engine belongs to Motion, the schema library to scene files: neither may spread.
+      name: 'sim-imports-a-package',
+      severity: 'error',
+      from: { path: '(^|/)sim/', pathNot: '(^|/)sim/(motion|scene)/' },
+      to: { path: 'node_modules/' },
+    },
+    {
+      name: 'sim-scene-imports-a-package',
+      severity: 'error',
+      from: { path: '(^|/)sim/scene/' },
+      to: { path: 'node_modules/', pathNot: 'node_modules/valibot/' },
+    },
+    {
+      name: 'sim-motion-imports-a-package',
+      severity: 'error',
+      from: { path: '(^|/)sim/motion/' },
+      to: { path: 'node_modules/', pathNot: 'node_modules/planck-js/' },
+    },
+    {
       name: 'ui-imports-past-the-door',
       severity: 'error',
       from: { path: '(^|/)ui/' },
       to: { path: '(^|/)sim/', pathNot: '(^|/)sim/index\\.ts$' },
     },
     {
+      name: 'ui-imports-tests',
+      severity: 'error',
+      from: { path: '(^|/)ui/' },
+      to: { path: '^tests/' },
+    },
+    {
+      // What Node runs: the server, the command line, the build's own configuration.
+      name: 'page-imports-node',
+      severity: 'error',
+      from: { path: '(^|/)ui/', pathNot: '(^|/)ui/(serve|command)/|(^|/)ui/vite\\.config\\.ts$' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
       name: 'only-pixi-files-import-pixi',
       severity: 'error',
-      from: { path: '(^|/)ui/', pathNot: '(^|/)ui/[^/]+/pixi[^/]*\\.ts$' },
+      from: { path: '(^|/)ui/', pathNot: '/pixi[^/]*\\.ts$' },
       to: { path: 'node_modules/pixi\\.js' },
     },
     {
@@ -55,7 +105,6 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: 'node_modules/(?!pixi)' },
     tsPreCompilationDeps: true,
     parser: 'swc',
     enhancedResolveOptions: { extensions: ['.ts', '.mjs', '.js', '.json'] },
