@@ -5,10 +5,14 @@ import { join } from 'node:path';
 import { install, root, run } from './install.mjs';
 import { serve } from './static.mjs';
 
+const port = Number(process.env.PORT || 4747);
+if (!Number.isInteger(port) || port < 0 || port > 65535) {
+  console.error(`PORT is ${process.env.PORT}; allowed are whole numbers from 0 to 65535.`);
+  process.exit(1);
+}
 install();
 const code = run('npm', ['run', '-s', 'build']);
 if (code !== 0) process.exit(code);
-const port = Number(process.env.PORT ?? 4747);
 const { address } = await serve(join(root, 'dist'), port);
 console.log(`Takeup runs at ${address} (Ctrl+C ends it)`);
 

@@ -1,6 +1,6 @@
 // @ts-check
 // A small static server for the built page: localhost only, no dependencies.
-import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 
@@ -26,7 +26,8 @@ const policy =
  */
 function pathOf(url) {
   try {
-    return decodeURIComponent(new URL(url ?? '/', 'http://localhost').pathname);
+    const path = decodeURIComponent(new URL(url ?? '/', 'http://localhost').pathname);
+    return path.includes('\0') ? null : path;
   } catch (error) {
     if (error instanceof URIError || error instanceof TypeError) return null;
     throw error;
@@ -34,7 +35,8 @@ function pathOf(url) {
 }
 
 /**
- * Serves a folder on this machine alone. Takes the next free port when the wished one is taken.
+ * Serves a folder on this machine alone. Takes the next free port when the wished one is taken, and
+ * any free one when that does not help.
  *
  * @param {string} folder
  * @param {number} port 0 for any free one
@@ -53,23 +55,28 @@ export function serve(folder, port, tries = 20) {
       response.writeHead(403).end();
       return;
     }
-    if (existsSync(file) && statSync(file).isDirectory()) file = join(file, 'index.html');
-    if (path.includes('\0') || !existsSync(file)) {
-      response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
-      return;
-    }
-    response.writeHead(200, {
-      'content-type': types[extname(file)] ?? 'application/octet-stream',
-      'cache-control': 'no-cache',
-      'content-security-policy': policy,
-      'x-content-type-options': 'nosniff',
+    if (statSync(file, { throwIfNoEntry: false })?.isDirectory()) file = join(file, 'index.html');
+    const sent = createReadStream(file);
+    sent.on('open', () => {
+      response.writeHead(200, {
+        'content-type': types[extname(file)] ?? 'application/octet-stream',
+        'cache-control': 'no-cache',
+        'content-security-policy': policy,
+        'x-content-type-options': 'nosniff',
+      });
+      sent.pipe(response);
     });
-    createReadStream(file).pipe(response);
+    // Not there, or not to be read: a build may be replacing it.
+    sent.on('error', () => {
+      if (response.headersSent) response.destroy();
+      else response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
+    });
   });
   return new Promise((resolve, reject) => {
     server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
       if (error.code === 'EADDRINUSE' && tries > 0) {
-        serve(folder, port + 1, tries - 1).then(resolve, reject);
+        const next = tries > 1 && port < 65535 ? port + 1 : 0;
+        serve(folder, next, tries - 1).then(resolve, reject);
       } else reject(error);
     });
     server.listen(port, '127.0.0.1', () => {

@@ -9,7 +9,7 @@ const folder = join(outer, 'built');
 let served: Awaited<ReturnType<typeof serve>>;
 
 beforeAll(async () => {
-  mkdirSync(folder);
+  mkdirSync(join(folder, 'folder'), { recursive: true });
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>There</title>');
   writeFileSync(join(outer, 'secret.txt'), 'not for the page');
   served = await serve(folder, 0);
@@ -35,9 +35,10 @@ it('gives the page, its type and a content policy without inline or foreign scri
 
 it.each([
   ['none.html', 404],
+  ['folder/', 404],
   ['..%2fsecret.txt', 403],
   ['%', 400],
-  ['%00', 404],
+  ['%00', 400],
 ])('answers %s with %i and goes on', async (path, status) => {
   expect((await ask(path)).status).toBe(status);
   expect((await ask('')).status).toBe(200);
