@@ -3,7 +3,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { install, run } from '../../ui/serve/install.mjs';
+import { install, run, tool } from '../../ui/serve/install.mjs';
 
 install();
 const reports = mkdtempSync(join(tmpdir(), 'takeup-reports-'));
@@ -12,12 +12,11 @@ let failed = 0;
 
 /**
  * @param {string} name
- * @param {string} command
- * @param {string[]} args
+ * @param {() => number} start gives the exit code
  */
-function check(name, command, args) {
+function check(name, start) {
   console.log(`\n— ${name}`);
-  const code = run(command, args);
+  const code = start();
   if (code === 0) passed++;
   else {
     failed++;
@@ -36,17 +35,16 @@ try {
   failed++;
 }
 
-check('types', 'npx', ['tsc', '-p', 'tsconfig.json']);
-check('types of sim/ without DOM and Node', 'npx', ['tsc', '-p', 'sim/tsconfig.json']);
-check('lint', 'npx', [
-  'biome',
-  'check',
-  '--config-path=tests/run/lint.jsonc',
-  '--error-on-warnings',
-  '.',
-]);
-check('unused files, exports and dependencies', 'npx', ['knip', '--config', 'tests/knip.json']);
-const built = check('build of the page', 'npm', ['run', '-s', 'build']);
+check('types', () => tool('tsc', ['-p', 'tsconfig.json']));
+check('types of sim/ without DOM and Node', () => tool('tsc', ['-p', 'sim/tsconfig.json']));
+check('lint', () =>
+  tool('biome', ['check', '--config-path=tests/run/lint.jsonc', '--error-on-warnings', '.']),
+);
+check('unused files, exports and dependencies', () =>
+  tool('knip', ['--config', 'tests/run/knip.jsonc']),
+);
+check('import order', () => run(process.execPath, ['tests/run/order.mjs']));
+const built = check('build of the page', () => run('npm', ['run', '-s', 'build']));
 
 /**
  * @param {string} project
@@ -55,10 +53,9 @@ const built = check('build of the page', 'npm', ['run', '-s', 'build']);
 function vitest(project, env = {}) {
   console.log(`\n— tests: ${project}`);
   const report = join(reports, `${project}.json`);
-  const code = run(
-    'npx',
+  const code = tool(
+    'vitest',
     [
-      'vitest',
       'run',
       '--config',
       'tests/vitest.config.ts',
