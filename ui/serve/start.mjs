@@ -16,6 +16,14 @@ if (code !== 0) process.exit(code);
 const { address } = await serve(join(root, 'dist'), port);
 console.log(`Takeup runs at ${address} (Ctrl+C ends it)`);
 
+// A signal sent to npm ends npm, and may leave this server behind on its port: go when npm goes.
+if (process.env.npm_lifecycle_event === 'start') {
+  const npm = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== npm) process.exit(0);
+  }, 500).unref();
+}
+
 /** @param {string} url */
 function open(url) {
   if (process.env.CI) return;
