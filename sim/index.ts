@@ -45,6 +45,7 @@ export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
 export type { Finding } from './scene/findings.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
+export { parkedReadings } from './study/parked-readings.ts';
 export {
   cableFor,
   type Parked,

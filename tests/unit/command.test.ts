@@ -1,11 +1,22 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
-import { application, balance, readingOf, readings, rest } from '../../sim/index.ts';
-import { sceneJsonSchema } from '../../ui/command/scene-json-schema.ts';
+import {
+  application,
+  balance,
+  freshState,
+  KM,
+  parked,
+  readingOf,
+  readings,
+  rest,
+  slopeHeld,
+  standingState,
+  wearOn,
+} from '../../sim/index.ts';
 import { quay, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -45,23 +56,33 @@ describe('press', () => {
     near(data.readings.brakeFactor.value, 2.29, { rel: 0.01 });
   });
 
-  it('tells what there is nothing of as null, and a lock as a lock', () => {
+  it('prints the same numbers as lines', () => {
+    const r = takeup('press', 'quay-van');
+    expect(r.out).toMatch(/^Quay van: 40\.0 bar, drum forward\n/);
+    expect(r.out).toMatch(/Brake factor, after springs +2\.29\n/);
+    expect(r.out).toMatch(/Line pressure +40\.0 bar\n/);
+  });
+
+  it('tells null where there is nothing to tell', () => {
     const stopped = JSON.parse(takeup('press', 'quay-van', '--drum', 'stopped', '--json').out);
     expect(stopped.readings.brakeFactor.value).toBe(null);
-    const scene = quayScene();
-    scene.shoes.front.lining.friction = 0.9;
-    const path = join(folder, 'locks.json');
-    writeFileSync(path, JSON.stringify(scene));
-    const locked = takeup('press', path);
-    expect(locked.code).toBe(0);
-    expect(locked.out).toMatch(/front shoe locks/);
-    expect(JSON.parse(takeup('press', path, '--json').out).readings.torque.value).toBe(null);
+    expect(stopped.locked).toBe(null);
+  });
+
+  it('presses a standing state, and one worn on by hand to the same distance', () => {
+    const torque = (...args: string[]): number =>
+      JSON.parse(takeup('press', 'quay-van', '--json', ...args).out).readings.torque.value;
+    const { rig, brake } = quay();
+    const judged = application(rig, standingState(rig, 'Worn-in'), { pressure: 4, turning: 1 });
+    const i = balance(rig, judged.state, { pressure: 4, turning: 1 });
+    const told = readingOf(readings(brake, judged.state, i, rest(rig, judged.state)), 'torque');
+    expect(torque('--state', 'Worn-in')).toBe(told.value);
+    expect(torque('--km', '20000')).toBe(told.value);
   });
 
   it('takes sizes in other units of the same kind', () => {
     const value = (pressure: string): number =>
       JSON.parse(takeup('press', 'quay-van', '--json', '--pressure', pressure).out).pressure.value;
-    near(value('40 bar'), 4, { rel: 1e-12 });
     near(value('580.151 psi'), 4, { rel: 1e-5 });
   });
 
@@ -75,9 +96,12 @@ describe('press', () => {
     // Steel shoes grip harder when light (finite elements of one geometry: up to 9 % more).
     expect(value('torque', '--flexible')).toBeGreaterThan(sound);
     expect(value('torque', '--flexible')).toBeLessThan(1.12 * sound);
-    near(value('slipForward', '--state', 'Worn-in', '--pressure', '0', '--cable', '300'), 344, {
-      rel: 0.02,
-    });
+    const { rig } = quay();
+    const p = parked(rig, standingState(rig, 'Worn-in'), 300);
+    const park = ['--state', 'Worn-in', '--pressure', '0', '--cable', '300'];
+    expect(value('slipForward', ...park)).toBe(p.forward * 1e-3);
+    expect(value('slopeUp', ...park)).toBe(100 * slopeHeld(rig, p.backward));
+    near(value('slipForward', ...park), 344, { rel: 0.02 });
   });
 });
 
@@ -86,9 +110,49 @@ describe('wear', () => {
     const data = JSON.parse(takeup('wear', 'quay-van', '--km', '9000', '--json').out);
     expect(data.events.map((e: { tooth: number }) => e.tooth)).toEqual([1, 2]);
     near(data.events[0].distance.value, 3000, { abs: 100 });
+    const { rig, brake } = quay();
+    const { state, events } = wearOn(rig, freshState(brake), { distance: 9000 * KM });
+    expect(data.events.map((e: { text: string }) => e.text)).toEqual(events.map((e) => e.text));
+    const free = rest(rig, state);
+    const left = readingOf(readings(brake, state, free, free), 'liningFront').value;
+    expect(data.end.liningFront.value).toBe(left);
     expect(data.end.tooth.value).toBe(2);
     expect(data.end.distance).toMatchObject({ value: 9000, unit: 'km' });
     expect(takeup('wear', 'quay-van', '--km', '9000').out).toMatch(/Click: tooth 2 at/);
+  });
+});
+
+describe('a shoe that locks', () => {
+  const scene = quayScene();
+  scene.shoes.front.lining.friction = 0.9;
+  const path = join(folder, 'locks.json');
+  writeFileSync(path, JSON.stringify(scene));
+
+  it('is told instead of a torque', () => {
+    const r = takeup('press', path);
+    expect(r.code).toBe(0);
+    expect(r.out).toMatch(/The front shoe locks by itself/);
+    expect(r.out).toMatch(/Brake torque +– N·m/);
+    const data = JSON.parse(takeup('press', path, '--cable', '300', '--json').out);
+    expect(data.locked).toBe('front');
+    for (const key of ['torque', 'brakeFactor', 'dragFront', 'slipForward', 'slopeDown']) {
+      expect(data.readings[key].value, key).toBe(null);
+    }
+  });
+
+  it('holds forward only: backward it is the rear shoe that leads', () => {
+    const data = JSON.parse(takeup('press', path, '--drum', 'backward', '--json').out);
+    expect(data.locked).toBe(null);
+    expect(data.readings.torque.value).toBeGreaterThan(0);
+  });
+
+  it('is not driven on', () => {
+    const data = JSON.parse(takeup('wear', path, '--km', '5000', '--json').out);
+    expect(data).toMatchObject({ locked: 'front', events: [] });
+    expect(data.end.distance.value).toBe(0);
+    const press = takeup('press', path, '--km', '5000');
+    expect(press.code).toBe(2);
+    expect(press.err).toMatch(/--km: found a brake whose front shoe locks/);
   });
 });
 
@@ -113,17 +177,26 @@ describe('what was typed wrong', () => {
     [['pres', 'quay-van'], /command: found "pres"; allowed: press, wear, check/],
     [['press'], /SCENE: found nothing/],
     [['press', 'no-such'], /SCENE: found no file "no-such"/],
+    [['press', 'scenes'], /SCENE: found the folder "scenes"/],
+    [['check', 'quay-van', 'farm-trailer'], /after SCENE: found "farm-trailer"/],
     [
       ['press', 'quay-van', '--pressure', 'much'],
       /--pressure: found "much"; allowed: a size such as 0 to 20 MPa/,
     ],
-    [['press', 'quay-van', '--pressure', '-1'], /--pressure: found "-1"/],
+    [['press', 'quay-van', '--pressure', '-1'], /--pressure: found "-1"; allowed: 0 to 20 MPa/],
+    [['wear', 'quay-van', '--km', '2000000'], /--km: found "2000000"; allowed: 0 to 1000000 km/],
     [['press', 'quay-van', '--pressure', '40 mm'], /--pressure: found "40 mm", which is no MPa/],
     [['press', 'quay-van', '--drum', 'sideways'], /allowed: forward, stopped, backward/],
     [['press', 'quay-van', '--speed', '4'], /--speed: found an unknown option/],
     [['press', 'quay-van', '--state', 'Lost'], /--state: found "Lost"; allowed: New, Worn-in/],
     [['wear', 'quay-van'], /--km: found nothing/],
     [['press', 'quay-van', '--pressure'], /--pressure: found no value/],
+    [['press', 'quay-van', '--pressure', '--json'], /--pressure: found no value/],
+    [['press', 'quay-van', '--pressure', '4', '--pressure=5'], /--pressure: found twice/],
+    [['press', 'quay-van', '--json=yes'], /--json: found "yes"; allowed: no value/],
+    [['wear', 'quay-van', '--pressure', '4'], /unknown option of "wear"; allowed: --km, --flex/],
+    [['press', 'quay-van', '--state', 'New', '--km', '5'], /--state and --km: found both/],
+    [['constructor', 'quay-van'], /command: found "constructor"/],
   ];
   for (const [args, message] of wrong) {
     it(args.join(' '), () => {
@@ -134,9 +207,16 @@ describe('what was typed wrong', () => {
   }
 });
 
-it('the JSON Schema on file is the one its source writes', () => {
-  const onFile = JSON.parse(readFileSync(join(root, 'scenes/scene.schema.json'), 'utf8'));
-  expect(onFile).toEqual(JSON.parse(JSON.stringify(sceneJsonSchema())));
-  expect(onFile.required).toContain('shoes');
-  expect(onFile.additionalProperties).toBe(false);
+it('tells what it takes and the shape of --json', () => {
+  const help = takeup('--help');
+  expect(help.code).toBe(0);
+  for (const word of [
+    'press SCENE',
+    'wear SCENE',
+    'check SCENE',
+    '{ name, symbol, value, unit }',
+  ]) {
+    expect(help.out).toContain(word);
+  }
+  expect(takeup().out).toBe(help.out);
 });

@@ -8,49 +8,67 @@ export interface Arguments {
   readonly flags: ReadonlySet<string>;
 }
 
-const FLAGS = ['json', 'help', 'flexible'];
+/** What a command takes: options with a value, flags without. */
+export interface Takes {
+  readonly options: readonly string[];
+  readonly flags: readonly string[];
+}
+
+/** The word, or its beginning: a message stays one line. */
+const quoted = (text: string): string => `"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
 
 /** Splits words into command, scene, --options with a value and --flags without. */
 export function parse(
   words: readonly string[],
-  known: Readonly<Record<string, readonly string[]>>,
+  commands: Readonly<Record<string, Takes>>,
 ): Arguments {
-  const plain: string[] = [];
+  const [command = '', ...rest] = words;
   const options = new Map<string, string>();
   const flags = new Set<string>();
-  for (let i = 0; i < words.length; i++) {
-    const word = words[i] as string;
+  if (command === '' || words.includes('--help')) {
+    return { command: 'help', scene: '', options, flags };
+  }
+  const takes = Object.hasOwn(commands, command) ? commands[command] : undefined;
+  if (!takes) {
+    const allowed = Object.keys(commands).join(', ');
+    throw new UsageError(`command: found ${quoted(command)}; allowed: ${allowed}`);
+  }
+  const plain: string[] = [];
+  for (let i = 0; i < rest.length; i++) {
+    const word = rest[i] as string;
     if (!word.startsWith('--')) {
       plain.push(word);
       continue;
     }
-    const [name = '', joined] = word.slice(2).split('=', 2);
-    if (FLAGS.includes(name)) {
+    const equals = word.indexOf('=');
+    const name = word.slice(2, equals < 0 ? undefined : equals);
+    const joined = equals < 0 ? undefined : word.slice(equals + 1);
+    if (takes.flags.includes(name)) {
+      if (joined !== undefined) {
+        throw new UsageError(`--${name}: found ${quoted(joined)}; allowed: no value`);
+      }
       flags.add(name);
       continue;
     }
-    const value = joined ?? words[++i];
-    if (value === undefined || value.startsWith('--')) {
-      throw new UsageError(`--${name}: found no value after it`);
+    if (!takes.options.includes(name)) {
+      const allowed = [...takes.options, ...takes.flags].map((n) => `--${n}`).join(', ');
+      throw new UsageError(
+        `--${name}: found an unknown option of "${command}"; allowed: ${allowed}`,
+      );
+    }
+    if (options.has(name)) throw new UsageError(`--${name}: found twice; allowed: once`);
+    const value = joined ?? rest[++i];
+    if (value === undefined || (joined === undefined && value.startsWith('--'))) {
+      throw new UsageError(`--${name}: found no value after it; allowed: a value`);
     }
     options.set(name, value);
   }
-  const [command = '', scene = '', ...more] = plain;
-  if (flags.has('help') || command === '') return { command: 'help', scene, options, flags };
-  const allowed = known[command];
-  if (!allowed) {
-    throw new UsageError(`command: found "${command}"; allowed: ${Object.keys(known).join(', ')}`);
-  }
-  if (scene === '')
+  const [scene = '', ...more] = plain;
+  if (scene === '') {
     throw new UsageError('SCENE: found nothing; allowed: a path or a name in scenes/');
-  if (more.length > 0)
-    throw new UsageError(`after SCENE: found "${more.join(' ')}"; allowed: options only`);
-  for (const name of options.keys()) {
-    if (!allowed.includes(name)) {
-      throw new UsageError(
-        `--${name}: found an unknown option of "${command}"; allowed: ${allowed.map((n) => `--${n}`).join(', ') || 'none'}`,
-      );
-    }
+  }
+  if (more.length > 0) {
+    throw new UsageError(`after SCENE: found ${quoted(more.join(' '))}; allowed: options only`);
   }
   return { command, scene, options, flags };
 }
@@ -67,6 +85,11 @@ export async function sizeOf(
   if (text === undefined) return fallback;
   const plain = /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
   if (plain >= range[0] && plain <= range[1]) return plain;
+  if (!Number.isNaN(plain)) {
+    throw new UsageError(
+      `--${name}: found ${quoted(text)}; allowed: ${range[0]} to ${range[1]} ${unit}`,
+    );
+  }
   // The unit library takes a while to load: only when there is more than a plain number.
   const { readQuantity } = await import('../units.ts');
   const result = readQuantity(text, unit, range);
@@ -84,6 +107,8 @@ export function choiceOf<T extends string>(
   const text = args.options.get(name);
   if (text === undefined) return fallback;
   const found = choices.find((c) => c === text);
-  if (!found) throw new UsageError(`--${name}: found "${text}"; allowed: ${choices.join(', ')}`);
+  if (!found) {
+    throw new UsageError(`--${name}: found ${quoted(text)}; allowed: ${choices.join(', ')}`);
+  }
   return found;
 }

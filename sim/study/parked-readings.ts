@@ -1,0 +1,85 @@
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
+import type { Reading } from '../readings/reading.ts';
+import { parked, slopeHeld } from './parking.ts';
+
+/** N·mm to N·m. */
+const NM = 1e-3;
+
+/** Readings of the brake parked by its cable. A shoe that locks holds any torque: none is told. */
+export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Reading[] {
+  const p = parked(rig, state, cable);
+  const told = (value: number): number => (p.locked ? Number.NaN : value);
+  return [
+    {
+      key: 'slipForward',
+      name: 'Slip torque, rolling forward',
+      symbol: 'T_fwd',
+      value: told(p.forward * NM),
+      unit: 'N·m',
+      digits: 1,
+      means: 'Torque up to which a wheel stands still, nose down.',
+      formula: 'T = Σ μ N r',
+    },
+    {
+      key: 'slipBackward',
+      name: 'Slip torque, rolling backward',
+      symbol: 'T_back',
+      value: told(p.backward * NM),
+      unit: 'N·m',
+      digits: 1,
+      means: 'Torque up to which a wheel stands still, nose up.',
+      formula: 'T = Σ μ N r',
+    },
+    {
+      key: 'slopeDown',
+      name: 'Slope held, nose down',
+      symbol: 'tan φ_down',
+      value: told(100 * slopeHeld(rig, p.forward)),
+      unit: '%',
+      digits: 1,
+      means: 'Steepest slope on which the vehicle stands facing down it.',
+      formula: 'sin φ = n T / (m g r)',
+    },
+    {
+      key: 'slopeUp',
+      name: 'Slope held, nose up',
+      symbol: 'tan φ_up',
+      value: told(100 * slopeHeld(rig, p.backward)),
+      unit: '%',
+      digits: 1,
+      means: 'Steepest slope on which the vehicle stands facing up it.',
+      formula: 'sin φ = n T / (m g r)',
+    },
+    {
+      key: 'pivotForce',
+      name: 'Pivot on its own shoe',
+      symbol: 'P',
+      value: p.pivotForce,
+      unit: 'N',
+      digits: 0,
+      means: 'Push of the lever’s pivot on the shoe that carries it.',
+      formula: 'P = S − F_cable',
+    },
+    {
+      key: 'notches',
+      name: 'Hand-lever notches',
+      symbol: 'z',
+      value: p.notches,
+      unit: '',
+      digits: 1,
+      means: 'Notches that slack, stretch and the lever’s travel take.',
+      formula: 'z = (slack + F_cable / k + travel) / notch',
+    },
+    {
+      key: 'handForce',
+      name: 'Pull at the hand lever',
+      symbol: 'F_hand',
+      value: p.handForce,
+      unit: 'N',
+      digits: 0,
+      means: 'Pull at the grip for all cables together.',
+      formula: 'F_hand = n F_cable / (i η)',
+    },
+  ];
+}

@@ -1,0 +1,55 @@
+import {
+  application,
+  BAR,
+  balance,
+  lockedShoe,
+  parkedReadings,
+  type Rig,
+  readings,
+  rest,
+  type Turning,
+} from '../../sim/index.ts';
+import { number } from '../format.ts';
+import { type Arguments, choiceOf, sizeOf } from './args.ts';
+import { jsonValues, sayJson } from './json.ts';
+import { lines, locks, say } from './print.ts';
+import { stateOf } from './state.ts';
+
+const TURNING: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
+  forward: 1,
+  stopped: 0,
+  backward: -1,
+};
+
+/** `press`: the readings of one application, after the ratchet had its say. */
+export async function press(args: Arguments, rig: Rig): Promise<void> {
+  const pressure = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
+  const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
+  const cable = await sizeOf(args, 'cable', 0, 'N', [0, 5000]);
+  const turning = TURNING[drum];
+  const before = await stateOf(args, rig);
+  // A drum that is held cannot drag the shoes on: the ratchet sees a press standing still.
+  const held = lockedShoe(rig, before, turning, cable > 0 ? undefined : pressure) !== null;
+  const judged = application(rig, before, { pressure, turning: held ? 0 : turning });
+  const { state } = judged;
+  const instant = balance(rig, state, { pressure, turning, cable });
+  const list = readings(rig.brake, state, instant, rest(rig, state));
+  if (cable > 0) list.push(...parkedReadings(rig, state, cable));
+  if (args.flags.has('json')) {
+    sayJson({
+      scene: rig.brake.name,
+      command: 'press',
+      pressure: { value: pressure, unit: 'MPa' },
+      drum,
+      locked: instant.locked,
+      tooth: state.tooth,
+      clicked: judged.clicked,
+      readings: jsonValues(list),
+    });
+    return;
+  }
+  say(`${rig.brake.title}: ${number(pressure / BAR, 1)} bar, drum ${drum}`);
+  if (judged.clicked > 0) say(`Clicked to tooth ${state.tooth}.`);
+  if (instant.locked) say(locks(instant.locked));
+  say(lines(list));
+}
