@@ -1,20 +1,27 @@
 import quayVan from '../../scenes/quay-van.json';
 import { createMotion, createRig, readScene, rest, standingState } from '../../sim/index.ts';
+import { LabelLayer } from '../../ui/stage/labels.ts';
+import { type Lens, loupe } from '../../ui/stage/loupe.ts';
 import { PixiStage } from '../../ui/stage/pixi-stage.ts';
-import { drawBrake } from '../../ui/stage/scene.ts';
+import { drawBrake, type StageInput } from '../../ui/stage/scene.ts';
 import { themes } from '../../ui/theme.ts';
 
 /** JavaScript time of a frame with everything moving and all layers on: motion, shapes, paint. */
+export interface FrameTimes {
+  /** ms, one entry a frame. */
+  readonly motion: readonly number[];
+  readonly shapes: readonly number[];
+  readonly paint: readonly number[];
+  /** Time from frame to frame, ms. */
+  readonly gap: readonly number[];
+  /** Which renderer painted. */
+  readonly kind: string;
+  readonly count: { readonly shapes: number; readonly labels: number };
+}
 
 declare global {
   interface Window {
-    bench?: (frames: number) => Promise<{
-      motion: number[];
-      shapes: number[];
-      paint: number[];
-      gap: number[];
-      kind: string;
-    }>;
+    bench?: (frames: number, magnified: boolean) => Promise<FrameTimes>;
   }
 }
 
@@ -26,28 +33,36 @@ const state = standingState(rig, 'Before a click');
 const free = rest(rig, state);
 const motion = createMotion(rig, state);
 const host = document.createElement('div');
-host.setAttribute('class', 'host');
 Object.assign(host.style, { position: 'fixed', inset: '0' });
 document.body.append(host);
 const theme = themes.sheet;
 const stage = await PixiStage.create(host, theme, { prefer: 'canvas' });
-const view = {
-  width: innerWidth,
-  height: innerHeight,
-  scale: 3.6,
-  origin: [innerWidth / 2, innerHeight / 2] as const,
+const texts = new LabelLayer(host);
+const { innerWidth: width, innerHeight: height } = window;
+
+/** Whole brake in the middle, or to the right of its loupe. */
+const viewOf = (magnified: boolean): StageInput['view'] => ({
+  width,
+  height,
+  scale: magnified ? 3.6 : 4,
+  origin: [width * (magnified ? 0.7 : 0.5), height / 2],
   k: 1,
   text: 1,
   narrow: false,
-};
+});
+const lens: Lens = { at: [width * 0.23, height / 2], radius: width * 0.19 };
+/** Texts change ten times a second, as on the page. */
+const TEXTS = 6;
 
-window.bench = async (frames) => {
+window.bench = async (frames, magnified) => {
+  const view = viewOf(magnified);
   const out = {
     motion: [] as number[],
     shapes: [] as number[],
     paint: [] as number[],
     gap: [] as number[],
     kind: stage.kind,
+    count: { shapes: 0, labels: 0 },
   };
   let before = 0;
   for (let n = 0; n < frames; n++) {
@@ -55,11 +70,10 @@ window.bench = async (frames) => {
     if (before) out.gap.push(now - before);
     before = now;
     const t0 = performance.now();
-    const pressure = 2 + 2 * Math.sin(n / 15);
-    motion.advance(1 / 60, { pressure, turning: 1 });
+    motion.advance(1 / 60, { pressure: 2 + 2 * Math.sin(n / 15), turning: 1 });
     const instant = motion.instant();
     const t1 = performance.now();
-    const drawing = drawBrake({
+    const input: StageInput = {
       brake,
       state: motion.state,
       instant,
@@ -67,13 +81,20 @@ window.bench = async (frames) => {
       layers: { fan: 20, comb: true, forces: true, names: true, ghost: true, heat: true },
       view,
       theme,
-    });
+      frame: true,
+    };
+    const drawings = [drawBrake(input), ...(magnified ? loupe(input, lens) : [])];
     const t2 = performance.now();
-    stage.draw([drawing]);
+    stage.draw(drawings);
+    if (n % TEXTS === 0) texts.draw(drawings);
     const t3 = performance.now();
     out.motion.push(t1 - t0);
     out.shapes.push(t2 - t1);
     out.paint.push(t3 - t2);
+    out.count = {
+      shapes: drawings.reduce((sum, d) => sum + d.shapes.length, 0),
+      labels: drawings.reduce((sum, d) => sum + d.labels.length, 0),
+    };
   }
   return out;
 };
