@@ -153,7 +153,7 @@ export function solveBalance(rig: Rig, state: BrakeState, press: Press, guess?: 
 export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
   const { rig } = d;
   const work = workOf(rig);
-  const pose = Float64Array.from(guess?.pose ?? d.restPose);
+  const pose = (guess?.pose ?? d.restPose).slice();
   const shares =
     press.turning === 0
       ? ([new Float64Array(rig.front.bed.count), new Float64Array(rig.rear.bed.count)] as const)

@@ -138,7 +138,7 @@ function newton(
   forgetTangent(rig.front.rub);
   forgetTangent(rig.rear.rub);
   let worst = residualOf(rig, w, y, load, inertia, s);
-  const before = new Float64Array(n);
+  const { before, step } = w;
   for (let i = 0; i < 60; i++) {
     if (worst < NOTHING) {
       s.residual = worst;
@@ -149,19 +149,19 @@ function newton(
     if (!solveInPlace(w.matrix, w.rhs, size)) break;
     let scale = 1;
     for (let j = 0; j < n; j++) {
-      const step = Math.abs(w.rhs[j] as number);
+      const wide = Math.abs(w.rhs[j] as number);
       const most = mostStep(rig, j);
-      if (step * scale > most) scale = most / step;
+      if (wide * scale > most) scale = most / wide;
+      before[j] = y[j] as number;
     }
-    before.set(y);
     const clampBefore = s.clamp;
-    const stepRhs = w.rhs.slice(0, size);
+    for (let j = 0; j < size; j++) step[j] = w.rhs[j] as number;
     let tries = 0;
     let next = Number.POSITIVE_INFINITY;
     for (; tries < 12; tries++) {
-      for (let j = 0; j < n; j++) y[j] = (before[j] as number) + scale * (stepRhs[j] as number);
+      for (let j = 0; j < n; j++) y[j] = (before[j] as number) + scale * (step[j] as number);
       // The clamp force is linear in its own row: take its full Newton value.
-      if (s.strutOn) s.clamp = clampBefore + (stepRhs[n] as number);
+      if (s.strutOn) s.clamp = clampBefore + (step[n] as number);
       next = residualOf(rig, w, y, load, inertia, s);
       // A touch makes the residual jump up once; only halve when late and not falling.
       if (i < 8 || next <= worst * 1.0001 || next < NOTHING) break;
@@ -270,7 +270,7 @@ export function solvePose(
   };
   const shakenShare = (side: 'front' | 'rear') =>
     shaken && !s.strutOn ? 1 - rig[side].shoe.holdDown.shakenOff : 1;
-  const start = new Float64Array(y.length);
+  const { start } = w;
   for (let round = 0; round < 8; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
     load.holdShareFront = shakenShare('front');

@@ -91,6 +91,10 @@ export interface Work {
   readonly after: Memory;
   readonly matrix: Float64Array;
   readonly rhs: Float64Array;
+  /** For the solver: the pose at the start of a round, before an iteration, and the iteration's step. */
+  readonly start: Float64Array;
+  readonly before: Float64Array;
+  readonly step: Float64Array;
 }
 
 export function makeWork(rig: Rig): Work {
@@ -129,5 +133,8 @@ export function makeWork(rig: Rig): Work {
     after: makeMemory(),
     matrix: new Float64Array(size * size),
     rhs: new Float64Array(size),
+    start: new Float64Array(n),
+    before: new Float64Array(n),
+    step: new Float64Array(size),
   };
 }

@@ -139,7 +139,7 @@ export class BrakeJoint extends Joint {
   }
 
   override solveVelocityConstraints(step: TimeStep): void {
-    const start = Float64Array.from(this.pose);
+    const start = this.pose.slice();
     if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum.inertia, this.freeDrum.torque);
     else this.#solveAt(start, this.drumSpeed, step.dt);
     for (const [shoe, body] of [
