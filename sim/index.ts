@@ -14,6 +14,7 @@ export {
   freshState,
   SOUND,
   type Surface,
+  startState,
   strutLength,
 } from './brake/state.ts';
 export { surfaceFactor, surfaceSource } from './brake/surface.ts';

@@ -15,6 +15,7 @@ import {
   readScene,
   rest,
   standingState,
+  startState,
   type TracePoint,
   type Turning,
   type WearEvent,
@@ -98,7 +99,7 @@ export class Session extends EventTarget {
     super();
     this.rig = rig;
     this.reducedMotion = reducedMotion;
-    this.#state = freshState(rig.brake);
+    this.#state = startState(rig.brake);
     this.motion = createMotion(rig, this.#state);
     this.#beginTrace();
   }

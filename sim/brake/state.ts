@@ -72,6 +72,21 @@ export function freshState(
   };
 }
 
+/** The brake as its scene starts it. */
+export function startState(brake: Brake, elements = ELEMENTS): BrakeState {
+  const { start } = brake;
+  return {
+    ...freshState(brake, start.drumRadius, elements),
+    tooth: start.tooth,
+    wear: {
+      front: new Float64Array(elements).fill(start.wear.front),
+      rear: new Float64Array(elements).fill(start.wear.rear),
+    },
+    temperature: start.temperature,
+    leverOffStop: start.leverOffStop,
+  };
+}
+
 /** Length of the strut from seat to seat at the present tooth, mm. */
 export function strutLength(brake: Brake, tooth: number): number {
   return brake.adjuster.lengthAtZero + (brake.adjuster.growth[tooth] ?? Number.NaN);

@@ -223,6 +223,17 @@ export interface StandingState {
   readonly distance: number;
 }
 
+/** How the brake stands when a scene is opened. */
+export interface StartState {
+  readonly tooth: number;
+  readonly drumRadius: number;
+  /** Depth worn evenly off each lining, mm. */
+  readonly wear: Readonly<Record<Side, number>>;
+  /** °C */
+  readonly temperature: number;
+  readonly leverOffStop: number;
+}
+
 export interface Brake {
   readonly name: string;
   readonly title: string;
@@ -241,5 +252,6 @@ export interface Brake {
   readonly frictionTable: Table;
   readonly wearTable: Table;
   readonly look: Look;
+  readonly start: StartState;
   readonly states: readonly StandingState[];
 }

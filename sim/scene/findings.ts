@@ -216,6 +216,32 @@ export function impossible(scene: Scene): Finding[] {
       }
     });
   }
+  const { start } = scene;
+  if (start.tooth > adj.teeth) {
+    out.push(finding('start.tooth', `${start.tooth}`, `0 to ${adj.teeth}, the teeth there are`));
+  }
+  const bore = start.drumDiameter ?? scene.drum.diameterNew;
+  if (bore < scene.drum.diameterNew || bore > scene.drum.diameterMax + 2) {
+    out.push(
+      finding(
+        'start.drumDiameter',
+        `${bore} mm`,
+        `${scene.drum.diameterNew} mm as new to ${scene.drum.diameterMax + 2} mm, two past its limit`,
+      ),
+    );
+  }
+  for (const side of ['front', 'rear'] as const) {
+    const thick = scene.shoes[side].lining.thicknessNew;
+    if (start.wear[side] >= thick) {
+      out.push(
+        finding(
+          `start.wear.${side}`,
+          `${start.wear[side]} mm`,
+          `less than the lining, ${thick} mm`,
+        ),
+      );
+    }
+  }
   scene.states.forEach((s, i) => {
     if (
       s.drumDiameter !== undefined &&

@@ -204,6 +204,13 @@ function toBrake(scene: Scene): Brake {
       ...scene.look,
       accessHole: { ...scene.look.accessHole, along: scene.look.accessHole.along * DEG },
     },
+    start: {
+      tooth: scene.start.tooth,
+      drumRadius: (scene.start.drumDiameter ?? drum.diameterNew) / 2,
+      wear: scene.start.wear,
+      temperature: scene.start.temperature,
+      leverOffStop: scene.start.leverOffStop,
+    },
     states: scene.states.map((s) => ({
       name: s.name,
       drumRadius: s.drumDiameter === undefined ? null : s.drumDiameter / 2,

@@ -209,6 +209,22 @@ export const sceneSchema = v.strictObject({
       radius: size('mm', 50),
     }),
   }),
+  start: v.optional(
+    v.strictObject({
+      tooth: v.optional(count('Tooth the adjuster stands on', 0, 2000), 0),
+      drumDiameter: v.optional(size('Inner diameter of the cold drum, mm; new when left out')),
+      wear: v.optional(
+        v.strictObject({
+          front: num('Depth worn evenly off the front lining, mm', 0, 50),
+          rear: num('Depth worn evenly off the rear lining, mm', 0, 50),
+        }),
+        { front: 0, rear: 0 },
+      ),
+      temperature: v.optional(num('Of the drum, °C', -60, 1000), 20),
+      leverOffStop: v.optional(num('Parking lever held off its stop, mm at the hook', 0, 50), 0),
+    }),
+    {},
+  ),
   states: v.array(
     v.strictObject({
       name: words('Name'),

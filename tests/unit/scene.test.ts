@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Finding, readScene, readSceneText } from '../../sim/index.ts';
+import { type Finding, freshState, readScene, readSceneText, startState } from '../../sim/index.ts';
 import { quayScene } from '../brakes.ts';
 
 type Loose = { [key: string]: Loose } & { [key: number]: Loose };
@@ -48,12 +48,54 @@ describe('a scene file', () => {
     expect(Object.keys(by).some((path) => path.startsWith('shoes.front.toe'))).toBe(true);
   });
 
+  it('starts the brake as it says, and new where it says nothing', () => {
+    const told = { ...quayScene() } as Record<string, unknown>;
+    told['start'] = {
+      tooth: 3,
+      drumDiameter: 200.3,
+      wear: { front: 1.2, rear: 0.4 },
+      temperature: 60,
+      leverOffStop: 2,
+    };
+    const read = readScene(told);
+    if (!read.ok) throw new Error('not read');
+    const start = startState(read.brake);
+    expect(start).toMatchObject({ tooth: 3, drumRadius: 100.15, temperature: 60, leverOffStop: 2 });
+    expect([...start.wear.front].every((w) => w === 1.2)).toBe(true);
+    expect([...start.wear.rear].every((w) => w === 0.4)).toBe(true);
+    delete told['start'];
+    const silent = readScene(told);
+    if (!silent.ok) throw new Error('not read');
+    expect(startState(silent.brake)).toEqual(freshState(silent.brake));
+  });
+
   const impossible: readonly (readonly [string, string, (s: Loose) => void])[] = [
     [
       'a lining outside the drum',
       'shoes.rear.lining.groundRadius',
       (s) => {
         (s['shoes']?.['rear']?.['lining'] as Loose)['groundRadius'] = put(120);
+      },
+    ],
+    [
+      'a start on a tooth that is not there',
+      'start.tooth',
+      (s) => {
+        (s['start'] as Loose)['tooth'] = put(21);
+      },
+    ],
+    [
+      'a start in a drum smaller than new',
+      'start.drumDiameter',
+      (s) => {
+        (s['start'] as Loose)['drumDiameter'] = put(199);
+      },
+    ],
+    [
+      'a start with a lining worn away',
+      'start.wear.rear',
+      (s) => {
+        (s['start'] as Loose)['wear'] = put({ front: 0, rear: 4.5 });
       },
     ],
     [

@@ -1,11 +1,11 @@
 import {
   type BrakeState,
-  freshState,
   KM,
   lockedShoe,
   type Rig,
   type Surface,
   standingState,
+  startState,
   wearOn,
 } from '../../sim/index.ts';
 import { type Arguments, choiceOf, sizeOf, UsageError } from './args.ts';
@@ -24,7 +24,7 @@ function mustTurn(rig: Rig, state: BrakeState, option: string): void {
 
 async function worn(args: Arguments, rig: Rig): Promise<BrakeState> {
   const name = args.options.get('state');
-  const fresh = freshState(rig.brake);
+  const start = startState(rig.brake);
   if (name !== undefined) {
     if (args.options.has('km')) {
       throw new UsageError('--state and --km: found both; allowed: one of them');
@@ -35,18 +35,19 @@ async function worn(args: Arguments, rig: Rig): Promise<BrakeState> {
       const names = states.map((s) => s.name).join(', ') || 'none, this scene has no states';
       throw new UsageError(`--state: found "${name}"; allowed: ${names}`);
     }
-    if (recipe.distance > 0) mustTurn(rig, fresh, 'state');
+    if (recipe.distance > 0) mustTurn(rig, start, 'state');
     return standingState(rig, name);
   }
   const distance = (await sizeOf(args, 'km', 0, 'km', [0, 1e6])) * KM;
-  if (distance === 0) return fresh;
-  mustTurn(rig, fresh, 'km');
-  return wearOn(rig, fresh, { distance }).state;
+  if (distance === 0) return start;
+  mustTurn(rig, start, 'km');
+  return wearOn(rig, start, { distance }).state;
 }
 
 /** The state that the options ask for: worn on, then as hot, slippery or stuck as told. */
 export async function stateOf(args: Arguments, rig: Rig): Promise<BrakeState> {
-  const temperature = await sizeOf(args, 'temperature', 20, 'degC', [-40, 900]);
+  const { temperature: cold } = rig.brake.start;
+  const temperature = await sizeOf(args, 'temperature', cold, 'degC', [-40, 900]);
   const surface = choiceOf(args, 'surface', SURFACES, 'dry');
   const stuck = choiceOf(args, 'stuck', ['front', 'rear', 'none'], 'none');
   const state = await worn(args, rig);

@@ -1,20 +1,20 @@
-import { freshState, KM, lockedShoe, type Rig, readings, rest, wearOn } from '../../sim/index.ts';
+import { KM, lockedShoe, type Rig, readings, rest, startState, wearOn } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, sizeOf, UsageError } from './args.ts';
 import { jsonValues, sayJson } from './json.ts';
 import { lines, locks, say } from './print.ts';
 
-/** `wear`: the click log of driving on from new, and the released brake after it. */
+/** `wear`: the click log of driving on from the start, and the released brake after it. */
 export async function wear(args: Arguments, rig: Rig): Promise<void> {
   if (!args.options.has('km')) {
     throw new UsageError('--km: found nothing; allowed: a number from 0 to 1000000');
   }
   const km = await sizeOf(args, 'km', 0, 'km', [0, 1e6]);
-  const fresh = freshState(rig.brake);
+  const start = startState(rig.brake);
   // A brake that locks from new cannot be driven: nothing wears, nothing clicks.
-  const distance = lockedShoe(rig, fresh, 1) ? 0 : km * KM;
+  const distance = lockedShoe(rig, start, 1) ? 0 : km * KM;
   const { state, events } =
-    distance > 0 ? wearOn(rig, fresh, { distance }) : { state: fresh, events: [] };
+    distance > 0 ? wearOn(rig, start, { distance }) : { state: start, events: [] };
   const locked = lockedShoe(rig, state, 1);
   const free = rest(rig, state);
   const list = readings(rig.brake, state, free, free).filter((r) => Number.isFinite(r.value));
