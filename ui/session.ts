@@ -24,7 +24,6 @@ import {
 import { ClickSound } from './sound.ts';
 import type { ThemeName } from './theme.ts';
 
-export type Station = 'apply' | 'wear';
 export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe';
 export type WearStep = 100 | 1000 | 'click';
 
@@ -57,14 +56,15 @@ interface Running {
  * mechanical is computed here: Motion moves the brake, wearOn wears it, readings reads it.
  */
 export class Session extends EventTarget {
-  readonly rig: Rig;
-  readonly motion: Motion;
+  rig: Rig;
+  motion: Motion;
   readonly sound = new ClickSound();
-  station: Station = 'apply';
+  /** Id of the open station. */
+  station = '';
   layers: Readonly<Record<LayerName, boolean>> = {
     fan: false,
-    comb: true,
-    forces: true,
+    comb: false,
+    forces: false,
     names: false,
     ghost: false,
     heat: false,
@@ -161,7 +161,7 @@ export class Session extends EventTarget {
 
   toggleBending(): void {
     this.bending = !this.bending;
-    this.#changed();
+    this.changed();
   }
 
   /**
@@ -184,7 +184,7 @@ export class Session extends EventTarget {
     this.#act();
     this.#follow = true;
     this.#target = Math.max(0, Math.min(MOST_BAR, bar)) * BAR;
-    this.#changed();
+    this.changed();
   }
 
   /** Pedal by key or button: the pressure rises as a foot would press. */
@@ -196,19 +196,19 @@ export class Session extends EventTarget {
   release(): void {
     this.#target = 0;
     this.#follow = false;
-    this.#changed();
+    this.changed();
   }
 
   turn(turning: Turning): void {
     this.#act();
     this.turning = turning;
-    this.#changed();
+    this.changed();
   }
 
   toggleSlow(): void {
     this.#act();
     this.slow = !this.slow;
-    this.#changed();
+    this.changed();
   }
 
   /** Holds the moment, then goes on one step of the engine a call. */
@@ -218,7 +218,7 @@ export class Session extends EventTarget {
     this.#advancePedal(this.motion.dt);
     this.#remember();
     this.#clicked(this.motion.step({ pressure: this.#pressure, turning: this.turning }).clicked);
-    this.#changed();
+    this.changed();
   }
 
   stepBack(): void {
@@ -228,7 +228,7 @@ export class Session extends EventTarget {
     this.motion.restore(last);
     this.#state = this.motion.state;
     this.#pressure = this.motion.instant().pressure;
-    this.#changed();
+    this.changed();
   }
 
   get canStepBack(): boolean {
@@ -237,45 +237,66 @@ export class Session extends EventTarget {
 
   go(): void {
     this.frozen = false;
-    this.#changed();
+    this.changed();
   }
 
   toggle(layer: LayerName): void {
     this.layers = { ...this.layers, [layer]: !this.layers[layer] };
-    this.#changed();
+    this.changed();
   }
 
   magnify(times: 1 | 20 | 40): void {
     this.magnification = times;
     this.layers = { ...this.layers, fan: true };
-    this.#changed();
+    this.changed();
   }
 
-  show(station: Station): void {
-    if (this.station === station) return;
-    this.station = station;
+  /** Opens a station: the pedal comes up, the layers that it works with come on. */
+  show(station: {
+    readonly id: string;
+    readonly layers: Readonly<Partial<Record<LayerName, boolean>>>;
+  }): void {
+    if (this.station === station.id) return;
+    this.station = station.id;
     this.release();
-    this.layers =
-      station === 'wear'
-        ? { ...this.layers, fan: true, comb: false, forces: false, loupe: true }
-        : { ...this.layers, fan: false, comb: true, forces: true, loupe: false };
-    this.#changed();
+    this.layers = { ...this.layers, ...station.layers };
+    this.changed();
+  }
+
+  /** Puts the brake into a state, at rest; distance, events and trace stay as they are. */
+  load(state: BrakeState): void {
+    this.#running = null;
+    this.release();
+    this.#pressure = 0;
+    this.#put(state);
+  }
+
+  /** Puts another build of the brake on the bench, in the present state or the one given. */
+  refit(brake: Brake, state: BrakeState = this.motion.state): void {
+    this.#running = null;
+    this.release();
+    this.#pressure = 0;
+    this.rig = createRig(brake);
+    this.#bendingRig = null;
+    this.#rest = null;
+    this.motion = createMotion(this.rig, state);
+    this.#put(state);
   }
 
   look(theme: ThemeName): void {
     this.theme = theme;
-    this.#changed();
+    this.changed();
   }
 
   toggleSound(): void {
     this.sound.on = !this.sound.on;
     this.#act();
-    this.#changed();
+    this.changed();
   }
 
   chooseWearStep(step: WearStep): void {
     this.wearStep = step;
-    this.#changed();
+    this.changed();
   }
 
   /** Wears on by the chosen step: shown in little over a second, its clicks at their true places. */
@@ -288,13 +309,13 @@ export class Session extends EventTarget {
     this.#settle();
     this.#running = { left: step === 'click' ? 100000 : step, click: step === 'click', owed: 0 };
     if (this.reducedMotion) while (this.#running) this.#chunk();
-    this.#changed();
+    this.changed();
   }
 
   /** Ends a running fast-forward where it is. */
   stopWear(): void {
     this.#running = null;
-    this.#changed();
+    this.changed();
   }
 
   backToNew(): void {
@@ -324,7 +345,7 @@ export class Session extends EventTarget {
     this.#put(state);
     this.events = [];
     this.#beginTrace();
-    this.#changed();
+    this.changed();
   }
 
   #beginTrace(): void {
@@ -335,7 +356,7 @@ export class Session extends EventTarget {
     this.#state = state;
     this.#history = [];
     this.motion.load(state);
-    this.#changed();
+    this.changed();
   }
 
   /** Takes the motion's tooth and lets the brake come to rest. */
@@ -383,7 +404,7 @@ export class Session extends EventTarget {
     }
     this.sound.play();
     this.dispatchEvent(new Event('click'));
-    this.#changed();
+    this.changed();
   }
 
   #remember(): void {
@@ -431,7 +452,8 @@ export class Session extends EventTarget {
     if (this.frozen) this.frozen = false;
   }
 
-  #changed(): void {
+  /** Tells the page that what it shows has changed. */
+  changed(): void {
     this.dispatchEvent(new Event('change'));
   }
 }

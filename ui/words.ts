@@ -1,18 +1,4 @@
 /** Texts of the page, in one place. */
-export const stations = {
-  apply: {
-    name: 'Apply',
-    title: 'Apply',
-    short: 'Both toes get the same push. The turning drum does the rest.',
-  },
-  wear: {
-    name: 'Wear',
-    title: 'Wear',
-    short:
-      'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops in:',
-  },
-} as const;
-
 export const dust =
   'Brake dust is harmful to breathe, whatever the lining. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.';
 

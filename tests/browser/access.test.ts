@@ -32,7 +32,10 @@ it('Apply and Wear have no serious fault of access, light and dark', async () =>
   await page.locator('takeup-chart').waitFor();
   expect(await check()).toEqual([]);
   await page.getByRole('button', { name: /^View/ }).click();
-  await page.waitForTimeout(300);
+  await page.getByRole('button', { name: 'View: Board' }).waitFor();
+  expect(await check()).toEqual([]);
+  await page.getByRole('button', { name: 'Bench' }).click();
+  await page.getByRole('heading', { name: 'Bench' }).waitFor();
   expect(await check()).toEqual([]);
   await close();
   await browser.close();

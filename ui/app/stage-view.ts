@@ -7,6 +7,7 @@ import type { PixiStage } from '../stage/pixi-stage.ts';
 import { drawBrake, type StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
+import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
 import { brakeView, lensFor } from './layout.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
@@ -15,8 +16,13 @@ const HOME = { factor: 1, dx: 0, dy: 0 } as const;
 
 /** The stage: the brake painted by Pixi with its texts over it, zoom and pan. */
 export class StageView extends LitElement {
-  static override properties = { session: { attribute: false }, foot: { type: Number } };
+  static override properties = {
+    session: { attribute: false },
+    station: { attribute: false },
+    foot: { type: Number },
+  };
   declare session: Session;
+  declare station: Station;
   /** px kept free at the foot. */
   declare foot: number;
   #painter: PixiStage | null = null;
@@ -147,8 +153,16 @@ export class StageView extends LitElement {
       painter.setTheme(themes[session.theme]);
       this.#textsAt = 0;
     }
-    const input = this.#input(this.#shown(session.instant()));
-    const brake = drawBrake(input);
+    const input = this.#input(this.station.shown?.(session) ?? this.#shown(session.instant()));
+    const plain = drawBrake(input);
+    const extra = this.station.extra?.(session, input);
+    const brake = extra
+      ? {
+          ...plain,
+          shapes: [...plain.shapes, ...extra.shapes],
+          labels: [...plain.labels, ...extra.labels],
+        }
+      : plain;
     const lens = this.#lens();
     const drawings: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
     this.#drawings = drawings;

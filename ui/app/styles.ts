@@ -11,7 +11,7 @@ export const styles = css`
   .brand { display: flex; align-items: center; gap: 12px; padding: 0 26px 0 20px; font-weight: 800; font-stretch: 118%; font-size: 25px; letter-spacing: -0.01em; }
   .mark { width: 40px; height: 22px; color: var(--adj); }
   .tabs { display: flex; }
-  .tabs button { padding: 0 22px; border-left: 1px solid var(--rule); font-size: 18px; font-weight: 560; display: flex; align-items: center; gap: 9px; }
+  .tabs button { padding: 0 16px; white-space: nowrap; border-left: 1px solid var(--rule); font-size: 18px; font-weight: 560; display: flex; align-items: center; gap: 9px; }
   .tabs button:last-child { border-right: 1px solid var(--rule); }
   .tabs i { font-style: normal; font-size: 13px; font-weight: 650; color: var(--ink2); }
   .tabs .on { background: var(--ink); color: var(--sheet); font-weight: 700; }
@@ -70,7 +70,7 @@ export const styles = css`
   .show .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 0 -5px 0 var(--ink); }
   .show svg { width: 28px; height: 18px; flex: none; }
   .show .says { display: none; margin-left: auto; align-self: center; padding: 0 16px; font-size: 15px; color: var(--ink2); }
-  .strip { position: absolute; left: 0; right: 0; bottom: 0; height: 300px; border-top: 2px solid var(--ink); background: var(--panel); }
+  .strip { position: absolute; left: 0; right: 0; bottom: 0; border-top: 2px solid var(--ink); background: var(--panel); }
   .card { position: absolute; z-index: 1; background: var(--sheet); border: 2px solid var(--ink); padding: 6px 14px; font-size: 19px; font-weight: 560; color: var(--ink2); text-align: center; }
   .card b { display: block; font-size: 15px; font-weight: 560; }
   .card strong { font-size: 40px; line-height: 1.1; font-weight: 780; color: var(--adj); margin-right: 7px; }
@@ -87,7 +87,7 @@ export const styles = css`
     .top { height: 50px; }
     .brand { font-size: 21px; padding: 0 20px 0 14px; }
     .mark { width: 32px; height: 18px; }
-    .tabs button { padding: 0 15px; font-size: 16px; }
+    .tabs button { padding: 0 10px; font-size: 15px; gap: 6px; }
     .util button { padding: 0 14px; font-size: 14px; }
     .work { grid-template-columns: minmax(0, 1fr) 420px; }
     .side { gap: 10px; }
@@ -109,7 +109,7 @@ export const styles = css`
     .btn.tall { min-height: 48px; font-size: 17px; }
     .pick { min-height: 46px; font-size: 15px; }
     .note { font-size: 14.5px; padding: 7px 12px; }
-    .strip { height: 200px; bottom: 50px; }
+    .strip { bottom: 50px; }
     .show { left: 0; right: 0; bottom: 0; height: 48px; border-width: 2px 0 0; }
     .show button { flex: none; width: 58px; border-right: 1px solid var(--rule); border-left: 0; position: relative; }
     .show button span { position: absolute; bottom: calc(100% + 2px); left: 0; background: var(--ink); color: var(--sheet); padding: 4px 10px; font-size: 14px; opacity: 0; pointer-events: none; }
@@ -135,13 +135,11 @@ export const styles = css`
     :host { height: auto; min-height: 100%; }
     .top { height: 52px; position: sticky; top: 0; z-index: 3; }
     .brand { padding: 0 12px; font-size: 0; gap: 0; }
-    .tabs button { font-size: 17px; padding: 0 14px; }
-    .util button { padding: 0 12px; }
-    .util .view, .util .brake { display: none; }
-    .util button, .tabs button { white-space: nowrap; }
+    .brand span { display: none; }
+    .where { flex: 1; min-width: 0; border-left: 1px solid var(--rule); padding: 0 14px; font-size: 19px; font-weight: 700; }
+    .util button { white-space: nowrap; font-size: 17px; font-weight: 600; min-width: 84px; text-align: center; }
     .work { display: flex; flex-direction: column; padding: 0; gap: 0; }
     .stage { height: 410px; flex: none; border-width: 0 0 2px; }
-    .stage.long { height: 620px; }
     .side { overflow: visible; gap: 0; flex: 1; }
     .blk, .note { border-width: 0 0 2px; }
     .ctl { position: sticky; bottom: 0; order: 9; border-top: 2px solid var(--ink); border-bottom: 0; padding: 12px; z-index: 2; }
@@ -153,14 +151,8 @@ export const styles = css`
     .rd { order: 2; }
     .bf .v:not(.big):not(.mid) { font-size: 56px; }
     .c b, .check, .lab, .c .v small, .c .v em { font-size: 14px; }
-    .strip { height: 210px; bottom: 0; }
-    .show { position: static; flex-direction: column; height: auto; order: 6; border: 0; border-bottom: 2px solid var(--ink); }
-    .show button { width: 100%; height: 56px; border: 0; border-bottom: 1px solid var(--rule); justify-content: flex-start; padding: 0 16px; }
-    .show button span { position: static; opacity: 1; background: none; color: inherit; font-size: 17px; padding: 0; }
-    .show .says { display: none; }
-    .show .on { box-shadow: inset 5px 0 0 var(--ink); }
+    .strip { bottom: 0; }
     .steps { order: 5; }
-    .ctl > .three { display: none; }
     .ctl .lab { display: none; }
   }
   @media (prefers-reduced-motion: no-preference) {

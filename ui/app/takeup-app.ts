@@ -2,18 +2,28 @@ import { html, LitElement, nothing } from 'lit';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { brakes } from '../scenes.ts';
-import { type LayerName, PRESS_BAR, Session, type Station } from '../session.ts';
+import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
-import { applyControls, applySide, stepRow } from '../stations/apply.ts';
-import { wearControls, wearSide } from '../stations/wear.ts';
+import { stationOf, stations } from '../stations/index.ts';
+import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
-import { stations } from '../words.ts';
-import type { Find } from './cells.ts';
 import { icons, mark } from './icons.ts';
+import './bench-sheet.ts';
+import type { BenchSheet } from './bench-sheet.ts';
+import { layerNames } from './layer-names.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
-import '../plot/chart-strip.ts';
 import { styles } from './styles.ts';
+
+/** Height of the layers' row in the stage's foot, px. */
+const LAYER_ROW = { wide: 60, middle: 50 } as const;
+
+const pageSize = (): PageSize =>
+  matchMedia('(max-width: 700px)').matches
+    ? 'narrow'
+    : matchMedia('(max-width: 1500px)').matches
+      ? 'middle'
+      : 'wide';
 
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
@@ -23,6 +33,8 @@ export class TakeupApp extends LitElement {
   static override styles = styles;
   session: Session;
   #scene = 0;
+  /** Changes of the session so far. */
+  #rev = 0;
   #instant: Instant;
   #readAt = 0;
   #before = 0;
@@ -45,8 +57,22 @@ export class TakeupApp extends LitElement {
     );
     session.addEventListener('change', () => {
       this.#readAt = 0;
+      this.#rev += 1;
     });
+    session.show(stations[0]);
     return session;
+  }
+
+  #station(): Station {
+    return stationOf(this.session.station);
+  }
+
+  #show(station: Station): void {
+    const before = this.#station();
+    if (before === station) return;
+    before.leave?.(this.session);
+    this.session.show(station);
+    station.enter?.(this.session);
   }
 
   /** Puts another brake on the bench, new, with the looks and the station kept. */
@@ -56,8 +82,8 @@ export class TakeupApp extends LitElement {
     this.session = this.#open(scene);
     this.session.look(before.theme);
     this.session.sound.on = before.sound.on;
-    this.session.show(before.station);
-    this.#instant = this.session.instant();
+    this.#show(stationOf(before.station));
+    this.#instant = this.#seen();
     this.requestUpdate();
   }
 
@@ -85,27 +111,33 @@ export class TakeupApp extends LitElement {
     this.renderRoot.querySelector<StageView>('takeup-stage')?.draw(now);
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
-      this.#instant = this.session.instant();
-      this.#agreement = this.session.agreement(this.#instant);
+      this.#instant = this.#seen();
+      this.#agreement = this.session.agreement(this.session.instant());
       this.requestUpdate();
     }
     this.#frame = requestAnimationFrame(this.#tick);
   };
+
+  /** The moment on the stage: the station's own, or that of the moving brake. */
+  #seen(): Instant {
+    return this.#station().shown?.(this.session) ?? this.session.instant();
+  }
 
   /** Keys of the whole page; a focused control keeps its own. */
   #key = (e: KeyboardEvent): void => {
     if (e.ctrlKey || e.metaKey || e.altKey) return;
     const target = e.composedPath()[0] as HTMLElement;
     const inField = target.closest('select, input, textarea') !== null;
-    if (inField) return;
+    // An open sheet keeps its keys.
+    if (inField || target.closest('dialog')) return;
     const { session } = this;
+    const called = stations.find((s) => s.key === e.key);
     if (e.key === ' ') {
       // Space is the pedal, save on a button, where it presses the button.
       if (target.closest('button')) return;
-      if (!this.#spaceHeld && session.station === 'apply') session.pressTo(PRESS_BAR);
+      if (!this.#spaceHeld && this.#station().pedal) session.pressTo(PRESS_BAR);
       this.#spaceHeld = true;
-    } else if (e.key === '1') session.show('apply');
-    else if (e.key === '2') session.show('wear');
+    } else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
     else if (e.key === '+' || e.key === '=') this.#stage()?.zoom(1.25);
@@ -132,6 +164,10 @@ export class TakeupApp extends LitElement {
     return this.renderRoot.querySelector<StageView>('takeup-stage');
   }
 
+  #sheet(): BenchSheet | null {
+    return this.renderRoot.querySelector<BenchSheet>('takeup-bench-sheet');
+  }
+
   protected override updated(): void {
     const { theme } = this.session;
     if (theme === this.#dressed) return;
@@ -139,31 +175,36 @@ export class TakeupApp extends LitElement {
     this.#colours.replaceSync(themeCss(themes[theme], ':host'));
   }
 
-  #top() {
+  #top(size: PageSize) {
     const { session } = this;
-    const tab = (s: Station, i: number) =>
-      html`<button class=${session.station === s ? 'on' : ''} aria-current=${session.station === s ? 'page' : nothing} @click=${() => session.show(s)}><i>${i}</i>${stations[s].name}</button>`;
-    return html`<header class="top"><div class="brand">${mark}Takeup</div>
-      <nav class="tabs" aria-label="Stations">${tab('apply', 1)}${tab('wear', 2)}</nav>
+    const open = this.#station();
+    const tab = (s: Station) =>
+      html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${s.name}</button>`;
+    return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
+      ${
+        size === 'narrow'
+          ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} ?selected=${open === s}>${s.name}</option>`)}</select>`
+          : html`<nav class="tabs" aria-label="Stations">${stations.map(tab)}</nav>`
+      }
       <div class="util">
-        <label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>
-        <button class="view" aria-pressed=${session.bending} title="What shoes of steel that bend would do, beside the rigid ones; new linings only" @click=${() => session.toggleBending()}>Shoes: ${session.bending ? 'rigid, bending beside' : 'rigid'}</button>
-        <button class="view" @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>
-        <button aria-pressed=${session.sound.on} @click=${() => session.toggleSound()}>Sound ${session.sound.on ? 'on' : 'off'}</button>
-      </div></header>`;
+        ${
+          size === 'wide'
+            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>`
+            : nothing
+        }
+        ${
+          size === 'narrow'
+            ? nothing
+            : html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>`
+        }
+        <button @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
+      </div></header>
+      <takeup-bench-sheet .session=${session} .brake=${this.#scene} .size=${size} .rev=${this.#rev} @choose=${(e: CustomEvent<number>) => this.#choose(e.detail)}></takeup-bench-sheet>`;
   }
 
   #layers() {
     const { session } = this;
-    const all: readonly [LayerName, string][] = [
-      ['fan', `Gap fan ×${session.magnification}`],
-      ['comb', 'Pressure comb'],
-      ['forces', 'Forces'],
-      ['names', 'Names'],
-      ['ghost', 'Rest ghost ×8'],
-      ['heat', 'Heat'],
-      ['loupe', 'Loupe'],
-    ];
+    const all = layerNames(session);
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
     return html`<div class="show" role="group" aria-label="Show">${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
       <div class="says">On: ${on.join(', ') || 'nothing'}</div></div>`;
@@ -183,38 +224,42 @@ export class TakeupApp extends LitElement {
     const at = stage?.cardAt;
     if (!stage || !at) return '';
     const box = stage.getBoundingClientRect();
-    if (box.width < 600) return `right:10px;top:${(box.height - this.#foot() - 96).toFixed(0)}px`;
+    if (box.width < 600)
+      return `right:10px;top:${(box.height - this.#foot(pageSize()) - 96).toFixed(0)}px`;
     return `left:${(at[0] + 14).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
   }
 
-  #foot(): number {
-    const narrow = matchMedia('(max-width: 700px)').matches;
-    const middle = matchMedia('(max-width: 1500px)').matches;
-    if (this.session.station === 'wear') return narrow ? 210 : middle ? 250 : 300;
-    return narrow ? 0 : middle ? 50 : 60;
+  /** px that the strip and the layers' row take from the stage's foot. */
+  #foot(size: PageSize): number {
+    const strip = this.#station().foot?.height[size] ?? 0;
+    if (size === 'narrow') return strip;
+    return size === 'wide' ? strip || LAYER_ROW.wide : strip + LAYER_ROW.middle;
   }
 
   override render() {
     const { session } = this;
-    const instant = this.#instant;
-    const list = session.readings(instant);
-    const find: Find = (key) => readingOf(list, key);
-    const apply = session.station === 'apply';
-    const wide = matchMedia('(min-width: 1501px)').matches;
-    const narrow = matchMedia('(max-width: 700px)').matches;
-    return html`${this.#top()}
-      <main class="work">
-        <section class="stage ${apply ? '' : 'long'}" aria-label="Brake drawing">
-          <takeup-stage .session=${session} .foot=${this.#foot()}></takeup-stage>
+    const size = pageSize();
+    const station = this.#station();
+    const list = session.readings(this.#instant);
+    const page: PageView = {
+      session,
+      instant: this.#instant,
+      find: (key) => readingOf(list, key),
+      size,
+    };
+    const strip = station.foot;
+    return html`${this.#top(size)}
+      <main class="work" data-station=${station.id}>
+        <section class="stage" aria-label="Brake drawing" .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
+          <takeup-stage .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
-          ${!narrow && (apply || !wide) ? this.#layers() : nothing}
-          ${apply ? nothing : html`<div class="strip"><takeup-chart .session=${session} .rows=${session.trace.length + session.events.length} .theme=${session.theme}></takeup-chart></div>`}
+          ${station.over?.(page) ?? nothing}
+          ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}
+          ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
-          ${apply ? applySide(session, find, instant) : wearSide(session, find, instant)}
-          ${narrow ? this.#layers() : nothing}
-          ${narrow && apply ? html`<section class="blk steps">${stepRow(session)}</section>` : nothing}
-          ${apply ? applyControls(session, session.pressure * 10) : wearControls(session)}
+          ${station.side(page)}
+          ${station.controls(page)}
         </aside>
       </main>
       <div class="hidden" role="status">${session.events.at(-1)?.text ?? ''}</div>

@@ -1,10 +1,11 @@
-import { html, type TemplateResult } from 'lit';
-import { type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
+import { html, nothing, type TemplateResult } from 'lit';
+import { BAR, type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
 import { cell, type Find, factorCell } from '../app/cells.ts';
 import { icons } from '../app/icons.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { applyHint } from '../words.ts';
+import type { PageView, Station } from './station.ts';
 
 /** Apply: press, watch both shoes move and the leading one do more work. */
 
@@ -25,7 +26,7 @@ function heading(find: Find, i: Instant): TemplateResult {
   return html`<p>Both toes get the same ${number(push, 0)} N. The turning drum does the rest: the leading lining carries <b class="lead">${number(times, 1)} times</b> the pressure of the trailing one.</p>`;
 }
 
-export function applySide(session: Session, find: Find, i: Instant): TemplateResult {
+function side({ session, find, instant: i, size }: PageView): TemplateResult {
   const roles = {
     front: roleOf('front', i.turning) === 'leading' ? 'lead' : 'trail',
     rear: roleOf('rear', i.turning) === 'leading' ? 'lead' : 'trail',
@@ -50,7 +51,8 @@ export function applySide(session: Session, find: Find, i: Instant): TemplateRes
       ${cell(find('liningRear'), { label: 'Lining left, rear', square: roles.rear, beside: share('liningShareRear'), floor: true })}
       ${cell(find('strutForce'))}${cell(find('tooth'))}
     </section>
-    <section class="blk try"><b>Try</b> ${hint}</section>`;
+    <section class="blk try"><b>Try</b> ${hint}</section>
+    ${size === 'narrow' ? html`<section class="blk steps">${stepRow(session)}</section>` : nothing}`;
 }
 
 const turns: readonly [Turning, string][] = [
@@ -60,7 +62,7 @@ const turns: readonly [Turning, string][] = [
 ];
 
 /** Slow motion, one step of the engine forward or back. */
-export function stepRow(session: Session): TemplateResult {
+function stepRow(session: Session): TemplateResult {
   return html`<div class="row three">
       <button class="btn ${session.slow ? 'p' : ''}" aria-pressed=${session.slow} @click=${() => session.toggleSlow()}>Slow ×¼</button>
       <button class="btn" @click=${() => session.oneStep()}>One step</button>
@@ -72,11 +74,22 @@ export function stepRow(session: Session): TemplateResult {
     </div>`;
 }
 
-export function applyControls(session: Session, bar: number): TemplateResult {
+function controls({ session, size }: PageView): TemplateResult {
+  const bar = session.pressure / BAR;
   return html`<section class="blk ctl" aria-label="Controls">
     <div><div class="lab" id="drum">Drum</div>
       <div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[name]}${name}</button>`)}</div></div>
-    ${stepRow(session)}
+    ${size === 'narrow' ? nothing : stepRow(session)}
     <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
   </section>`;
 }
+
+export const apply: Station = {
+  id: 'apply',
+  name: 'Apply',
+  key: '1',
+  layers: { fan: false, comb: true, forces: true, loupe: false },
+  pedal: true,
+  side,
+  controls,
+};

@@ -1,14 +1,16 @@
 import { html, type TemplateResult } from 'lit';
-import { type Instant, KM, roleOf } from '../../sim/index.ts';
-import { cell, type Find } from '../app/cells.ts';
+import { KM, roleOf } from '../../sim/index.ts';
+import { cell } from '../app/cells.ts';
 import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
-import type { Session, WearStep } from '../session.ts';
+import '../plot/chart-strip.ts';
+import type { WearStep } from '../session.ts';
 import { dust } from '../words.ts';
+import type { PageView, Station } from './station.ts';
 
 /** Wear: wear the linings on and watch the adjuster click to the next tooth. */
 
-export function wearSide(session: Session, find: Find, i: Instant): TemplateResult {
+function side({ session, find, instant: i }: PageView): TemplateResult {
   const last = session.events.findLast((e) => e.kind === 'click');
   const since = session.state.distance - (last?.distance ?? 0);
   const role = (side: 'front' | 'rear') =>
@@ -36,7 +38,7 @@ const steps: readonly [WearStep, string][] = [
   ['click', 'to next click'],
 ];
 
-export function wearControls(session: Session): TemplateResult {
+function controls({ session }: PageView): TemplateResult {
   return html`<section class="blk ctl" aria-label="Controls">
     <div><div class="lab" id="by">Wear on by</div>
       <div class="seg" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${session.wearStep === s} class=${session.wearStep === s ? 'on' : ''} @click=${() => session.chooseWearStep(s)}>${name}</button>`)}</div></div>
@@ -60,3 +62,17 @@ export function wearControls(session: Session): TemplateResult {
     </div>
   </section>`;
 }
+
+export const wear: Station = {
+  id: 'wear',
+  name: 'Wear',
+  key: '2',
+  layers: { fan: true, comb: false, forces: false, loupe: true },
+  side,
+  controls,
+  foot: {
+    height: { wide: 300, middle: 200, narrow: 210 },
+    strip: ({ session }) =>
+      html`<takeup-chart .session=${session} .rows=${session.trace.length + session.events.length} .theme=${session.theme}></takeup-chart>`,
+  },
+};

@@ -1,0 +1,66 @@
+import type { TemplateResult } from 'lit';
+import type { Instant } from '../../sim/index.ts';
+import type { Find } from '../app/cells.ts';
+import type { LayerName, Session } from '../session.ts';
+import type { StageInput } from '../stage/scene.ts';
+import type { Label, Shape } from '../stage/shapes.ts';
+
+/** Which of the three layouts the page has: a wall or desk, a laptop, a phone. */
+export type PageSize = 'wide' | 'middle' | 'narrow';
+
+/** What a station may read when it draws its part of the page. */
+export interface PageView {
+  readonly session: Session;
+  /** The moment that the stage shows. */
+  readonly instant: Instant;
+  /** A reading of that moment by its key. */
+  readonly find: Find;
+  readonly size: PageSize;
+}
+
+/** One of the page's stations: what stands beside, under and over the stage while it is open. */
+export interface Station {
+  readonly id: string;
+  /** On its tab. */
+  readonly name: string;
+  /** Key that opens it. */
+  readonly key: string;
+  /** Layers switched when it opens; those not named stay as they are. */
+  readonly layers: Readonly<Partial<Record<LayerName, boolean>>>;
+  /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
+  readonly pedal?: boolean;
+  /** Blocks beside the stage, from the top. */
+  side(page: PageView): TemplateResult;
+  /** Bottom right, always in reach; on the phone in the thumb's. */
+  controls(page: PageView): TemplateResult;
+  /** A strip in the stage's foot in place of the layers' row: its heights in px, and what is in it. */
+  readonly foot?: {
+    readonly height: Readonly<Record<PageSize, number>>;
+    strip(page: PageView): TemplateResult;
+  };
+  /** Laid over the stage. */
+  over?(page: PageView): TemplateResult;
+  /** The moment that the stage shows, where it is not the moving brake's. */
+  shown?(session: Session): Instant | null;
+  /** Shapes and labels drawn on the brake, over its own layers. */
+  extra?(
+    session: Session,
+    input: StageInput,
+  ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] };
+  /** When it opens, and when another does. */
+  enter?(session: Session): void;
+  leave?(session: Session): void;
+}
+
+const desks = new WeakMap<Session, Map<unknown, object>>();
+
+/** A station's own state for a session: made when first asked for, gone with the session. */
+export function deskOf<D extends object>(Desk: new (session: Session) => D, session: Session): D {
+  const all = desks.get(session) ?? new Map<unknown, object>();
+  desks.set(session, all);
+  const found = all.get(Desk) as D | undefined;
+  if (found) return found;
+  const made = new Desk(session);
+  all.set(Desk, made);
+  return made;
+}
