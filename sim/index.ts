@@ -8,18 +8,36 @@ export { type Press, type Solved, solveBalance } from './balance/press.ts';
 export { teethPassed } from './balance/ratchet.ts';
 export { createRig, type Rig, type RigOptions } from './balance/rig.ts';
 export {
+  type Descent,
+  type Duty,
+  dutyOf,
+  type Parkings,
+  type PlainDuty,
+  type Stops,
+  withReverse,
+} from './brake/duty.ts';
+export {
+  type AdjusterOptions,
+  HOT_LOCK,
+  STAR_WHEEL,
+  toothAcross,
+  WEDGE_SLOPE,
+  WEDGE_STEP,
+  withAdjuster,
+} from './brake/kinds.ts';
+export {
   type BrakeState,
   type Condition,
   ELEMENTS,
   freshState,
   SOUND,
-  type Surface,
   startState,
   strutLength,
 } from './brake/state.ts';
-export { surfaceFactor, surfaceSource } from './brake/surface.ts';
+export { type Surface, surfaceFactor, surfaceSource } from './brake/surface.ts';
 export type {
   Adjuster,
+  AdjusterKind,
   Brake,
   Drum,
   Lining,
@@ -46,6 +64,21 @@ export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
 export type { Finding } from './scene/findings.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
+export {
+  BAND,
+  type Forecast,
+  type ForecastLine,
+  forecast,
+  type Measured,
+} from './study/forecast.ts';
+export type {
+  Life,
+  LifeEnd,
+  LifeEvent,
+  LifeEventKind,
+  LifeOptions,
+  LifeRow,
+} from './study/life-types.ts';
 export { parkedReadings } from './study/parked-readings.ts';
 export {
   cableFor,
@@ -59,6 +92,17 @@ export {
 export { aroundTurn, boreDiameter, type TurnPoint } from './study/turn.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';
+export {
+  AIR,
+  cooled,
+  coolingAt,
+  descended,
+  descentForce,
+  stopEnergyOf,
+  stopRise,
+  warmed,
+} from './wear/heat.ts';
+export { type PullResult, parkingPull } from './wear/parking-pull.ts';
 export {
   standingState,
   type TracePoint,

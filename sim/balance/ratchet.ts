@@ -1,22 +1,41 @@
 import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
-import type { Brake } from '../brake/types.ts';
+import type { Adjuster, Brake } from '../brake/types.ts';
 
 /**
  * The ratchet law. While the seats are closer than strut + lost motion nothing happens; beyond it
  * the slot's edge pulls the lever up its tooth, and a whole tooth further it drops into the next.
  *
+ * A weak spring pulls the lever in only when the tooth is passed by more, in proportion to what the
+ * spring lacks, and a broken one never (from memory). Fitted on the wrong side, a passed step does
+ * nothing or winds the strut back, one step an application.
+ *
  * @param separation greatest distance of the strut seats in this application, mm
- * @returns how many teeth drop in
+ * @param taken steps that this application has taken already, without regard to their sense
+ * @param by what moved the seats: some adjusters step on the parking pull alone
+ * @returns how many teeth drop in; negative when it winds back
  */
-export function teethPassed(brake: Brake, state: BrakeState, separation: number): number {
+export function teethPassed(
+  brake: Brake,
+  state: BrakeState,
+  separation: number,
+  taken = 0,
+  by: Adjuster['drivenBy'] = 'application',
+): number {
   const { adjuster } = brake;
-  if (state.temperature > adjuster.hotLock || state.condition.adjusterSeized) return 0;
+  const { condition, tooth } = state;
+  if (by !== adjuster.drivenBy || state.temperature > adjuster.hotLock) return 0;
+  if (condition.adjusterSeized || condition.leverSpring <= 0) return 0;
+  const back = condition.adjusterStep < 0;
+  if (condition.adjusterStep === 0 || (back && (taken > 0 || tooth === 0))) return 0;
+  const most = adjuster.perApplication - taken;
   let passed = 0;
-  while (passed < adjuster.perApplication && state.tooth + passed < adjuster.teeth) {
-    const here = strutLength(brake, state.tooth + passed);
-    const step = strutLength(brake, state.tooth + passed + 1) - here;
-    if (separation < here + adjuster.lostMotion + step) break;
+  while (passed < most && tooth + passed < adjuster.teeth) {
+    const here = strutLength(brake, tooth + passed);
+    const step = strutLength(brake, tooth + passed + 1) - here;
+    const late = (1 - condition.leverSpring) * step;
+    if (separation < here + adjuster.lostMotion + step + late) break;
+    if (back) return -1;
     passed++;
   }
   return passed;

@@ -1,10 +1,8 @@
+import type { Surface } from './surface.ts';
 import type { Brake, Side } from './types.ts';
 
 /** Number of lining elements along an arc. 48 stays within 0.02 % of a fine mesh. */
 export const ELEMENTS = 48;
-
-/** Surface of a lining; factors on its cold friction in brake/surface.ts. */
-export type Surface = 'dry' | 'damp' | 'wet' | 'glazed' | 'greasy';
 
 /** What is out of order; a sound brake has none of it. */
 export interface Condition {
@@ -22,6 +20,12 @@ export interface Condition {
   /** Grooved plate pad: force at which a shoe's edge breaks out of its groove, N. */
   readonly groove: number;
   readonly adjusterSeized: boolean;
+  /** Load at the strut above which worn teeth let one go, N; null when they hold any. */
+  readonly teethHold: number | null;
+  /** Strength of the spring that pulls the lever into its next tooth: 1 sound, 0 broken. */
+  readonly leverSpring: number;
+  /** What one passed tooth does: 1 steps out, 0 nothing, -1 winds back (fitted on the wrong side). */
+  readonly adjusterStep: 1 | 0 | -1;
 }
 
 export const SOUND: Condition = {
@@ -33,6 +37,9 @@ export const SOUND: Condition = {
   oval: 0,
   groove: 0,
   adjusterSeized: false,
+  teethHold: null,
+  leverSpring: 1,
+  adjusterStep: 1,
 };
 
 /**

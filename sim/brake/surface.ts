@@ -1,4 +1,5 @@
-import type { Surface } from './state.ts';
+/** Surface of a lining. */
+export type Surface = 'dry' | 'damp' | 'wet' | 'glazed' | 'greasy';
 
 /**
  * Factors on the friction of a dry lining. Common practice without a published table: damp rust bloom

@@ -1,3 +1,5 @@
+import type { Duty, PlainDuty } from './duty.ts';
+
 /**
  * What is built: constant, deeply readonly, in inside units (mm, tonne, s, N, MPa, rad).
  *
@@ -58,6 +60,8 @@ export interface Lining {
   readonly modulus: number;
   readonly friction: number;
   readonly wearRate: number;
+  /** Rivet heads over the table, mm: a lining worn down to them bears on rivets; 0 when bonded. */
+  readonly rivetHeight: number;
 }
 
 export interface HoldDown {
@@ -136,6 +140,8 @@ export interface Adjuster {
   readonly climbForce: number;
   /** Temperature above which a bimetal holds the lever, °C; Infinity without a hot lock. */
   readonly hotLock: number;
+  /** What it steps on: the pedal's application, or only a pull of the parking lever. */
+  readonly drivenBy: 'application' | 'parking pull';
   /** Toothed lever as drawn and as the growth is derived from: see brake/adjuster.ts. */
   readonly lever: ToothedLever | null;
 }
@@ -184,15 +190,10 @@ export interface Vehicle {
   readonly brakes: number;
   /** Share of the braking on these wheels, 0..1. */
   readonly share: number;
-}
-
-export interface Duty {
-  readonly name: string;
-  /** MPa */
-  readonly pressure: number;
-  readonly stopsPerKm: number;
-  /** mm/s */
-  readonly speed: number;
+  /** Rolling resistance over weight. */
+  readonly rolling: number;
+  /** Drag of the air over speed squared, N/(mm/s)². */
+  readonly air: number;
 }
 
 /** A factor against temperature: rows (°C, factor), rising; straight lines between, flat outside. */
@@ -248,7 +249,10 @@ export interface Brake {
   readonly parkingLever: ParkingLever;
   readonly hydraulics: Hydraulics;
   readonly vehicle: Vehicle;
-  readonly duty: Duty;
+  /** What its standing states are worn on by. */
+  readonly duty: PlainDuty;
+  /** Duties to choose from: the plain one written out, then the scene's own. */
+  readonly duties: readonly Duty[];
   readonly frictionTable: Table;
   readonly wearTable: Table;
   readonly look: Look;

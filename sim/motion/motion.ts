@@ -252,10 +252,10 @@ export class Motion {
   #ratchet(): number {
     const { brake } = this.rig;
     if (this.#joint.solution.strutOn) this.#clickedThisPress = 0;
-    const left = brake.adjuster.perApplication - this.#clickedThisPress;
-    const passed = Math.min(left, teethPassed(brake, this.state, workOf(this.rig).separation));
-    if (passed <= 0) return 0;
-    this.#clickedThisPress += passed;
+    const { separation } = workOf(this.rig);
+    const passed = teethPassed(brake, this.state, separation, this.#clickedThisPress);
+    if (passed === 0) return 0;
+    this.#clickedThisPress += Math.abs(passed);
     const before = this.#dressed.toeRest;
     this.#dressed = dress(this.rig, { ...this.state, tooth: this.tooth + passed });
     for (const [shoe, i] of [

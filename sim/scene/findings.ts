@@ -1,3 +1,4 @@
+import { impossibleDuties } from './duty.ts';
 import type { Scene } from './schema.ts';
 
 /** One thing wrong with a scene: where, what was found, what is allowed. */
@@ -256,5 +257,6 @@ export function impossible(scene: Scene): Finding[] {
       );
     }
   });
+  impossibleDuties(scene.duties, scene.duty.name, (f) => out.push(f));
   return out;
 }

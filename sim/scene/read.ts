@@ -1,8 +1,10 @@
 import * as v from 'valibot';
 import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
+import { dutyOf } from '../brake/duty.ts';
 import type { Anchor, Brake, Point, Shoe, Side } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
 import { BAR, DEG, JOULE, KG, KG_MM2, KM, KMH, PI } from '../units/units.ts';
+import { toDuty } from './duty.ts';
 import { type Finding, impossible } from './findings.ts';
 import { type Scene, sceneSchema } from './schema.ts';
 
@@ -119,6 +121,12 @@ function toBrake(scene: Scene): Brake {
   const { drum, adjuster: adj, cylinder } = scene;
   const area = (PI / 4) * cylinder.bore * cylinder.bore;
   const lever = adj.lever;
+  const plain = {
+    name: scene.duty.name,
+    pressure: scene.duty.pressure * BAR,
+    stopsPerKm: scene.duty.stopsPerKm,
+    speed: scene.duty.speed * KMH,
+  };
   return freeze<Brake>({
     name: scene.name,
     title: scene.title,
@@ -165,6 +173,7 @@ function toBrake(scene: Scene): Brake {
       perApplication: adj.perApplication,
       climbForce: adj.climbForce,
       hotLock: adj.hotLock ?? Number.POSITIVE_INFINITY,
+      drivenBy: adj.drivenBy,
       lever: lever
         ? {
             pin: lever.pin,
@@ -191,13 +200,14 @@ function toBrake(scene: Scene): Brake {
       stiffness: scene.parkingLever.stiffness,
     },
     hydraulics: scene.hydraulics,
-    vehicle: { ...scene.vehicle, mass: scene.vehicle.mass * KG },
-    duty: {
-      name: scene.duty.name,
-      pressure: scene.duty.pressure * BAR,
-      stopsPerKm: scene.duty.stopsPerKm,
-      speed: scene.duty.speed * KMH,
+    vehicle: {
+      ...scene.vehicle,
+      mass: scene.vehicle.mass * KG,
+      // N/(m/s)² to N/(mm/s)²
+      air: scene.vehicle.air * 1e-6,
     },
+    duty: plain,
+    duties: [dutyOf(plain), ...scene.duties.map(toDuty)],
     frictionTable: scene.frictionAgainstTemperature,
     wearTable: scene.wearAgainstTemperature,
     look: {

@@ -1,41 +1,12 @@
 import * as v from 'valibot';
+import { dutyPart } from './duty.ts';
+import { count, num, point, size, words } from './parts.ts';
 
 /**
  * The scene file: JSON, own format, version 1. One fixed unit for each key, told here in its
  * description; the JSON Schema for editors is written out from this same source. Every object is
  * strict: an unknown key is a finding.
  */
-const num = (about: string, min = -1e9, max = 1e9) =>
-  v.pipe(
-    v.number('a number'),
-    v.finite('a finite number'),
-    v.minValue(min, `at least ${min}`),
-    v.maxValue(max, `at most ${max}`),
-    v.description(about),
-  );
-const size = (about: string, max = 1000) =>
-  v.pipe(
-    v.number('a number'),
-    v.finite('a finite number'),
-    v.gtValue(0, 'more than 0'),
-    v.maxValue(max, `at most ${max}`),
-    v.description(about),
-  );
-const count = (about: string, min: number, max: number) =>
-  v.pipe(
-    v.number('a number'),
-    v.integer('a whole number'),
-    v.minValue(min, `at least ${min}`),
-    v.maxValue(max, `at most ${max}`),
-    v.description(about),
-  );
-const words = (about: string) =>
-  v.pipe(v.string('text'), v.nonEmpty('text that is not empty'), v.description(about));
-const point = (about: string) =>
-  v.pipe(
-    v.strictTuple([num('x, mm', -1000, 1000), num('y, mm', -1000, 1000)]),
-    v.description(about),
-  );
 const table = (about: string) =>
   v.pipe(
     v.array(v.strictTuple([num('°C', -60, 1500), num('factor', 0, 100)]), 'a list of [°C, factor]'),
@@ -66,6 +37,7 @@ const lining = v.strictObject({
   modulus: size('Compressive modulus, MPa', 1e5),
   friction: num('Friction on the drum, cold', 0, 1.5),
   wearRate: num('Archard coefficient, mm²/N', 0, 1e-3),
+  rivetHeight: v.optional(num('Rivet heads over the table, mm; 0 when bonded', 0, 20), 0),
 });
 
 const shoe = v.strictObject({
@@ -148,6 +120,10 @@ export const sceneSchema = v.strictObject({
     perApplication: v.optional(count('Most steps in one application', 1, 2000), 1),
     climbForce: v.optional(num('Force at the strut while a tooth is climbed, N', 0, 500), 0),
     hotLock: v.optional(num('Temperature above which the lever is held, °C', -50, 1000)),
+    drivenBy: v.optional(
+      v.picklist(['application', 'parking pull'], 'application or parking pull'),
+      'application',
+    ),
     lever: v.optional(
       v.strictObject({
         pin: point('Lever pin in the zero position, mm'),
@@ -185,6 +161,8 @@ export const sceneSchema = v.strictObject({
     tyreRadius: size('mm', 2000),
     brakes: count('Number of such brakes', 1, 12),
     share: num('Share of the braking on these wheels', 0, 1),
+    rolling: v.optional(num('Rolling resistance over weight', 0, 0.2), 0.015),
+    air: v.optional(num('Drag of the air over speed squared, N/(m/s)²', 0, 10), 0.54),
   }),
   duty: v.strictObject({
     name: words('Name'),
@@ -192,6 +170,7 @@ export const sceneSchema = v.strictObject({
     stopsPerKm: size('1/km', 100),
     speed: size('km/h', 300),
   }),
+  duties: v.optional(v.array(dutyPart, 'a list of duties'), []),
   frictionAgainstTemperature: table('Factor on friction'),
   wearAgainstTemperature: table('Factor on wear'),
   look: v.strictObject({

@@ -20,7 +20,7 @@ export function application(
   const solved = solveBalance(rig, state, press, guess);
   const clicked = teethPassed(rig.brake, state, solved.work.separation);
   return {
-    state: clicked > 0 ? { ...state, tooth: state.tooth + clicked } : state,
+    state: clicked !== 0 ? { ...state, tooth: state.tooth + clicked } : state,
     clicked,
     solved,
   };

@@ -1,0 +1,92 @@
+import type { Surface } from './surface.ts';
+
+/**
+ * What is asked of a brake while it is driven: plain data, in inside units (mm, s, N, MPa). A life is
+ * one duty driven until a distance or a limit.
+ */
+export interface Stops {
+  readonly name: string;
+  /** Speed the vehicle is stopped from, mm/s. */
+  readonly speed: number;
+  /** Line pressure of the stop, MPa; NaN when the deceleration is given. */
+  readonly pressure: number;
+  /** Deceleration of the vehicle, mm/s²; NaN when the pressure is given. */
+  readonly deceleration: number;
+  readonly perKm: number;
+  /** Share of these stops in reverse, 0..1: leading and trailing swap. */
+  readonly reverse: number;
+}
+
+/** A hill driven down with the brakes holding the speed; one stop at its foot. */
+export interface Descent {
+  readonly name: string;
+  /** Rise over level distance. */
+  readonly slope: number;
+  /** mm along the road. */
+  readonly length: number;
+  /** mm/s */
+  readonly speed: number;
+  readonly perKm: number;
+}
+
+/** Leaving the vehicle: the cable is pulled, and the drum cools to the air's temperature. */
+export interface Parkings {
+  /** Pull of each cable, N. */
+  readonly cable: number;
+  readonly perKm: number;
+  /** What somebody keeps tightening the cable by, mm at the hook for each km driven; 0: nobody does. */
+  readonly tightened: number;
+}
+
+export interface Duty {
+  readonly name: string;
+  readonly about: string;
+  /** Whether the drum's temperature is followed; else it stays as it is and every stop finds it so. */
+  readonly heat: boolean;
+  /** Mass that is stopped, tonne; the vehicle's own when NaN. */
+  readonly mass: number;
+  readonly stops: readonly Stops[];
+  readonly descents: readonly Descent[];
+  readonly parking: Parkings | null;
+  /** Shares of the stops met with another surface than the brake's own; what is left is as it is. */
+  readonly weather: readonly { readonly surface: Surface; readonly share: number }[];
+}
+
+/** The short form: every stop alike, forward. The standing states of a scene are made by it. */
+export interface PlainDuty {
+  readonly name: string;
+  /** MPa */
+  readonly pressure: number;
+  readonly stopsPerKm: number;
+  /** mm/s */
+  readonly speed: number;
+}
+
+/** A plain duty written out: all stops alike, forward, dry, the drum as cool as it stands. */
+export function dutyOf(plain: PlainDuty): Duty {
+  return {
+    name: plain.name,
+    about: 'All stops alike, forward, the drum cool at each.',
+    heat: false,
+    mass: Number.NaN,
+    stops: [
+      {
+        name: 'stop',
+        speed: plain.speed,
+        pressure: plain.pressure,
+        deceleration: Number.NaN,
+        perKm: plain.stopsPerKm,
+        reverse: 0,
+      },
+    ],
+    descents: [],
+    parking: null,
+    weather: [],
+  };
+}
+
+/** The same duty with another share of every kind of stop in reverse, 0..1. */
+export const withReverse = (duty: Duty, reverse: number): Duty => ({
+  ...duty,
+  stops: duty.stops.map((s) => ({ ...s, reverse })),
+});

@@ -1,0 +1,106 @@
+import type { Brake, Side } from '../brake/types.ts';
+import { KM } from '../units/units.ts';
+
+/**
+ * From what was measured to the distance left. A plain rule of three: what was lost over the distance
+ * goes on being lost alike. The rate is known within a factor of two, so every forecast carries a band
+ * from half to twice, and says what it rests on.
+ */
+export interface Measured {
+  /** Driven with these linings and since the drum had its first diameter, mm. */
+  readonly distance: number;
+  /** Thinnest lining now, mm; what was not measured is left out. */
+  readonly lining?: Partial<Readonly<Record<Side, number>>>;
+  /** Thickness they had when fitted, mm; new when left out. */
+  readonly liningFitted?: number;
+  /** Largest inner diameter of the drum now, mm, and when the linings were fitted. */
+  readonly drum?: number;
+  readonly drumFitted?: number;
+  /** Teeth the adjuster has taken since the linings were fitted. */
+  readonly teeth?: number;
+}
+
+/** The rate may be half or twice what was seen (common practice; wear rates spread that much). */
+export const BAND = 2;
+
+export interface ForecastLine {
+  readonly what: 'front lining' | 'rear lining' | 'drum' | 'teeth';
+  /** Distance left by the rate seen, and the ends of its band, mm; 0 at or past the limit. */
+  readonly left: number;
+  readonly low: number;
+  readonly high: number;
+  /** Left to the limit, in `unit`. */
+  readonly margin: number;
+  /** Lost in each mm driven, in `unit`/mm. */
+  readonly rate: number;
+  readonly unit: 'mm' | 'teeth';
+  /** What it rests on, one sentence. */
+  readonly rests: string;
+}
+
+export interface Forecast {
+  readonly lines: readonly ForecastLine[];
+  /** The line that ends first; null when nothing measured has been lost yet. */
+  readonly first: ForecastLine | null;
+}
+
+/** Less than this was lost, in the unit: a gauge does not see it, so no rate is told. */
+const SEEN = { mm: 0.02, teeth: 1 } as const;
+
+const round = (value: number, digits: number): string => value.toFixed(digits);
+
+function line(
+  what: ForecastLine['what'],
+  lost: number,
+  margin: number,
+  unit: ForecastLine['unit'],
+  distance: number,
+  note: string,
+): ForecastLine | null {
+  if (!(distance > 0) || !(lost >= SEEN[unit])) return null;
+  const rate = lost / distance;
+  const left = Math.max(0, margin) / rate;
+  const digits = unit === 'mm' ? 2 : 0;
+  const each = rate * 1000 * KM;
+  return {
+    what,
+    left,
+    low: left / BAND,
+    high: left * BAND,
+    margin,
+    rate,
+    unit,
+    rests: `${round(lost, digits)} ${unit} lost in ${round(distance / KM, 0)} km is ${each < 0.1 ? round(each, 3) : round(each, 2)} ${unit} in 1000 km; ${round(Math.max(0, margin), digits)} ${unit} left to the ${note}; the rate may be half or twice that.`,
+  };
+}
+
+/**
+ * Forecast by every measurement given. Teeth tell only how far the adjuster still reaches, and the
+ * drum's line counts on its diameter.
+ */
+export function forecast(brake: Brake, m: Measured): Forecast {
+  const lines: ForecastLine[] = [];
+  const put = (made: ForecastLine | null): void => {
+    if (made) lines.push(made);
+  };
+  for (const side of ['front', 'rear'] as const) {
+    const now = m.lining?.[side];
+    if (now === undefined) continue;
+    const l = brake.shoes[side].lining;
+    const lost = (m.liningFitted ?? l.thicknessNew) - now;
+    const margin = now - l.thicknessMin;
+    put(line(`${side} lining`, lost, margin, 'mm', m.distance, `limit of ${l.thicknessMin} mm`));
+  }
+  if (m.drum !== undefined) {
+    const lost = m.drum - (m.drumFitted ?? 2 * brake.drum.radiusNew);
+    const most = 2 * brake.drum.radiusMax;
+    put(line('drum', lost, most - m.drum, 'mm', m.distance, `largest diameter of ${most} mm`));
+  }
+  if (m.teeth !== undefined) {
+    const left = brake.adjuster.teeth - m.teeth;
+    put(line('teeth', m.teeth, left, 'teeth', m.distance, `last of ${brake.adjuster.teeth}`));
+  }
+  let first: ForecastLine | null = null;
+  for (const l of lines) if (!first || l.left < first.left) first = l;
+  return { lines, first };
+}

@@ -1,0 +1,100 @@
+import type { BrakeState } from '../brake/state.ts';
+import type { Side } from '../brake/types.ts';
+
+/** What can happen in a life. */
+export type LifeEventKind =
+  | 'click'
+  | 'stepped hot'
+  | 'tooth lost'
+  | 'teeth used up'
+  | 'lining limit'
+  | 'rivet contact'
+  | 'table contact'
+  | 'drum limit'
+  | 'piston run-out'
+  | 'drag at rest'
+  | 'drag ends'
+  | 'lever off its stop'
+  | 'locks';
+
+export interface LifeEvent {
+  readonly kind: LifeEventKind;
+  /** mm driven. */
+  readonly distance: number;
+  /** Tooth after it. */
+  readonly tooth: number;
+  readonly side: Side | null;
+  /** One plain sentence. */
+  readonly text: string;
+  /** The brake right after it: put it on and the moment is there. */
+  readonly state: BrakeState;
+}
+
+/** One row of the chart strip. A click has two at its distance: before it and after it. */
+export interface LifeRow {
+  /** mm driven. */
+  readonly distance: number;
+  readonly at: 'run' | 'before click' | 'after click';
+  /** Clearance of the linings' middle at rest, mean of both shoes, drum as hot as it is, mm; negative: drags. */
+  readonly clearance: number;
+  /** Thinnest lining left of the front (leading when driven forward) and rear shoe, mm. */
+  readonly liningFront: number;
+  readonly liningRear: number;
+  /** Brake factor after springs at the duty's first kind of stop, forward. */
+  readonly brakeFactor: number;
+  readonly tooth: number;
+  /** Of the drum at that press, °C. */
+  readonly temperature: number;
+  /** mm at the pedal for that press. */
+  readonly pedalTravel: number;
+  /** Cold inner radius of the drum where it is swept, mm. */
+  readonly drumRadius: number;
+  /** Step from the swept face to the unworn edge, mm on radius. */
+  readonly lip: number;
+  readonly state: BrakeState;
+}
+
+export interface LifeOptions {
+  /** Drive to this distance, mm from new; as far as a limit when left out. */
+  readonly distance?: number;
+  /** End at the first lining or drum limit (true when left out); else at rivets, table, run-out or distance. */
+  readonly stopAtLimit?: boolean;
+  /** Every stop on its own instead of lumps. */
+  readonly oneByOne?: boolean;
+  /** Deepest wear of one lump, mm. */
+  readonly lump?: number;
+  /** Least distance between two rows beside the clicks, mm. */
+  readonly rowEvery?: number;
+  /** Temperature of the air, °C. */
+  readonly air?: number;
+}
+
+/** Why a life is over. */
+export type LifeEnd =
+  | 'distance'
+  | 'lining limit'
+  | 'drum limit'
+  | 'worn through'
+  | 'piston run-out'
+  | 'locks';
+
+/**
+ * A life that can be driven on piece by piece: a worker calls `advance`, tells what is new, looks
+ * whether it was cancelled, and goes on. The outcome does not depend on the pieces.
+ */
+export interface Life {
+  readonly done: boolean;
+  /** Null while it is not. */
+  readonly end: LifeEnd | null;
+  /** mm driven. */
+  readonly distance: number;
+  /** Share of the way, 0..1: to the distance, or to the limit by what is worn. */
+  readonly progress: number;
+  readonly stops: number;
+  readonly rows: readonly LifeRow[];
+  readonly events: readonly LifeEvent[];
+  /** The brake as it stands. */
+  state(): BrakeState;
+  /** Drives on by at least this distance, mm, to the end of a lump; less when the life ends. */
+  advance(distance: number): void;
+}
