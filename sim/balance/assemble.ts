@@ -159,6 +159,7 @@ function piston(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): voi
     push = STUCK_STOP * Math.max(0, -travel);
     stick.slope = travel < 0 ? -STUCK_STOP : 0;
   }
+  push += load.lean[index];
   w.after.cup[index] = stick.anchor;
   w.piston[index] = push;
   w.travel[index] = travel;

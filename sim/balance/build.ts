@@ -76,7 +76,7 @@ export function instantOf(s: Solved, press: Press, drumAngle = 0): Instant {
   const climbed = w.separation - d.strutLength - rig.brake.adjuster.lostMotion;
   const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
   return {
-    pressure: press.pressure,
+    pressure: load.pressure,
     turning: press.turning,
     drumAngle,
     drumRadius: d.drum.radius,

@@ -52,7 +52,8 @@ export function drumRadiusNow(rig: Rig, state: BrakeState): number {
 export function drumAt(d: Dressed, angle: number): DrumNow {
   const { offCentre, oval } = d.state.condition;
   if (offCentre === 0 && oval === 0) return d.drum;
-  return runningDrum(d.drum.radius, offCentre, oval, cos(angle), sin(angle));
+  const turned = runningDrum(d.drum.radius, offCentre, oval, cos(angle), sin(angle));
+  return { ...turned, y: turned.y + d.drum.y };
 }
 
 const works = new WeakMap<Rig, Work>();
@@ -103,7 +104,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
     state,
     front,
     rear,
-    drum: roundDrum(drumRadiusNow(rig, state)),
+    drum: { ...roundDrum(drumRadiusNow(rig, state)), y: state.condition.drumRise },
     strutLength: length,
     nextTooth: next === undefined ? 0 : next - (growth[state.tooth] as number),
     leverStop,

@@ -1,4 +1,4 @@
-import type { BrakeState } from '../brake/state.ts';
+import type { BrakeState, Condition } from '../brake/state.ts';
 import type { Turning } from '../brake/types.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE } from '../contact/rub.ts';
@@ -16,7 +16,17 @@ export interface Press {
   readonly drumAngle?: number;
 }
 
-/** The load of a dressed brake at rest of all pushes; the solvers fill in the rest. */
+/** What really acts: what line and cable keep after release, and what a stiff lever pivot loses. */
+export function acting(condition: Condition, press: Press): Press {
+  const { keptPressure, keptCable, leverLoss } = condition;
+  return {
+    ...press,
+    pressure: Math.max(press.pressure, keptPressure),
+    cable: Math.max((press.cable ?? 0) * (1 - leverLoss), keptCable),
+  };
+}
+
+/** The load of a dressed brake at rest of all pushes, under what acts; the solvers fill in the rest. */
 export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction): Load {
   const { condition } = d.state;
   return {
@@ -38,6 +48,7 @@ export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction
     stuck: [condition.pistonStuck.front, condition.pistonStuck.rear],
     cupExtra: condition.cupExtra,
     springFactor: condition.springFactor,
+    lean: [condition.lean.front, condition.lean.rear],
   };
 }
 
@@ -150,7 +161,8 @@ export function solveBalance(rig: Rig, state: BrakeState, press: Press, guess?: 
 }
 
 /** As solveBalance, on a brake already dressed (a wear lump dresses its own, softened linings). */
-export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
+export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
+  const press = acting(d.state.condition, asked);
   const { rig } = d;
   const work = workOf(rig);
   const pose = (guess?.pose ?? d.restPose).slice();

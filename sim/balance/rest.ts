@@ -140,6 +140,7 @@ function bend(
     stuck: [false, false],
     cupExtra: condition.cupExtra,
     springFactor: condition.springFactor,
+    lean: [0, 0],
   };
   const shoes = [rig.front, rig.rear] as const;
   const solved = new Float64Array(rig.n);

@@ -52,6 +52,8 @@ export interface Load {
   stuck: readonly [boolean, boolean];
   cupExtra: number;
   springFactor: number;
+  /** Push of a stuck part on each toe, N. */
+  lean: readonly [number, number];
 }
 
 /** Buffers of one evaluation, reused. */

@@ -26,6 +26,16 @@ export interface Condition {
   readonly leverSpring: number;
   /** What one passed tooth does: 1 steps out, 0 nothing, -1 winds back (fitted on the wrong side). */
   readonly adjusterStep: 1 | 0 | -1;
+  /** Pressure that stays in the line after release, MPa: a hose shut on the way back, a covered port. */
+  readonly keptPressure: number;
+  /** Pull that a cable keeps at the hook after release, N. */
+  readonly keptCable: number;
+  /** Share of the cable's pull lost in a stiff pivot of the parking lever, 0..1. */
+  readonly leverLoss: number;
+  /** How far a worn bearing lets the loaded drum rise against the plate, mm. */
+  readonly drumRise: number;
+  /** Push of a stuck part on a toe, N. */
+  readonly lean: Readonly<Record<Side, number>>;
 }
 
 export const SOUND: Condition = {
@@ -40,6 +50,11 @@ export const SOUND: Condition = {
   teethHold: null,
   leverSpring: 1,
   adjusterStep: 1,
+  keptPressure: 0,
+  keptCable: 0,
+  leverLoss: 0,
+  drumRise: 0,
+  lean: { front: 0, rear: 0 },
 };
 
 /**

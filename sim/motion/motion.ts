@@ -3,7 +3,7 @@ import { instantOf } from '../balance/build.ts';
 import { type Dressed, dress, drumAt, workOf } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
 import { lockedShoe } from '../balance/lock.ts';
-import { brokeOut, loadOf, type Press, solveBalance } from '../balance/press.ts';
+import { acting, brokeOut, loadOf, type Press, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
 import { copyMemory, type Memory, makeMemory } from '../balance/work.ts';
@@ -139,6 +139,7 @@ export class Motion {
     load.stuck = [d.state.condition.pistonStuck.front, d.state.condition.pistonStuck.rear];
     load.cupExtra = d.state.condition.cupExtra;
     load.springFactor = d.state.condition.springFactor;
+    load.lean = [d.state.condition.lean.front, d.state.condition.lean.rear];
     load.home = d.memory.hold;
     load.toeRest = d.toeRest;
     load.strutLength = d.strutLength;
@@ -227,8 +228,9 @@ export class Motion {
         turn,
       };
     };
-    load.pressure = press.pressure;
-    load.cable = press.cable ?? 0;
+    const { pressure, cable } = acting(this.state.condition, press);
+    load.pressure = pressure;
+    load.cable = cable ?? 0;
     load.drum = drumAt(this.#dressed, this.#drumAngle + this.#drumSpeed * this.dt);
     joint.laws = (turn) => [law(0, turn), law(1, turn)];
     joint.turning = outer === undefined ? this.#drumSpeed !== 0 : Math.abs(this.#drumSpeed) > CREEP;
@@ -418,8 +420,9 @@ export class Motion {
       beforeY: b.beforeY,
       turn: 0,
     });
-    load.pressure = this.#press.pressure;
-    load.cable = this.#press.cable ?? 0;
+    const { pressure, cable } = acting(this.state.condition, this.#press);
+    load.pressure = pressure;
+    load.cable = cable ?? 0;
     load.frontLaw = still(this.#bristles[0], this.#dressed.friction.front);
     load.rearLaw = still(this.#bristles[1], this.#dressed.friction.rear);
     assemble(this.rig, workOf(this.rig), pose, load);
