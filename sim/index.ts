@@ -79,6 +79,9 @@ export type {
   LifeOptions,
   LifeRow,
 } from './study/life-types.ts';
+export { type LipFit, lipFit, lipHeight, type Overlap, teethToBackOff } from './study/lip.ts';
+export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts';
+export { type DrumAnswers, likelyLocks } from './study/locks.ts';
 export { parkedReadings } from './study/parked-readings.ts';
 export {
   cableFor,
@@ -89,6 +92,15 @@ export {
   slopeHeld,
   slopeTorque,
 } from './study/parking.ts';
+export {
+  type Held,
+  jackScrew,
+  type Lock,
+  type Removal,
+  removal,
+  rustTorque,
+  UNHELD,
+} from './study/removal.ts';
 export { aroundTurn, boreDiameter, type TurnPoint } from './study/turn.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';

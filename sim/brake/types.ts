@@ -57,11 +57,34 @@ export interface Lining {
   /** Sloped ends: arc of the slope (rad) and depth at the very end (mm); 0 for square ends. */
   readonly chamferArc: number;
   readonly chamferDepth: number;
+  /** Arc at each end where the edge beside the lip is cut back, rad: it rubs, but does not catch there. */
+  readonly cutEdgeArc: number;
   readonly modulus: number;
   readonly friction: number;
   readonly wearRate: number;
   /** Rivet heads over the table, mm: a lining worn down to them bears on rivets; 0 when bonded. */
   readonly rivetHeight: number;
+}
+
+/** Sizes along the axle, mm, outward from the backing plate's outer face; only removing the drum asks for them. */
+export interface Across {
+  readonly plate: number;
+  /** From the plate to the linings' edge. */
+  readonly liningOff: number;
+  /** Unworn edge of the drum, and the play between it and the linings' edge. */
+  readonly lipWidth: number;
+  readonly lipGap: number;
+  /** From the linings' other edge to the drum's disc, and the disc's thickness. */
+  readonly discOff: number;
+  readonly disc: number;
+  readonly holdDown: {
+    /** N/mm */
+    readonly rate: number;
+    /** Until its coils stand on each other, mm. */
+    readonly travel: number;
+    /** Diameter of its pin, mm. */
+    readonly pin: number;
+  };
 }
 
 export interface HoldDown {
@@ -255,6 +278,7 @@ export interface Brake {
   readonly duties: readonly Duty[];
   readonly frictionTable: Table;
   readonly wearTable: Table;
+  readonly across: Across;
   readonly look: Look;
   readonly start: StartState;
   readonly states: readonly StandingState[];

@@ -93,6 +93,15 @@ export function impossible(scene: Scene): Finding[] {
         ),
       );
     }
+    if (2 * l.cutEdgeArc >= l.to - l.from) {
+      out.push(
+        finding(
+          `${at}.lining.cutEdgeArc`,
+          `${l.cutEdgeArc}° at each end`,
+          'less than half the arc',
+        ),
+      );
+    }
     const [f, t] = shoe.steel.tableArc;
     if (!(t > f)) out.push(finding(`${at}.steel.tableArc`, `${f}° to ${t}°`, 'from less than to'));
     for (const [key, p] of [

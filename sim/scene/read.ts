@@ -89,6 +89,7 @@ function toShoe(side: Side, s: Scene['shoes']['front']): Shoe {
       from: s.lining.from * DEG,
       to: s.lining.to * DEG,
       chamferArc: s.lining.chamferArc * DEG,
+      cutEdgeArc: s.lining.cutEdgeArc * DEG,
     },
     steel: {
       ...s.steel,
@@ -210,6 +211,7 @@ function toBrake(scene: Scene): Brake {
     duties: [dutyOf(plain), ...scene.duties.map(toDuty)],
     frictionTable: scene.frictionAgainstTemperature,
     wearTable: scene.wearAgainstTemperature,
+    across: scene.across,
     look: {
       ...scene.look,
       accessHole: { ...scene.look.accessHole, along: scene.look.accessHole.along * DEG },

@@ -34,6 +34,10 @@ const lining = v.strictObject({
   groundRadius: size('Radius the rubbing face is ground to, mm', 500),
   chamferArc: v.optional(num('Arc of the sloped ends, degrees', 0, 45), 0),
   chamferDepth: v.optional(num('Depth of the slope at the very end, mm', 0, 20), 0),
+  cutEdgeArc: v.optional(
+    num('Arc at each end where the edge beside the lip is cut back, degrees', 0, 45),
+    0,
+  ),
   modulus: size('Compressive modulus, MPa', 1e5),
   friction: num('Friction on the drum, cold', 0, 1.5),
   wearRate: num('Archard coefficient, mm²/N', 0, 1e-3),
@@ -173,6 +177,25 @@ export const sceneSchema = v.strictObject({
   duties: v.optional(v.array(dutyPart, 'a list of duties'), []),
   frictionAgainstTemperature: table('Factor on friction'),
   wearAgainstTemperature: table('Factor on wear'),
+  across: v.optional(
+    v.strictObject({
+      plate: v.optional(size('Thickness of the backing plate, mm', 50), 3),
+      liningOff: v.optional(size('From the plate to the edge of the linings, mm', 200), 7.5),
+      lipWidth: v.optional(size('Unworn edge of the drum along the axle, mm', 100), 4.1),
+      lipGap: v.optional(num('Play between that edge and the linings, mm', 0, 50), 0.8),
+      discOff: v.optional(size('From the linings to the disc of the drum, mm', 100), 3.2),
+      disc: v.optional(size('Thickness of the disc, mm', 100), 6.3),
+      holdDown: v.optional(
+        v.strictObject({
+          rate: size('Spring of the hold-down, N/mm', 1000),
+          travel: num('Of that spring until its coils stand on each other, mm', 0, 50),
+          pin: size('Diameter of the hold-down pin, mm', 20),
+        }),
+        { rate: 10, travel: 5.2, pin: 4 },
+      ),
+    }),
+    {},
+  ),
   look: v.strictObject({
     plateRadius: size('mm'),
     hubRadius: size('mm'),

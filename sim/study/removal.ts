@@ -1,0 +1,179 @@
+import { balance, rest } from '../balance/balance.ts';
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
+import { type BackOff, type LipFit, lipFit, teethToBackOff } from './lip.ts';
+import { HAND_PULL, lipForce } from './lip-force.ts';
+
+/** What holds a drum besides the brake's state: set by hand, nothing of it wears or is remembered. */
+export interface Held {
+  /** Rust between the drum's bore and the hub's spigot. */
+  readonly hubRust: boolean;
+  /** Linings rusted on to the bore, shoes not home. */
+  readonly liningsRusted: boolean;
+  /** The pair of shoes stands off centre towards the front shoe by this much, mm. */
+  readonly aside: number;
+}
+
+export const UNHELD: Held = { hubRust: false, liningsRusted: false, aside: 0 };
+
+/** The locks, as they answer each to its own release. */
+export type Lock =
+  | 'linings rusted on'
+  | 'rust at the hub'
+  | 'lever off its stop'
+  | 'shoes not centred'
+  | 'adjuster too far out'
+  | 'lip';
+
+export type Turns = 'freely' | 'lightly' | 'stiffly' | 'not at all';
+export type Slides = 'not at all' | 'a little' | 'off';
+
+/** What hands feel at the drum. */
+export interface Signs {
+  readonly turns: Turns;
+  /** Torque by hand, each way, N·mm; of the bond while it holds. */
+  readonly forward: number;
+  readonly backward: number;
+  /** It rocks a little on its hub. */
+  readonly rocks: boolean;
+  readonly slides: Slides;
+  /** How far it comes under both hands before it stops, mm. */
+  readonly slide: number;
+}
+
+export interface Removal {
+  /** Null: the drum comes off. */
+  readonly heldBy: Lock | null;
+  /** All that would hold it, the one felt first in front. */
+  readonly locks: readonly Lock[];
+  readonly signs: Signs;
+  readonly fit: LipFit;
+  readonly backOff: BackOff;
+  /** Overlap with the lever home, with the shoes centred, mm; negative: that alone clears by so much. */
+  readonly leverHome: number;
+  readonly centred: number;
+  /** The adjuster stands further out than it would ever click by itself on a cold drum. */
+  readonly tooFar: boolean;
+  /** Push that frees the rubbing linings along the axle, N: friction of what presses at rest. */
+  readonly rub: number;
+}
+
+/** Torque by hand from which a drum is felt to drag, and from which it is stiff, N·mm; from memory. */
+const FELT = 500;
+const STIFF = 30000;
+/** Shear strength of rusted-on linings, MPa: after a wet week on the lever; its order, from memory. */
+const RUST_SHEAR = 0.1;
+/** The table's tolerance at the strut, mm. */
+const LATE = 0.02;
+/** Overlap under this is a touch, not a hold, mm. */
+const TOUCH = 0.0005;
+
+/**
+ * Torque that breaks rusted linings loose, N·mm: shear strength × area × radius, both linings over
+ * their whole arc. Holds once: broken, it is gone.
+ */
+export function rustTorque(rig: Rig, state: BrakeState): number {
+  const area = rig.front.bed.area * rig.front.bed.count + rig.rear.bed.area * rig.rear.bed.count;
+  return RUST_SHEAR * area * state.drumRadius;
+}
+
+/** What both hands on the rim can turn, N·mm: pull of both hands × radius of the rim. */
+const handTorque = (rig: Rig): number => HAND_PULL * rig.brake.drum.radiusNew;
+
+function turning(
+  rig: Rig,
+  state: BrakeState,
+  fit: LipFit,
+): Pick<Signs, 'turns' | 'forward' | 'backward'> {
+  const torque = (way: 1 | -1): number => {
+    const i = balance(rig, state, { pressure: 0, turning: way });
+    if (i.locked) return Number.POSITIVE_INFINITY;
+    return Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
+  };
+  const forward = torque(1);
+  const backward = torque(-1);
+  const most = Math.max(forward, backward);
+  // A drum within its limit is out of round by a quarter of it on the radius, each way from the mean
+  // (oval: the limit is on the diameter, twice the radius's swing). A smaller gap brushes once or twice a turn.
+  const least = fit.height - fit.greatest;
+  const brushes = least < rig.brake.drum.outOfRoundMax / 4;
+  const turns: Turns =
+    most > handTorque(rig)
+      ? 'not at all'
+      : most > STIFF
+        ? 'stiffly'
+        : most > FELT || brushes
+          ? 'lightly'
+          : 'freely';
+  return { turns, forward, backward };
+}
+
+/**
+ * A tooth drops in only when a press parts the seats by lost motion and one tooth more, so after it
+ * the press still parts them by the lost motion. Less than that: set by hand, or stepped on a hot drum.
+ */
+function tooFarOut(rig: Rig, home: BrakeState): boolean {
+  const { duty, adjuster } = rig.brake;
+  const i = balance(rig, home, { pressure: duty.pressure, turning: 1 });
+  if (i.locked) return false;
+  return i.separation - i.strutLength < adjuster.lostMotion - LATE;
+}
+
+/** How the drum stands on its brake and what keeps it there. */
+export function removal(rig: Rig, state: BrakeState, held: Held = UNHELD): Removal {
+  const { aside } = held;
+  const home: BrakeState = { ...state, leverOffStop: 0 };
+  const fit = lipFit(rig, state, aside);
+  const leverHome = lipFit(rig, home, aside).greatest;
+  const centred = lipFit(rig, state).greatest;
+  const backOff = teethToBackOff(rig, state, aside);
+  const i = rest(rig, state);
+  const friction = rig.front.shoe.lining.friction;
+  const rub = friction * (i.shoes.front.normalSum + i.shoes.rear.normalSum);
+  const tooFar = tooFarOut(rig, home);
+  const caught = fit.height > TOUCH && fit.greatest > TOUCH;
+
+  const locks: Lock[] = [];
+  if (held.liningsRusted) locks.push('linings rusted on');
+  if (held.hubRust) locks.push('rust at the hub');
+  if (caught || rub > HAND_PULL) {
+    const off = state.leverOffStop > 0;
+    // One release that is enough names the lock; else the lip, whatever else would help.
+    if (off && (caught ? leverHome <= TOUCH : true)) locks.push('lever off its stop');
+    else if (caught && aside !== 0 && centred <= TOUCH) locks.push('shoes not centred');
+    else if (tooFar || !caught) locks.push('adjuster too far out');
+    else locks.push('lip');
+  }
+
+  const turns = turning(rig, state, fit);
+  const stuck = held.liningsRusted;
+  const bond = rustTorque(rig, state);
+  const { lipGap } = rig.brake.across;
+  const hard = rub > HAND_PULL;
+  const slides: Slides = stuck || held.hubRust || hard ? 'not at all' : caught ? 'a little' : 'off';
+  return {
+    heldBy: locks[0] ?? null,
+    locks,
+    signs: {
+      turns: stuck ? 'not at all' : turns.turns,
+      forward: stuck ? bond : turns.forward,
+      backward: stuck ? bond : turns.backward,
+      rocks: !stuck && !held.hubRust && !hard,
+      slides,
+      slide: slides === 'a little' ? lipGap + lipForce(rig.brake, fit, HAND_PULL).give : 0,
+    },
+    fit,
+    backOff,
+    leverHome,
+    centred,
+    tooFar,
+    rub,
+  };
+}
+
+/**
+ * Force of a screw in a threaded hole of the drum, N: T / (0.2·d), torque over a nut factor of 0.2
+ * for dry steel times the thread (common practice, e.g. Shigley, Mechanical Engineering Design,
+ * section 8-8). Two of them press the drum off its hub evenly.
+ */
+export const jackScrew = (torque: number, diameter: number): number => torque / (0.2 * diameter);
