@@ -82,6 +82,35 @@ export type {
 export { type LipFit, lipFit, lipHeight, type Overlap, teethToBackOff } from './study/lip.ts';
 export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts';
 export { type DrumAnswers, likelyLocks } from './study/locks.ts';
+export {
+  type AxleFound,
+  type AxleVerdict,
+  judgeAxle,
+  type Wheel,
+  wheels,
+} from './study/axle.ts';
+export {
+  type AsNew,
+  type Found,
+  type Level,
+  type LookKey,
+  largestBore,
+  outOfRound,
+  type SizeKey,
+  thinnestOf,
+  type Verdict,
+  type WheelLine,
+} from './study/inspection.ts';
+export { type LimitKey, type LimitSet, type Limits, limitSets } from './study/limits.ts';
+export {
+  boreFrom,
+  type LiningReading,
+  type LoadResult,
+  liningReading,
+  loadMeasured,
+  measure,
+  type WheelReadings,
+} from './study/measured.ts';
 export { parkedReadings } from './study/parked-readings.ts';
 export {
   cableFor,

@@ -1,0 +1,136 @@
+import {
+  type AsNew,
+  type Found,
+  judgeNotches,
+  judgeWheel,
+  type Level,
+  largestBore,
+  thinnestOf,
+  type Verdict,
+  type WheelLine,
+  wheelLines,
+} from './inspection.ts';
+import type { Limits } from './limits.ts';
+
+export type Wheel = 'left' | 'right';
+export const wheels = ['left', 'right'] as const;
+
+export interface AxleFound {
+  readonly left: Found;
+  readonly right: Found;
+  readonly notchesBefore?: number;
+  readonly notchesAfter?: number;
+}
+
+/** What one wheel has more than the other. */
+export interface Difference {
+  readonly line: 'drum' | 'leading' | 'trailing';
+  /** Left less right, mm. */
+  readonly by: number;
+  /** So large that it has a cause to be looked for. */
+  readonly uneven: boolean;
+}
+
+/** The sheet as a whole: its worst line. */
+export interface AxleVerdict {
+  readonly level: Level;
+  readonly title: string;
+  /** One sentence each, the gravest first. */
+  readonly reasons: readonly string[];
+  readonly wheels: Readonly<Record<Wheel, Readonly<Record<WheelLine, Verdict>>>>;
+  readonly notches: Verdict;
+  readonly differences: readonly Difference[];
+  /** Lines that are not judged yet, both wheels. */
+  readonly open: number;
+}
+
+/** Wheels that differ by more of what is usable than this are uneven (own choice). */
+const UNEVEN = 1 / 4;
+/** Not needed for a whole sheet: a line without which a brake may be refitted. */
+const OPTIONAL: readonly WheelLine[] = ['taper', 'round', 'tooth'];
+
+const nameOf: Readonly<Record<WheelLine, string>> = {
+  drum: 'Drum',
+  round: 'Drum out of round',
+  taper: 'Drum, two depths',
+  faces: 'Faces',
+  lip: 'Lip',
+  leading: 'Leading lining',
+  trailing: 'Trailing lining',
+  boots: 'Cylinder',
+  springs: 'Springs',
+  tooth: 'Adjuster',
+  adjuster: 'Adjuster',
+  lever: 'Parking lever',
+};
+
+function differencesOf(a: AxleFound, limits: Limits, asNew: AsNew): Difference[] {
+  const out: Difference[] = [];
+  const put = (line: Difference['line'], of: (f: Found) => number, usable: number): void => {
+    const by = of(a.left) - of(a.right);
+    if (Number.isNaN(by)) return;
+    out.push({ line, by, uneven: Math.abs(by) > UNEVEN * usable });
+  };
+  put('drum', largestBore, (limits.drumMax ?? asNew.drum + 1) - asNew.drum);
+  const lining = asNew.lining - (limits.liningMin ?? 0);
+  put('leading', (f) => thinnestOf(f, 'lead'), lining);
+  put('trailing', (f) => thinnestOf(f, 'trail'), lining);
+  return out;
+}
+
+/**
+ * Judges both wheels of an axle. One failed line fails the sheet; a line not measured, or without a
+ * limit, keeps it from passing.
+ */
+export function judgeAxle(a: AxleFound, limits: Limits, asNew: AsNew): AxleVerdict {
+  const both = {
+    left: judgeWheel(a.left, limits, asNew),
+    right: judgeWheel(a.right, limits, asNew),
+  };
+  const notches = judgeNotches(a.notchesBefore, a.notchesAfter, limits);
+  const at = (level: Level): string[] =>
+    wheels.flatMap((w) =>
+      wheelLines
+        .filter((l) => both[w][l].level === level)
+        .map((l) => {
+          const v = both[w][l];
+          return `${nameOf[l]}, ${w}: ${v.words}.${v.action ? ` ${v.action}` : ''}`;
+        }),
+    );
+  const differences = differencesOf(a, limits, asNew);
+  const uneven = differences
+    .filter((d) => d.uneven)
+    .map(
+      (d) =>
+        `${nameOf[d.line]} differs by ${Math.abs(d.by).toFixed(2)} between the wheels: look for a stuck piston, cable or adjuster.`,
+    );
+  const bad = at('bad');
+  if (notches.level === 'bad') bad.push(`Hand lever: ${notches.words}. ${notches.action}`);
+  const watch = [...at('watch'), ...uneven];
+  const open = wheels.reduce(
+    (sum, w) =>
+      sum + wheelLines.filter((l) => both[w][l].level === 'none' && !OPTIONAL.includes(l)).length,
+    0,
+  );
+  const rest = { wheels: both, notches, differences, open };
+  if (bad.length > 0) {
+    return { level: 'bad', title: 'Do not refit yet', reasons: [...bad, ...watch], ...rest };
+  }
+  if (open > 0) {
+    return {
+      level: 'none',
+      title: `Not complete: ${open} ${open === 1 ? 'line' : 'lines'} to go`,
+      reasons: watch,
+      ...rest,
+    };
+  }
+  const dated = wheels.some((w) =>
+    (['drum', 'leading', 'trailing'] as const).some((l) => both[w][l].level === 'watch'),
+  );
+  if (dated) {
+    return { level: 'watch', title: 'Refit only with a date', reasons: watch, ...rest };
+  }
+  return watch.length > 0
+    ? { level: 'watch', title: 'Within the limits; mind what is marked', reasons: watch, ...rest }
+    : { level: 'good', title: 'Within the limits on this sheet', reasons: [], ...rest };
+}

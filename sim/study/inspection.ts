@@ -1,0 +1,284 @@
+import type { Limits } from './limits.ts';
+import { boreFrom } from './measured.ts';
+
+/**
+ * The measurement sheet of one axle: each line judged by its margin, the sheet by its worst line.
+ * Nothing is rounded towards good: what is left is rounded down, what is over is rounded up.
+ */
+export type SizeKey =
+  | 'drumA'
+  | 'drumB'
+  | 'drumC'
+  | 'drumDeep'
+  | 'lip'
+  | 'leadToe'
+  | 'leadThin'
+  | 'leadHeel'
+  | 'trailToe'
+  | 'trailThin'
+  | 'trailHeel'
+  | 'leverOff'
+  | 'tooth';
+export type LookKey = 'faces' | 'boots' | 'springs' | 'adjuster';
+type LineKey = SizeKey | LookKey;
+export type Look = 'good' | 'bad';
+
+/** What was found on one wheel; mm, a tooth by its number. What was not looked at is left out. */
+export interface Found {
+  readonly sizes: Readonly<Partial<Record<SizeKey, number>>>;
+  readonly looks: Readonly<Partial<Record<LookKey, Look>>>;
+}
+
+/** Sizes as new, for what is still usable. */
+export interface AsNew {
+  readonly drum: number;
+  readonly lining: number;
+  readonly teeth: number;
+}
+
+export type Level = 'good' | 'watch' | 'bad' | 'none';
+
+export interface Verdict {
+  readonly level: Level;
+  /** A few words with the number: "0.48 left". */
+  readonly words: string;
+  /** What to do; empty where there is nothing to do. */
+  readonly action: string;
+  /** Left to the limit (negative: past it), mm; NaN where no limit is set. */
+  readonly margin: number;
+}
+
+/** Under this share of what is usable from new to the limit, a line is to be watched (own choice). */
+const WATCH = 1 / 3;
+/** A lip this high may catch the linings: about the heel's clearance (common practice), mm. */
+const LIP_CATCHES = 0.1;
+/** Two depths of a bore read alike within this, mm. */
+const READS_ALIKE = 0.05;
+/** Decimal dust of typed numbers, in hundredths. */
+const DUST = 1e-6;
+
+const less = (value: number): string => (Math.floor(value * 100 + DUST) / 100).toFixed(2);
+const more = (value: number): string => (Math.ceil(value * 100 - DUST) / 100).toFixed(2);
+
+const verdict = (level: Level, words: string, action = '', margin = Number.NaN): Verdict => ({
+  level,
+  words,
+  action,
+  margin,
+});
+const unmeasured = verdict('none', '');
+
+/** A margin as words: left when at or within the limit, over or under when past it. */
+function byMargin(margin: number, usable: number, past: 'over' | 'under', action: string): Verdict {
+  if (margin < -DUST / 100)
+    return verdict('bad', `${more(-margin)} ${past} the limit`, action, margin);
+  const left = Math.max(0, margin);
+  if (left < usable * WATCH) {
+    return verdict('watch', `${less(left)} left`, 'Refit only with a date to measure again.', left);
+  }
+  return verdict('good', `${less(left)} left`, '', left);
+}
+
+const drums = (f: Found): number[] =>
+  [f.sizes.drumA, f.sizes.drumB, f.sizes.drumC].filter((d) => d !== undefined);
+
+/** Largest diameter typed, at any angle and depth, mm; NaN without one. */
+export function largestBore(f: Found): number {
+  const all = [...drums(f), ...(f.sizes.drumDeep === undefined ? [] : [f.sizes.drumDeep])];
+  return all.length > 0 ? Math.max(...all) : Number.NaN;
+}
+
+/** Greatest less least diameter around the bore, mm; NaN with fewer than two angles. */
+export function outOfRound(f: Found): number {
+  const all = drums(f);
+  return all.length > 1 ? Math.max(...all) - Math.min(...all) : Number.NaN;
+}
+
+const RENEW_DRUM = 'Renew the drum, and the other wheel’s to match.';
+
+export function judgeDrum(f: Found, limits: Limits, asNew: AsNew): Verdict {
+  const d = largestBore(f);
+  if (Number.isNaN(d)) return unmeasured;
+  if (limits.drumMax === null) {
+    return verdict('none', 'no limit set', 'Type in the mark cast on the drum.');
+  }
+  return byMargin(limits.drumMax - d, limits.drumMax - asNew.drum, 'over', RENEW_DRUM);
+}
+
+/**
+ * Out of round by greatest less least. Three fixed angles see at least three quarters of an oval
+ * (three cosines at thirds of a turn span 1.5 to √3 of 2), so a pass that four thirds of the reading
+ * would not keep is only to be watched.
+ */
+export function judgeRound(f: Found, limits: Limits): Verdict {
+  const r = outOfRound(f);
+  if (Number.isNaN(r)) return unmeasured;
+  const limit = limits.outOfRound;
+  if (limit === null) return verdict('none', `${more(r)}, no limit set`);
+  const margin = limit - r;
+  if (margin < -DUST / 100)
+    return verdict('bad', `${more(r)}: ${more(-margin)} over the limit`, RENEW_DRUM, margin);
+  const whole = 4 * boreFrom(drums(f)).oval;
+  if (drums(f).length > 2 && whole > limit + DUST) {
+    return verdict(
+      'watch',
+      `${more(r)} seen, ${more(whole)} likely`,
+      'Three angles can miss the widest one: turn the gauge to find greatest and least.',
+      margin,
+    );
+  }
+  return verdict('good', `${more(r)}: in limit`, '', margin);
+}
+
+/** Two depths: a bore wider inside or outside. */
+export function judgeTaper(f: Found, limits: Limits): Verdict {
+  const all = drums(f);
+  const deep = f.sizes.drumDeep;
+  if (deep === undefined || all.length === 0) return unmeasured;
+  const taper = Math.abs(deep - Math.max(...all));
+  if (limits.taper === null) {
+    return taper > READS_ALIKE
+      ? verdict('none', `${more(taper)} from edge to deep, no limit set`)
+      : verdict('good', 'alike at both depths');
+  }
+  const margin = limits.taper - taper;
+  return margin < -DUST / 100
+    ? verdict('bad', `${more(taper)}: ${more(-margin)} over the limit`, RENEW_DRUM, margin)
+    : verdict('good', `${more(taper)}: in limit`, '', margin);
+}
+
+export function judgeLip(f: Found): Verdict {
+  const lip = f.sizes.lip;
+  if (lip === undefined) return unmeasured;
+  return lip >= LIP_CATCHES
+    ? verdict(
+        'watch',
+        'back off before pulling',
+        'Back the adjuster off before the drum goes on or comes off.',
+      )
+    : verdict('good', 'too low to catch');
+}
+
+/** Thinnest of all places typed on a lining, mm; NaN without one. */
+export function thinnestOf(f: Found, lining: 'lead' | 'trail'): number {
+  const all = [f.sizes[`${lining}Toe`], f.sizes[`${lining}Thin`], f.sizes[`${lining}Heel`]].filter(
+    (t) => t !== undefined,
+  );
+  return all.length > 0 ? Math.min(...all) : Number.NaN;
+}
+
+export function judgeLining(
+  f: Found,
+  lining: 'lead' | 'trail',
+  limits: Limits,
+  asNew: AsNew,
+): Verdict {
+  const t = thinnestOf(f, lining);
+  if (Number.isNaN(t)) return unmeasured;
+  if (f.sizes[`${lining}Thin`] === undefined) {
+    return verdict('none', 'thinnest point not measured', 'Look along the whole arc for it.');
+  }
+  const limit = limits.liningMin;
+  if (limit === null) return verdict('none', 'no limit set', 'Type in the maker’s least lining.');
+  return byMargin(t - limit, asNew.lining - limit, 'under', 'Renew the linings on both wheels.');
+}
+
+const looked: Readonly<Record<LookKey, readonly [good: string, bad: string, action: string]>> = {
+  faces: ['sound', 'not sound', 'Renew what is cracked, loose, deeply scored or touched by fluid.'],
+  boots: [
+    'dry',
+    'leaks',
+    'Renew the cylinder, and any lining that fluid has touched, on both wheels.',
+  ],
+  springs: ['sound', 'stretched or broken', 'Renew the springs on both wheels.'],
+  adjuster: [
+    'moves freely',
+    'stuck or worn',
+    'Free or renew lever and strut as a pair, then reset.',
+  ],
+};
+
+export function judgeLook(f: Found, key: LookKey): Verdict {
+  const look = f.looks[key];
+  if (look === undefined) return unmeasured;
+  const [good, bad, action] = looked[key];
+  return look === 'good' ? verdict('good', good) : verdict('bad', bad, action);
+}
+
+export function judgeTooth(f: Found, asNew: AsNew): Verdict {
+  const { tooth } = f.sizes;
+  if (tooth === undefined) return unmeasured;
+  const words = `${tooth} of ${asNew.teeth}`;
+  if (tooth >= asNew.teeth) {
+    return verdict('watch', `${words}: none left`, 'From here the clearance grows.', 0);
+  }
+  return verdict('good', words, '', asNew.teeth - tooth);
+}
+
+export function judgeLever(f: Found): Verdict {
+  const { leverOff } = f.sizes;
+  if (leverOff === undefined) return unmeasured;
+  return leverOff > 0
+    ? verdict(
+        'bad',
+        `${more(leverOff)} off its stop`,
+        'Slacken the cable until the lever is home; set the shoes, the cable last.',
+      )
+    : verdict('good', 'on its stop');
+}
+
+/** Notches of the hand lever before and after the work; one lever serves both wheels. */
+export function judgeNotches(
+  before: number | undefined,
+  after: number | undefined,
+  limits: Limits,
+): Verdict {
+  const now = after ?? before;
+  if (now === undefined) return unmeasured;
+  const change =
+    before !== undefined && after !== undefined && before !== after
+      ? `, ${Math.abs(before - after)} ${after < before ? 'fewer' : 'more'}`
+      : '';
+  if (limits.notches === null) return verdict('none', `${now}${change}, no limit set`);
+  return now > limits.notches
+    ? verdict('bad', `${now}${change}: over the limit`, 'Shoes first, lever home, cable last.')
+    : verdict('good', `${now}${change}: in limit`);
+}
+
+/** Every verdict of a wheel, in the order of the sheet. */
+export const wheelLines = [
+  'drum',
+  'round',
+  'taper',
+  'faces',
+  'lip',
+  'leading',
+  'trailing',
+  'boots',
+  'springs',
+  'tooth',
+  'adjuster',
+  'lever',
+] as const;
+export type WheelLine = (typeof wheelLines)[number];
+
+export function judgeWheel(
+  f: Found,
+  limits: Limits,
+  asNew: AsNew,
+): Readonly<Record<WheelLine, Verdict>> {
+  return {
+    drum: judgeDrum(f, limits, asNew),
+    round: judgeRound(f, limits),
+    taper: judgeTaper(f, limits),
+    faces: judgeLook(f, 'faces'),
+    lip: judgeLip(f),
+    leading: judgeLining(f, 'lead', limits, asNew),
+    trailing: judgeLining(f, 'trail', limits, asNew),
+    boots: judgeLook(f, 'boots'),
+    springs: judgeLook(f, 'springs'),
+    tooth: judgeTooth(f, asNew),
+    adjuster: judgeLook(f, 'adjuster'),
+    lever: judgeLever(f),
+  };
+}
