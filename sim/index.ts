@@ -65,30 +65,19 @@ export type { Finding } from './scene/findings.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
 export {
-  BAND,
-  type Forecast,
-  type ForecastLine,
-  forecast,
-  type Measured,
-} from './study/forecast.ts';
-export type {
-  Life,
-  LifeEnd,
-  LifeEvent,
-  LifeEventKind,
-  LifeOptions,
-  LifeRow,
-} from './study/life-types.ts';
-export { type LipFit, lipFit, lipHeight, type Overlap, teethToBackOff } from './study/lip.ts';
-export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts';
-export { type DrumAnswers, likelyLocks } from './study/locks.ts';
-export {
   type AxleFound,
   type AxleVerdict,
   judgeAxle,
   type Wheel,
   wheels,
 } from './study/axle.ts';
+export {
+  BAND,
+  type Forecast,
+  type ForecastLine,
+  forecast,
+  type Measured,
+} from './study/forecast.ts';
 export {
   type AsNew,
   type Found,
@@ -101,7 +90,18 @@ export {
   type Verdict,
   type WheelLine,
 } from './study/inspection.ts';
+export type {
+  Life,
+  LifeEnd,
+  LifeEvent,
+  LifeEventKind,
+  LifeOptions,
+  LifeRow,
+} from './study/life-types.ts';
 export { type LimitKey, type LimitSet, type Limits, limitSets } from './study/limits.ts';
+export { type LipFit, lipFit, lipHeight, type Overlap, teethToBackOff } from './study/lip.ts';
+export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts';
+export { type DrumAnswers, likelyLocks } from './study/locks.ts';
 export {
   boreFrom,
   type LiningReading,

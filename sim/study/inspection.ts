@@ -20,7 +20,6 @@ export type SizeKey =
   | 'leverOff'
   | 'tooth';
 export type LookKey = 'faces' | 'boots' | 'springs' | 'adjuster';
-type LineKey = SizeKey | LookKey;
 export type Look = 'good' | 'bad';
 
 /** What was found on one wheel; mm, a tooth by its number. What was not looked at is left out. */
