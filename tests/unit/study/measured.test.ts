@@ -100,13 +100,13 @@ describe('the brake loaded from a sheet reads as typed', () => {
       );
     });
   }
-  it('worn as the brake wears: the profile between the three places is right to 0.05 mm', () => {
+  it('worn as the brake wears: the profile between the three places is right to 0.06 mm', () => {
     const m = measure(brake, nearLimit);
     const loaded = loadMeasured(rig, m);
     if (!loaded.ok) throw new Error(JSON.stringify(loaded.findings));
     for (const side of ['front', 'rear'] as const) {
       loaded.state.wear[side].forEach((w, i) => {
-        near(w, nearLimit.wear[side][i] ?? 0, { abs: 0.05 }, `${side} element ${i}`);
+        near(w, nearLimit.wear[side][i] ?? 0, { abs: 0.06 }, `${side} element ${i}`);
       });
     }
   });
