@@ -72,12 +72,32 @@ export {
   wheels,
 } from './study/axle.ts';
 export {
+  type BedRow,
+  bedIn,
+  bedRow,
+  type CableFirst,
+  cableFirst,
+  contactShare,
+  type FirstPresses,
+  PRESS,
+  pressUntilSilent,
+} from './study/bedding.ts';
+export { type Fit, fitOf, type NewLining, withNewLinings } from './study/fit.ts';
+export {
   BAND,
   type Forecast,
   type ForecastLine,
   forecast,
   type Measured,
 } from './study/forecast.ts';
+export { type CableSet, cableAt, hookTravel, type Spent, spend } from './study/hand-lever.ts';
+export {
+  type HotParking,
+  handLocked,
+  hotParking,
+  type LockedHand,
+  takenUp,
+} from './study/hand-locked.ts';
 export {
   type AsNew,
   type Found,
@@ -90,6 +110,7 @@ export {
   type Verdict,
   type WheelLine,
 } from './study/inspection.ts';
+export { type LeverAlone, leverAlone } from './study/lever-alone.ts';
 export type {
   Life,
   LifeEnd,
@@ -111,6 +132,8 @@ export {
   measure,
   type WheelReadings,
 } from './study/measured.ts';
+export { type OnHill, onHill } from './study/on-hill.ts';
+export { parkedAxle, type WheelFault, wheelWith } from './study/parked-axle.ts';
 export { parkedReadings } from './study/parked-readings.ts';
 export {
   cableFor,
@@ -121,6 +144,8 @@ export {
   slopeHeld,
   slopeTorque,
 } from './study/parking.ts';
+export { type ParkingRule, parkingRules, ruleTorque } from './study/parking-rules.ts';
+export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
 export {
   type Held,
   jackScrew,
@@ -130,6 +155,7 @@ export {
   rustTorque,
   UNHELD,
 } from './study/removal.ts';
+export { type RestFaces, restFaces } from './study/rest-faces.ts';
 export { aroundTurn, boreDiameter, type TurnPoint } from './study/turn.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';

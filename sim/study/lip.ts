@@ -56,7 +56,7 @@ export function lipHeight(rig: Rig, state: BrakeState): number {
 }
 
 /** Value at an angle, straight on between the elements and past the outer ones. */
-function along(values: Float64Array, angles: Float64Array, angle: number): number {
+export function along(values: Float64Array, angles: Float64Array, angle: number): number {
   const n = values.length;
   const step = ((angles[n - 1] as number) - (angles[0] as number)) / (n - 1);
   const at = (angle - (angles[0] as number)) / step;

@@ -3,6 +3,7 @@ import type { Instant } from '../balance/instant.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { GRAVITY } from '../units/units.ts';
+import { hookTravelOf, spend } from './hand-lever.ts';
 
 /**
  * The parked brake: the hand lever's cable turns the parking lever, which pushes the front shoe
@@ -36,9 +37,7 @@ export function parked(rig: Rig, state: BrakeState, cable: number): Parked {
   const forward = balance(rig, state, { pressure: 0, turning: 1, cable });
   const backward = balance(rig, state, { pressure: 0, turning: -1, cable });
   const lever = rig.brake.parkingLever;
-  const stop = rig.hookArm > 0 ? state.leverOffStop / rig.hookArm : 0;
-  const hookTravel =
-    rig.hookArm * Math.max(0, (forward.leverAngle + backward.leverAngle) / 2 - stop);
+  const hookTravel = (hookTravelOf(rig, state, forward) + hookTravelOf(rig, state, backward)) / 2;
   const strutForce = (forward.strutForce + backward.strutForce) / 2;
   return {
     cable,
@@ -47,7 +46,7 @@ export function parked(rig: Rig, state: BrakeState, cable: number): Parked {
     strutForce,
     pivotForce: strutForce - cable,
     hookTravel,
-    notches: (lever.slack + cable / lever.stiffness + hookTravel) / lever.perNotch,
+    notches: spend(rig, state, cable, hookTravel).notches,
     handForce: (rig.brake.vehicle.brakes * cable) / (lever.handRatio * lever.handEfficiency),
     locked: forward.locked ?? backward.locked,
   };

@@ -1,0 +1,95 @@
+import { dress } from '../balance/dress.ts';
+import { makePlaced, place, turnsOf } from '../balance/place.ts';
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
+import type { Side } from '../brake/types.ts';
+import { along } from './lip.ts';
+
+/** Distance of each lining's face from the drum axis with the drum away, mm, at the arc's places. */
+export interface RestFace {
+  readonly toe: number;
+  readonly centre: number;
+  readonly heel: number;
+  /** Farthest of the arc that can catch a lip: without the ends that are cut back. */
+  readonly most: number;
+  readonly radius: Float64Array;
+}
+
+export type RestFaces = Readonly<Record<Side, RestFace>>;
+
+function faceOf(rig: Rig, state: BrakeState, pose: Float64Array, side: Side): RestFace {
+  const shoe = rig[side];
+  const d = dress(rig, state);
+  const worn = side === 'front' ? d.front : d.rear;
+  const turns = { frontCos: 1, frontSin: 0, rearCos: 1, rearSin: 0, leverCos: 1, leverSin: 0 };
+  turnsOf(rig, pose, turns);
+  const { angle } = shoe.bed;
+  const radius = new Float64Array(shoe.bed.count);
+  const at = makePlaced(rig.n);
+  for (let i = 0; i < radius.length; i++) {
+    const spot = { ...shoe.hold, x: worn.x[i] as number, y: worn.y[i] as number, modes: null };
+    const p = place(rig, pose, turns, spot, at);
+    radius[i] = Math.sqrt(p.x * p.x + p.y * p.y);
+  }
+  const { lining } = shoe.shoe;
+  const r = (a: number): number => along(radius, angle, a);
+  const [toe, heel] = side === 'front' ? [lining.from, lining.to] : [lining.to, lining.from];
+  const from = lining.from + lining.cutEdgeArc;
+  const to = lining.to - lining.cutEdgeArc;
+  let most = Math.max(r(from), r(to));
+  for (let i = 0; i < radius.length; i++) {
+    const a = angle[i] as number;
+    if (a > from && a < to) most = Math.max(most, radius[i] as number);
+  }
+  return { toe: r(toe), centre: r((lining.from + lining.to) / 2), heel: r(heel), most, radius };
+}
+
+/**
+ * Faces of both linings with the brake released and the drum off, rigid shoes: on the strut, and
+ * either both middles alike or the pair moved sideways on its pins. Moving it turns the front shoe
+ * by a little and the rear one so that the strut's seats keep their distance.
+ *
+ * @param sideways how far the front lining's middle stands out beyond the central place, mm
+ */
+export function restFaces(rig: Rig, state: BrakeState, sideways = 0): RestFaces {
+  const { restPose } = dress(rig, state);
+  const pose = restPose.slice();
+  if (sideways !== 0) shift(rig, state, pose, sideways);
+  return { front: faceOf(rig, state, pose, 'front'), rear: faceOf(rig, state, pose, 'rear') };
+}
+
+/** Turns the pair: secant on the front shoe's turn, and on the rear's to keep the strut clamped. */
+function shift(rig: Rig, state: BrakeState, pose: Float64Array, sideways: number): void {
+  const turns = { frontCos: 1, frontSin: 0, rearCos: 1, rearSin: 0, leverCos: 1, leverSin: 0 };
+  const [a, b] = [makePlaced(rig.n), makePlaced(rig.n)];
+  const front = rig.front.at + rig.front.freedoms - 1;
+  const rear = rig.rear.at + rig.rear.freedoms - 1;
+  const seats = (): number => {
+    turnsOf(rig, pose, turns);
+    const p = place(rig, pose, turns, rig.front.seat, a);
+    const q = place(rig, pose, turns, rig.rear.seat, b);
+    const [dx, dy] = [q.x - p.x, q.y - p.y];
+    return Math.sqrt(dx * dx + dy * dy);
+  };
+  const length = seats();
+  const centre = (): number => faceOf(rig, state, pose, 'front').centre;
+  const home = centre();
+  const d = 1e-6;
+  for (let n = 0; n < 20; n++) {
+    const off = home + sideways - centre();
+    if (Math.abs(off) < 1e-10) break;
+    const keep = pose[front] as number;
+    const before = centre();
+    pose[front] = keep + d;
+    const slope = (centre() - before) / d;
+    pose[front] = keep + off / slope;
+    for (let m = 0; m < 20; m++) {
+      const e = seats() - length;
+      if (Math.abs(e) < 1e-12) break;
+      const at = pose[rear] as number;
+      pose[rear] = at + d;
+      const grown = (seats() - length - e) / d;
+      pose[rear] = at - e / grown;
+    }
+  }
+}
