@@ -1,6 +1,10 @@
-import type { Brake, Point } from '../../sim/index.ts';
+import type { Brake, Instant, Point } from '../../sim/index.ts';
 import { apply, polar } from './geometry.ts';
 import { label, sizeOf } from './layers/label.ts';
+import { drawnLever } from './lever.ts';
+import { adjusterSight } from './parts/adjuster.ts';
+import { liftLimit } from './parts/strut.ts';
+import { wedgeMarks } from './parts/wedge.ts';
 import { circlePath, polygon, polyline } from './path.ts';
 import { type Places, placesOf } from './place.ts';
 import { drawBrake, type StageInput } from './scene.ts';
@@ -17,8 +21,6 @@ export interface Lens {
   readonly scale?: number;
 }
 
-/** Radius of what is seen, mm, on teeth of 27 mm radius: the whole row with the lever's pin. */
-const SEEN = 23.1;
 /** Lines in the loupe are this much heavier. */
 const HEAVIER = 1.35;
 
@@ -30,16 +32,9 @@ interface Sight {
   readonly view: View;
 }
 
-function sightOf(brake: Brake, places: Places, view: View, lens: Lens): Sight {
-  const { lever, lengthAtZero, teeth } = brake.adjuster;
-  const u = (lever?.toothRadius ?? 27) / 27;
-  const [nx, ny] = brake.shoes.rear.strutSeat;
-  const middle = lever ? lever.firstTooth + (teeth / 2) * lever.toothAngle : 0;
-  const look = apply(
-    places.strut,
-    lever ? polar(13.7 * u, middle, lever.pin) : [nx - lengthAtZero * 0.55, ny],
-  );
-  const scale = lens.scale ?? lens.radius / (SEEN * u);
+function sightOf({ brake, instant, view }: StageInput, places: Places, lens: Lens): Sight {
+  const { look, radius } = adjusterSight(brake, instant, places);
+  const scale = lens.scale ?? lens.radius / radius;
   const inside: View = {
     ...view,
     scale,
@@ -49,20 +44,37 @@ function sightOf(brake: Brake, places: Places, view: View, lens: Lens): Sight {
   return { look, radius: lens.radius / scale, view: inside };
 }
 
+const INSIDE: ReadonlySet<string> = new Set(['lever spring', 'wedge spring', 'strut spring']);
+
 /** What of the brake is seen through the loupe: the adjuster and what lies behind it. */
 function seenInside(shape: Shape): boolean {
   if (shape.group === 'plate' || shape.group === 'strut' || shape.group === 'drum') return true;
-  if (shape.group === 'springs') return shape.part === 'lever spring';
+  if (shape.group === 'springs') return INSIDE.has(shape.part ?? '');
   return shape.group === 'shoe' && shape.part !== 'hold-down' && !shape.key.includes(' rear ');
 }
 
-/** Pointer on the lever at its tooth, and the numbers of the teeth on the strut. */
+/** Pointer on the lever at its tooth, and the numbers of the teeth on the strut; a wedge's mm. */
 function toothMarks(
   brake: Brake,
+  instant: Instant,
   places: Places,
   view: View,
 ): { shapes: Shape[]; labels: Label[] } {
-  const { lever, teeth } = brake.adjuster;
+  const { kind, teeth } = brake.adjuster;
+  if (kind === 'wedge') {
+    const labels = wedgeMarks(brake, instant, places).map(({ text, at }) =>
+      label(view, {
+        key: `wedge ${text}`,
+        text,
+        at,
+        anchor: 'middle',
+        style: 'tooth',
+        colour: 'ink',
+      }),
+    );
+    return { shapes: [], labels };
+  }
+  const lever = drawnLever(brake);
   if (!lever || !places.lever) return { shapes: [], labels: [] };
   const radius = lever.toothRadius;
   const pointer: Shape = {
@@ -111,8 +123,8 @@ function tangents(from: Point, r: number, to: Point, R: number): [Point, Point][
  */
 export function loupe(input: StageInput, lens: Lens): Drawing[] {
   const { brake, view } = input;
-  const places = placesOf(brake, input.instant);
-  const sight = sightOf(brake, places, view, lens);
+  const places = placesOf(brake, input.instant, liftLimit(brake, input.state.temperature));
+  const sight = sightOf(input, places, lens);
   const onBrake = toPx(view, sight.look);
   const small = sight.radius * view.scale;
   const shape = (key: string, path: Shape['path'], style: Shape['style']): Shape => ({
@@ -142,7 +154,7 @@ export function loupe(input: StageInput, lens: Lens): Drawing[] {
     ],
   };
   const whole = drawBrake({ ...input, layers: {}, roles: 'none', frame: false, caption: '' });
-  const teeth = toothMarks(brake, places, { ...sight.view, text: view.text });
+  const teeth = toothMarks(brake, input.instant, places, { ...sight.view, text: view.text });
   const inside: Drawing = {
     view: sight.view,
     shapes: [...whole.shapes.filter(seenInside), ...teeth.shapes],
@@ -202,7 +214,7 @@ export interface LoupeData {
 /** Numbers for the counter's card. */
 export function loupeData(input: StageInput, lens: Lens): LoupeData {
   const { brake, instant, view } = input;
-  const sight = sightOf(brake, placesOf(brake, instant), view, lens);
+  const sight = sightOf(input, placesOf(brake, instant), lens);
   const corner = lens.radius * Math.SQRT1_2;
   return {
     tooth: instant.tooth,

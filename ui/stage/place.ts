@@ -1,13 +1,6 @@
-import {
-  type Brake,
-  type Instant,
-  type Point,
-  placePoint,
-  type Side,
-  type ToothedLever,
-} from '../../sim/index.ts';
+import { type Brake, type Instant, type Point, placePoint, type Side } from '../../sim/index.ts';
 import { add, after, apply, type Frame, turnAbout } from './geometry.ts';
-import { LEVER_TEETH } from './parts/teeth.ts';
+import { drawnLever, slide } from './lever.ts';
 
 /** Where every moving part stands at an instant, as rigid moves from the reference pose. */
 export interface Places {
@@ -33,19 +26,27 @@ function leverSense({ parkingLever: { pivot, hook, pull } }: Brake): 1 | -1 {
   return turn >= 0 ? 1 : -1;
 }
 
-export function placesOf(brake: Brake, instant: Instant): Places {
+/**
+ * @param lift share of a tooth that the toothed lever can climb: under 1 where a hot lock holds it.
+ * What is climbed beyond it the held lever carries along, strut and all, off the rear seat.
+ */
+export function placesOf(brake: Brake, instant: Instant, lift = 1): Places {
   const front = shoeFrame(brake, instant, 'front');
   const rear = shoeFrame(brake, instant, 'rear');
   const parking = after(
     rear,
     turnAbout(brake.parkingLever.pivot, leverSense(brake) * instant.leverAngle),
   );
-  const strut = strutFrame(brake, parking);
+  const seated = strutFrame(brake, parking);
+  const { growth } = brake.adjuster;
+  const step = (growth[instant.tooth + 1] ?? Number.NaN) - (growth[instant.tooth] ?? 0);
+  const carried = instant.climb > lift ? step * (instant.climb - lift) : 0;
+  const strut = { ...seated, x: seated.x - carried };
   return {
     shoes: { front, rear },
     parking,
     strut,
-    lever: leverFrame(brake, strut, instant.tooth, instant.climb),
+    lever: leverFrame(brake, strut, instant.tooth, Math.min(lift, instant.climb)),
     out: { front: outward(brake, instant, 'front'), rear: outward(brake, instant, 'rear') },
   };
 }
@@ -68,21 +69,10 @@ function strutFrame(brake: Brake, parking: Frame): Frame {
  * slot by about f tooth heights, which is just what the sloped flanks ask for (see slide).
  */
 export function leverFrame(brake: Brake, strut: Frame, tooth: number, climb: number): Frame | null {
-  const lever = brake.adjuster.lever;
+  const lever = drawnLever(brake);
   if (!lever) return null;
   const angle = lever.firstTooth + (tooth + climb) * lever.toothAngle;
   const back: Point = [Math.cos(angle), Math.sin(angle)];
   const [x, y] = add(lever.pin, back, -climb * slide(lever));
   return after(strut, { angle, x, y });
-}
-
-/**
- * How far the lever slides back to pass over one tooth, mm. A tooth at the angle a beside the arm
- * moves radially by s·cos a and along the row by s·sin a, and along the row the flank rises by one
- * height h in one pitch r·d: s·(cos a − sin a·h/(r·d)) = h for the outermost tooth.
- */
-export function slide({ toothAngle, toothHeight, toothRadius }: ToothedLever): number {
-  const a = LEVER_TEETH * toothAngle;
-  const rise = toothHeight / (toothRadius * toothAngle);
-  return toothHeight / (Math.cos(a) - rise * Math.sin(a));
 }

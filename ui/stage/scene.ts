@@ -14,16 +14,16 @@ import { ghost } from './layers/ghost.ts';
 import { heat } from './layers/heat.ts';
 import { label } from './layers/label.ts';
 import { type NumberedName, nameSpots, names } from './layers/names.ts';
+import { adjuster } from './parts/adjuster.ts';
 import { anchors } from './parts/anchors.ts';
 import { cylinder } from './parts/cylinder.ts';
 import { drum } from './parts/drum.ts';
 import { hub, paintStroke } from './parts/hub.ts';
 import { parkingLever, parkingLeverOver } from './parts/parking.ts';
-import { plainStrut } from './parts/plain-strut.ts';
 import { plate } from './parts/plate.ts';
 import { returnSprings } from './parts/return-springs.ts';
 import { holdDown, shoe } from './parts/shoe.ts';
-import { toothedStrut } from './parts/strut.ts';
+import { liftLimit } from './parts/strut.ts';
 import { type Places, placesOf } from './place.ts';
 import type { Drawing, Label, Shape } from './shapes.ts';
 import { toMm, type View } from './view.ts';
@@ -73,9 +73,7 @@ export interface BrakeDrawing extends Drawing {
 function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape[] {
   const { brake, state, instant } = input;
   const turn = input.turn ?? instant.drumAngle;
-  const strut = places.lever
-    ? toothedStrut(brake, places.strut, places.lever, places.shoes.rear, input.flash ?? 0)
-    : plainStrut(brake, instant, places.strut);
+  const strut = adjuster(brake, instant, places, state.temperature, input.flash ?? 0);
   return [
     ...plate(brake),
     ...hub(brake, turn),
@@ -98,7 +96,7 @@ function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape
 /** The whole stage at an instant: parts and layers as shapes in millimetres, and their labels. */
 export function drawBrake(input: StageInput): BrakeDrawing {
   const { brake, state, instant, rest, layers, view, theme } = input;
-  const places = placesOf(brake, instant);
+  const places = placesOf(brake, instant, liftLimit(brake, state.temperature));
   const shapes: Shape[] = [];
   const labels: Label[] = [];
   let list: readonly NumberedName[] = [];

@@ -1,13 +1,13 @@
 import type { Brake, Instant, Point } from '../../../sim/index.ts';
 import { add, polar, segmentsCross } from '../geometry.ts';
 import { nameOf, type PartId } from '../part-names.ts';
+import { adjusterSpots } from '../parts/adjuster.ts';
 import { anchorSpots } from '../parts/anchors.ts';
 import { cylinderSpots } from '../parts/cylinder.ts';
 import { rimRadius } from '../parts/drum.ts';
 import { parkingSpots } from '../parts/parking.ts';
 import { springPart } from '../parts/return-springs.ts';
 import { shoeSpots } from '../parts/shoe.ts';
-import { strutSpots } from '../parts/strut.ts';
 import { circlePath, type Path, polyline } from '../path.ts';
 import type { Places } from '../place.ts';
 import type { Label, Shape } from '../shapes.ts';
@@ -20,6 +20,9 @@ export interface Spot {
   readonly at: Point;
   readonly column: 'left' | 'right';
 }
+
+/** Parts of the adjuster whose names stand on the right. */
+const RIGHT: ReadonlySet<PartId> = new Set(['strut', 'strut spring', 'sleeve', 'screw']);
 
 /** A dot on every part that has a name, and the column its name stands in. */
 export function nameSpots(brake: Brake, instant: Instant, places: Places): Spot[] {
@@ -40,8 +43,8 @@ export function nameSpots(brake: Brake, instant: Instant, places: Places): Spot[
     left('boot', cyl.boot),
     left('piston', cyl.piston),
     ...named,
-    ...strutSpots(brake, instant, places).map(({ part, at }) =>
-      part === 'strut' || part === 'strut spring' ? right(part, at) : left(part, at),
+    ...adjusterSpots(brake, instant, places).map(({ part, at }) =>
+      RIGHT.has(part) ? right(part, at) : left(part, at),
     ),
     left('web', front.web),
     left('table', front.table),

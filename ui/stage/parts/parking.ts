@@ -57,6 +57,28 @@ const leverPaths = perBrake((brake: Brake): LeverPaths => {
   };
 });
 
+/** Points of the right edge from the eye to the first bend, in the form's own sizes. */
+const RIGHT_EDGE: readonly Point[] = [
+  [10.5, -8],
+  [12.5, -16],
+  [15.5, -25],
+  [22.3, -62],
+];
+
+/** x of the lever's right edge in the reference pose, `up` mm above the strut's axis. */
+export function leverEdge(brake: Brake, up: number): number {
+  const { pivot, hook } = brake.parkingLever;
+  const size = distance(pivot, hook) / REACH;
+  const turn = angleOf(hook, pivot) - BASE;
+  const y = brake.shoes.rear.strutSeat[1] + up;
+  const edge = RIGHT_EDGE.map(([px, py]) =>
+    apply({ angle: turn, x: pivot[0], y: pivot[1] }, [px * size, py * size]),
+  );
+  const below = edge.findIndex((p) => p[1] <= y);
+  const [a, b] = [edge[Math.max(0, below - 1)] as Point, edge[Math.max(1, below)] as Point];
+  return a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]);
+}
+
 /** Lever and cable, behind the rear web. */
 export function parkingLever(brake: Brake, place: Frame): Shape[] {
   const paths = leverPaths(brake);

@@ -1,5 +1,6 @@
 import type { Brake, BrakeState, Point, Shoe, Side } from '../../../sim/index.ts';
 import { apply, degrees, type Frame, polar } from '../geometry.ts';
+import { drawnLever } from '../lever.ts';
 import { circlePath, type Path, polygon, slotPath, trace } from '../path.ts';
 import { hatched, outlined, type Shape, stroked } from '../shapes.ts';
 import { liningPath } from './lining.ts';
@@ -48,7 +49,8 @@ function shoePaths(brake: Brake, shoe: Shoe): ShoePaths {
 
 /** Corners of the lever's window: the finger's width and the lost motion beside it, from the strut's seat. */
 export function windowBox(brake: Brake): { left: number; right: number; y: number } | null {
-  const { lever, lostMotion } = brake.adjuster;
+  const { lostMotion } = brake.adjuster;
+  const lever = drawnLever(brake);
   if (!lever) return null;
   const left = brake.shoes.front.strutSeat[0];
   const finger = lever.pin[1] + lever.noseRadius * Math.sin(lever.startAngle);
@@ -57,7 +59,7 @@ export function windowBox(brake: Brake): { left: number; right: number; y: numbe
 
 function windowPath(brake: Brake, shoe: Shoe): Path | null {
   const box = windowBox(brake);
-  const { lever } = brake.adjuster;
+  const lever = drawnLever(brake);
   if (!lever || !box || shoe.side === 'rear') return null;
   const half = lever.window.y / 2;
   return polygon([

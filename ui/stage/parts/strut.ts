@@ -1,10 +1,12 @@
-import type { Brake, Instant, Point, ToothedLever } from '../../../sim/index.ts';
-import { apply, degrees, type Frame, mix, polar } from '../geometry.ts';
+import type { Brake, Point, ToothedLever } from '../../../sim/index.ts';
+import { after, apply, degrees, type Frame, mix, polar } from '../geometry.ts';
+import { drawnLever, slide } from '../lever.ts';
 import type { PartId } from '../part-names.ts';
 import { circlePath, type Path, slotPath, trace } from '../path.ts';
 import type { Places } from '../place.ts';
 import { outlined, type Shape, WEIGHT } from '../shapes.ts';
 import { coil } from './coil.ts';
+import { hasHotLock, hotStrip, STRIP_LENGTH, tipTravel } from './hot-lock.ts';
 import { maker, perBrake } from './make.ts';
 import { windowBox } from './shoe.ts';
 import { LEVER_TEETH, leverTeeth, SPARE, strutTeeth } from './teeth.ts';
@@ -29,7 +31,7 @@ interface StrutPaths {
   readonly spring: readonly [Point, Point];
 }
 const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
-  const { lever } = brake.adjuster;
+  const lever = drawnLever(brake);
   if (!lever) return null;
   const u = unit(lever);
   const [px, py] = lever.pin;
@@ -47,7 +49,7 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
       ...slotPath(mix([start, ny], [nx, ny], 0.18), mix([start, ny], [nx, ny], 0.63), 1.7),
       ...circlePath(mix([start, ny], [nx, ny], 0.9), 1.5),
     ],
-    pin: circlePath(lever.pin, 1.6),
+    pin: circlePath(lever.pin, PIN),
     lever: leverPath(lever),
     sector: trace()
       .line(...leverTeeth(lever))
@@ -111,26 +113,68 @@ function leverPath(lever: ToothedLever): Path {
     .close().path;
 }
 
+/** The pin's radius, and the slot's; the nib's near face along the arm. */
+const PIN = 1.6;
+const NIB_AT = 1.7;
+const NIB = 1.15;
+
+/** Length of the strip on the lever: from the nib to behind the teeth. */
+const stripLength = (lever: ToothedLever): number =>
+  Math.min(STRIP_LENGTH, lever.toothRadius - lever.toothHeight - NIB_AT - 2.4);
+
+/** Height of the nib's end over the slot's middle: at the lock's temperature a lift of one tooth just passes. */
+function nibHeight(brake: Brake, lever: ToothedLever, temperature: number): number {
+  const length = stripLength(lever);
+  const free = NIB_AT - Math.min(slide(lever), NIB_AT);
+  const passes = Math.sqrt(PIN * PIN - Math.min(free, PIN) ** 2);
+  return passes + tipTravel(brake.adjuster.hotLock, length) - tipTravel(temperature, length);
+}
+
+/**
+ * Share of a tooth that the lever can climb: the whole, but above the hot lock's temperature only
+ * until the pin meets the nib.
+ *
+ * @param temperature °C
+ */
+export function liftLimit(brake: Brake, temperature: number): number {
+  const lever = drawnLever(brake);
+  if (!lever || temperature <= brake.adjuster.hotLock) return 1;
+  const height = Math.max(0, nibHeight(brake, lever, temperature));
+  const reach = height < PIN ? Math.sqrt(PIN * PIN - height * height) : 0;
+  return Math.max(0, Math.min(1, (NIB_AT - reach) / slide(lever)));
+}
+
+function lock(brake: Brake, lever: ToothedLever, temperature: number, leverAt: Frame): Shape[] {
+  if (!hasHotLock(brake.adjuster)) return [];
+  const length = stripLength(lever);
+  const cold = nibHeight(brake, lever, 20);
+  // Clamped behind the teeth, it lies along the arm towards the pin.
+  const at = after(leverAt, { angle: Math.PI, x: NIB_AT + 0.7 + length, y: cold + NIB });
+  return hotStrip(temperature, { at, nib: NIB, most: cold, length, towards: 1 });
+}
+
 /**
  * Strut, toothed lever in its slot, and the springs that hold them.
  *
+ * @param temperature °C, for the hot lock
  * @param flash strength of the click's flash, 0 to 1
  */
 export function toothedStrut(
   brake: Brake,
-  strut: Frame,
+  { shoes, strut }: Places,
   leverAt: Frame,
-  rearWeb: Frame,
+  temperature: number,
   flash: number,
 ): Shape[] {
   const p = strutPaths(brake);
-  if (!p) return [];
+  const form = drawnLever(brake);
+  if (!p || !form) return [];
   const body = maker('strut', 'strut');
   const tooth = maker('strut', 'toothed lever');
   const pin = maker('strut', 'lever pin');
   const ear = apply(leverAt, p.ear);
   const tab = apply(strut, p.tab);
-  const [onStrut, onWeb] = [apply(strut, p.spring[0]), apply(rearWeb, p.spring[1])];
+  const [onStrut, onWeb] = [apply(strut, p.spring[0]), apply(shoes.rear, p.spring[1])];
   const hole = maker('strut', 'lever spring');
   return [
     body(p.plate, outlined('strutPlate', 1.1), { place: strut }),
@@ -138,6 +182,7 @@ export function toothedStrut(
     ...(flash > 0 ? [tooth(p.sector, { fill: 'adj', fillAlpha: flash }, { place: leverAt })] : []),
     pin(p.slot, outlined('hole', 1), { place: leverAt }),
     pin(p.pin, outlined('bolt', 1.3), { place: strut }),
+    ...lock(brake, form, temperature, leverAt),
     body(p.block, outlined('strut'), { place: strut, evenOdd: true }),
     hole(circlePath(ear, 1.25), outlined('hole', 1)),
     hole(circlePath(tab, 1.25), outlined('hole', 1)),
@@ -161,26 +206,17 @@ export function toothedStrut(
 /** Points for the names layer. */
 export function strutSpots(
   brake: Brake,
-  instant: Instant,
-  { strut, lever, shoes }: Places,
+  { strut, shoes }: Places,
+  lever: Frame,
 ): { part: PartId; at: Point }[] {
   const p = strutPaths(brake);
   const [nx, ny] = brake.shoes.rear.strutSeat;
-  const bar = apply(strut, [nx - 15, ny]);
   const box = windowBox(brake);
-  const form = brake.adjuster.lever;
-  if (!p || !lever || !form || !box) {
-    const far = nx - instant.strutLength;
-    const part = brake.adjuster.kind === 'wedge' ? 'wedge' : 'star wheel';
-    const at = apply(strut, [part === 'wedge' ? far + 3 : nx - instant.strutLength * 0.4, ny]);
-    return [
-      { part: 'strut', at: bar },
-      { part, at },
-    ];
-  }
+  const form = drawnLever(brake);
+  if (!p || !form || !box) return [];
   const ear = apply(lever, p.ear);
-  return [
-    { part: 'strut', at: bar },
+  const spots: { part: PartId; at: Point }[] = [
+    { part: 'strut', at: apply(strut, [nx - 15, ny]) },
     {
       part: 'strut spring',
       at: mix(apply(strut, p.spring[0]), apply(shoes.rear, p.spring[1]), 0.62),
@@ -193,4 +229,24 @@ export function strutSpots(
     { part: 'lever pin', at: apply(strut, form.pin) },
     { part: 'lever spring', at: mix(ear, apply(strut, p.tab), 0.6) },
   ];
+  if (hasHotLock(brake.adjuster)) {
+    const height = nibHeight(brake, form, 20) + NIB;
+    spots.push({ part: 'hot lock', at: apply(lever, [NIB_AT + stripLength(form) * 0.5, height]) });
+  }
+  return spots;
+}
+
+/** Radius of what the loupe sees, mm, on teeth of 27 mm radius: the whole row with the lever's pin. */
+const SEEN = 23.1;
+
+/** Where the loupe looks, in the world, and how much it sees, mm. */
+export function toothedSight(brake: Brake, places: Places): { look: Point; radius: number } {
+  const lever = drawnLever(brake);
+  if (!lever) return { look: [0, 0], radius: SEEN };
+  const u = unit(lever);
+  const middle = lever.firstTooth + (brake.adjuster.teeth / 2) * lever.toothAngle;
+  return {
+    look: apply(places.strut, polar(13.7 * u, middle, lever.pin)),
+    radius: SEEN * u,
+  };
 }
