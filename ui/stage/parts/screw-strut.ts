@@ -1,5 +1,5 @@
 import type { Brake, Instant, Point } from '../../../sim/index.ts';
-import { after, apply, degrees, type Frame, turnAbout } from '../geometry.ts';
+import { after, apply, degrees, type Frame, nearAngle, turnAbout } from '../geometry.ts';
 import type { PartId } from '../part-names.ts';
 import { circlePath, type Path, polygon, polyline, trace } from '../path.ts';
 import type { Places } from '../place.ts';
@@ -153,7 +153,7 @@ function starWheel(x: number, turned: number, flash: number, place: Frame): Shap
   const edges: Path[] = [];
   const marks: Path[] = [];
   for (let k = 0; k < teeth; k++) {
-    const angle = REST + TOOTH * (k + turned);
+    const angle = nearAngle(REST + TOOTH * (k + turned), 0);
     if (Math.cos(angle) <= 0.05) continue;
     const y = radius * Math.sin(angle);
     edges.push(polyline([x - half, y], [x + half, y]));

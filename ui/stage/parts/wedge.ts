@@ -110,7 +110,8 @@ interface Frames {
   readonly wedge: Frame;
   /** 0 at the strut's rear end. */
   readonly strut: Frame;
-  readonly grown: number;
+  /** Room that has opened between strut and wedge, mm. */
+  readonly open: number;
 }
 
 /** While the play lasts the strut goes out with the front web; then the hook holds it. */
@@ -127,14 +128,23 @@ function framesOf(brake: Brake, instant: Instant, places: Places): Frames {
     web,
     wedge: after(web, { angle: 0, x: 0, y: -grown / flank }),
     strut: { angle: places.strut.angle, x: x - Math.min(apart, lostMotion), y },
-    grown,
+    open: Math.max(0, apart - lostMotion),
   };
 }
 
-/** The strut from its sloped end at the wedge to the hook behind the parking lever. */
-function strutPath(brake: Brake, length: number, grown: number): Path {
+/**
+ * The strut from its sloped end to the hook behind the parking lever. The end lies along the wedge's
+ * flank as it stands (the web tilts a little), off it by the room that has opened.
+ */
+function strutPath(brake: Brake, at: Frames, length: number): Path {
   const { flank } = formOf(brake);
-  const end = (y: number): number => FACE - length + grown + thickness(flank, y);
+  const on = (y: number): Point => {
+    const [x, h] = apply(at.wedge, [FACE + thickness(flank, y), y]);
+    return apply({ angle: -at.strut.angle, x: 0, y: 0 }, [x - at.strut.x, h - at.strut.y]);
+  };
+  const [low, high] = [on(0), on(20)];
+  const end = (y: number): number =>
+    low[0] + ((high[0] - low[0]) * (y - low[1])) / (high[1] - low[1]) + at.open;
   const [nx] = brake.shoes.rear.strutSeat;
   const tab = FACE - length + STRUT_SPRING.tab[0];
   const tabY = STRUT_SPRING.tab[1];
@@ -187,7 +197,7 @@ export function wedgeStrut(
   return [
     seat(form.seat, outlined('keeper', WEIGHT.medium), { place: at.web }),
     seat(circlePath([0.5, -1.5], 1.9), outlined('bolt', 1), { place: at.web }),
-    strut(strutPath(brake, instant.strutLength, at.grown), outlined('strut'), { place: at.strut }),
+    strut(strutPath(brake, at, instant.strutLength), outlined('strut'), { place: at.strut }),
     wedge(form.wedge, outlined('adjFill', WEIGHT.adjuster, 'adj'), { place: at.wedge }),
     ...(flash > 0
       ? [wedge(form.wedge, { fill: 'adj', fillAlpha: flash }, { place: at.wedge })]
@@ -236,7 +246,7 @@ export function wedgeSpots(
   const at = framesOf(brake, instant, places);
   const spots: { part: PartId; at: Point }[] = [
     { part: 'strut', at: apply(at.strut, [-16, 0]) },
-    { part: 'wedge', at: apply(at.wedge, [FACE + 1.6, BAR + form.way * 0.75]) },
+    { part: 'wedge', at: apply(at.wedge, [FACE + 1.6, BAR + form.way * 0.93]) },
     { part: 'wedge seat', at: apply(at.web, [4, 3]) },
     {
       part: 'wedge spring',
