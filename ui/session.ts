@@ -73,6 +73,8 @@ export class Session extends EventTarget {
   magnification: 1 | 20 | 40 = 20;
   theme: ThemeName = 'sheet';
   turning: Turning = 1;
+  /** Which wheel the drawing shows; the mechanics are each other's mirror image. */
+  wheel: 'left' | 'right';
   slow = false;
   /** Show what shoes that bend would do beside the rigid ones. */
   bending = false;
@@ -99,6 +101,7 @@ export class Session extends EventTarget {
     super();
     this.rig = rig;
     this.reducedMotion = reducedMotion;
+    this.wheel = rig.brake.wheel;
     this.#state = startState(rig.brake);
     this.motion = createMotion(rig, this.#state);
     this.#beginTrace();
@@ -285,6 +288,11 @@ export class Session extends EventTarget {
 
   look(theme: ThemeName): void {
     this.theme = theme;
+    this.changed();
+  }
+
+  lookAt(wheel: 'left' | 'right'): void {
+    this.wheel = wheel;
     this.changed();
   }
 

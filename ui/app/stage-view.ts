@@ -3,6 +3,7 @@ import type { Instant, Point } from '../../sim/index.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import { type Lens, loupe, loupeData } from '../stage/loupe.ts';
+import { mirrorDrawing } from '../stage/mirror.ts';
 import type { PixiStage } from '../stage/pixi-stage.ts';
 import { drawBrake, type StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
@@ -98,7 +99,8 @@ export class StageView extends LitElement {
   /** Where the counter's card sits, px; null without a loupe. */
   get cardAt(): Point | null {
     const lens = this.#lens();
-    return lens ? loupeData(this.#input(this.session.instant()), lens).rim : null;
+    if (!lens) return null;
+    return this.#unmirrored(loupeData(this.#input(this.session.instant()), lens).rim);
   }
 
   #lens(): Lens | null {
@@ -138,7 +140,7 @@ export class StageView extends LitElement {
         : {
             caption: layers.fan
               ? `Gap fan ×${session.magnification}, mm`
-              : 'View from outside the wheel, drum cut away',
+              : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
           }),
     };
   }
@@ -164,7 +166,8 @@ export class StageView extends LitElement {
         }
       : plain;
     const lens = this.#lens();
-    const drawings: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
+    const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
+    const drawings = session.wheel === 'right' ? whole.map(mirrorDrawing) : whole;
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));
     // Texts at most ten times a second: their layout is the page's greatest cost.
@@ -222,9 +225,14 @@ export class StageView extends LitElement {
     return [e.clientX - box.left, e.clientY - box.top];
   }
 
+  /** A place of the screen as the drawing was made, before its mirroring. */
+  #unmirrored([x, y]: Point): Point {
+    return this.session.wheel === 'right' ? [this.#size.width - x, y] : [x, y];
+  }
+
   #wheel = (e: WheelEvent): void => {
     e.preventDefault();
-    this.#zoomTo(this.#zoom.factor * 1.0015 ** -e.deltaY, this.#local(e));
+    this.#zoomTo(this.#zoom.factor * 1.0015 ** -e.deltaY, this.#unmirrored(this.#local(e)));
   };
 
   #down = (e: PointerEvent): void => {
@@ -245,10 +253,11 @@ export class StageView extends LitElement {
       const was = Math.hypot(before[0] - other[0], before[1] - other[1]);
       const is = Math.hypot(now[0] - other[0], now[1] - other[1]);
       const middle: Point = [(now[0] + other[0]) / 2, (now[1] + other[1]) / 2];
-      if (was > 0) this.#zoomTo((this.#zoom.factor * is) / was, middle);
+      if (was > 0) this.#zoomTo((this.#zoom.factor * is) / was, this.#unmirrored(middle));
     } else if (this.#zoom.factor > 1) {
       const { factor, dx, dy } = this.#zoom;
-      this.#zoom = { factor, dx: dx + now[0] - before[0], dy: dy + now[1] - before[1] };
+      const across = (now[0] - before[0]) * (this.session.wheel === 'right' ? -1 : 1);
+      this.#zoom = { factor, dx: dx + across, dy: dy + now[1] - before[1] };
       this.#textsAt = 0;
     }
     this.#pointers.set(e.pointerId, now);

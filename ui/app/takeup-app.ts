@@ -81,6 +81,7 @@ export class TakeupApp extends LitElement {
     this.#scene = scene;
     this.session = this.#open(scene);
     this.session.look(before.theme);
+    this.session.lookAt(before.wheel);
     this.session.sound.on = before.sound.on;
     this.#show(stationOf(before.station));
     this.#instant = this.#seen();
@@ -226,6 +227,8 @@ export class TakeupApp extends LitElement {
     const box = stage.getBoundingClientRect();
     if (box.width < 600)
       return `right:10px;top:${(box.height - this.#foot(pageSize()) - 96).toFixed(0)}px`;
+    if (this.session.wheel === 'right')
+      return `right:${(box.width - at[0] + 14).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
     return `left:${(at[0] + 14).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
   }
 

@@ -61,6 +61,12 @@ const turns: readonly [Turning, string][] = [
   [-1, 'Backward'],
 ];
 
+/** Forward is counter-clockwise on a left-hand wheel seen from outside, clockwise on a right-hand one. */
+function seenTurn({ wheel }: Session, name: string): string {
+  if (wheel === 'left' || name === 'Stopped') return name;
+  return name === 'Forward' ? 'Backward' : 'Forward';
+}
+
 /** Slow motion, one step of the engine forward or back. */
 function stepRow(session: Session): TemplateResult {
   return html`<div class="row three">
@@ -78,7 +84,7 @@ function controls({ session, size }: PageView): TemplateResult {
   const bar = session.pressure / BAR;
   return html`<section class="blk ctl" aria-label="Controls">
     <div><div class="lab" id="drum">Drum</div>
-      <div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[name]}${name}</button>`)}</div></div>
+      <div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div></div>
     ${size === 'narrow' ? nothing : stepRow(session)}
     <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
   </section>`;

@@ -1,4 +1,4 @@
-import type { Brake, Instant, Point } from '../../../sim/index.ts';
+import { type Brake, type Instant, type Point, roleOf, type Side } from '../../../sim/index.ts';
 import { degrees, polar } from '../geometry.ts';
 import { rimRadius } from '../parts/drum.ts';
 import type { Label, Shape } from '../shapes.ts';
@@ -49,6 +49,12 @@ const notes = {
   trailing: ['The drum pushes it', 'away from the rim'],
 } as const;
 
+/** What a shoe is called: by its role while the drum turns, by its place while it stands. */
+function called(side: Side, instant: Instant): string {
+  if (instant.turning === 0) return side === 'front' ? 'Front' : 'Rear';
+  return roleOf(side, instant.turning) === 'leading' ? 'Leading' : 'Trailing';
+}
+
 /** "Leading shoe" in the upper corners with what the drum does to it. */
 export function roleLabels(instant: Instant, view: View, framed: boolean): Label[] {
   return SIDES.flatMap((side) => {
@@ -64,13 +70,14 @@ export function roleLabels(instant: Instant, view: View, framed: boolean): Label
         at: toMm(view, [left ? inset : view.width - inset, top + down]),
         anchor: left ? 'start' : 'end',
         style,
-        colour: style === 'role' ? look.colour : 'ink',
+        colour: style === 'role' ? colour : 'ink',
       });
-    const word = look.role === 'leading' ? 'Leading shoe' : 'Trailing shoe';
+    const colour = instant.turning === 0 ? 'ink' : look.colour;
     const line = sizeOf(view, 'role note') * 1.3;
     return [
-      put('role', word, 0, 0),
-      ...notes[look.role].map((text, i) =>
+      put('role', `${called(side, instant)} shoe`, 0, 0),
+      // A drum that stands drags neither shoe.
+      ...(instant.turning === 0 ? [] : notes[look.role]).map((text, i) =>
         put('role note', text, size * 0.86 + line * i + 4, i + 1),
       ),
     ];
@@ -85,12 +92,12 @@ export function shortRoleLabels(brake: Brake, instant: Instant, view: View): Lab
     const at: Point = polar(rimRadius(brake) + 32, front ? degrees(129) : degrees(51));
     return label(view, {
       key: `role ${side} 0`,
-      text: look.role === 'leading' ? 'Leading' : 'Trailing',
+      text: called(side, instant),
       at,
       anchor: front ? 'end' : 'start',
       style: 'role',
       size: 22 * view.text,
-      colour: look.colour,
+      colour: instant.turning === 0 ? 'ink' : look.colour,
     });
   });
 }
@@ -110,7 +117,7 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
         size,
         colour: look.colour,
       });
-    const word = put(look.role === 'leading' ? 'Leading' : 'Trailing', peaks ? 38 : 16, 20, 0);
+    const word = put(called(side, instant), peaks ? 38 : 16, 20, 0);
     if (!peaks) return [word];
     const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
     return [word, put(`${highest.toFixed(2)}\u00a0MPa`, 15, 18, 1)];
