@@ -82,6 +82,32 @@ export {
   PRESS,
   pressUntilSilent,
 } from './study/bedding.ts';
+export { type Against, type Case, cases, Investigation } from './study/cases.ts';
+export {
+  type Axle,
+  type BothWays,
+  boreCheck,
+  CHECKED,
+  dragHeat,
+  handTurn,
+  leverOff,
+  notchesAt,
+  type PedalCheck,
+  parkedRoller,
+  pedalAt,
+  pedalPulse,
+  pressedOnce,
+  pullDrum,
+  type Rub,
+  restGap,
+  roller,
+  rubbing,
+  type Wheel as WheelBrake,
+} from './study/checks.ts';
+export { type Examination, type ExaminationId, examinations } from './study/examinations.ts';
+export { examine, type Finding as Observed, minutesOf, parted } from './study/examine.ts';
+export type { Fault, FaultGroup, NotShown } from './study/fault-types.ts';
+export { axleWith, faultOf, faults, notShown, withFault } from './study/faults.ts';
 export { type Fit, fitOf, type NewLining, withNewLinings } from './study/fit.ts';
 export {
   BAND,
