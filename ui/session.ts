@@ -72,6 +72,8 @@ export class Session extends EventTarget {
   };
   magnification: 1 | 20 | 40 = 20;
   theme: ThemeName = 'sheet';
+  /** For the wall of a classroom: half drawing, half text, nothing small. */
+  wall = false;
   turning: Turning = 1;
   /** Which wheel the drawing shows; the mechanics are each other's mirror image. */
   wheel: 'left' | 'right';
@@ -288,6 +290,11 @@ export class Session extends EventTarget {
 
   look(theme: ThemeName): void {
     this.theme = theme;
+    this.changed();
+  }
+
+  showOnWall(wall: boolean): void {
+    this.wall = wall;
     this.changed();
   }
 

@@ -84,7 +84,10 @@ export class BenchSheet extends LitElement {
           this.dispatchEvent(new CustomEvent('choose', { detail: brake }));
         }}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.brake}>${b.title}</option>`)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
-      <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}</div></section>
+      <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}<button @click=${() => {
+        this.close();
+        session.showOnWall(true);
+      }}>Wall</button></div><p>Wall: half drawing, half words, for a projector. Key w.</p></section>
       <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div></section>
       <section><div class="lab" id="shoes">Shoes</div><div class="seg" role="group" aria-labelledby="shoes">${[
         false,

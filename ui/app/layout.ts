@@ -17,6 +17,14 @@ export function brakeView(session: Session, width: number, height: number, foot:
   const free = height - foot;
   const k = narrow ? 0.72 : weightFor(Math.min(width * 0.72, free + 60));
   const base = { width, height, k, text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k), narrow };
+  if (session.wall) {
+    const wall = { ...base, k: 2, text: 2, narrow: false, wall: true };
+    // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
+    if (session.layers.loupe)
+      return { ...wall, k: 1, scale: 112 / rim, origin: [width - 128, free - 128] };
+    const scale = Math.min(width / (2 * (rim + 28)), (free - 250) / (2 * (rim + 10)));
+    return { ...wall, scale, origin: [width / 2, free / 2 + 40] };
+  }
   if (session.layers.loupe && narrow) {
     return { ...base, scale: 37 / rim, origin: [width - 52, 52] };
   }
@@ -30,8 +38,12 @@ export function brakeView(session: Session, width: number, height: number, foot:
 }
 
 /** The loupe stands on the adjuster's side, so that its tangents do not cross the hub. */
-export function lensFor(width: number, height: number, foot: number): Lens {
+export function lensFor(session: Session, width: number, height: number, foot: number): Lens {
   const free = height - foot;
+  if (session.wall) {
+    const radius = Math.min(width * 0.44, (free - 90) / 2);
+    return { at: [radius + 36, free / 2 - 20], radius };
+  }
   if (width < NARROW) {
     const radius = Math.min(width * 0.354, free * 0.42);
     return { at: [radius * 1.05, free * 0.53], radius };

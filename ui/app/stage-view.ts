@@ -106,14 +106,14 @@ export class StageView extends LitElement {
   #lens(): Lens | null {
     const { session } = this;
     if (!session.layers.loupe || this.#size.width === 0) return null;
-    return lensFor(this.#size.width, this.#size.height, this.foot);
+    return lensFor(this.session, this.#size.width, this.#size.height, this.foot);
   }
 
   #input(instant: Instant): StageInput {
     const { session } = this;
     const { layers } = session;
     const view = this.#view();
-    const small = view.narrow && layers.loupe;
+    const small = (view.narrow || view.wall === true) && layers.loupe;
     const age = session.clock - session.clickedAt;
     return {
       brake: session.brake,
@@ -134,8 +134,8 @@ export class StageView extends LitElement {
       theme: themes[session.theme],
       flash: Math.max(0, 1 - age / 0.24),
       roles: small || layers.names ? 'none' : layers.loupe ? 'short' : 'full',
-      frame: this.#size.width > 1000 && this.foot < 100,
-      ...(view.narrow
+      frame: this.#size.width > 1000 && this.foot < 100 && !view.wall,
+      ...(view.narrow || view.wall
         ? {}
         : {
             caption: layers.fan

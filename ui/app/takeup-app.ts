@@ -14,6 +14,7 @@ import { layerNames } from './layer-names.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
 import { styles } from './styles.ts';
+import { wallSide, wallStyles } from './wall-side.ts';
 
 /** Height of the layers' row in the stage's foot, px. */
 const LAYER_ROW = { wide: 60, middle: 50 } as const;
@@ -30,7 +31,7 @@ const READ_EVERY = 90;
 
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
-  static override styles = styles;
+  static override styles = [styles, wallStyles];
   session: Session;
   #scene = 0;
   /** Changes of the session so far. */
@@ -82,6 +83,7 @@ export class TakeupApp extends LitElement {
     this.session = this.#open(scene);
     this.session.look(before.theme);
     this.session.lookAt(before.wheel);
+    this.session.showOnWall(before.wall);
     this.session.sound.on = before.sound.on;
     this.#show(stationOf(before.station));
     this.#instant = this.#seen();
@@ -141,12 +143,21 @@ export class TakeupApp extends LitElement {
     } else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
+    else if (e.key === 'w') session.showOnWall(!session.wall);
+    else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
+    else if (e.key === 'f') this.#fullScreen();
     else if (e.key === '+' || e.key === '=') this.#stage()?.zoom(1.25);
     else if (e.key === '-') this.#stage()?.zoom(0.8);
     else if (e.key === '0') this.#stage()?.zoom(0);
     else return;
     e.preventDefault();
   };
+
+  #fullScreen(): void {
+    // A browser may refuse it (in a frame, by policy): the page then stays as large as it is.
+    if (document.fullscreenElement) document.exitFullscreen().catch(() => undefined);
+    else document.documentElement.requestFullscreen().catch(() => undefined);
+  }
 
   #keyUp = (e: KeyboardEvent): void => {
     if (e.key !== ' ' || !this.#spaceHeld) return;
@@ -234,9 +245,22 @@ export class TakeupApp extends LitElement {
 
   /** px that the strip and the layers' row take from the stage's foot. */
   #foot(size: PageSize): number {
+    if (this.session.wall) return 0;
     const strip = this.#station().foot?.height[size] ?? 0;
     if (size === 'narrow') return strip;
     return size === 'wide' ? strip || LAYER_ROW.wide : strip + LAYER_ROW.middle;
+  }
+
+  /** Half drawing, half words, for the last row of a classroom. */
+  #wall(page: PageView, station: Station) {
+    const { session } = this;
+    return html`<main class="wall" data-station=${station.id}>
+        <section class="stage" aria-label="Brake drawing">
+          <takeup-stage .session=${session} .station=${station} .foot=${0}></takeup-stage>
+        </section>
+        ${wallSide(page, station, () => session.showOnWall(false))}
+      </main>
+      <div class="hidden" role="status">${session.events.at(-1)?.text ?? ''}</div>`;
   }
 
   override render() {
@@ -251,6 +275,7 @@ export class TakeupApp extends LitElement {
       size,
     };
     const strip = station.foot;
+    if (session.wall) return this.#wall(page, station);
     return html`${this.#top(size)}
       <main class="work" data-station=${station.id}>
         <section class="stage" aria-label="Brake drawing" .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>

@@ -131,8 +131,9 @@ function words(input: StageInput): Label[] {
   const { brake, instant, layers, view } = input;
   const roles = input.roles ?? (layers.names ? 'none' : 'full');
   const out: Label[] = [];
-  if (view.narrow) {
+  if (view.narrow || view.wall) {
     if (roles !== 'none') out.push(...cornerLabels(instant, view, layers.comb === true));
+    if (view.wall && roles !== 'none') out.push(turnLabel(brake, instant, view));
   } else {
     if (roles === 'full') out.push(...roleLabels(instant, view, input.frame === true));
     if (roles === 'short') out.push(...shortRoleLabels(brake, instant, view));

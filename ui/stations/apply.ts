@@ -96,6 +96,10 @@ export const apply: Station = {
   key: '1',
   layers: { fan: false, comb: true, forces: true, loupe: false },
   pedal: true,
+  wall: {
+    readings: ['brakeFactor', 'torque', 'linePressure'],
+    says: ({ find, instant }) => heading(find, instant),
+  },
   side,
   controls,
 };

@@ -47,6 +47,11 @@ export interface Station {
     session: Session,
     input: StageInput,
   ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] };
+  /** For the wall of a classroom: the readings that count, by their keys, three at most; and one sentence. */
+  readonly wall?: {
+    readonly readings: readonly string[];
+    says?(page: PageView): TemplateResult | string;
+  };
   /** When it opens, and when another does. */
   enter?(session: Session): void;
   leave?(session: Session): void;

@@ -10,6 +10,8 @@ import type { PageView, Station } from './station.ts';
 
 /** Wear: wear the linings on and watch the adjuster click to the next tooth. */
 
+const story = html`The gap grows as the linings thin. When a stroke carries the shoe past the slot play by a whole tooth, the lever drops into the next one: <b class="adj">click</b>.`;
+
 function side({ session, find, instant: i }: PageView): TemplateResult {
   const last = session.events.findLast((e) => e.kind === 'click');
   const since = session.state.distance - (last?.distance ?? 0);
@@ -18,7 +20,7 @@ function side({ session, find, instant: i }: PageView): TemplateResult {
   const share = (key: string) => `${number(Math.floor(find(key).value), 0)} %`;
   const factor = session.trace.at(-1)?.brakeFactor ?? Number.NaN;
   const distance = find('distance');
-  return html`<section class="blk h"><h1>Wear</h1><p>The gap grows as the linings thin. When a stroke carries the shoe past the slot play by a whole tooth, the lever drops into the next one: <b class="adj">click</b>.</p></section>
+  return html`<section class="blk h"><h1>Wear</h1><p>${story}</p></section>
     <section class="blk rd" aria-label="Readings">
       <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
         <div><b>${last ? 'Since the last click' : 'No click yet'}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
@@ -68,6 +70,7 @@ export const wear: Station = {
   name: 'Wear',
   key: '2',
   layers: { fan: true, comb: false, forces: false, loupe: true },
+  wall: { readings: ['distance', 'restClearanceMean', 'tooth'], says: () => html`<p>${story}</p>` },
   side,
   controls,
   foot: {

@@ -32,10 +32,12 @@ const turningText = {
   '-1': 'Drum turns backward',
 };
 
+const SHORT = { 1: 'Forward', 0: '', '-1': 'Backward' };
+
 export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
   return label(view, {
     key: 'turning',
-    text: turningText[instant.turning],
+    text: view.wall ? SHORT[instant.turning] : turningText[instant.turning],
     at: [0, rimRadius(brake) + ABOVE],
     dy: -21 * view.text - 3.6 * view.scale + 8,
     anchor: 'middle',
@@ -102,24 +104,28 @@ export function shortRoleLabels(brake: Brake, instant: Instant, view: View): Lab
   });
 }
 
-/** On a narrow stage: role and highest pressure in the lower corners. */
+/** Role and highest pressure in the corners: the lower ones of a narrow stage, the upper ones on a wall. */
 export function cornerLabels(instant: Instant, view: View, peaks: boolean): Label[] {
   return SIDES.flatMap((side) => {
     const look = lookOf(side, instant);
     const left = side === 'front';
+    const inset = view.wall ? 34 : 14;
     const put = (text: string, up: number, size: number, n: number) =>
       label(view, {
         key: `corner ${side} ${n}`,
         text,
-        at: toMm(view, [left ? 14 : view.width - 14, view.height - up]),
+        at: toMm(view, [left ? inset : view.width - inset, view.wall ? up : view.height - up]),
         anchor: left ? 'start' : 'end',
         style: 'role',
         size,
         colour: look.colour,
       });
-    const word = put(called(side, instant), peaks ? 38 : 16, 20, 0);
+    const word = view.wall
+      ? put(called(side, instant), 56, 52, 0)
+      : put(called(side, instant), peaks ? 38 : 16, 20, 0);
     if (!peaks) return [word];
     const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
-    return [word, put(`${highest.toFixed(2)}\u00a0MPa`, 15, 18, 1)];
+    const text = `${highest.toFixed(2)}\u00a0MPa`;
+    return [word, view.wall ? put(text, 106, 38, 1) : put(text, 15, 18, 1)];
   });
 }

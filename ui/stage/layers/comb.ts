@@ -77,7 +77,7 @@ export function comb(
         stroked(look.colour, 1.2),
       ),
     );
-    if (values && !view.narrow)
+    if (values && !view.narrow && !view.wall)
       labels.push(peakLabel(side === 'front', highest, now, top, view, look.colour));
   }
   return { shapes, labels };

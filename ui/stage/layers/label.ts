@@ -20,9 +20,10 @@ const SIZES: Readonly<Record<LabelStyle, number>> = {
 };
 const LEAST = 13;
 const LEAST_NARROW = 14;
+const LEAST_WALL = 34;
 
 export const sizeOf = (view: View, style: LabelStyle): number =>
-  Math.max(view.narrow ? LEAST_NARROW : LEAST, SIZES[style] * view.text);
+  Math.max(view.wall ? LEAST_WALL : view.narrow ? LEAST_NARROW : LEAST, SIZES[style] * view.text);
 
 /** A label with its size for the view; dx and dy default to 0. */
 export const label = (

@@ -1,0 +1,61 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { type OpenBrowser, openBrowser } from './open.ts';
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+it('shows the class nothing small: no text under 34 px on the wall, and Escape leads back', async () => {
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('w');
+  await page.locator('main.wall').waitFor();
+  await page.keyboard.down(' ');
+  const factor = page.locator('[data-key="brakeFactor"]');
+  await expect.poll(() => factor.innerText()).toMatch(/2\.\d\d/);
+  // Rule of the wall: 34 px at least for whatever is meant for the class.
+  const least = await page.evaluate(() => {
+    const sizes: number[] = [];
+    const walk = (root: ParentNode): void => {
+      for (const e of root.querySelectorAll('*')) {
+        if (e.shadowRoot) walk(e.shadowRoot);
+        const own = [...e.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim());
+        const box = e.getBoundingClientRect();
+        if (own && box.width > 2 && box.height > 2 && e.tagName !== 'STYLE')
+          sizes.push(Number.parseFloat(getComputedStyle(e).fontSize));
+      }
+    };
+    walk(document.body);
+    return { least: Math.min(...sizes), count: sizes.length };
+  });
+  expect(least.count).toBeGreaterThan(10);
+  expect(least.least).toBeGreaterThanOrEqual(34);
+  await shot('wall-apply');
+  await page.keyboard.up(' ');
+  await page.keyboard.press('2');
+  await expect.poll(() => page.locator('[data-key="distance"]').innerText()).toContain('km');
+  await shot('wall-wear');
+  await page.keyboard.press('Escape');
+  await page.locator('main.work').waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('turns to a right-hand wheel: forward is clockwise, the leading shoe on the right', async () => {
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.getByRole('button', { name: 'Bench' }).click();
+  await page.getByRole('button', { name: 'Right-hand' }).click();
+  await page.getByRole('button', { name: 'Done' }).click();
+  const pedal = page.locator('takeup-pedal [role="slider"]');
+  await pedal.press('PageUp');
+  const leading = page.locator('takeup-stage text', { hasText: 'Leading shoe' });
+  await leading.waitFor();
+  await expect.poll(async () => (await leading.boundingBox())?.x ?? 0).toBeGreaterThan(700);
+  await shot('right-hand');
+  await pedal.press('Home');
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -1,0 +1,73 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import type { Reading } from '../../sim/index.ts';
+import { down, number } from '../format.ts';
+import { PRESS_BAR } from '../session.ts';
+import type { PageView, Station } from '../stations/station.ts';
+
+/** The half of the wall beside the drawing: what is asked of the class to look at, in large type. */
+
+const big = (r: Reading): TemplateResult => {
+  // A lining is never shown thicker than it is.
+  const value = r.key.startsWith('lining') ? down(r.value, r.digits) : r.value;
+  return html`<div class="figure" data-key=${r.key}><b>${r.name}</b><div>${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</div></div>`;
+};
+
+export function wallSide(page: PageView, station: Station, leave: () => void): TemplateResult {
+  const { session, find } = page;
+  const keys = station.wall?.readings ?? ['restClearanceMean', 'strutForce', 'tooth'];
+  const hold = () => session.pressTo(PRESS_BAR);
+  const letGo = () => session.release();
+  return html`<section class="words" aria-label="For the class">
+      <h1>${station.name}</h1>
+      <div class="says">${station.wall?.says?.(page) ?? nothing}</div>
+      <div class="figures">${keys.map((key) => big(find(key)))}</div>
+      <div class="hands">
+        ${
+          station.pedal
+            ? html`<button class="main" @pointerdown=${hold} @pointerup=${letGo} @pointerleave=${letGo} @keydown=${(
+                e: KeyboardEvent,
+              ) => {
+                if (e.key === 'Enter' && !e.repeat) hold();
+              }} @keyup=${letGo}>Press the pedal</button>`
+            : nothing
+        }
+        <button @click=${leave}>Leave the wall</button>
+      </div>
+      <p class="keys">Space: pedal · F: full screen · Esc: back</p>
+    </section>`;
+}
+
+export const wallStyles = css`
+  .wall { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); flex: 1; min-height: 0; background: var(--sheet); }
+  .wall .stage { border: 0; }
+  .wall .words { display: flex; flex-direction: column; gap: 3vh; padding: 4vh 60px 3vh 30px; min-height: 0; overflow: hidden; font-size: 44px; line-height: 1.2; }
+  .wall h1 { margin: 0; font-size: 63px; line-height: 1.1; font-weight: 800; }
+  .wall .says { min-height: 3.6em; }
+  .wall .says p { margin: 0; }
+  .wall .figures { display: grid; gap: 2.4vh; margin-top: auto; }
+  .wall .figure { border: 4px solid var(--ink); padding: 8px 24px 10px; display: flex; align-items: baseline; justify-content: space-between; gap: 24px; }
+  .wall .figure b { font-size: 40px; font-weight: 600; line-height: 1.15; }
+  .wall .figure div { font-size: 76px; line-height: 1.1; font-weight: 760; white-space: nowrap; }
+  .wall .figure small { font-size: 40px; margin-left: 12px; font-weight: 600; }
+  .wall .hands { display: flex; gap: 24px; }
+  .wall button { border: 4px solid var(--ink); min-height: 84px; padding: 0 34px; font-size: 38px; font-weight: 700; }
+  .wall button.main { background: var(--ink); color: var(--sheet); flex: 1; text-align: center; }
+  .wall .keys { margin: 0; font-size: 34px; color: var(--ink2); }
+  @media (max-width: 1500px) {
+    .wall .words { font-size: 34px; padding: 3vh 30px 2vh 20px; gap: 2vh; }
+    .wall h1 { font-size: 48px; }
+    .wall .figure { padding: 4px 16px; }
+    .wall .figure b { font-size: 34px; }
+    .wall .figure div { font-size: 54px; }
+    .wall .figure small, .wall .keys { font-size: 34px; }
+    .wall .keys { display: none; }
+    .wall button { min-height: 64px; font-size: 34px; padding: 0 18px; }
+  }
+  @media (max-width: 700px) {
+    .wall { display: flex; flex-direction: column; overflow: auto; }
+    .wall .stage { height: 420px; }
+    .wall .words { overflow: visible; }
+    .wall .figure { flex-direction: column; }
+    .wall .hands { flex-direction: column; }
+  }
+`;
