@@ -122,6 +122,45 @@ describe('shoe pairs on pins', () => {
     near(s.lead.peak / PSI, 129.1, { rel: 0.001 }, 'p lead');
   });
 
+  it('280 mm drum, force given', () => {
+    // Shigley's Mechanical Engineering Design (8th and 9th ed., a problem of chapter 16: 30 mm shoes,
+    // 90 mm to the pins, friction 0.30, 1 kN on each, lining 0 to 120°); figures from memory, all
+    // recomputed by hand: M_N/p = 4.777e-4 m³, M_F/p = 2.221e-4 m³, arm 0.155 88 m.
+    const pair = {
+      mu: 0.3,
+      width: 30,
+      radius: 140,
+      pin: 90,
+      arm: 155.88,
+      from: 0,
+      to: 120,
+      forceAngle: 30,
+    };
+    const s = forceGiven(pair, 1000);
+    near(s.normalMoment / s.lead.peak, 4.777e5, { rel: 0.001 }, 'M_N / p_a');
+    near(s.frictionMoment / s.lead.peak, 2.22e5, { rel: 0.001 }, 'M_F / p_a');
+    near(s.lead.peak, 0.61, { rel: 0.002 }, 'p lead');
+    near(s.trail.peak, 0.2228, { rel: 0.002 }, 'p trail');
+    near(s.lead.torque, 161.4e3, { rel: 0.002 }, 'T lead');
+    near(s.trail.torque, 59e3, { rel: 0.002 }, 'T trail');
+    near(s.lead.torque + s.trail.torque, 220.4e3, { rel: 0.002 }, 'T');
+  });
+
+  it('150 mm drum radius, pressure 0.4 sin θ on both shoes', () => {
+    // R. S. Khurmi & J. K. Gupta, Theory of Machines, an example of chapter 19 on internal expanding
+    // brakes (35 mm lining from 25° to 125°, friction 0.4, pins 100 mm below and 100/cos 25° from the
+    // centre, arms 200 mm); figures from memory, all recomputed by hand. There each shoe has its own
+    // force for one pressure; here the trailing shoe's is its peak's share of it.
+    const pin = 100 / Math.cos((25 * Math.PI) / 180);
+    const pair = { mu: 0.4, width: 35, radius: 150, pin, arm: 200, from: 25, to: 125 };
+    const { s } = pressureLimited(pair, 0.4);
+    near(s.normalMoment, 300.8e3, { rel: 0.002 }, 'M_N');
+    near(s.frictionMoment, 163.65e3, { rel: 0.002 }, 'M_F');
+    near(s.force, 685.8, { rel: 0.003 }, 'F1');
+    near((s.force * 0.4) / s.trail.peak, 2322, { rel: 0.003 }, 'F2');
+    near(2 * s.lead.torque, 373e3, { rel: 0.002 }, 'T of both at one pressure');
+  });
+
   it('four shoes in a 400 mm drum, peak at the toe', () => {
     // Shigley's Mechanical Engineering Design, Problem 16-4; statement read, answers from memory,
     // recomputed. The actuating force runs along the pin line's x (90° from y).
