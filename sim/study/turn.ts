@@ -4,6 +4,7 @@ import type { Press } from '../balance/press.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { cos, sin } from '../math/trig.ts';
+import type { Reading } from '../readings/reading.ts';
 import { gapsOf } from '../readings/roles.ts';
 import { PI } from '../units/units.ts';
 
@@ -30,6 +31,74 @@ export function aroundTurn(rig: Rig, state: BrakeState, press: Press, places = 7
       rearGap: gapsOf(rig.brake.shoes.rear, i.shoes.rear).centre,
     };
   });
+}
+
+const PLACES = 72;
+
+/** Least and greatest of gaps and torque in one turn of the drum, and what two gauges say of its bore. */
+export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading[] {
+  const points = aroundTurn(rig, state, press, PLACES);
+  const row = (
+    key: string,
+    name: string,
+    values: readonly number[],
+    unit: string,
+    digits: number,
+    means: string,
+    formula: string,
+  ): Reading[] =>
+    (['least', 'greatest'] as const).map((end) => ({
+      key: `${key}${end === 'least' ? 'Least' : 'Greatest'}`,
+      name: `${name}, ${end} in a turn`,
+      symbol: '',
+      value: end === 'least' ? Math.min(...values) : Math.max(...values),
+      unit,
+      digits,
+      means,
+      formula,
+    }));
+  const bores = Array.from({ length: PLACES }, (_, k) =>
+    boreDiameter(rig, state, (PI * k) / PLACES),
+  );
+  const means = 'Gap at the middle of the lining as the drum goes round.';
+  return [
+    ...row(
+      'turnFront',
+      'Clearance, front',
+      points.map((p) => p.frontGap),
+      'mm',
+      2,
+      means,
+      'g(θ)',
+    ),
+    ...row(
+      'turnRear',
+      'Clearance, rear',
+      points.map((p) => p.rearGap),
+      'mm',
+      2,
+      means,
+      'g(θ)',
+    ),
+    ...row(
+      'turnTorque',
+      'Torque',
+      points.map((p) => p.torque / 1000),
+      'N·m',
+      1,
+      'Torque against the turning as the drum goes round: what a foot feels as throbbing.',
+      'T(θ)',
+    ),
+    ...row(
+      'turnBore',
+      'Bore',
+      bores,
+      'mm',
+      2,
+      'What a two-point gauge reads across: an oval drum shows, one off centre does not.',
+      'D(θ) = 2 (R + e₂ cos 2θ)',
+    ),
+  ];
 }
 
 /** What a two-point gauge reads across the bore at an angle, mm: the oval shows, an offset does not. */

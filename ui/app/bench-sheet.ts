@@ -3,6 +3,7 @@ import { brakes } from '../scenes.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
+import { dialogStyles } from './dialog-styles.ts';
 import { icons } from './icons.ts';
 import { layerNames } from './layer-names.ts';
 
@@ -13,7 +14,8 @@ const views: readonly [ThemeName, string][] = [
 
 /**
  * What stands on the bench and how it is shown, on one sheet: the brake, the view, the shoes, the
- * sound; on the phone the layers too. Fires `choose` with the number of another brake.
+ * sound; on the phone the layers too. Fires `choose` with the number of another brake, and
+ * `table` when all readings are asked for.
  */
 export class BenchSheet extends LitElement {
   static override properties = {
@@ -29,30 +31,25 @@ export class BenchSheet extends LitElement {
   /** Counts the session's changes: a new one redraws. */
   declare rev: number;
 
-  static override styles = css`
-    * { box-sizing: border-box; }
-    dialog { border: 2px solid var(--ink); padding: 0; background: var(--sheet); color: var(--ink); width: min(560px, 100vw); max-width: none; max-height: calc(100vh - 24px); margin: auto; overflow-y: auto; font: 500 17px/1.35 'Encode Sans Variable', 'Encode Sans', sans-serif; }
-    dialog::backdrop { background: color-mix(in srgb, var(--ink) 45%, transparent); }
-    header { display: flex; align-items: center; justify-content: space-between; border-bottom: 2px solid var(--ink); padding: 6px 6px 6px 18px; position: sticky; top: 0; background: var(--sheet); z-index: 1; }
-    h2 { margin: 0; font-size: 24px; font-weight: 800; font-stretch: 106%; }
-    section { padding: 12px 18px 14px; border-top: 1px solid var(--rule); }
-    section:first-of-type { border-top: 0; }
-    .lab { font-size: 15px; font-weight: 560; color: var(--ink2); margin-bottom: 5px; }
-    button, select { font: inherit; color: inherit; background: var(--sheet); border: 2px solid var(--ink); border-radius: 0; min-height: 48px; cursor: pointer; padding: 0 14px; font-weight: 600; }
-    button:focus-visible, select:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
-    select { width: 100%; }
-    .seg { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 2px solid var(--ink); }
-    .seg button { border: 0; border-left: 1px solid var(--rule); }
-    .seg button:first-child { border-left: 0; }
-    .seg .on { background: var(--ink); color: var(--sheet); }
-    .rows { display: grid; gap: 8px; }
-    .layer { display: flex; align-items: center; gap: 12px; width: 100%; text-align: left; border-width: 1px; border-color: var(--rule); }
-    .layer.on { box-shadow: inset 6px 0 0 var(--ink); border-color: var(--ink); }
-    .layer svg { width: 28px; height: 18px; flex: none; }
-    .layer em { margin-left: auto; font-style: normal; font-weight: 500; color: var(--ink2); }
-    p { margin: 6px 0 0; font-size: 15px; color: var(--ink2); }
-    @media (max-width: 700px) { button, select { min-height: 56px; } dialog { width: 100vw; margin: auto 0 0; border-width: 2px 0 0; } }
-  `;
+  static override styles = [
+    dialogStyles,
+    css`
+      section { padding: 12px 18px 14px; border-top: 1px solid var(--rule); }
+      section:first-of-type { border-top: 0; }
+      .lab { font-size: 15px; font-weight: 560; color: var(--ink2); margin-bottom: 5px; }
+      select { width: 100%; }
+      .seg { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 2px solid var(--ink); }
+      .seg button { border: 0; border-left: 1px solid var(--rule); }
+      .seg button:first-child { border-left: 0; }
+      .seg .on { background: var(--ink); color: var(--sheet); }
+      .rows { display: grid; gap: 8px; }
+      .layer { display: flex; align-items: center; gap: 12px; width: 100%; text-align: left; border-width: 1px; border-color: var(--rule); }
+      .layer.on { box-shadow: inset 6px 0 0 var(--ink); border-color: var(--ink); }
+      .layer svg { width: 28px; height: 18px; flex: none; }
+      .layer em { margin-left: auto; font-style: normal; font-weight: 500; color: var(--ink2); }
+      p { margin: 6px 0 0; font-size: 15px; color: var(--ink2); }
+    `,
+  ];
 
   open(): void {
     this.renderRoot.querySelector('dialog')?.showModal();
@@ -98,6 +95,10 @@ export class BenchSheet extends LitElement {
             if (session.bending !== b) session.toggleBending();
           }}>${b ? 'rigid, bending beside' : 'rigid'}</button>`,
       )}</div><p>What shoes of steel that bend would do, beside the rigid ones; at new linings only.</p></section>
+      <section><button @click=${() => {
+        this.close();
+        this.dispatchEvent(new Event('table'));
+      }}>All readings…</button></section>
       <section><div class="lab" id="sound">Sound of the click</div><div class="seg" role="group" aria-labelledby="sound">${[
         true,
         false,

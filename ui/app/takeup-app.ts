@@ -11,6 +11,8 @@ import { icons, mark } from './icons.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
+import './readings-table.ts';
+import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
 import { styles } from './styles.ts';
@@ -143,6 +145,7 @@ export class TakeupApp extends LitElement {
     } else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
+    else if (e.key === 't') this.#table()?.open();
     else if (e.key === 'w') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
     else if (e.key === 'f') this.#fullScreen();
@@ -176,6 +179,10 @@ export class TakeupApp extends LitElement {
     return this.renderRoot.querySelector<StageView>('takeup-stage');
   }
 
+  #table(): ReadingsTable | null {
+    return this.renderRoot.querySelector<ReadingsTable>('takeup-readings');
+  }
+
   #sheet(): BenchSheet | null {
     return this.renderRoot.querySelector<BenchSheet>('takeup-bench-sheet');
   }
@@ -207,11 +214,12 @@ export class TakeupApp extends LitElement {
         ${
           size === 'narrow'
             ? nothing
-            : html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>`
+            : html`<button @click=${() => this.#table()?.open()}>Table</button><button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>`
         }
         <button @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .brake=${this.#scene} .size=${size} .rev=${this.#rev} @choose=${(e: CustomEvent<number>) => this.#choose(e.detail)}></takeup-bench-sheet>`;
+      <takeup-bench-sheet .session=${session} .brake=${this.#scene} .size=${size} .rev=${this.#rev} @choose=${(e: CustomEvent<number>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
+      <takeup-readings .session=${session} .instant=${this.#instant}></takeup-readings>`;
   }
 
   #layers() {

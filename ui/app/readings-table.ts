@@ -1,0 +1,91 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { type Instant, parkedReadings, type Reading, turnReadings } from '../../sim/index.ts';
+import { down, number } from '../format.ts';
+import type { Session } from '../session.ts';
+import { dialogStyles } from './dialog-styles.ts';
+
+/** Pull of the cable for which the parked brake is told, N: an ordinary pull (the lessons' own). */
+const CABLE = 300;
+
+/**
+ * Every reading of the moment on one sheet: name, symbol, value, what it means, the formula it comes
+ * from; then the brake parked, and once around its drum.
+ */
+export class ReadingsTable extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    instant: { attribute: false },
+    opened: { state: true },
+  };
+  declare session: Session;
+  /** The moment on the stage. */
+  declare instant: Instant;
+  declare opened: boolean;
+
+  constructor() {
+    super();
+    this.opened = false;
+  }
+
+  static override styles = [
+    dialogStyles,
+    css`
+      :host { --wide: 1180px; }
+      h3 { margin: 0; padding: 14px 18px 6px; font-size: 19px; font-weight: 760; }
+      table { width: 100%; border-collapse: collapse; font-size: 16px; }
+      th { text-align: left; font-size: 14px; font-weight: 560; color: var(--ink2); padding: 4px 18px; }
+      td { border-top: 1px solid var(--rule); padding: 7px 18px; vertical-align: top; }
+      td:first-child { font-weight: 640; }
+      td em { font-style: italic; font-weight: 500; color: var(--ink2); margin-left: 8px; white-space: nowrap; }
+      .v { text-align: right; white-space: nowrap; font-weight: 700; font-size: 18px; }
+      .v small { font-size: 14px; font-weight: 540; margin-left: 4px; }
+      .f { color: var(--ink2); min-width: 19em; }
+      @media (max-width: 700px) {
+        thead { display: none; }
+        tr { display: grid; grid-template-columns: 1fr auto; padding: 8px 16px; border-top: 1px solid var(--rule); }
+        td { border: 0; padding: 0; }
+        td:nth-child(3), td:nth-child(4) { grid-column: 1 / 3; font-size: 15px; }
+        .f { min-width: 0; }
+      }
+    `,
+  ];
+
+  open(): void {
+    this.opened = true;
+    this.renderRoot.querySelector('dialog')?.showModal();
+  }
+
+  close(): void {
+    this.renderRoot.querySelector('dialog')?.close();
+  }
+
+  #rows(title: string, list: readonly Reading[]): TemplateResult {
+    const head = (text: string) => html`<th scope="col">${text}</th>`;
+    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', 'Value', 'What it means', 'From'].map(head)}</tr></thead>
+      <tbody>${list.map((r) => {
+        // A lining is never shown thicker than it is.
+        const value = r.key.startsWith('lining') ? down(r.value, r.digits) : r.value;
+        return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${r.symbol}</em>` : nothing}</td>
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${r.means}</td><td class="f">${r.formula}</td></tr>`;
+      })}</tbody></table>`;
+  }
+
+  override render() {
+    const { session, instant } = this;
+    return html`<dialog aria-label="All readings" @close=${() => {
+      this.opened = false;
+    }} @click=${(e: Event) => {
+      if (e.target === e.currentTarget) this.close();
+    }}>
+      <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
+      ${
+        this.opened
+          ? html`${this.#rows('Now', session.readings(instant))}
+            ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(session.rig, session.state, CABLE))}
+            ${this.#rows('Once around the drum', turnReadings(session.rig, session.state, { pressure: instant.pressure, turning: instant.turning }))}`
+          : nothing
+      }
+    </dialog>`;
+  }
+}
+customElements.define('takeup-readings', ReadingsTable);
