@@ -93,7 +93,7 @@ const ways = (t: BothWays, what: string, share: number, least: number): Finding[
 
 function story(a: Axle): Finding[] {
   const odd = sides.filter((s) => dragHeat(a[s], DRIVE) > WARM);
-  const where = odd.length === 1 ? `${odd[0]} rear only` : 'not one wheel alone';
+  const where = odd.length === 1 ? `at the ${odd[0]} rear only` : 'not at one wheel alone';
   const light = pedalAt(a, LIGHT).total;
   const firm = pedalAt(a, FIRM).total;
   const feel =
@@ -125,7 +125,7 @@ function heat(a: Axle, allWheels: boolean): Finding[] {
     const rise = dragHeat(w, DRIVE);
     if (rise >= TOO_HOT) return [words('', 'too hot to touch')];
     if (rise < COOL) return [words('', 'cool')];
-    return [num('', rise, 'K', 0, Math.max(10, 0.2 * rise))];
+    return [num('hotter by', rise, 'K', 0, Math.max(10, 0.2 * rise))];
   });
   return [...rear, words('front wheels', allWheels ? 'warm too' : 'as ever')];
 }

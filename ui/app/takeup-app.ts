@@ -287,7 +287,7 @@ export class TakeupApp extends LitElement {
     return html`${this.#top(size)}
       <main class="work" data-station=${station.id}>
         <section class="stage" aria-label="Brake drawing" .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
-          <takeup-stage .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
+          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
           ${station.over?.(page) ?? nothing}
           ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}

@@ -46,7 +46,7 @@ function side({ session, find, instant: i, size }: PageView): TemplateResult {
       ${factorCell(find, i.locked !== null, bent ? shoeFactor(bent, 'front') + shoeFactor(bent, 'rear') : Number.NaN)}
       ${cell(find('pistonForce'))}${cell(find('toeForceFront'))}
       ${cell(find('linePressure'))}${cell(find('torque'))}
-      ${cell(find('pistonTravelFront'), { label: 'Piston travel, each' })}${cell(find('clearanceMean'))}
+      ${cell(find('pistonTravelFront'), { label: 'Piston travel, front' })}${cell(find('clearanceMean'))}
       ${cell(find('liningFront'), { label: 'Lining left, front', square: roles.front, beside: share('liningShareFront'), floor: true })}
       ${cell(find('liningRear'), { label: 'Lining left, rear', square: roles.rear, beside: share('liningShareRear'), floor: true })}
       ${cell(find('strutForce'))}${cell(find('tooth'))}

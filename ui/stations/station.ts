@@ -38,6 +38,8 @@ export interface Station {
     readonly height: Readonly<Record<PageSize, number>>;
     strip(page: PageView): TemplateResult;
   };
+  /** Style that gives the drawing a part of the stage only, as `inset:…`; all of it when empty. */
+  inset?(page: PageView): string;
   /** Laid over the stage. */
   over?(page: PageView): TemplateResult;
   /** The moment that the stage shows, where it is not the moving brake's. */

@@ -1,0 +1,114 @@
+import { css, html, LitElement, nothing } from 'lit';
+import { type FaultGroup, faults, notShown } from '../../../sim/index.ts';
+import type { Session } from '../../session.ts';
+import { deskOf } from '../station.ts';
+import { FaultsDesk } from './desk.ts';
+import { look } from './look.ts';
+import { line } from './text.ts';
+
+const groups: readonly FaultGroup[] = [
+  'Adjuster',
+  'Cable and lever',
+  'Springs and pistons',
+  'Friction',
+  'Drum',
+];
+
+/** Readings before and after: only those that the fault changes. */
+export class FaultReadings extends LitElement {
+  static override properties = { session: { attribute: false }, rev: { type: Number } };
+  declare session: Session;
+  declare rev: number;
+
+  static override styles = [
+    look,
+    css`
+      :host { background: var(--sheet); overflow: auto; }
+      table { border-collapse: collapse; width: 100%; }
+      th { text-align: left; font-size: 14.5px; font-weight: 560; color: var(--ink2); padding: 5px 14px; border-bottom: 2px solid var(--ink); position: sticky; top: 0; background: var(--sheet); }
+      td { padding: 5px 14px; border-bottom: 1px solid var(--rule); font-size: 15.5px; line-height: 1.25; vertical-align: top; }
+      td:first-child { white-space: nowrap; }
+      td:last-child { font-weight: 680; }
+      p { padding: 10px 14px; font-size: 16px; }
+      @media (max-width: 1500px) { td { font-size: 13.5px; padding: 3px 10px; } th { font-size: 13px; padding: 3px 10px; } p { font-size: 14px; } }
+      @media (max-width: 700px) { td { font-size: 14px; padding: 6px 10px; } th { font-size: 14px; } td:first-child { white-space: normal; width: 30%; } }
+    `,
+  ];
+
+  override render() {
+    const desk = deskOf(FaultsDesk, this.session);
+    return html`<table aria-label="Readings before and after"><thead><tr><th>Reading</th><th>Sound</th><th>With the fault</th></tr></thead>
+      <tbody>${desk.changed.map((c) => html`<tr><td>${c.by.name}</td><td>${line(c.before)}</td><td>${line(c.after)}</td></tr>`)}</tbody></table>
+      ${desk.working ? html`<p>Taking the readings…</p>` : desk.changed.length === 0 ? html`<p>None of the workshop’s readings shows it; see what tells it apart.</p>` : nothing}`;
+  }
+}
+customElements.define('takeup-fault-readings', FaultReadings);
+
+/** One fault: what it is, how it works, what parts it from its look-alikes, what to do. */
+export class FaultCard extends LitElement {
+  static override properties = { session: { attribute: false }, rev: { type: Number } };
+  declare session: Session;
+  declare rev: number;
+
+  static override styles = [
+    look,
+    css`
+      section { border: 2px solid var(--ink); background: var(--sheet); padding: 11px 18px 12px; }
+      section + section { margin-top: 12px; }
+      h2 { font-size: 25px; line-height: 1.1; font-weight: 780; }
+      h3 { font-size: 15px; font-weight: 700; margin-top: 8px; }
+      p, li { font-size: 16.5px; line-height: 1.36; }
+      .ch { font-size: 15px; color: var(--ink2); margin-top: 3px; }
+      .tell { font-weight: 640; }
+      dl { margin: 4px 0 0; }
+      dt { font-weight: 680; font-size: 16px; border-top: 1px solid var(--rule); padding-top: 5px; margin-top: 5px; display: flex; justify-content: space-between; gap: 10px; }
+      dt button { text-decoration: underline; text-underline-offset: 3px; min-height: 28px; }
+      dt span { font-weight: 540; font-size: 14px; color: var(--ink2); text-align: right; }
+      dd { margin: 0; font-size: 15px; line-height: 1.34; }
+      dd i { font-style: normal; color: var(--ink2); }
+      ul { margin: 4px 0 0; padding-left: 20px; }
+      li { font-size: 15px; }
+      summary { cursor: pointer; font-weight: 680; font-size: 16px; }
+      @media (max-width: 1500px) {
+        section { padding: 8px 14px; } section + section { margin-top: 8px; }
+        h2 { font-size: 20px; } p, li { font-size: 14.5px; } .ch, dd, dt { font-size: 14px; } dt span, h3 { font-size: 13.5px; } li { font-size: 13.5px; }
+      }
+      @media (max-width: 700px) {
+        section { border-width: 0 0 2px; } section + section { margin: 0; }
+        p { font-size: 16px; } .ch, dd, dt, dt span, h3, li { font-size: 14.5px; }
+        dt { flex-direction: column; gap: 0; } dt span { text-align: left; } dt button { min-height: 56px; } summary { min-height: 56px; }
+      }
+    `,
+  ];
+
+  override render() {
+    const desk = deskOf(FaultsDesk, this.session);
+    const { fault: f } = desk;
+    return html`<section><h2>${f.name}</h2><p class="ch">${f.change}${f.wheels === 'one' ? '; on one wheel, the right' : '; on both wheels'}</p>
+        <h3>How it works</h3><p>${f.mechanism}</p>
+        <h3>What tells it apart</h3><p class="tell">${f.tells}</p>
+        <h3>Remedy</h3><p>${f.remedy}</p></section>
+      <section><div class="lab">Look-alikes, each with the cheapest reading that parts it</div>
+        <dl>${desk.partings.map(
+          (
+            p,
+          ) => html`<dt><button @click=${() => desk.choose(p.other.id)}>${p.other.name}</button><span>${p.by ? `${p.by.name}, ${p.by.minutes} min` : ''}</span></dt>
+          <dd>${p.by ? html`<i>here</i> ${line(p.here)}<br /><i>there</i> ${line(p.there)}` : 'No reading of this list parts the two.'}</dd>`,
+        )}</dl>
+        ${desk.working ? html`<p>Comparing…</p>` : nothing}</section>
+      <section><details><summary>Not shown in this view</summary><ul>${notShown.map((n) => html`<li><b>${n.name}</b>: ${n.because}.</li>`)}</ul></details></section>`;
+  }
+}
+customElements.define('takeup-fault-card', FaultCard);
+
+/** The list to choose from, one fault on or back, and the way out. */
+export function chooser(desk: FaultsDesk, narrow: boolean) {
+  const at = faults.indexOf(desk.fault);
+  const step = (by: number) =>
+    desk.choose((faults[(at + by + faults.length) % faults.length] ?? desk.fault).id);
+  const out = html`<button class="btn" ?disabled=${!desk.onBench} @click=${() => desk.restore()}>Take it out</button>`;
+  const list = html`<select class="pick" aria-label="Fault" @change=${(e: Event) => desk.choose((e.target as HTMLSelectElement).value)}>${groups.map((g) => html`<optgroup label=${g}>${faults.filter((f) => f.group === g).map((f) => html`<option value=${f.id} .selected=${f === desk.fault}>${f.name}</option>`)}</optgroup>`)}</select>`;
+  if (narrow) return html`<div class="row two">${list}${out}</div>`;
+  return html`${list}
+    <div class="row three"><button class="btn" @click=${() => step(-1)}>Before</button><button class="btn" @click=${() => step(1)}>Next</button>${out}</div>`;
+}

@@ -1,0 +1,91 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { caution } from '../../app/icons.ts';
+import { cautions } from '../../cautions.ts';
+import { deskOf, type PageView, type Station } from '../station.ts';
+import { chooser } from './browse.ts';
+import { FaultsDesk, type Mode } from './desk.ts';
+import './find-board.ts';
+import './find-side.ts';
+
+/** Faults: what each does to the readings, and vans whose fault is to be found. */
+
+const modes: readonly [Mode, string][] = [
+  ['browse', 'Browse'],
+  ['find', 'Find the fault'],
+];
+
+function side({ session, size }: PageView): TemplateResult {
+  const desk = deskOf(FaultsDesk, session);
+  const narrow = size === 'narrow';
+  if (desk.mode === 'find') {
+    return html`<section class="blk h"><h1>Find the fault</h1><p>Which reading parts the names that are left? Take the cheapest.</p></section>
+      ${narrow ? html`<takeup-find-board narrow .style=${'order:3'} .session=${session} .rev=${desk.rev}></takeup-find-board>` : nothing}
+      <takeup-find-side .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${desk.rev}></takeup-find-side>
+      <section class="note">${caution}<div>${cautions.fault}</div></section>`;
+  }
+  return html`<section class="blk h"><h1>Faults</h1><p>Each is a change of one size or state. It is on the bench: press the pedal in Apply to feel it.</p></section>
+    ${narrow ? html`<takeup-fault-readings .style=${'order:4;border-bottom:2px solid var(--ink)'} .session=${session} .rev=${desk.rev}></takeup-fault-readings>` : nothing}
+    <takeup-fault-card .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${desk.rev}></takeup-fault-card>
+    <section class="note">${caution}<div>${desk.fault.caution}</div></section>`;
+}
+
+function controls({ session, size }: PageView): TemplateResult {
+  const desk = deskOf(FaultsDesk, session);
+  const narrow = size === 'narrow';
+  const hint = html`<button class="btn" @click=${() => desk.giveHint()}>${narrow ? 'Hint' : 'Give me a hint'}</button>`;
+  const other = html`<button class="btn" @click=${() => desk.another()}>Another van</button>`;
+  const name = html`<button class="btn p ${narrow ? '' : 'tall'}" ?disabled=${!desk.chosen} @click=${() => desk.name()}>${narrow ? 'Name it' : 'Name the fault'}</button>`;
+  return html`<section class="blk ctl" aria-label="Controls" .style=${'position:sticky;bottom:0;z-index:3'}>
+    <div class="seg" role="group" aria-label="Mode">${modes.map(([m, text]) => html`<button aria-pressed=${desk.mode === m} class=${desk.mode === m ? 'on' : ''} @click=${() => desk.show(m)}>${text}</button>`)}</div>
+    ${
+      desk.mode === 'browse'
+        ? chooser(desk, narrow)
+        : narrow
+          ? html`<div class="row three">${hint}${other}${name}</div>`
+          : html`<div class="row two">${hint}${other}</div>${name}`
+    }
+  </section>`;
+}
+
+/** The stage's part of the page: left under the complaint, or above the readings. */
+function inset({ session, size }: PageView): string {
+  if (size === 'narrow') return '';
+  const find = deskOf(FaultsDesk, session).mode === 'find';
+  const wide = size === 'wide';
+  if (find) return wide ? 'inset:150px 58% 170px 0' : 'inset:86px 64% 110px 0';
+  return wide ? 'inset:0 0 300px 0' : 'inset:0 0 190px 0';
+}
+
+function over({ session, size }: PageView): TemplateResult {
+  if (size === 'narrow') return html``;
+  const desk = deskOf(FaultsDesk, session);
+  const wide = size === 'wide';
+  if (desk.mode === 'find') {
+    return html`<takeup-find-board .session=${session} .rev=${desk.rev}></takeup-find-board>`;
+  }
+  return html`<takeup-fault-readings .style=${`position:absolute;left:0;right:0;bottom:${wide ? 60 : 48}px;height:${wide ? 240 : 142}px;border-top:2px solid var(--ink);z-index:1`} .session=${session} .rev=${desk.rev}></takeup-fault-readings>`;
+}
+
+export const faultsStation: Station = {
+  id: 'faults',
+  name: 'Faults',
+  key: '7',
+  layers: {
+    fan: true,
+    comb: false,
+    forces: false,
+    loupe: false,
+    ghost: false,
+    names: false,
+    heat: false,
+  },
+  side,
+  controls,
+  over,
+  inset,
+  enter: (session) => {
+    const desk = deskOf(FaultsDesk, session);
+    desk.show(desk.mode);
+  },
+  leave: (session) => deskOf(FaultsDesk, session).leave(),
+};

@@ -1,0 +1,45 @@
+import type { Observed } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+
+/** Findings in words and figures, as they stand in a list. */
+
+interface Named {
+  /** Wheel or wheels; empty where there is none. */
+  readonly where: string;
+  readonly what: string;
+  readonly f: Observed;
+}
+
+function named(f: Observed): Named {
+  const split = /^(both|left|right)(?:, )?(.*)$/.exec(f.name);
+  return split
+    ? { where: split[1] as string, what: split[2] as string, f }
+    : { where: '', what: f.name, f };
+}
+
+/** A finding alone: value with its unit, or the words. */
+const valueText = (f: Observed): string =>
+  f.kind === 'words' ? f.says : `${number(f.value, f.digits)}${f.unit ? `\u00a0${f.unit}` : ''}`;
+
+function told(list: readonly Named[]): string {
+  return list
+    .map(({ what, f }, i) => {
+      const next = list[i + 1]?.f;
+      const same = f.kind === 'number' && next?.kind === 'number' && next.unit === f.unit;
+      const value = same ? number(f.value, f.digits) : valueText(f);
+      return what ? `${what} ${value}` : value;
+    })
+    .join(', ');
+}
+
+/** All findings of a check in one line: wheel by wheel, a unit once where it stays the same. */
+export function line(list: readonly Observed[]): string {
+  const all = list.map(named);
+  const order = [...new Set(all.map((n) => n.where))];
+  return order
+    .map((where) => {
+      const text = told(all.filter((n) => n.where === where));
+      return where && where !== 'both' ? `${where}: ${text}` : text;
+    })
+    .join(' · ');
+}
