@@ -25,6 +25,7 @@ export {
   WEDGE_STEP,
   withAdjuster,
 } from './brake/kinds.ts';
+export type { PedalStack } from './brake/pedal.ts';
 export {
   type BrakeState,
   type Condition,
@@ -50,7 +51,7 @@ export type {
 } from './brake/types.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
-export { type PedalStack, pedalStack, runOutLeft } from './readings/pedal.ts';
+export { pedalStack, runOutLeft } from './readings/pedal.ts';
 export type { Reading } from './readings/reading.ts';
 export {
   dragOf,
@@ -137,14 +138,6 @@ export {
   type WheelLine,
 } from './study/inspection.ts';
 export { type LeverAlone, leverAlone } from './study/lever-alone.ts';
-export type {
-  Life,
-  LifeEnd,
-  LifeEvent,
-  LifeEventKind,
-  LifeOptions,
-  LifeRow,
-} from './study/life-types.ts';
 export { type LimitKey, type LimitSet, type Limits, limitSets } from './study/limits.ts';
 export { type LipFit, lipFit, lipHeight, type Overlap, teethToBackOff } from './study/lip.ts';
 export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts';
@@ -195,6 +188,15 @@ export {
   stopRise,
   warmed,
 } from './wear/heat.ts';
+export { createLife, driveLife } from './wear/life.ts';
+export type {
+  Life,
+  LifeEnd,
+  LifeEvent,
+  LifeEventKind,
+  LifeOptions,
+  LifeRow,
+} from './wear/life-types.ts';
 export { type PullResult, parkingPull } from './wear/parking-pull.ts';
 export {
   standingState,

@@ -4,8 +4,10 @@ import {
   type BrakeState,
   createRig,
   freshState,
+  KM,
   type Rig,
   readScene,
+  wearOn,
 } from '../sim/index.ts';
 
 /** Units of the handbooks. */
@@ -54,6 +56,12 @@ export function quay(change: (scene: ReturnType<typeof quayScene>) => void = () 
   change(scene);
   const brake = mustRead(scene);
   return { brake, rig: createRig(brake), state: freshState(brake), area: brake.cylinder.area };
+}
+
+/** Wear alone: driven by the plain duty with the adjuster held. */
+export function wornBy(rig: Rig, state: BrakeState, km: number): BrakeState {
+  const held = { ...state, condition: { ...state.condition, adjusterSeized: true } };
+  return { ...wearOn(rig, held, { distance: km * KM }).state, condition: state.condition };
 }
 
 /**

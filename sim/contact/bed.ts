@@ -90,18 +90,25 @@ const WORN_THROUGH = 0.05;
  * (see wear/lump.ts); 0 otherwise
  */
 export function wornBed(bed: Bed, wear: Float64Array, softening = 0): WornBed {
-  const x = new Float64Array(bed.count);
-  const y = new Float64Array(bed.count);
-  const stiffness = new Float64Array(bed.count);
+  const make = () => new Float64Array(bed.count);
+  const modes = bed.modes && wornModes(bed.modes, wear);
+  const worn = { bed, x: make(), y: make(), stiffness: make(), modes };
+  wearBed(worn, wear, softening);
+  return worn;
+}
+
+/** Brings a bed of rigid shoes to another wear in place; arguments as of wornBed. */
+export function wearBed(worn: WornBed, wear: Float64Array, softening: number): void {
+  const { bed, x, y, stiffness } = worn;
+  const { face, dirX, dirY, thickness, anchor, area, modulus } = bed;
   for (let i = 0; i < bed.count; i++) {
     const w = wear[i] as number;
-    const r = (bed.face[i] as number) - w;
-    x[i] = r * (bed.dirX[i] as number) - bed.anchor[0];
-    y[i] = r * (bed.dirY[i] as number) - bed.anchor[1];
-    const t = Math.max(WORN_THROUGH, (bed.thickness[i] as number) - w);
-    stiffness[i] = bed.area / (t / bed.modulus + softening);
+    const r = (face[i] as number) - w;
+    x[i] = r * (dirX[i] as number) - anchor[0];
+    y[i] = r * (dirY[i] as number) - anchor[1];
+    const t = Math.max(WORN_THROUGH, (thickness[i] as number) - w);
+    stiffness[i] = area / (t / modulus + softening);
   }
-  return { bed, x, y, stiffness, modes: bed.modes && wornModes(bed.modes, wear) };
 }
 
 /** A worn face lies nearer to the steel, so the turn of the section behind it drags it along less. */

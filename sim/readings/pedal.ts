@@ -1,50 +1,12 @@
 import type { Instant } from '../balance/instant.ts';
+import { type PedalStack, pedalFrom } from '../brake/pedal.ts';
 import type { Brake } from '../brake/types.ts';
-import { PI } from '../units/units.ts';
 import type { Reading } from './reading.ts';
-
-/**
- * Pedal travel told as a stack, mm at the pedal.
- *
- * Volumes: each piston displaces bore area × travel; the rest of the circuit gives by its stiffness;
- * air shrinks by Boyle's law, V = V0·p0/(p0 + p). Their sum over the master's area is its stroke,
- * times the pedal ratio its travel (Pascal's principle and the lever).
- */
-export interface PedalStack {
-  readonly freePlay: number;
-  readonly gaps: number;
-  readonly circuit: number;
-  readonly air: number;
-  readonly total: number;
-  /** Force of the foot, N: pressure × master area / ratio. */
-  readonly force: number;
-  /** Fluid taken by one brake, mm³. */
-  readonly fluid: number;
-}
-
-/** Atmospheric pressure, MPa (standard atmosphere). */
-const ATMOSPHERE = 0.101325;
 
 /** @param airVolume air in the circuit at atmospheric pressure, mm³ */
 export function pedalStack(brake: Brake, i: Instant, airVolume = 0): PedalStack {
-  const h = brake.hydraulics;
-  const master = (PI / 4) * h.masterBore * h.masterBore;
-  const out = (side: 'front' | 'rear'): number => Math.max(0, i.shoes[side].pistonTravel);
-  const fluid = brake.cylinder.area * (out('front') + out('rear'));
-  const at = (volume: number): number => (h.pedalRatio * volume) / master;
-  const freePlay = h.pedalRatio * h.freePlay;
-  const gaps = at(fluid * brake.vehicle.brakes);
-  const circuit = at(h.circuit * i.pressure);
-  const air = at((airVolume * i.pressure) / (ATMOSPHERE + i.pressure));
-  return {
-    freePlay,
-    gaps,
-    circuit,
-    air,
-    total: freePlay + gaps + circuit + air,
-    force: (i.pressure * master) / h.pedalRatio,
-    fluid,
-  };
+  const { front, rear } = i.shoes;
+  return pedalFrom(brake, front.pistonTravel, rear.pistonTravel, i.pressure, airVolume);
 }
 
 /** Travel left until the cup of the farther piston leaves the bore, mm. */

@@ -1,116 +1,187 @@
-import { dress, tableAt } from '../balance/dress.ts';
-import { type Guess, type Solved, solveDressed } from '../balance/press.ts';
-import type { Rig, ShoeRig } from '../balance/rig.ts';
-import type { BrakeState } from '../brake/state.ts';
-import type { Side, Turning } from '../brake/types.ts';
-import { wornBed } from '../contact/bed.ts';
-import { roundDrum } from '../contact/rub.ts';
-import { KM, PI } from '../units/units.ts';
+import { teethPassed } from '../balance/ratchet.ts';
+import type { Duty } from '../brake/duty.ts';
+import { type BrakeState, strutLength } from '../brake/state.ts';
+import type { Brake } from '../brake/types.ts';
+import type { PressHeat } from './life-heat.ts';
+import { Plan } from './press-plan.ts';
+import type { Kind, Schedule } from './schedule.ts';
+import type { Wearing } from './wearing.ts';
 
-/**
- * Wear of one lump of driving: the only change of lasting state beside the adjuster's step.
- *
- * Archard's law (J. F. Archard 1953, "Contact and rubbing of flat surfaces"): depth = k·p·s on each
- * lining element and, spread evenly around the bore, on the drum. The sliding distance follows from
- * energy: the stops of the lump turn E each into heat, drag × sliding = E.
- *
- * Implicit in the step: with w = k·s·p at the lump's end, p = (E/t)(penetration − w) gives
- * p = penetration / (t/E + k·s): the bed is softened by k·s while the lump is solved, against the
- * bore as it will be at the lump's end. (Explicit steps checkerboard when (E/t)·k·s exceeds 2.)
- */
-
-/** Energy of one stop in one brake of the axle, N·mm: ½·m·v²·share / brakes. */
-export function stopEnergy(rig: Rig): number {
-  const { vehicle, duty } = rig.brake;
-  return (0.5 * vehicle.mass * duty.speed * duty.speed * vehicle.share) / vehicle.brakes;
+/** Where a lump began: what is taken back when it ran past a click or a limit. */
+export interface Mark {
+  readonly state: BrakeState;
+  readonly due: readonly number[];
+  readonly lastAt: number;
+  readonly seen: readonly (readonly [sensed: number, at: number, rate: number])[];
 }
 
-/** Torque of both linings against the turning, N·mm, at the solved pose. */
-export function dragTorque(solved: Solved, turning: Turning): number {
-  let sum = 0;
-  for (const shoe of [solved.dressed.rig.front, solved.dressed.rig.rear]) {
-    const { friction, faceX, faceY } = shoe.rub;
-    for (let i = 0; i < shoe.bed.count; i++) {
-      const t = friction[i] as number;
-      if (t === 0) continue;
-      const x = (faceX[i] as number) - solved.load.drum.x;
-      const y = (faceY[i] as number) - solved.load.drum.y;
-      sum += t * Math.sqrt(x * x + y * y);
+/** What the ratchet says at a lump's end. */
+export interface Verdict {
+  readonly passed: number;
+  readonly apart: number;
+  readonly temperature: number;
+  /** Share of the lump after which the tooth was passed. */
+  readonly share: number;
+}
+
+/** The presses of a duty, one by one or in lumps: how they heat, wear and part the seats. */
+export class Presses {
+  readonly #brake: Brake;
+  readonly #w: Wearing;
+  readonly #schedule: Schedule;
+  readonly heat: PressHeat;
+  readonly plans: (Plan | undefined)[] = [];
+  /** How the seats part for each mm that the bore grows. */
+  gain = 0;
+
+  constructor(brake: Brake, w: Wearing, schedule: Schedule, heat: PressHeat) {
+    this.#brake = brake;
+    this.#w = w;
+    this.#schedule = schedule;
+    this.heat = heat;
+  }
+
+  newPlan(kind: Kind, turning: 1 | -1, surface: Plan['surface']): Plan {
+    return new Plan(kind, turning, surface, this.#w.makeWarm(), this.#w.makeWarm());
+  }
+
+  /** The plan of a kind, direction and place in the weather (−1: the brake's own surface). */
+  plan(kind: number, turning: 1 | -1, weather: number): Plan {
+    const { weather: surfaces, kinds } = this.#schedule;
+    const at = (2 * kind + (turning < 0 ? 1 : 0)) * (surfaces.length + 1) + weather + 1;
+    let plan = this.plans[at];
+    if (!plan) {
+      plan = this.newPlan(kinds[kind] as Kind, turning, surfaces[weather] ?? null);
+      this.plans[at] = plan;
+    }
+    return plan;
+  }
+
+  /** Seats apart at a press solved at one temperature, had the drum another, mm. */
+  sensed(separation: number, solved: number, then: number): number {
+    const w = this.#w;
+    return separation + this.gain * (w.radiusAt(then) - w.radiusAt(solved));
+  }
+
+  /** Seats apart at which the next tooth drops in, mm; Infinity past the last. */
+  needed(): number {
+    const { adjuster } = this.#brake;
+    const { tooth, condition } = this.#w;
+    if (tooth >= adjuster.teeth) return Number.POSITIVE_INFINITY;
+    const here = strutLength(this.#brake, tooth);
+    const step = strutLength(this.#brake, tooth + 1) - here;
+    return here + adjuster.lostMotion + step * (2 - condition.leverSpring);
+  }
+
+  mark(): Mark {
+    return {
+      state: this.#w.state(),
+      due: this.#schedule.mark(),
+      lastAt: this.heat.lastAt,
+      seen: this.plans.map((p) => (p ? [p.sensed, p.sensedAt, p.rate] : UNSEEN)),
+    };
+  }
+
+  takeBack(mark: Mark): void {
+    this.#w.restore(mark.state);
+    this.#schedule.reset(mark.due);
+    this.heat.lastAt = mark.lastAt;
+    this.plans.forEach((plan, i) => {
+      if (plan) [plan.sensed, plan.sensedAt, plan.rate] = mark.seen[i] ?? UNSEEN;
+    });
+  }
+
+  /**
+   * Runs the heat of every press up to a distance and adds the presses up by their plans. Stops after
+   * a parking when pulls matter.
+   */
+  gather(target: number, duty: Duty, pulls: boolean): { presses: number; parked: boolean } {
+    const w = this.#w;
+    const { due } = this.#schedule;
+    let presses = 0;
+    for (const plan of this.plans) plan?.clear();
+    while (due.at <= target) {
+      w.distance = due.at;
+      if (due.kind < 0) {
+        this.#schedule.advance();
+        if (duty.parking) this.heat.park(w, w.distance);
+        if (pulls) return { presses: presses + 1, parked: true };
+        continue;
+      }
+      const plan = this.plan(due.kind, due.turning, due.weather);
+      const { kind } = plan;
+      this.heat.warm(w, kind, due.at);
+      plan.count++;
+      plan.energy += kind.energy;
+      plan.worn += kind.energy * this.heat.factor;
+      plan.middle += this.heat.middle;
+      plan.hottest = Math.max(plan.hottest, this.heat.after);
+      if (kind.length === 0) w.applications++;
+      presses++;
+      this.#schedule.advance();
+    }
+    return { presses, parked: false };
+  }
+
+  /**
+   * Wears off what was gathered. Implicit in the step: with w = k·s·p at the lump's end,
+   * p = (E/t)(penetration − w) gives p = penetration / (t/E + k·s): the bed is softened by k·s while
+   * the lump is solved, against the bore as it will be at the lump's end. (Explicit steps checkerboard
+   * when (E/t)·k·s exceeds 2.)
+   */
+  wear(): void {
+    const w = this.#w;
+    for (const plan of this.plans) {
+      if (!plan || plan.count === 0) continue;
+      const middle = plan.middle / plan.count;
+      if (!(plan.drag > 0)) plan.press(w, middle);
+      if (!(plan.drag > 0) || !(plan.energy > 0)) continue;
+      plan.pressSoft(w, middle, plan.worn / plan.drag, plan.energy);
+      if (!(plan.drag > 0)) continue;
+      plan.drumRate = w.wearOff(plan.worn / plan.drag) / plan.energy;
     }
   }
-  return sum * turning;
-}
 
-/** Carried from lump to lump: the last pose and drag, so that one solve a lump is enough. */
-export interface Run {
-  guess: Guess | undefined;
-  drag: number;
-  /** Drum wear of the last lump by distance driven: taken ahead, so that the lump sees the bore at its end. */
-  drumRate: number;
-}
-
-export const newRun = (): Run => ({ guess: undefined, drag: 0, drumRate: 0 });
-
-export const guessOf = (solved: Solved): Guess => ({
-  pose: solved.pose,
-  strutOn: solved.solution.strutOn,
-  leverFree: solved.solution.leverFree,
-});
-
-/**
- * @param distance of the lump, mm
- * @returns the state with worn linings and drum; the tooth is not judged here
- */
-export function wearLump(
-  rig: Rig,
-  state: BrakeState,
-  distance: number,
-  turning: 1 | -1,
-  run: Run,
-): BrakeState {
-  const d = dress(rig, state);
-  const press = { pressure: rig.brake.duty.pressure, turning };
-  if (run.drag <= 0) {
-    const first = solveDressed(d, press, run.guess);
-    run.drag = dragTorque(first, turning) / d.drum.radius;
-    run.guess = guessOf(first);
-    if (!(run.drag > 0)) return { ...state, distance: state.distance + distance };
-  }
-  const hot = tableAt(rig.brake.wearTable, state.temperature);
-  const energy = (stopEnergy(rig) * rig.brake.duty.stopsPerKm * distance) / KM;
-  const soft = (shoe: ShoeRig, side: Side, sliding: number) =>
-    wornBed(shoe.bed, state.wear[side], shoe.shoe.lining.wearRate * hot * sliding);
-  const guessed = energy / run.drag;
-  const drum = roundDrum(d.drum.radius + run.drumRate * distance);
-  const solved = solveDressed(
-    { ...d, drum, front: soft(rig.front, 'front', guessed), rear: soft(rig.rear, 'rear', guessed) },
-    press,
-    run.guess,
-  );
-  run.drag = dragTorque(solved, turning) / d.drum.radius;
-  run.guess = guessOf(solved);
-  const sliding = run.drag > 0 ? energy / run.drag : 0;
-  let drumDepth = 0;
-  const worn = (shoe: ShoeRig, side: Side): Float64Array => {
-    const before = state.wear[side];
-    const after = new Float64Array(before.length);
-    const rate = shoe.shoe.lining.wearRate * hot * sliding;
-    for (let i = 0; i < before.length; i++) {
-      const normal = shoe.rub.normal[i] as number;
-      after[i] = (before[i] as number) + (rate * normal) / shoe.bed.area;
-      drumDepth +=
-        (rig.brake.drum.wearRate * hot * sliding * normal) /
-        (shoe.shoe.lining.width * 2 * PI * d.drum.radius);
+  /** Presses every plan of the lump once more, at its end, and asks the ratchet. */
+  judge(): Verdict {
+    const w = this.#w;
+    const needed = this.needed();
+    const { temperature } = w;
+    let verdict: Verdict = { passed: 0, apart: 0, temperature, share: 0.5 };
+    for (const plan of this.plans) {
+      if (!plan || plan.count === 0) continue;
+      const middle = plan.middle / plan.count;
+      plan.press(w, middle);
+      const now = this.sensed(w.separation, middle, plan.hottest);
+      const cold = this.sensed(w.separation, middle, this.heat.air);
+      const before = plan.sensed + (now - cold);
+      if (w.distance > plan.sensedAt) {
+        plan.rate = (cold - plan.sensed) / (w.distance - plan.sensedAt);
+      }
+      plan.sensed = cold;
+      plan.sensedAt = w.distance;
+      w.temperature = plan.hottest;
+      const passed = teethPassed(this.#brake, w.view, now);
+      w.temperature = temperature;
+      if (Math.abs(passed) > Math.abs(verdict.passed)) {
+        const share = now > before && needed > before ? (needed - before) / (now - before) : 0.5;
+        verdict = { passed, apart: now, temperature: plan.hottest, share };
+      }
     }
-    return after;
-  };
-  const wear = { front: worn(rig.front, 'front'), rear: worn(rig.rear, 'rear') };
-  run.drumRate = drumDepth / distance;
-  return {
-    ...state,
-    wear,
-    drumRadius: state.drumRadius + drumDepth,
-    distance: state.distance + distance,
-    applications: state.applications + Math.round((rig.brake.duty.stopsPerKm * distance) / KM),
-  };
+    return verdict;
+  }
+
+  /** Distance to the next tooth foreseen by how the seats parted lately, mm. */
+  toNextTooth(): number {
+    const needed = this.needed();
+    let least = Number.POSITIVE_INFINITY;
+    for (const plan of this.plans) {
+      if (!plan || !(plan.rate > 0)) continue;
+      const now = plan.sensed + plan.rate * (this.#w.distance - plan.sensedAt);
+      if (now < needed) least = Math.min(least, (needed - now) / plan.rate);
+    }
+    return least;
+  }
 }
+
+const UNSEEN = [Number.NaN, Number.NaN, 0] as const;

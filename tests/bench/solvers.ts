@@ -1,20 +1,17 @@
 /** What the solvers cost. Bundled and started by run.ts; hands the goals back to it. */
 import quayVan from '../../scenes/quay-van.json';
 import {
-  application,
   balance,
   createMotion,
   createRig,
   freshState,
-  KM,
   readScene,
   sin,
   solveBalance,
-  thinnest,
 } from '../../sim/index.ts';
-import { newRun, wearLump } from '../../sim/wear/lump.ts';
 import { BOXES, engineLoads } from './engines.ts';
-import { compare, type Goal, median, ratio, type Timed } from './timing.ts';
+import { lifeBench } from './life.ts';
+import { compare, type Goal, ratio, type Timed } from './timing.ts';
 
 const say = (text: string): void => console.log(text);
 const us = (v: number): string => `${v.toFixed(1).padStart(7)} µs`;
@@ -65,29 +62,6 @@ async function steps(): Promise<Goal[]> {
   ];
 }
 
-/** 10 000 applications, one stop a kilometre, each worn off and judged by the ratchet on its own. */
-function life(): void {
-  const applications = 10000;
-  const press = { pressure: brake.duty.pressure, turning: 1 } as const;
-  const times: number[] = [];
-  let state = fresh;
-  for (let round = 0; round < 3; round++) {
-    state = fresh;
-    const run = newRun();
-    const from = performance.now();
-    for (let n = 0; n < applications; n++) {
-      state = wearLump(rig, state, KM / brake.duty.stopsPerKm, 1, run);
-      state = application(rig, state, press, run.guess).state;
-    }
-    times.push(performance.now() - from);
-  }
-  const time = median(times);
-  say(`\nA life of ${applications} applications, one by one; median of ${times.length}`);
-  say(
-    `  ${(time / 1000).toFixed(2)} s, ${((time * 1000) / applications).toFixed(0)} µs each; tooth ${state.tooth}, ${thinnest(rig, state, 'front').toFixed(3)} mm of lining left in front`,
-  );
-}
-
 function convergence(): void {
   const press = { pressure: 4, turning: 1 } as const;
   const torque = (i: ReturnType<typeof balance>): number =>
@@ -112,6 +86,6 @@ function convergence(): void {
 }
 
 const goals = await steps();
-life();
+goals.push(...lifeBench());
 convergence();
 process.send?.(goals);

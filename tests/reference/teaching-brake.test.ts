@@ -3,7 +3,8 @@ import {
   type BrakeState,
   balance,
   cableFor,
-  freshState,
+  driveLife,
+  dutyOf,
   gapsOf,
   KM,
   lockedShoe,
@@ -18,7 +19,6 @@ import {
   thinnest,
   wearOn,
 } from '../../sim/index.ts';
-import { newRun, wearLump } from '../../sim/wear/lump.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -252,13 +252,9 @@ describe('quay van, wearing', () => {
   });
 
   it('does not depend on the lump', () => {
-    const worn = (km: number): BrakeState => {
-      let s = freshState(brake);
-      const run = newRun();
-      for (let d = 0; d < 30000; d += km) s = wearLump(rig, s, km * KM, 1, run);
-      return s;
-    };
-    const [fine, coarse] = [worn(20), worn(200)];
+    const worn = (lump: number): BrakeState =>
+      driveLife(rig, fresh, dutyOf(brake.duty), { distance: 30000 * KM, lump }).state();
+    const [fine, coarse] = [worn(0.001), worn(0.01)];
     near(thinnest(rig, coarse, 'front'), thinnest(rig, fine, 'front'), { rel: 1e-3 }, 'leading');
     near(coarse.drumRadius, fine.drumRadius, { rel: 1e-6 }, 'drum');
   });

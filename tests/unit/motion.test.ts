@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { application, balance, createMotion, type Instant, KM } from '../../sim/index.ts';
-import { newRun, wearLump } from '../../sim/wear/lump.ts';
-import { quay } from '../brakes.ts';
+import { application, balance, createMotion, type Instant } from '../../sim/index.ts';
+import { quay, wornBy } from '../brakes.ts';
 import { near } from '../near.ts';
 
 const torque = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
@@ -81,7 +80,6 @@ describe('ratchet in time', () => {
   /** 160 wearing applications of 100 km each; the numbers of those in which a tooth dropped in. */
   function clicksAt(dt: number): number[] {
     const motion = createMotion(rig, state, dt);
-    const run = newRun();
     const out: number[] = [];
     const steps = (seconds: number): number => Math.round(seconds / dt);
     const pressure = rig.brake.duty.pressure;
@@ -96,20 +94,19 @@ describe('ratchet in time', () => {
       for (let n = 0; n < steps(0.1); n++) press(0);
       if (clicked > 0) out.push(a);
       // Wear is taken after release.
-      motion.load(wearLump(rig, motion.state, 100 * KM, 1, run));
+      motion.load(wornBy(rig, motion.state, 100));
     }
     return out;
   }
 
   /** The same by Balance alone. */
   function clicksByBalance(): number[] {
-    const run = newRun();
     const out: number[] = [];
     let s = state;
     for (let a = 0; a < 160; a++) {
       const r = application(rig, s, { pressure: rig.brake.duty.pressure, turning: 1 });
       if (r.clicked > 0) out.push(a);
-      s = wearLump(rig, r.state, 100 * KM, 1, run);
+      s = wornBy(rig, r.state, 100);
     }
     return out;
   }

@@ -35,7 +35,10 @@ export interface LifeRow {
   /** mm driven. */
   readonly distance: number;
   readonly at: 'run' | 'before click' | 'after click';
-  /** Clearance of the linings' middle at rest, mean of both shoes, drum as hot as it is, mm; negative: drags. */
+  /**
+   * Clearance of the linings' middle at rest, mean of both shoes, mm; negative: drags. The drum cooled
+   * down to the air where the duty follows its heat, else as warm as it stands.
+   */
   readonly clearance: number;
   /** Thinnest lining left of the front (leading when driven forward) and rear shoe, mm. */
   readonly liningFront: number;
@@ -55,6 +58,8 @@ export interface LifeRow {
 }
 
 export interface LifeOptions {
+  /** Stop right after the first press that steps the adjuster, the one before driving off included. */
+  readonly toNextClick?: boolean;
   /** Drive to this distance, mm from new; as far as a limit when left out. */
   readonly distance?: number;
   /** End at the first lining or drum limit (true when left out); else at rivets, table, run-out or distance. */
@@ -67,6 +72,8 @@ export interface LifeOptions {
   readonly rowEvery?: number;
   /** Temperature of the air, °C. */
   readonly air?: number;
+  /** Ask whether a shoe locks, before driving off (true when left out). */
+  readonly askLocks?: boolean;
 }
 
 /** Why a life is over. */
@@ -75,6 +82,7 @@ export type LifeEnd =
   | 'lining limit'
   | 'drum limit'
   | 'worn through'
+  | 'click'
   | 'piston run-out'
   | 'locks';
 
@@ -90,7 +98,6 @@ export interface Life {
   readonly distance: number;
   /** Share of the way, 0..1: to the distance, or to the limit by what is worn. */
   readonly progress: number;
-  readonly stops: number;
   readonly rows: readonly LifeRow[];
   readonly events: readonly LifeEvent[];
   /** The brake as it stands. */

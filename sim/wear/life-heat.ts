@@ -1,0 +1,68 @@
+import { tableAt } from '../balance/dress.ts';
+import type { Brake } from '../brake/types.ts';
+import { cooled, warmed } from './heat.ts';
+import type { Kind } from './schedule.ts';
+import type { Wearing } from './wearing.ts';
+
+/** Follows the drum's heat from press to press; or finds it always as it stands. */
+export class PressHeat {
+  readonly #brake: Brake;
+  readonly followed: boolean;
+  readonly air: number;
+  /** Where the last press or parking was, mm. */
+  lastAt: number;
+  /** Of the press at hand: middle and end, °C, and the wear table's factor over it. */
+  middle = 0;
+  after = 0;
+  factor = 1;
+
+  constructor(brake: Brake, followed: boolean, air: number, from: number) {
+    this.#brake = brake;
+    this.followed = followed;
+    this.air = air;
+    this.lastAt = from;
+  }
+
+  /** Temperature at which clearances at rest are told: cooled down, where heat is followed. */
+  rest(w: Wearing): number {
+    return this.followed ? this.air : w.temperature;
+  }
+
+  /** Heat of a press that comes at a distance; changes the drum's temperature. */
+  warm(w: Wearing, kind: Kind, at: number): void {
+    const brake = this.#brake;
+    if (!this.followed) {
+      this.middle = w.temperature;
+      this.after = w.temperature;
+      this.factor = tableAt(brake.wearTable, w.temperature);
+      return;
+    }
+    const { speed } = kind;
+    const free = Math.max(0, at - this.lastAt - kind.length);
+    const before = kind.foot
+      ? w.temperature
+      : cooled(brake, w.temperature, speed, free / speed, this.air);
+    if (kind.length > 0) {
+      const time = kind.length / speed;
+      const power = kind.energy / time;
+      this.middle = warmed(brake, before, power, speed, time / 2, this.air);
+      this.after = warmed(brake, before, power, speed, time, this.air);
+      // Simpson's rule over the descent.
+      const of = (t: number): number => tableAt(brake.wearTable, t);
+      this.factor = (of(before) + 4 * of(this.middle) + of(this.after)) / 6;
+    } else {
+      const rise = kind.energy / brake.drum.heatCapacity;
+      this.middle = before + rise / 2;
+      this.after = before + rise;
+      this.factor = tableAt(brake.wearTable, this.middle);
+    }
+    w.temperature = this.after;
+    this.lastAt = at;
+  }
+
+  /** Parked until it is as cool as the air. */
+  park(w: Wearing, at: number): void {
+    if (this.followed) w.temperature = this.air;
+    this.lastAt = at;
+  }
+}

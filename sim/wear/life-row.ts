@@ -1,0 +1,45 @@
+import { pedalFrom } from '../brake/pedal.ts';
+import type { Brake } from '../brake/types.ts';
+import type { LifeRow } from './life-types.ts';
+import type { Plan } from './press-plan.ts';
+import type { Wearing } from './wearing.ts';
+
+/**
+ * A row of the chart: the brake at rest, and one press of the duty's first kind, forward.
+ *
+ * @param cold temperature of the drum at which the clearance is told, °C
+ */
+export function rowOf(
+  brake: Brake,
+  w: Wearing,
+  plan: Plan,
+  at: LifeRow['at'],
+  cold: number,
+): LifeRow {
+  const clearance = w.restGap(cold);
+  plan.press(w, w.temperature);
+  const { work } = w;
+  const { front, rear } = w.shoes;
+  // Force left on the toes after the springs, as an instant has it (balance/build.ts).
+  const toe = (shoe: typeof front, i: 0 | 1): number =>
+    ((-work.toe[i].ry * shoe.outward * (work.piston[i] as number) +
+      (work.springMoment[i] as number)) *
+      shoe.opening) /
+    (shoe.shoe.toe[1] - shoe.shoe.anchor.at[1]);
+  const push = (toe(front, 0) + toe(rear, 1)) / 2;
+  const travel = (i: 0 | 1): number => work.travel[i] as number;
+  return {
+    distance: w.distance,
+    at,
+    clearance,
+    liningFront: w.thinnest('front'),
+    liningRear: w.thinnest('rear'),
+    brakeFactor: push > 0 && plan.drag > 0 ? plan.drag / push : Number.NaN,
+    tooth: w.tooth,
+    temperature: w.temperature,
+    pedalTravel: pedalFrom(brake, travel(0), travel(1), plan.pressure).total,
+    drumRadius: w.drumRadius,
+    lip: w.drumRadius - brake.drum.lipRadius,
+    state: w.state(),
+  };
+}

@@ -1,0 +1,388 @@
+import { lockedShoe } from '../balance/lock.ts';
+import { teethPassed } from '../balance/ratchet.ts';
+import type { Rig } from '../balance/rig.ts';
+import type { Duty } from '../brake/duty.ts';
+import type { BrakeState } from '../brake/state.ts';
+import type { Side } from '../brake/types.ts';
+import { KM } from '../units/units.ts';
+import { AIR } from './heat.ts';
+import { PressHeat } from './life-heat.ts';
+import { Limits } from './life-limits.ts';
+import { rowOf } from './life-row.ts';
+import { sentence } from './life-text.ts';
+import type {
+  Life,
+  LifeEnd,
+  LifeEvent,
+  LifeEventKind,
+  LifeOptions,
+  LifeRow,
+} from './life-types.ts';
+import { Presses } from './lump.ts';
+import { parkingPull } from './parking-pull.ts';
+import { type Plan, STIFF, wearStiffness } from './press-plan.ts';
+import { type Kind, Schedule } from './schedule.ts';
+import { Wearing } from './wearing.ts';
+
+/** Deepest wear of a lump, mm, when not told: a finer one changes nothing that a gauge would see. */
+const LUMP_DEPTH = 0.01;
+/** Least distance of two rows when not told, mm. */
+const ROW_EVERY = 100 * KM;
+/** A click or a limit is placed to within this share of its distance from new. */
+const PLACED = 5e-4;
+/** First lump, mm, and how much longer the next may be. */
+const FIRST_LUMP = 2 * KM;
+const LONGER = 3;
+/** A life without an end in sight ends here, mm. */
+const MOST = 1e6 * KM;
+/** Rise of the bore by which the effect of heat on the seats is measured, mm. */
+const PROBE = 0.05;
+
+class Driven implements Life {
+  readonly rows: LifeRow[] = [];
+  readonly events: LifeEvent[] = [];
+  end: LifeEnd | null = null;
+  readonly #rig: Rig;
+  readonly #w: Wearing;
+  readonly #duty: Duty;
+  readonly #o: LifeOptions;
+  readonly #from: number;
+  readonly #goal: number;
+  readonly #schedule: Schedule;
+  readonly #presses: Presses;
+  readonly #limits: Limits;
+  /** The press that rows show. */
+  readonly #shown: Plan;
+  readonly #stiffness: number;
+  #lastRow = Number.NEGATIVE_INFINITY;
+  #lump = FIRST_LUMP;
+  /** Deepest wear for each mm driven, of the last lump. */
+  #depthRate = 0;
+  #dragging = false;
+
+  constructor(rig: Rig, state: BrakeState, duty: Duty, options: LifeOptions) {
+    const { brake } = rig;
+    this.#rig = rig;
+    this.#duty = duty;
+    this.#o = options;
+    this.#from = state.distance;
+    this.#goal = options.distance ?? MOST;
+    this.#w = new Wearing(rig, state);
+    this.#schedule = new Schedule(brake, duty, state.distance);
+    const heat = new PressHeat(brake, duty.heat, options.air ?? AIR, state.distance);
+    this.#presses = new Presses(brake, this.#w, this.#schedule, heat);
+    this.#limits = new Limits(brake, this.#w, options.stopAtLimit !== false);
+    this.#stiffness = wearStiffness(rig);
+    this.#shown = this.#presses.newPlan(this.#schedule.kinds[0] as Kind, 1, null);
+    if (options.askLocks === false || !this.#locks(state)) this.#begin();
+  }
+
+  get done(): boolean {
+    return this.end !== null;
+  }
+  get distance(): number {
+    return this.#w.distance;
+  }
+  get progress(): number {
+    if (this.end) return 1;
+    const way = this.#goal < MOST ? this.#goal - this.#from : MOST;
+    const driven = (this.#w.distance - this.#from) / way;
+    const worn = this.#o.stopAtLimit === false ? 0 : this.#limits.share(this.#w);
+    return Math.min(1, Math.max(0, driven, worn));
+  }
+  state(): BrakeState {
+    return this.#w.state();
+  }
+
+  advance(distance: number): void {
+    const until = this.#w.distance + distance;
+    while (!this.end && this.#w.distance < until) {
+      if (this.#o.oneByOne) this.#single();
+      else this.#piece();
+      if (!this.end && this.#w.distance >= this.#goal) this.#finish('distance');
+    }
+  }
+
+  /** The press before driving off: a fresh brake may step at once. */
+  #begin(): void {
+    const w = this.#w;
+    if (w.leverOffStop > 0) this.#tell('lever off its stop', null, w.leverOffStop);
+    if (this.#duty.heat) this.#probe();
+    this.#shown.press(w, w.temperature);
+    const passed = teethPassed(this.#rig.brake, w.view, w.separation);
+    if (passed !== 0) this.#click(passed, w.separation, w.temperature);
+    else {
+      this.#dragCheck();
+      this.#row('run');
+    }
+    if (this.end) return;
+    if (this.#limits.gone) this.#finish('worn through');
+    else if (this.#goal <= w.distance) this.#finish('distance');
+  }
+
+  /** Measures how a wider bore parts the seats: nearly a constant of the geometry. */
+  #probe(): void {
+    const w = this.#w;
+    this.#shown.press(w, w.temperature);
+    const warm = w.makeWarm();
+    w.press(warm, this.#shown.pressure, 1, null, w.temperature);
+    const before = w.separation;
+    w.press(warm, this.#shown.pressure, 1, null, w.temperature, 0, PROBE);
+    this.#presses.gain = (w.separation - before) / PROBE;
+  }
+
+  /** Drives one press, or to the end of the way. */
+  #single(): void {
+    const w = this.#w;
+    const { heat } = this.#presses;
+    const { due } = this.#schedule;
+    if (due.at > this.#goal) {
+      w.distance = this.#goal;
+      return;
+    }
+    if (due.kind < 0) {
+      w.distance = due.at;
+      this.#schedule.advance();
+      heat.park(w, w.distance);
+      if (this.#pullsMatter()) this.#park();
+      return;
+    }
+    const plan = this.#presses.plan(due.kind, due.turning, due.weather);
+    const { kind } = plan;
+    heat.warm(w, kind, due.at);
+    plan.press(w, heat.middle);
+    const apart = this.#presses.sensed(w.separation, heat.middle, heat.after);
+    w.distance = due.at;
+    if (this.#runOut()) return;
+    if (plan.drag > 0 && kind.energy > 0) {
+      let sliding = (kind.energy * heat.factor) / plan.drag;
+      if (sliding * this.#stiffness > STIFF) {
+        plan.pressSoft(w, heat.middle, sliding, kind.energy);
+        sliding = (kind.energy * heat.factor) / plan.drag;
+      }
+      w.wearOff(sliding);
+    }
+    if (kind.length === 0) w.applications++;
+    this.#schedule.advance();
+    this.#after(teethPassed(this.#rig.brake, w.view, apart), apart, heat.after);
+  }
+
+  /** Drives one lump: to the next click, limit or parking that matters, or as far as wear allows. */
+  #piece(): void {
+    const w = this.#w;
+    const presses = this.#presses;
+    const start = w.distance;
+    const begun = presses.mark();
+    const { due } = this.#schedule;
+    // At least one press, or to the end of the way.
+    const target = Math.min(this.#goal, Math.max(due.at, start + this.#length()));
+    /** Takes the lump back; gives where to end it instead. */
+    const shorter = (share: number, least: number): number => {
+      const reached = w.distance;
+      presses.takeBack(begun);
+      const part = Math.min(1 - least / 2, Math.max(least, share));
+      return Math.max(due.at, start + part * (reached - start));
+    };
+    let end = target;
+    for (let tries = 0; ; tries++) {
+      const { presses: count, parked } = presses.gather(end, this.#duty, this.#pullsMatter());
+      const { lost } = w;
+      presses.wear();
+      if (!parked) w.distance = end;
+      const length = w.distance - start;
+      const deep = w.lost - lost;
+      const fine = count <= 1 || length <= PLACED * w.distance || tries > 40;
+      const over = this.#limits.overrun(w);
+      if (over > 0 && !fine) {
+        end = shorter(1 - over / deep, 0.05);
+        continue;
+      }
+      const verdict = presses.judge();
+      if (verdict.passed !== 0 && !fine) {
+        end = shorter(verdict.share, 0.1);
+        continue;
+      }
+      if (length > 0) this.#depthRate = deep / length;
+      this.#lump = Math.max(length, FIRST_LUMP);
+      if (this.#runOut()) return;
+      this.#after(verdict.passed, verdict.apart, verdict.temperature);
+      if (parked && !this.end) this.#park();
+      return;
+    }
+  }
+
+  /** How long the next lump may be, mm: by depth, by the last one, and to the next click or limit foreseen. */
+  #length(): number {
+    const w = this.#w;
+    let length = this.#lump * LONGER;
+    if (this.#depthRate > 0) {
+      const depth = Math.min(this.#o.lump ?? LUMP_DEPTH, this.#limits.nearest(w));
+      length = Math.min(length, depth / this.#depthRate + 1);
+    }
+    // A hair beyond, so that rounding does not stop just short of it.
+    length = Math.min(length, 1.0005 * this.#presses.toNextTooth() + 1);
+    return Math.max(length, (PLACED / 4) * w.distance);
+  }
+
+  /** What follows every press or lump: limits, the ratchet's step, a row. */
+  #after(passed: number, apart: number, temperature: number): void {
+    const w = this.#w;
+    for (const { kind, side, end } of this.#limits.take(w)) {
+      this.#tell(kind, side, 0);
+      if (end && !this.end) this.#finish(end);
+    }
+    if (this.end) return;
+    if (passed !== 0) this.#click(passed, apart, temperature);
+    else if (w.distance - this.#lastRow >= (this.#o.rowEvery ?? ROW_EVERY)) {
+      if (this.#dragging) this.#dragCheck();
+      this.#row('run');
+    }
+  }
+
+  #click(passed: number, apart: number, temperature: number): void {
+    const w = this.#w;
+    const { brake } = this.#rig;
+    const { gain, heat } = this.#presses;
+    this.#row('before click');
+    const now = w.temperature;
+    w.temperature = heat.air;
+    const coldApart = this.#presses.sensed(apart, temperature, heat.air);
+    const cold = gain > 0 ? teethPassed(brake, w.view, coldApart) : passed;
+    w.temperature = now;
+    const sense = passed > 0 ? 1 : -1;
+    for (let i = 0; i < Math.abs(passed); i++) {
+      w.tooth += sense;
+      w.rest();
+      this.#tell('click', null, sense);
+      if (w.tooth === brake.adjuster.teeth) this.#tell('teeth used up', null, 0);
+    }
+    if (passed > 0 && cold < passed) {
+      this.#tell('stepped hot', null, w.restGap(heat.air), temperature);
+    }
+    this.#dragCheck();
+    this.#row('after click');
+    if (this.#o.toNextClick) this.#finish('click');
+  }
+
+  /** Whether a pull of the parking brake does more than let the drum cool. */
+  #pullsMatter(): boolean {
+    const { parking } = this.#duty;
+    if (!parking) return false;
+    return (
+      this.#w.condition.teethHold !== null ||
+      this.#rig.brake.adjuster.drivenBy === 'parking pull' ||
+      parking.tightened > 0
+    );
+  }
+
+  #park(): void {
+    const w = this.#w;
+    const { parking } = this.#duty;
+    if (!parking) return;
+    if (parking.tightened > 0) {
+      const first = w.leverOffStop === 0;
+      w.leverOffStop += parking.tightened / parking.perKm;
+      w.rest();
+      if (first) this.#tell('lever off its stop', null, w.leverOffStop);
+      this.#dragCheck();
+    }
+    const { lost, clicked } = parkingPull(this.#rig, w.state(), parking.cable);
+    if (lost > 0) {
+      this.#row('before click');
+      w.tooth -= lost;
+      w.rest();
+      this.#tell('tooth lost', null, lost);
+      this.#row('after click');
+    }
+    if (clicked !== 0) this.#click(clicked, w.separation, w.temperature);
+  }
+
+  /** Tells when a lining begins or ceases to touch the cold drum at rest. */
+  #dragCheck(): void {
+    const w = this.#w;
+    const cold = this.#presses.heat.rest(w);
+    w.restGap(cold);
+    const gap = w.leastGap(cold);
+    if (gap < 0 === this.#dragging) return;
+    this.#dragging = gap < 0;
+    this.#tell(gap < 0 ? 'drag at rest' : 'drag ends', null, gap);
+  }
+
+  /** A piston that travelled past its stroke in the last press ends the life. */
+  #runOut(): boolean {
+    const { travel } = this.#w.work;
+    const { stroke } = this.#rig.brake.cylinder;
+    const out = (travel[0] as number) > stroke ? 'front' : 'rear';
+    if (!((travel[out === 'front' ? 0 : 1] as number) > stroke)) return false;
+    this.#tell('piston run-out', out, 0);
+    this.#finish('piston run-out');
+    return true;
+  }
+
+  #locks(state: BrakeState): boolean {
+    const { kinds, weather } = this.#schedule;
+    const driven = {
+      forward: kinds.some((k) => k.reverse < 1),
+      backward: kinds.some((k) => k.reverse > 0),
+    };
+    for (const surface of [null, ...weather]) {
+      const condition = surface
+        ? { ...state.condition, surface: { front: surface, rear: surface } }
+        : state.condition;
+      const asked = { ...state, condition };
+      const side =
+        (driven.forward && lockedShoe(this.#rig, asked, 1)) ||
+        (driven.backward && lockedShoe(this.#rig, asked, -1));
+      if (!side) continue;
+      this.#tell('locks', side, 0);
+      this.end = 'locks';
+      return true;
+    }
+    return false;
+  }
+
+  #tell(kind: LifeEventKind, side: Side | null, value: number, temperature = 0): void {
+    const w = this.#w;
+    const { brake } = this.#rig;
+    const { distance, tooth } = w;
+    const text = sentence(kind, { brake, distance, tooth, side, temperature, value });
+    this.events.push({ kind, distance, tooth, side, text, state: w.state() });
+  }
+
+  #row(at: LifeRow['at']): void {
+    const w = this.#w;
+    const cold = this.#presses.heat.rest(w);
+    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, cold));
+    this.#lastRow = w.distance;
+  }
+
+  #finish(end: LifeEnd): void {
+    this.end = end;
+    if (this.#lastRow < this.#w.distance) this.#row('run');
+  }
+}
+
+/**
+ * A life: the brake driven on by a duty from a state. Nothing is driven yet but the first press; call
+ * `advance` until `done`.
+ */
+export function createLife(
+  rig: Rig,
+  state: BrakeState,
+  duty: Duty,
+  options: LifeOptions = {},
+): Life {
+  return new Driven(rig, state, duty, options);
+}
+
+/** Drives a life to its end in one piece. */
+export function driveLife(
+  rig: Rig,
+  state: BrakeState,
+  duty: Duty,
+  options: LifeOptions = {},
+): Life {
+  const life = createLife(rig, state, duty, options);
+  while (!life.done) life.advance(1000 * KM);
+  return life;
+}

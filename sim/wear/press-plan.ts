@@ -1,0 +1,107 @@
+import type { Rig } from '../balance/rig.ts';
+import type { Surface } from '../brake/surface.ts';
+import type { Kind } from './schedule.ts';
+import type { Warm, Wearing } from './wearing.ts';
+
+/**
+ * Presses of one kind, direction and surface: they start from the same warm pose, and in a lump they
+ * are worn together.
+ */
+export class Plan {
+  readonly kind: Kind;
+  readonly turning: 1 | -1;
+  readonly surface: Surface | null;
+  readonly warm: Warm;
+  readonly soft: Warm;
+  /** MPa, as needed for the torque asked for. */
+  pressure: number;
+  /** How much torque a unit of pressure makes, N·mm/MPa; 0: not known yet. */
+  #slope = 0;
+  /** Drag of the last press, N. */
+  drag = 0;
+  /** Bore lost by the last lump for each unit of energy, mm/(N·mm). */
+  drumRate = 0;
+  /** What a lump has gathered: presses, energy, energy times the wear table's factor, heat. */
+  count = 0;
+  energy = 0;
+  worn = 0;
+  middle = 0;
+  hottest = Number.NEGATIVE_INFINITY;
+  /** Seats apart with a cool drum at the end of the last lump, where that was, and its growth, mm/mm. */
+  sensed = Number.NaN;
+  sensedAt = Number.NaN;
+  rate = 0;
+
+  constructor(kind: Kind, turning: 1 | -1, surface: Surface | null, warm: Warm, soft: Warm) {
+    this.kind = kind;
+    this.turning = turning;
+    this.surface = surface;
+    this.warm = warm;
+    this.soft = soft;
+    this.pressure = Number.isFinite(kind.pressure) ? kind.pressure : FIRST;
+  }
+
+  clear(): void {
+    this.count = 0;
+    this.energy = 0;
+    this.worn = 0;
+    this.middle = 0;
+    this.hottest = Number.NEGATIVE_INFINITY;
+  }
+
+  /** Presses, with the pressure that makes the torque asked for. */
+  press(w: Wearing, temperature: number): void {
+    const { kind, turning, surface } = this;
+    w.press(this.warm, this.pressure, turning, surface, temperature);
+    if (Number.isFinite(kind.torque) && kind.torque > 0) {
+      for (let i = 0; i < MOST; i++) {
+        const off = kind.torque - w.torque;
+        // Next time: corrected by the slope that is known. Now: only when it is far off.
+        if (this.#slope > 0 && Math.abs(off) < CLOSE * kind.torque) {
+          this.pressure += off / this.#slope;
+          break;
+        }
+        const before = w.torque;
+        const step = this.#slope > 0 ? off / this.#slope : FIRST / 4;
+        const next = Math.min(MOST_PRESSURE, Math.max(LEAST_PRESSURE, this.pressure + step));
+        const by = next - this.pressure;
+        if (by === 0) break;
+        this.pressure = next;
+        w.press(this.warm, next, turning, surface, temperature);
+        const slope = (w.torque - before) / by;
+        if (slope > 0) this.#slope = slope;
+        else if (this.#slope > 0) this.#slope *= 0.5;
+      }
+    }
+    this.drag = w.torque / w.radiusAt(temperature);
+  }
+
+  /**
+   * Presses on linings that soften by what they lose meanwhile.
+   *
+   * @param sliding expected, mm, times the wear table's factor
+   */
+  pressSoft(w: Wearing, temperature: number, sliding: number, energy: number): void {
+    const ahead = this.drumRate * energy;
+    w.press(this.soft, this.pressure, this.turning, this.surface, temperature, sliding, ahead);
+    this.drag = w.torque / w.radiusAt(temperature);
+  }
+}
+
+/** First guess of a pressure, and its bounds, MPa. */
+const FIRST = 2;
+const LEAST_PRESSURE = 0.05;
+const MOST_PRESSURE = 20;
+/** A torque this near to what is asked for is taken, of it. */
+const CLOSE = 0.005;
+const MOST = 12;
+
+/** Softness of a lining by wear within one press, over its own: beyond this the wear is taken implicitly. */
+export const STIFF = 0.5;
+
+/** Greatest (E/t)·k for a unit of sliding, 1/mm: explicit wear is unstable when times sliding it passes 2. */
+export function wearStiffness(rig: Rig): number {
+  const of = (l: { modulus: number; thicknessMin: number; wearRate: number }): number =>
+    (l.modulus / Math.max(0.5, l.thicknessMin)) * l.wearRate;
+  return Math.max(of(rig.brake.shoes.front.lining), of(rig.brake.shoes.rear.lining));
+}

@@ -1,0 +1,179 @@
+import type { Duty } from '../brake/duty.ts';
+import type { Surface } from '../brake/surface.ts';
+import type { Brake } from '../brake/types.ts';
+import { KM } from '../units/units.ts';
+import { descentForce, stopEnergyOf } from './heat.ts';
+
+/** One kind of press that a duty repeats. Energies are those of one brake. */
+export interface Kind {
+  readonly name: string;
+  /** MPa; NaN when a torque is asked for. */
+  readonly pressure: number;
+  /** N·mm against the turning; NaN when a pressure is given. */
+  readonly torque: number;
+  /** N·mm */
+  readonly energy: number;
+  /** Speed before it, mm/s: at that the drum cools. */
+  readonly speed: number;
+  /** Length over which the energy comes in, mm; 0 for a stop. */
+  readonly length: number;
+  readonly perKm: number;
+  readonly reverse: number;
+  /** A stop at the foot of the descent before it in the list: comes with it. */
+  readonly foot: boolean;
+}
+
+/**
+ * Kinds of a duty in the order of the list: stops, then each descent with the stop at its foot.
+ * A deceleration asks for a torque: m·a·share·r / brakes (Newton's second law at the tyre).
+ */
+export function kindsOf(brake: Brake, duty: Duty): Kind[] {
+  const { vehicle } = brake;
+  const mass = duty.mass > 0 ? duty.mass : vehicle.mass;
+  const torque = (deceleration: number): number =>
+    (mass * deceleration * vehicle.share * vehicle.tyreRadius) / vehicle.brakes;
+  const stops = duty.stops.map(
+    (s): Kind => ({
+      name: s.name,
+      pressure: s.pressure,
+      torque: torque(s.deceleration),
+      energy: stopEnergyOf(brake, s.speed, mass),
+      speed: s.speed,
+      length: 0,
+      perKm: s.perKm,
+      reverse: s.reverse,
+      foot: false,
+    }),
+  );
+  const [first] = stops;
+  const hills = duty.descents.flatMap((h): Kind[] => {
+    const force = descentForce(brake, h.slope, h.speed, mass);
+    const hold: Kind = {
+      name: h.name,
+      pressure: Number.NaN,
+      torque: force * vehicle.tyreRadius,
+      energy: force * h.length,
+      speed: h.speed,
+      length: h.length,
+      perKm: h.perKm,
+      reverse: 0,
+      foot: false,
+    };
+    if (!first) return [hold];
+    const energy = stopEnergyOf(brake, h.speed, mass);
+    return [hold, { ...first, energy, speed: h.speed, reverse: 0, perKm: h.perKm, foot: true }];
+  });
+  return [...stops, ...hills];
+}
+
+/** What comes next: a press by its kind's place in the list, or a parking. */
+export interface Due {
+  /** Place in the list of kinds; −1: parking. */
+  kind: number;
+  /** Distance from new, mm. */
+  at: number;
+  turning: 1 | -1;
+  /** Place in the duty's weather; −1: the brake's own surface. */
+  weather: number;
+}
+
+/** A hair, in occurrences: what rounding may make of a whole number. */
+const HAIR = 1e-6;
+/** (√5 − 1)/2: its multiples are spread evenly over 0..1, so any stretch has its shares. */
+const GOLDEN = 0.6180339887498949;
+
+/**
+ * Where a duty's presses fall. The n-th of a kind comes at n / perKm from new, whatever was driven
+ * before in one piece or in many, so a life can be taken up at any distance. Every (1/share)-th stop is
+ * in reverse; weather follows the multiples of the golden section.
+ */
+export class Schedule {
+  readonly kinds: readonly Kind[];
+  readonly weather: readonly Surface[];
+  readonly #shares: readonly number[];
+  readonly #perKm: number[];
+  readonly #of: number[];
+  readonly #done: number[];
+  readonly due: Due = { kind: -1, at: Number.POSITIVE_INFINITY, turning: 1, weather: -1 };
+  #next = -1;
+  #foot = false;
+
+  constructor(brake: Brake, duty: Duty, from: number) {
+    this.kinds = kindsOf(brake, duty);
+    this.weather = duty.weather.map((w) => w.surface);
+    this.#shares = duty.weather.map((w) => w.share);
+    const own = this.kinds.map((_, i) => i).filter((i) => !this.kinds[i]?.foot);
+    this.#of = own;
+    this.#perKm = own.map((i) => (this.kinds[i] as Kind).perKm);
+    if (duty.parking) {
+      this.#of.push(-1);
+      this.#perKm.push(duty.parking.perKm);
+    }
+    this.#done = this.#perKm.map((often) => Math.floor((from / KM) * often + HAIR));
+    this.#look();
+  }
+
+  /** How far it has come, for `reset`. */
+  mark(): number[] {
+    return [...this.#done, this.#foot ? 1 : 0];
+  }
+
+  reset(mark: readonly number[]): void {
+    for (let i = 0; i < this.#done.length; i++) this.#done[i] = mark[i] as number;
+    this.#foot = mark[this.#done.length] === 1;
+    this.#look();
+    if (this.#foot) this.#toFoot();
+  }
+
+  /** Goes on to the one after `due`. */
+  advance(): void {
+    const i = this.#next;
+    if (i < 0) return;
+    const { kind } = this.due;
+    if (!this.#foot && kind >= 0 && this.kinds[kind + 1]?.foot) {
+      this.#foot = true;
+      this.#toFoot();
+      return;
+    }
+    this.#foot = false;
+    this.#done[i] = (this.#done[i] as number) + 1;
+    this.#look();
+  }
+
+  #toFoot(): void {
+    this.due.kind++;
+    this.due.turning = 1;
+  }
+
+  #look(): void {
+    let next = -1;
+    let at = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < this.#done.length; i++) {
+      const there = (((this.#done[i] as number) + 1) / (this.#perKm[i] as number)) * KM;
+      if (there < at) {
+        at = there;
+        next = i;
+      }
+    }
+    this.#next = next;
+    const { due } = this;
+    due.at = at;
+    if (next < 0) return;
+    due.kind = this.#of[next] as number;
+    const n = (this.#done[next] as number) + 1;
+    const reverse = due.kind < 0 ? 0 : (this.kinds[due.kind] as Kind).reverse;
+    due.turning = Math.floor(n * reverse + HAIR) > Math.floor((n - 1) * reverse + HAIR) ? -1 : 1;
+    due.weather = -1;
+    if (this.#shares.length > 0) {
+      let u = n * GOLDEN;
+      u -= Math.floor(u);
+      for (let k = 0; k < this.#shares.length; k++) {
+        u -= this.#shares[k] as number;
+        if (u < 0) {
+          due.weather = k;
+          break;
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,343 @@
+import { tableAt } from '../balance/dress.ts';
+import { brokeOut } from '../balance/press.ts';
+import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from '../balance/rest.ts';
+import type { Rig, ShoeRig } from '../balance/rig.ts';
+import { type Supports, solvePose } from '../balance/solve.ts';
+import { type Load, makeMemory } from '../balance/work.ts';
+import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
+import { type Surface, surfaceFactor } from '../brake/surface.ts';
+import type { Side } from '../brake/types.ts';
+import { type WornBed, wearBed, wornBed } from '../contact/bed.ts';
+import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
+import { PI } from '../units/units.ts';
+import { AIR } from './heat.ts';
+
+/** How a press stood last time: where the next one of its kind starts from. */
+export interface Warm extends Supports {
+  readonly pose: Float64Array;
+  /** Its change since the time before: the next is likely to change alike. */
+  readonly drift: Float64Array;
+  known: boolean;
+}
+
+/** Rest pose is found anew once a lining has lost this much, mm: it moves by less, sideways alone. */
+const SAME_REST = 2e-3;
+
+/**
+ * A brake while it is driven: wear, drum, tooth and heat in place, so that a hundred thousand presses
+ * need no new arrays. The forces are those of Balance (`solvePose`); what lasts comes out as a
+ * `BrakeState`. Not for showing: `Solved` and `Instant` are made from the state.
+ */
+export class Wearing {
+  readonly rig: Rig;
+  readonly #on: RestRig;
+  readonly #load: Load;
+  readonly #front: WornBed;
+  readonly #rear: WornBed;
+  readonly #lawFront = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
+  readonly #lawRear = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
+  readonly wear: Readonly<Record<Side, Float64Array>>;
+  readonly condition: Condition;
+  tooth: number;
+  drumRadius: number;
+  temperature: number;
+  distance: number;
+  applications: number;
+  leverOffStop: number;
+  #leverStop = 0;
+  #restAt = Number.NEGATIVE_INFINITY;
+  #restPose: Float64Array;
+  #lost = 0;
+  /** Results of the last press: seats apart, mm, and torque against the turning, N·mm. */
+  separation = 0;
+  torque = 0;
+  converged = true;
+
+  constructor(rig: Rig, state: BrakeState) {
+    this.rig = rig;
+    this.#on = makeRestRig(rig);
+    this.wear = { front: state.wear.front.slice(), rear: state.wear.rear.slice() };
+    this.condition = state.condition;
+    this.tooth = state.tooth;
+    this.drumRadius = state.drumRadius;
+    this.temperature = state.temperature;
+    this.distance = state.distance;
+    this.applications = state.applications;
+    this.leverOffStop = state.leverOffStop;
+    this.#front = wornBed(rig.front.bed, this.wear.front);
+    this.#rear = wornBed(rig.rear.bed, this.wear.rear);
+    const { condition } = state;
+    const memory = makeMemory();
+    this.#load = {
+      pressure: 0,
+      cable: 0,
+      frontWorn: this.#front,
+      rearWorn: this.#rear,
+      frontLaw: this.#lawFront,
+      rearLaw: this.#lawRear,
+      drum: roundDrum(this.drumRadius),
+      memory,
+      home: memory.hold,
+      toeRest: new Float64Array(2),
+      strutLength: 0,
+      nextTooth: 0,
+      holdShareFront: 1,
+      holdShareRear: 1,
+      groove: [condition.groove, condition.groove],
+      stuck: [condition.pistonStuck.front, condition.pistonStuck.rear],
+      cupExtra: condition.cupExtra,
+      springFactor: condition.springFactor,
+    };
+    this.#restPose = new Float64Array(rig.n);
+    this.rest();
+  }
+
+  /** Lost in all by the element that wears most, mm. */
+  get lost(): number {
+    return this.#lost;
+  }
+
+  makeWarm(): Warm {
+    const { n } = this.rig;
+    const pose = new Float64Array(n);
+    return { pose, drift: new Float64Array(n), known: false, strutOn: true, leverFree: false };
+  }
+
+  /** The work buffers after a press: springs, pistons, travels. */
+  get work(): RestRig['work'] {
+    return this.#on.work;
+  }
+
+  /** The rig whose linings hold the last press. */
+  get shoes(): Rig {
+    return this.#on.rig;
+  }
+
+  /** Inner radius at a temperature, mm (as drumRadiusNow). */
+  radiusAt(temperature: number): number {
+    return this.drumRadius * (1 + this.rig.brake.drum.expansion * (temperature - AIR));
+  }
+
+  /** What lasts, as it stands now: a copy. */
+  state(): BrakeState {
+    return {
+      tooth: this.tooth,
+      wear: { front: this.wear.front.slice(), rear: this.wear.rear.slice() },
+      drumRadius: this.drumRadius,
+      temperature: this.temperature,
+      distance: this.distance,
+      applications: this.applications,
+      leverOffStop: this.leverOffStop,
+      condition: this.condition,
+    };
+  }
+
+  /** Takes everything back to a state of this brake. */
+  restore(state: BrakeState): void {
+    this.wear.front.set(state.wear.front);
+    this.wear.rear.set(state.wear.rear);
+    this.tooth = state.tooth;
+    this.drumRadius = state.drumRadius;
+    this.temperature = state.temperature;
+    this.distance = state.distance;
+    this.applications = state.applications;
+    this.leverOffStop = state.leverOffStop;
+    this.rest();
+  }
+
+  /** A view for the laws that ask for a state: the arrays are this brake's own and go on changing. */
+  get view(): BrakeState {
+    return this as BrakeState;
+  }
+
+  /** To be called when the tooth or the lever's stop has changed. */
+  rest(): void {
+    const { rig, work } = this.#on;
+    const load = this.#load;
+    const { growth } = rig.brake.adjuster;
+    load.strutLength = strutLength(rig.brake, this.tooth);
+    const next = growth[this.tooth + 1];
+    load.nextTooth = next === undefined ? 0 : next - (growth[this.tooth] as number);
+    this.#leverStop = rig.hookArm > 0 ? this.leverOffStop / rig.hookArm : 0;
+    this.#bed('front', 0);
+    this.#bed('rear', 0);
+    this.#restPose = builtRest(this.#on, this.view, load.frontWorn, load.rearWorn, this.#leverStop);
+    keepPlaces(rig, work, this.#restPose, load.memory.hold, load.toeRest);
+    for (const [shoe, i] of [
+      [rig.front, 0],
+      [rig.rear, 1],
+    ] as const) {
+      const { anchor } = shoe.shoe;
+      if (anchor.kind === 'abutment') {
+        load.memory.heel[i] =
+          -anchor.heelRadius * (this.#restPose[shoe.at + shoe.freedoms - 1] as number);
+      }
+    }
+    this.#restAt = this.#lost;
+  }
+
+  /** Gap of the linings' middle at rest, mean of both shoes (they are alike), at a temperature, mm. */
+  restGap(temperature: number): number {
+    this.rest();
+    const { rig, work } = this.#on;
+    const { frontCos, frontSin } = work.turns;
+    return (
+      this.radiusAt(temperature) -
+      reach(rig.front, this.#load.frontWorn, this.#restPose, frontCos, frontSin)
+    );
+  }
+
+  /** Least gap of any lining element at rest in a round drum, mm; negative: it drags. After restGap. */
+  leastGap(temperature: number): number {
+    const { rig, work } = this.#on;
+    const { turns } = work;
+    const radius = this.radiusAt(temperature);
+    let least = Number.POSITIVE_INFINITY;
+    for (const [shoe, worn, c, s] of [
+      [rig.front, this.#load.frontWorn, turns.frontCos, turns.frontSin],
+      [rig.rear, this.#load.rearWorn, turns.rearCos, turns.rearSin],
+    ] as const) {
+      for (let i = 0; i < worn.x.length; i++) {
+        const lx = worn.x[i] as number;
+        const ly = worn.y[i] as number;
+        const x = shoe.bed.anchor[0] + c * lx - s * ly;
+        const y = shoe.bed.anchor[1] + s * lx + c * ly;
+        least = Math.min(least, radius - Math.sqrt(x * x + y * y));
+      }
+    }
+    return least;
+  }
+
+  #bed(side: Side, softening: number): void {
+    const own = side === 'front' ? this.#front : this.#rear;
+    const { bed } = this.rig[side];
+    // Bending shoes need their modes made anew; rigid ones are worn in place.
+    const worn = bed.modes ? wornBed(bed, this.wear[side], softening) : own;
+    if (worn === own) wearBed(own, this.wear[side], softening);
+    if (side === 'front') this.#load.frontWorn = worn;
+    else this.#load.rearWorn = worn;
+  }
+
+  #drum(radius: number): DrumNow {
+    const { offCentre, oval } = this.condition;
+    return offCentre === 0 && oval === 0
+      ? roundDrum(radius)
+      : runningDrum(radius, offCentre, oval, 1, 0);
+  }
+
+  /**
+   * One press from rest, drum turning.
+   *
+   * @param surface of both linings; each its own when null
+   * @param softening compliance of each lining element by wear taken implicitly, mm/MPa for each unit
+   * of its wear rate (sliding distance times factor); 0: as it is
+   * @param ahead bore that the press sees beyond the present one, mm
+   */
+  press(
+    warm: Warm,
+    pressure: number,
+    turning: 1 | -1,
+    surface: Surface | null,
+    temperature: number,
+    softening = 0,
+    ahead = 0,
+  ): void {
+    if (this.#lost - this.#restAt > SAME_REST) this.rest();
+    const { rig, work } = this.#on;
+    const load = this.#load;
+    this.#bed('front', softening * rig.front.shoe.lining.wearRate);
+    this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
+    const factor = tableAt(rig.brake.frictionTable, temperature);
+    const own = this.condition.surface;
+    this.#lawFront.mu =
+      rig.front.shoe.lining.friction * factor * surfaceFactor[surface ?? own.front];
+    this.#lawRear.mu = rig.rear.shoe.lining.friction * factor * surfaceFactor[surface ?? own.rear];
+    this.#lawFront.sense = turning;
+    this.#lawRear.sense = turning;
+    load.pressure = pressure;
+    load.drum = this.#drum(this.radiusAt(temperature) + ahead);
+    if (this.condition.groove > 0) load.groove = [this.condition.groove, this.condition.groove];
+    const { pose, drift } = warm;
+    if (warm.known) {
+      for (let j = 0; j < pose.length; j++) {
+        const before = pose[j] as number;
+        pose[j] = before + (drift[j] as number);
+        drift[j] = before;
+      }
+    } else {
+      pose.set(this.#restPose);
+    }
+    let s = solvePose(rig, work, pose, load, null, this.#leverStop, true, warm);
+    for (let i = 0; i < 2 && brokeOut(load, work); i++) {
+      s = solvePose(rig, work, pose, load, null, this.#leverStop, true, s);
+    }
+    if (warm.known) {
+      for (let j = 0; j < pose.length; j++) drift[j] = (pose[j] as number) - (drift[j] as number);
+    }
+    warm.known = true;
+    warm.strutOn = s.strutOn;
+    warm.leverFree = s.leverFree;
+    this.converged = s.converged;
+    this.separation = work.separation;
+    this.torque = turning * (this.#torqueOf(rig.front) + this.#torqueOf(rig.rear));
+  }
+
+  #torqueOf(shoe: ShoeRig): number {
+    const { friction, faceX, faceY } = shoe.rub;
+    const { x: cx, y: cy } = this.#load.drum;
+    let sum = 0;
+    for (let i = 0; i < friction.length; i++) {
+      const t = friction[i] as number;
+      if (t === 0) continue;
+      const x = (faceX[i] as number) - cx;
+      const y = (faceY[i] as number) - cy;
+      sum += t * Math.sqrt(x * x + y * y);
+    }
+    return sum;
+  }
+
+  /**
+   * Wears off what the last press rubs over a sliding distance: Archard's law (J. F. Archard 1953,
+   * "Contact and rubbing of flat surfaces"): depth = k·p·s on each lining element and, spread evenly
+   * around the bore, on the drum.
+   *
+   * @param sliding mm, times the factor of the wear rate's table
+   * @returns depth worn off the drum, mm
+   */
+  wearOff(sliding: number): number {
+    const { rig } = this.#on;
+    let deepest = 0;
+    let drum = 0;
+    for (const side of ['front', 'rear'] as const) {
+      const shoe = rig[side];
+      const { lining } = shoe.shoe;
+      const { normal } = shoe.rub;
+      const depth = (lining.wearRate * sliding) / shoe.bed.area;
+      const worn = this.wear[side];
+      let sum = 0;
+      for (let i = 0; i < worn.length; i++) {
+        const n = normal[i] as number;
+        if (n === 0) continue;
+        sum += n;
+        if (depth * n > deepest) deepest = depth * n;
+        worn[i] = (worn[i] as number) + depth * n;
+      }
+      drum += (rig.brake.drum.wearRate * sliding * sum) / (lining.width * 2 * PI * this.drumRadius);
+    }
+    this.drumRadius += drum;
+    this.#lost += deepest;
+    return drum;
+  }
+
+  /** Thinnest lining left, mm. */
+  thinnest(side: Side): number {
+    const { thickness } = this.rig[side].bed;
+    const worn = this.wear[side];
+    let least = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < worn.length; i++) {
+      const left = (thickness[i] as number) - (worn[i] as number);
+      if (left < least) least = left;
+    }
+    return least;
+  }
+}
