@@ -7,7 +7,7 @@ import { pedalStack } from '../readings/pedal.ts';
 import { peak } from '../readings/readings.ts';
 import { BAR, KM } from '../units/units.ts';
 import { application } from '../wear/application.ts';
-import { LUMP, wearOn } from '../wear/wear-on.ts';
+import { wearOn } from '../wear/wear-on.ts';
 
 /** The press by which new shoes are judged: 40 bar, drum forward. */
 export const PRESS: Press = { pressure: 40 * BAR, turning: 1 };
@@ -90,7 +90,7 @@ export function pressUntilSilent(
 
 /** Distance to the next click from a state, mm; NaN when the lining's limit comes first. */
 function toNextClick(rig: Rig, state: BrakeState): number {
-  const run = wearOn(rig, state, { distance: 2000 * LUMP, toNextClick: true });
+  const run = wearOn(rig, state, { distance: 100_000 * KM, toNextClick: true });
   const click = run.events.find((e) => e.kind === 'click');
   return click ? click.distance - state.distance : Number.NaN;
 }

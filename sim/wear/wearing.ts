@@ -70,7 +70,7 @@ export class Wearing {
     const memory = makeMemory();
     this.#load = {
       pressure: 0,
-      cable: 0,
+      cable: condition.keptCable,
       frontWorn: this.#front,
       rearWorn: this.#rear,
       frontLaw: this.#lawFront,
@@ -87,6 +87,7 @@ export class Wearing {
       stuck: [condition.pistonStuck.front, condition.pistonStuck.rear],
       cupExtra: condition.cupExtra,
       springFactor: condition.springFactor,
+      lean: [condition.lean.front, condition.lean.rear],
     };
     this.#restPose = new Float64Array(rig.n);
     this.rest();
@@ -219,10 +220,9 @@ export class Wearing {
   }
 
   #drum(radius: number): DrumNow {
-    const { offCentre, oval } = this.condition;
-    return offCentre === 0 && oval === 0
-      ? roundDrum(radius)
-      : runningDrum(radius, offCentre, oval, 1, 0);
+    const { offCentre, oval, drumRise } = this.condition;
+    if (offCentre === 0 && oval === 0 && drumRise === 0) return roundDrum(radius);
+    return { ...runningDrum(radius, offCentre, oval, 1, 0), y: drumRise };
   }
 
   /**
@@ -254,7 +254,7 @@ export class Wearing {
     this.#lawRear.mu = rig.rear.shoe.lining.friction * factor * surfaceFactor[surface ?? own.rear];
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
-    load.pressure = pressure;
+    load.pressure = Math.max(pressure, this.condition.keptPressure);
     load.drum = this.#drum(this.radiusAt(temperature) + ahead);
     if (this.condition.groove > 0) load.groove = [this.condition.groove, this.condition.groove];
     const { pose, drift } = warm;
