@@ -8,6 +8,7 @@ const math = create(all ?? {});
 // Units of the trade that the library lacks; exact by definition.
 math.createUnit({
   thou: '0.001 inch',
+  hundredth: '0.01 mm',
   micron: '1 um',
   kph: '1 km/h',
   mph: '1 mile/hour',
@@ -21,6 +22,8 @@ export type QuantityResult =
 
 const FRACTIONS: Readonly<Record<string, string>> = {
   '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
   '¼': '1/4',
   '¾': '3/4',
   '⅛': '1/8',
@@ -29,12 +32,26 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
+/** Units in words and in other spellings, as the library has them. */
+const WORDS: readonly (readonly [RegExp, string])[] = [
+  [/^(millimet(re|er)s?|mm\.)$/i, 'mm'],
+  [/^(centimet(re|er)s?|cm\.)$/i, 'cm'],
+  [/^(thous|thousandths?( of an inch)?|mils?)$/i, 'thou'],
+  [/^(hundredths?( of a mm| of a millimet(re|er))?)$/i, 'hundredth'],
+  [/^(bars?)$/i, 'bar'],
+  [/^(newtons?)$/i, 'N'],
+  [/^(kilograms?|kgs?|kilos?)$/i, 'kg'],
+  [/^(°|degrees?|degs?)$/i, 'deg'],
+  [/^(kilomet(re|er)s?|kms?)$/i, 'km'],
+  [/^(miles?|mi)$/i, 'mile'],
+];
+
 /** Longest text worth reading. */
 const LONGEST = 60;
 
 /** Number part: decimal point or comma, thousands by space or comma groups, fractions, mixed fractions. */
-function readNumber(text: string): number {
-  const t = text.trim();
+function readNumber(text: string, comma: 'decimal' | 'thousands'): number {
+  const t = text.trim().replace(/^\+/, '');
   const mixed = /^(-?)(?:(\d+)\s*[\s-]\s*)?(\d+)\/(\d+)$/.exec(t);
   if (mixed) {
     const [, sign, whole, top, bottom] = mixed;
@@ -43,8 +60,9 @@ function readNumber(text: string): number {
     return sign ? -value : value;
   }
   let plain = t.replace(/(\d)[\s\u202f\u00a0'](?=\d{3}(\D|$))/g, '$1');
-  // "1,234" and "1,234.5": thousands; "3,8": a decimal comma.
-  if (/^-?\d{1,3}(,\d{3})+(\.\d+)?$/.test(plain)) plain = plain.replace(/,/g, '');
+  // "1,234" and "1,234.5": thousands first; "3,8" and "0,060": a decimal comma.
+  const thousands = /^-?[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(plain);
+  if (thousands && comma === 'thousands') plain = plain.replace(/,/g, '');
   else if (/^-?\d*,\d+$/.test(plain)) plain = plain.replace(',', '.');
   return /^-?(\d+\.?\d*|\.\d+)(e-?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
 }
@@ -54,8 +72,8 @@ function unitName(text: string): string {
   const t = text
     .trim()
     .replace(/[\u00b5\u03bc]m/g, 'um')
-    .replace(/^("|″|''|inches|inch|in\.?)$/i, 'inch')
-    .replace(/^('|′|ft)$/, 'ft')
+    .replace(/^("|″|”|“|''|’’|′′|inches|inch|ins?\.?)$/i, 'inch')
+    .replace(/^('|′|’|ft)$/, 'ft')
     .replace(/^(°|deg\.?)\s*c$/i, 'degC')
     .replace(/^(°|deg\.?)\s*f$/i, 'degF')
     .replace(/^°$/, 'deg')
@@ -72,9 +90,13 @@ function unitName(text: string): string {
     .replace(/^bar$/i, 'bar')
     .replace(/^psi$/i, 'psi')
     .replace(/^kgf\/cm\^2$/, 'kgf/cm^2');
+  for (const [words, name] of WORDS) if (words.test(t)) return name;
   // M is mega and m is milli: a milli-pascal is no brake pressure, so the slip is refused below by range.
   return t === 'C' ? 'degC' : t === 'F' ? 'degF' : t;
 }
+
+/** A size in another spelling is echoed with both: what was typed, and what it is. */
+const short = (value: number): string => String(Number(value.toPrecision(6)));
 
 /**
  * Reads a size as typed into a wanted unit.
@@ -82,27 +104,44 @@ function unitName(text: string): string {
  * @param text as typed, e.g. `7 57/64 in`, `3,8 mm`, `0.060"`, `40 bar`
  * @param unit wanted, in the library's spelling; also taken when none is typed
  * @param range allowed, in that unit
+ * @param plain unit of a number without one; the wanted unit when left out
  */
 export function readQuantity(
   text: string,
   unit: string,
   range: readonly [number, number],
+  plain = unit,
+): QuantityResult {
+  const first = readWith(text, unit, range, plain, 'thousands');
+  if (first.ok || !/\d,\d{3}(?!\d)/.test(text)) return first;
+  // "200,421 mm": as thousands out of range, and a decimal comma is in it.
+  const second = readWith(text, unit, range, plain, 'decimal');
+  return second.ok ? second : first;
+}
+
+function readWith(
+  text: string,
+  unit: string,
+  range: readonly [number, number],
+  plain: string,
+  comma: 'decimal' | 'thousands',
 ): QuantityResult {
   const allowed = `a size such as ${range[0]} to ${range[1]} ${unit}, or in another unit of the same kind`;
   const bad = (found: string): QuantityResult => ({ ok: false, found, allowed });
   let t = text
     .trim()
     .replace(/[\u2212\u2013]/g, '-')
+    .replace(/[\u2044\u2215]/g, '/')
     .replace(/[Øø⌀]/g, '')
     .trim();
   for (const [sign, words] of Object.entries(FRACTIONS))
     t = t.replace(new RegExp(`\\s*${sign}`, 'g'), ` ${words}`).trim();
   if (t === '') return bad('nothing');
   if (t.length > LONGEST) return bad(`${text.slice(0, 20)}…, ${text.length} characters`);
-  const parts = /^(-?[\d.,/\s\u202f\u00a0'-]*\d(?:e-?\d+)?)\s*([^\d\s].*)?$/i.exec(t);
-  const value = readNumber(parts?.[1] ?? '');
+  const parts = /^([+-]?[\d.,/\s\u202f\u00a0'-]*\d\.?(?:e-?\d+)?)\s*([^\d\s.].*)?$/i.exec(t);
+  const value = readNumber(parts?.[1] ?? '', comma);
   if (!parts || Number.isNaN(value)) return bad(`"${text}"`);
-  const name = parts[2] === undefined ? unit : unitName(parts[2]);
+  const name = parts[2] === undefined ? plain : unitName(parts[2]);
   let inUnit: number;
   try {
     const read: Unit = math.unit(value, name);
@@ -113,7 +152,13 @@ export function readQuantity(
     return bad(`"${text}" with the unknown unit "${parts[2] ?? ''}"`);
   }
   if (!Number.isFinite(inUnit) || inUnit < range[0] || inUnit > range[1]) {
-    return bad(`"${text}", read as ${Number(inUnit.toPrecision(6))} ${unit}`);
+    return bad(`"${text}", read as ${short(inUnit)} ${unit}`);
   }
-  return { ok: true, value: inUnit, echo: `read as ${Number(inUnit.toPrecision(6))} ${unit}` };
+  const typed = parts[2] === undefined && name !== unit ? `${t} ${plain}` : t;
+  const same = name === unit && /^[+-]?\d*\.?\d*$/.test((parts[1] ?? '').trim());
+  return {
+    ok: true,
+    value: inUnit,
+    echo: same ? `read as ${short(inUnit)} ${unit}` : `read as ${typed} = ${short(inUnit)} ${unit}`,
+  };
 }

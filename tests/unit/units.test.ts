@@ -56,6 +56,38 @@ const good: readonly (readonly [string, string, number])[] = [
   ['60 km/h', 'km/h', 60],
   ['60 kph', 'km/h', 60],
   ['37.28227 mph', 'km/h', 60],
+  // As typed at a bench: curly quotes, fraction slashes, words, a comma from a European keyboard.
+  ['7 57/64"', 'mm', 200.421875],
+  ['7 57/64”', 'mm', 200.421875],
+  ['7 57/64″', 'mm', 200.421875],
+  ["7 57/64''", 'mm', 200.421875],
+  ['7 57⁄64 in', 'mm', 200.421875],
+  ['7 57/64 inches', 'mm', 200.421875],
+  ['7 57/64 in.', 'mm', 200.421875],
+  ['0,060 in', 'mm', 1.524],
+  ['.060”', 'mm', 1.524],
+  ['1/16"', 'mm', 1.5875],
+  ['1/16 in', 'mm', 1.5875],
+  ['8"', 'mm', 203.2],
+  ['7⅞ in', 'mm', 200.025],
+  ['60 thousandths', 'mm', 1.524],
+  ['60 thousandths of an inch', 'mm', 1.524],
+  ['60 mils', 'mm', 1.524],
+  ['8 hundredths', 'mm', 0.08],
+  ['3.8 millimetres', 'mm', 3.8],
+  ['3.8 millimeters', 'mm', 3.8],
+  ['3.8 mm.', 'mm', 3.8],
+  ['3. mm', 'mm', 3],
+  ['3.8\u00a0mm', 'mm', 3.8],
+  ['+3.8 mm', 'mm', 3.8],
+  [' 3.8  mm ', 'mm', 3.8],
+  ['⌀200,42', 'mm', 200.42],
+  ['ø 200.42', 'mm', 200.42],
+  ['40 bars', 'MPa', 4],
+  ['90 degrees', 'deg', 90],
+  ['31 miles', 'km', 49.889664],
+  ['50 000 km', 'km', 50000],
+  ["50'000 km", 'km', 50000],
 ];
 const wrong: readonly (readonly [string, string])[] = [
   ['', 'mm'],
@@ -73,6 +105,17 @@ const wrong: readonly (readonly [string, string])[] = [
   [`${'1'.repeat(90)} mm`, 'mm'],
   ['NaN', 'mm'],
   ['5 in to mm', 'mm'],
+  ['3.8 or 3.9 mm', 'mm'],
+  ['3.8-3.9 mm', 'mm'],
+  ['about 3.8', 'mm'],
+  ['3.8?', 'mm'],
+  ['3,8,9 mm', 'mm'],
+  ['1.234,5 mm', 'mm'],
+  ['57/64/2 in', 'mm'],
+  ['7 57/ in', 'mm'],
+  ['3.8 mm 0.15 in', 'mm'],
+  ['5 kg', 'mm'],
+  ['l.5 mm', 'mm'],
 ];
 
 describe('sizes as people write them', () => {
@@ -90,4 +133,24 @@ describe('sizes as people write them', () => {
       if (!r.ok) expect(r.allowed).toContain(unit);
     });
   }
+
+  it('a comma before three digits is a decimal one where only that can be', () => {
+    const drum = readQuantity('200,421', 'mm', [180, 220]);
+    expect(drum).toMatchObject({ ok: true, echo: 'read as 200,421 = 200.421 mm' });
+    expect(readQuantity('1,200', 'mm', [0, 2000])).toMatchObject({ value: 1200 });
+  });
+
+  it('a plain number is in the unit that was chosen, and the echo says so', () => {
+    const r = readQuantity('0.060', 'mm', [0, 10], 'in');
+    expect(r).toMatchObject({ ok: true, echo: 'read as 0.060 in = 1.524 mm' });
+    expect(readQuantity('7 57/64 in', 'mm', [180, 220])).toMatchObject({
+      echo: 'read as 7 57/64 in = 200.422 mm',
+    });
+    expect(readQuantity('3.8', 'mm', [0, 10])).toMatchObject({ echo: 'read as 3.8 mm' });
+  });
+
+  it('has at least sixty ways, wrong ones among them', () => {
+    expect(good.length + wrong.length).toBeGreaterThanOrEqual(60);
+    expect(wrong.length).toBeGreaterThanOrEqual(20);
+  });
 });
