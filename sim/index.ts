@@ -66,8 +66,10 @@ export type { Finding } from './scene/findings.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
 export {
+  type AxleForecast,
   type AxleFound,
   type AxleVerdict,
+  axleForecast,
   judgeAxle,
   type Wheel,
   wheels,

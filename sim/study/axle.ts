@@ -1,3 +1,5 @@
+import type { Brake, Side } from '../brake/types.ts';
+import { type ForecastLine, forecast } from './forecast.ts';
 import {
   type AsNew,
   type Found,
@@ -133,4 +135,52 @@ export function judgeAxle(a: AxleFound, limits: Limits, asNew: AsNew): AxleVerdi
   return watch.length > 0
     ? { level: 'watch', title: 'Within the limits; mind what is marked', reasons: watch, ...rest }
     : { level: 'good', title: 'Within the limits on this sheet', reasons: [], ...rest };
+}
+
+/** What ends first by the wear so far. */
+export interface AxleForecast extends ForecastLine {
+  readonly wheel: Wheel;
+}
+
+/**
+ * Distance left to the first limit of either wheel, with its band. Null without a distance driven, or
+ * where nothing measured has been lost yet.
+ *
+ * @param distance driven on these linings, mm
+ * @param drumFitted diameter when they were fitted, mm; new when left out
+ */
+export function axleForecast(
+  brake: Brake,
+  a: AxleFound,
+  limits: Limits,
+  distance: number,
+  drumFitted?: number,
+): AxleForecast | null {
+  const shoe = (side: Side) => ({
+    ...brake.shoes[side],
+    lining: { ...brake.shoes[side].lining, thicknessMin: limits.liningMin ?? 0 },
+  });
+  const limited: Brake = {
+    ...brake,
+    drum: { ...brake.drum, radiusMax: (limits.drumMax ?? 0) / 2 },
+    shoes: { front: shoe('front'), rear: shoe('rear') },
+  };
+  let first: AxleForecast | null = null;
+  for (const wheel of wheels) {
+    const drum = largestBore(a[wheel]);
+    const front = thinnestOf(a[wheel], 'lead');
+    const rear = thinnestOf(a[wheel], 'trail');
+    const lining = {
+      ...(Number.isNaN(front) ? {} : { front }),
+      ...(Number.isNaN(rear) ? {} : { rear }),
+    };
+    const told = forecast(limited, {
+      distance,
+      ...(limits.liningMin === null ? {} : { lining }),
+      ...(limits.drumMax === null || Number.isNaN(drum) ? {} : { drum }),
+      ...(drumFitted === undefined ? {} : { drumFitted }),
+    });
+    for (const line of told.lines) if (!first || line.left < first.left) first = { ...line, wheel };
+  }
+  return first;
 }

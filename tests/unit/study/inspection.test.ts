@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Found, judgeAxle, limitSets } from '../../../sim/index.ts';
+import { axleForecast, type Found, judgeAxle, KM, limitSets } from '../../../sim/index.ts';
 import { quay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
@@ -150,5 +150,33 @@ describe('whose limits', () => {
     for (const s of [teaching, ...others]) expect(s.whose.length).toBeGreaterThan(3);
     expect(teaching.limits).toMatchObject({ drumMax: 201, outOfRound: 0.1, liningMin: 1.5 });
     for (const s of others) expect(s.limits.drumMax).toBeNull();
+  });
+});
+
+describe('distance left: teaching table, lessons 8 and 14', () => {
+  const only = (sizes: Found['sizes']): Found => ({ sizes, looks: {} });
+  it('1.98 of 4.5 after 50 000 km: 9 500 km to 1.5, band 4 800 to 19 000', () => {
+    const axle = { left: only({ leadThin: 1.98 }), right: only({ leadThin: 2.1 }) };
+    const told = axleForecast(brake, axle, teaching.limits, 50000 * KM);
+    near((told?.left ?? 0) / KM, 9500, { abs: 50 });
+    near((told?.low ?? 0) / KM, 4800, { abs: 50 });
+    near((told?.high ?? 0) / KM, 19000, { abs: 50 });
+    expect(told).toMatchObject({ wheel: 'left', what: 'front lining' });
+  });
+  it('second set, fitted at 200.60, 200.93 and 2.42 after 40 000 km: the drum first, near 48 000', () => {
+    const wheelNow = only({ drumA: 200.93, leadThin: 2.42 });
+    const axle = { left: wheelNow, right: only({}) };
+    const told = axleForecast(brake, axle, teaching.limits, 40000 * KM, 200.6);
+    expect(told?.what).toBe('drum');
+    near(40000 + (told?.left ?? 0) / KM, 48000, { abs: 600 });
+  });
+  it('a stricter limit typed over ends it sooner; without a limit nothing is told', () => {
+    const axle = { left: only({ leadThin: 1.98 }), right: only({}) };
+    const strict = axleForecast(brake, axle, { ...teaching.limits, liningMin: 1.9 }, 50000 * KM);
+    near((strict?.left ?? 0) / KM, (0.08 / 2.52) * 50000, { abs: 1 });
+    expect(
+      axleForecast(brake, axle, { ...teaching.limits, liningMin: null }, 50000 * KM),
+    ).toBeNull();
+    expect(axleForecast(brake, axle, teaching.limits, 0)).toBeNull();
   });
 });
