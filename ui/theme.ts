@@ -117,6 +117,39 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
   },
 };
 
+const black = '#000000';
+const white = '#FFFFFF';
+/** On paper: black and white, web and levers in greys, everything else told by line and hatch. */
+export const printTheme: Theme = {
+  name: 'sheet',
+  heat: themes.sheet.heat,
+  colours: {
+    ...(Object.fromEntries(Object.keys(sheet).map((t) => [t, white])) as Colours),
+    ink: black,
+    ink2: black,
+    rule: black,
+    lead: black,
+    trail: black,
+    adj: black,
+    adjFill: '#BDBDBD',
+    fluid: black,
+    good: black,
+    bad: black,
+    warnInk: black,
+    emboss: '#D0D0D0',
+    web: '#EBEBEB',
+    table: '#8A8A8A',
+    grain: black,
+    hub: '#F4F4F4',
+    parkingLever: '#D2D2D2',
+    rubber: black,
+    rubberSeen: '#BBBBBB',
+    wireBehind: '#666666',
+    hatch: '#444444',
+    bolt: '#E0E0E0',
+  },
+};
+
 /** A token or a colour written out ("#RRGGBB"). */
 export type Ink = Token | `#${string}`;
 

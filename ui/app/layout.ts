@@ -1,22 +1,38 @@
 import type { Session } from '../session.ts';
 import type { Lens } from '../stage/loupe.ts';
 import { type View, weightFor } from '../stage/view.ts';
+import type { PageSize } from '../stations/station.ts';
 
 /** Where the brake and the loupe stand on the stage, px: one rule for every size. */
 
 /** Under this width there is no room for words beside the brake. */
 const NARROW = 600;
 
+export const pageSize = (): PageSize =>
+  matchMedia('(max-width: 700px)').matches
+    ? 'narrow'
+    : matchMedia('(max-width: 1500px)').matches
+      ? 'middle'
+      : 'wide';
+
 /** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
 const SIDE = 42;
 
-export function brakeView(session: Session, width: number, height: number, foot: number): View {
+/** @param beside share of the width kept free at the right */
+export function brakeView(
+  session: Session,
+  whole: number,
+  height: number,
+  foot: number,
+  beside = 0,
+): View {
+  const width = whole * (1 - beside);
   const { drum } = session.brake;
   const rim = drum.radiusNew + drum.rim;
-  const narrow = width < NARROW;
+  const narrow = whole < NARROW;
   const free = height - foot;
   const k = narrow ? 0.72 : weightFor(Math.min(width * 0.72, free + 60));
-  const base = { width, height, k, text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k), narrow };
+  const base = { width: whole, height, k, text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k), narrow };
   if (session.wall) {
     const wall = { ...base, k: 2, text: 2, narrow: false, wall: true };
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.

@@ -10,7 +10,7 @@ import type { Drawing } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
-import { brakeView, lensFor } from './layout.ts';
+import { brakeView, lensFor, pageSize } from './layout.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
 
 const HOME = { factor: 1, dx: 0, dy: 0 } as const;
@@ -90,8 +90,14 @@ export class StageView extends LitElement {
     return this.#painter?.kind ?? '';
   }
 
+  #home(): View {
+    const { width, height } = this.#size;
+    const { beside } = this.station;
+    return brakeView(this.session, width, height, this.foot, beside?.[pageSize()]);
+  }
+
   #view(): View {
-    const view = brakeView(this.session, this.#size.width, this.#size.height, this.foot);
+    const view = this.#home();
     const { factor, dx, dy } = this.#zoom;
     return factor === 1 ? view : panView(zoomView(view, factor, view.origin), dx, dy);
   }
@@ -133,14 +139,19 @@ export class StageView extends LitElement {
       view,
       theme: themes[session.theme],
       flash: Math.max(0, 1 - age / 0.24),
-      roles: small || layers.names ? 'none' : layers.loupe ? 'short' : 'full',
+      roles:
+        small || layers.names
+          ? 'none'
+          : (this.station.roles ?? (layers.loupe || this.station.beside ? 'short' : 'full')),
       frame: this.#size.width > 1000 && this.foot < 100 && !view.wall,
       ...(view.narrow || view.wall
         ? {}
         : {
-            caption: layers.fan
-              ? `Gap fan ×${session.magnification}, mm`
-              : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
+            caption: this.station.caption
+              ? this.station.caption(session)
+              : layers.fan
+                ? `Gap fan ×${session.magnification}, mm`
+                : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
           }),
     };
   }
@@ -158,13 +169,17 @@ export class StageView extends LitElement {
     const input = this.#input(this.station.shown?.(session) ?? this.#shown(session.instant()));
     const plain = drawBrake(input);
     const extra = this.station.extra?.(session, input);
-    const brake = extra
-      ? {
-          ...plain,
-          shapes: [...plain.shapes, ...extra.shapes],
-          labels: [...plain.labels, ...extra.labels],
-        }
-      : plain;
+    const without = this.station.without?.(session) ?? [];
+    const has = (name: string) => without.includes(name);
+    const shapes = without.length ? plain.shapes.filter((s) => !has(s.group)) : plain.shapes;
+    const labels = without.length
+      ? plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? ''))
+      : plain.labels;
+    const brake = {
+      ...plain,
+      shapes: extra ? [...shapes, ...extra.shapes] : shapes,
+      labels: extra ? [...labels, ...extra.labels] : labels,
+    };
     const lens = this.#lens();
     const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
     const drawings = session.wheel === 'right' ? whole.map(mirrorDrawing) : whole;
@@ -203,7 +218,7 @@ export class StageView extends LitElement {
       // The point under the pointer stays where it is.
       const before = this.#view();
       const view = zoomView(before, next / this.#zoom.factor, at);
-      const home = brakeView(this.session, this.#size.width, this.#size.height, this.foot);
+      const home = this.#home();
       this.#zoom = {
         factor: next,
         dx: view.origin[0] - home.origin[0],

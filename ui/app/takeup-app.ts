@@ -13,6 +13,7 @@ import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
 import './readings-table.ts';
 import type { ReadingsTable } from './readings-table.ts';
+import { pageSize } from './layout.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
 import { styles } from './styles.ts';
@@ -21,19 +22,12 @@ import { wallSide, wallStyles } from './wall-side.ts';
 /** Height of the layers' row in the stage's foot, px. */
 const LAYER_ROW = { wide: 60, middle: 50 } as const;
 
-const pageSize = (): PageSize =>
-  matchMedia('(max-width: 700px)').matches
-    ? 'narrow'
-    : matchMedia('(max-width: 1500px)').matches
-      ? 'middle'
-      : 'wide';
-
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
 
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
-  static override styles = [styles, wallStyles];
+  static override styles = [styles, wallStyles, ...stations.flatMap((s) => s.styles ?? [])];
   session: Session;
   #scene = 0;
   /** Changes of the session so far. */

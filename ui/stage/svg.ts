@@ -94,6 +94,10 @@ export function labelText(label: Label, view: View, theme: Theme): string {
   return `<text x="${n(x + label.dx)}" y="${n(y + label.dy)}" dy="0.35em" text-anchor="${label.anchor}" font-size="${n(label.size)}" font-weight="${font.weight}" style="font-stretch:${font.stretch}%" fill="${theme.colours[label.colour]}"${ring}>${escapeXml(label.text)}</text>`;
 }
 
+/** Its shapes and hatches alone, as what stands inside an svg element of the view's size; `tag` keeps hatches apart. */
+export const shapesText = (drawing: Drawing, theme: Theme, tag: string): string =>
+  drawingText(drawing, theme, tag, false);
+
 function drawingText(drawing: Drawing, theme: Theme, tag: string, labels: boolean): string {
   const { view, clip } = drawing;
   const tiles = new Map<string, string>();

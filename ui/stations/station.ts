@@ -1,4 +1,4 @@
-import type { TemplateResult } from 'lit';
+import type { CSSResult, TemplateResult } from 'lit';
 import type { Instant } from '../../sim/index.ts';
 import type { Find } from '../app/cells.ts';
 import type { LayerName, Session } from '../session.ts';
@@ -29,6 +29,8 @@ export interface Station {
   readonly layers: Readonly<Partial<Record<LayerName, boolean>>>;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
+  /** Rules for what only this station shows. */
+  readonly styles?: CSSResult;
   /** Blocks beside the stage, from the top. */
   side(page: PageView): TemplateResult;
   /** Bottom right, always in reach; on the phone in the thumb's. */
@@ -40,6 +42,14 @@ export interface Station {
   };
   /** Style that gives the drawing a part of the stage only, as `inset:…`; all of it when empty. */
   inset?(page: PageView): string;
+  /** Share of the stage's width kept free of the brake at its right, for what is laid over it. */
+  readonly beside?: Readonly<Partial<Record<PageSize, number>>>;
+  /** Line in the stage's upper left corner in place of the usual one. */
+  caption?(session: Session): string;
+  /** Groups of shapes, and first words of labels' keys, left out of the brake, such as a drum that is off. */
+  without?(session: Session): readonly string[];
+  /** Names of the roles on the stage, where they are not the usual ones. */
+  readonly roles?: 'short' | 'none';
   /** Laid over the stage. */
   over?(page: PageView): TemplateResult;
   /** The moment that the stage shows, where it is not the moving brake's. */
