@@ -1,0 +1,279 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { near } from '../near.ts';
+import { type OpenBrowser, openBrowser } from './open.ts';
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+const laptop = { viewport: { width: 1366, height: 768 }, reducedMotion: 'reduce' } as const;
+const phone = { viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' } as const;
+
+async function inspect(page: Page): Promise<void> {
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('5');
+  await page.locator('takeup-inspect').waitFor();
+}
+const field = (page: Page, name: string, wheel = 'left') =>
+  page.getByLabel(`${name}, ${wheel} wheel`, { exact: true });
+const row = (page: Page, key: string) => page.locator(`tr[data-line="${key}"]`);
+const verdict = (page: Page) => page.locator('[data-verdict]');
+
+/** A figure of Wear's readings. */
+async function shown(page: Page, key: string): Promise<number> {
+  const text = await page.locator(`[data-key="${key}"]`).first().innerText();
+  const figure = /(\d+(?:\.\d+)?)\s*(?:mm|km)/.exec(text.replace(/[\u202f\u00a0]/g, ''));
+  return Number(figure?.[1]);
+}
+
+/** A whole sound axle as people write it: fractions, commas, other units. */
+const typed: readonly (readonly [string, string])[] = [
+  ['Drum Ø, angle 1', '7 57/64 in'],
+  ['Drum Ø, angle 2', '200,42'],
+  ['Drum Ø, angle 3', 'Ø 200.42 mm'],
+  ['Drum Ø, deeper in', '200.42'],
+  ['Lip height', '0.008"'],
+  ['Leading lining, toe', '2.68'],
+  ['Leading lining, thinnest', '1,98 mm'],
+  ['Leading lining, heel', '3.64mm'],
+  ['Trailing lining, toe', '3.9'],
+  ['Trailing lining, thinnest', '3.64'],
+  ['Trailing lining, heel', '4.28'],
+  ['Adjuster tooth', '12'],
+  ['Lever off its stop', 'yes'],
+];
+async function fill(page: Page, wheel: string): Promise<void> {
+  for (const [name, text] of typed) await field(page, name, wheel).fill(text);
+  await field(page, 'Faces of drum and linings', wheel).selectOption('sound');
+  await field(page, 'Cylinder behind the boots', wheel).selectOption('dry');
+  await field(page, 'Springs', wheel).selectOption('sound');
+  await field(page, 'Adjuster moves and holds', wheel).selectOption('yes');
+}
+
+/** What axe-core calls serious or critical on the page as it stands. */
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(
+    readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'),
+  );
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: {
+        run: () => Promise<{
+          violations: { id: string; impact: string; nodes: { html: string }[] }[];
+        }>;
+      };
+    };
+    const { violations } = await axe.run();
+    return violations
+      .filter((v) => v.impact === 'serious' || v.impact === 'critical')
+      .map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 120)).join(' | ')}`);
+  });
+}
+
+it('fills a sheet as people type, judges it, forecasts, and loads it into the brake', async () => {
+  const { page, errors, shot, close } = await browser.open(laptop);
+  await inspect(page);
+  await expect.poll(() => verdict(page).innerText()).toMatch(/Not complete: 18 lines to go/);
+  await fill(page, 'left');
+  await fill(page, 'right');
+  await field(page, 'Drum Ø, angle 1').focus();
+  await expect
+    .poll(() => page.locator('[data-place] .echo').innerText())
+    .toMatch(/read as 7 57\/64 in = 200\.422 mm · 7\.891 in/);
+  // Teaching table, lesson 14: 1.98 of 1.5 leaves 0.48; 9 500 km after 50 000, band 4 800 to 19 000.
+  await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/0\.48 left/);
+  expect(await row(page, 'leadThin').innerText()).toMatch(/teaching brake/);
+  await page.locator('[data-axle="distance"]').fill('50 000');
+  await expect.poll(() => verdict(page).innerText()).toMatch(/Refit only with a date/);
+  const told = (await page.locator('[data-forecast]').innerText()).replace(/\u202f/g, ' ');
+  expect(told).toMatch(/About 9 500 km left \(4 800 to 19 000\)/);
+  await shot('inspect-laptop');
+  expect(await faults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await expect
+    .poll(() => page.locator('takeup-inspect [role="status"]').innerText())
+    .toMatch(/stage shows the left wheel as measured, tooth 12/);
+  await page.keyboard.press('Tab');
+  await page.locator('nav button', { hasText: 'Wear' }).click();
+  await expect.poll(() => page.locator('[data-tooth]').innerText()).toBe('12');
+  near(await shown(page, 'drumDiameter'), 200.42, { abs: 0.011 }, 'drum');
+  // Shown down to one decimal: 1.98 is never 2.0.
+  expect(await shown(page, 'liningFront')).toBe(1.9);
+  expect(await shown(page, 'liningRear')).toBe(3.6);
+  expect(await shown(page, 'distance')).toBe(50000);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('keeps every stroke: over a reload, another station, another brake, clearing and back', async () => {
+  const { page, errors, close } = await browser.open(laptop);
+  await inspect(page);
+  await field(page, 'Leading lining, toe', 'right').fill('thick');
+  await field(page, 'Drum Ø, angle 1').pressSequentially('7 57/6');
+  await page.reload();
+  await inspect(page);
+  expect(await field(page, 'Leading lining, toe', 'right').inputValue()).toBe('thick');
+  expect(await field(page, 'Drum Ø, angle 1').inputValue()).toBe('7 57/6');
+  await page.locator('nav button', { hasText: 'Apply' }).click();
+  await page.getByRole('button', { name: 'Bench' }).click();
+  await page.getByLabel('Brake on the bench').selectOption('Farm trailer');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.locator('nav button', { hasText: 'Inspect' }).click();
+  expect(await field(page, 'Leading lining, toe', 'right').inputValue()).toBe('thick');
+  await page.getByRole('button', { name: 'Clear sheet' }).click();
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  expect(await field(page, 'Leading lining, toe', 'right').inputValue()).toBe('thick');
+  await page.getByRole('button', { name: 'Clear sheet' }).click();
+  await page.getByRole('button', { name: 'Clear the sheet' }).click();
+  await expect.poll(() => field(page, 'Leading lining, toe', 'right').inputValue()).toBe('');
+  await page.reload();
+  await inspect(page);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => field(page, 'Leading lining, toe', 'right').inputValue()).toBe('thick');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('answers wrong texts by place, found and allowed, and loads nothing then', async () => {
+  const { page, errors, close } = await browser.open(laptop);
+  await inspect(page);
+  await field(page, 'Leading lining, toe').fill('3.8 N');
+  await expect
+    .poll(() => row(page, 'leadToe').innerText())
+    .toMatch(/found "3.8 N".*allowed 0 to 25 mm/s);
+  expect(await field(page, 'Leading lining, toe').getAttribute('aria-invalid')).toBe('true');
+  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  const said = page.locator('takeup-inspect [role="status"]');
+  await expect
+    .poll(() => said.innerText())
+    .toMatch(/Not loaded.*Leading lining, toe, left wheel: found "3.8 N"/s);
+  await field(page, 'Leading lining, toe').fill('2');
+  await field(page, 'Leading lining, thinnest').fill('3');
+  await field(page, 'Drum Ø, angle 1').fill('216');
+  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await expect
+    .poll(() => said.innerText())
+    .toMatch(/Drum Ø, angle 1: found 216 mm; allowed 199\.95 mm \(new\) to 203 mm/);
+  expect(await said.innerText()).toMatch(
+    /Leading lining, thinnest: found 3 mm; allowed at most 2 mm/,
+  );
+  expect(await field(page, 'Leading lining, thinnest').inputValue()).toBe('3');
+  // What was kept and cannot be read is told and left where it is.
+  await page.evaluate(() => localStorage.setItem('takeup-sheet-1', '{broken'));
+  await page.reload();
+  await inspect(page);
+  await expect
+    .poll(() => page.locator('takeup-inspect [role="alert"]').innerText())
+    .toMatch(/could not be read/);
+  expect(await page.evaluate(() => localStorage.getItem('takeup-sheet-1-unread'))).toBe('{broken');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('limits: whose they are, typed over, another set, none', async () => {
+  const { page, close } = await browser.open(laptop);
+  await inspect(page);
+  await field(page, 'Leading lining, thinnest').fill('1/16"');
+  const limit = page.locator('tr[data-line="leadThin"] [data-limit="liningMin"]');
+  await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/0\.08 left/);
+  await limit.fill('3 mm');
+  await expect
+    .poll(() => row(page, 'leadThin').innerText())
+    .toMatch(/1\.42 under the limit.*typed here/s);
+  await page.locator('[data-set]').selectOption({ label: 'US road rule, trucks and trailers' });
+  await expect
+    .poll(() => row(page, 'leadThin').innerText())
+    .toMatch(/0\.02 under the limit.*US 49 CFR 393\.47\(d\)/s);
+  await page.locator('[data-set]').selectOption({ label: 'The maker’s, to be filled in' });
+  await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/no limit set/);
+  await close();
+});
+
+it('takes the values from the brake, both wheels side by side, difference told', async () => {
+  const { page, close } = await browser.open(laptop);
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('2');
+  await page.locator('select.pick').first().selectOption('Near the limit');
+  await page.keyboard.press('5');
+  await page.getByRole('button', { name: 'Take the values from the brake' }).click();
+  await expect.poll(() => field(page, 'Adjuster tooth').inputValue()).toBe('12');
+  // Teaching table, answer page of the measurements: 200.42, lip 0.21, 1.98, 3.64.
+  near(Number(await field(page, 'Drum Ø, angle 1').inputValue()), 200.42, { abs: 0.011 });
+  near(Number(await field(page, 'Lip height').inputValue()), 0.21, { abs: 0.01 });
+  near(Number(await field(page, 'Leading lining, thinnest').inputValue()), 1.98, { abs: 0.03 });
+  near(Number(await field(page, 'Trailing lining, thinnest').inputValue()), 3.64, { abs: 0.03 });
+  await field(page, 'Leading lining, thinnest', 'right').fill('3.5');
+  await expect
+    .poll(() => row(page, 'leadThin').locator('[data-apart]').innerText())
+    .toMatch(/1\.(49|5\d) more than left/);
+  await close();
+});
+
+it('prints one page of A4, filled and blank', async () => {
+  const { page, errors, shot, close } = await browser.open(laptop);
+  await inspect(page);
+  await page.evaluate(() => {
+    window.print = () => document.body.setAttribute('data-printed', '1');
+  });
+  await fill(page, 'left');
+  await field(page, 'Cylinder behind the boots', 'right').selectOption('wet');
+  for (const name of ['Print sheet', 'Blank']) {
+    await page.getByRole('button', { name, exact: true }).click();
+    expect(await page.locator('body').getAttribute('data-printed')).toBe('1');
+    const paper = await page.pdf({ preferCSSPageSize: true });
+    const pages = paper.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
+    expect(pages, name).toHaveLength(1);
+    const text = await page.locator('#print').textContent();
+    expect(text).toContain('Teaching brake: its limits are not your vehicle’s.');
+    expect(text?.includes('1,98')).toBe(name === 'Print sheet');
+  }
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 718, height: 1062 });
+  await shot('inspect-blank-sheet');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('works on the phone: one reading at a time, under the thumb', async () => {
+  const { page, errors, shot, close } = await browser.open(phone);
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.getByLabel('Station').selectOption('Inspect');
+  await page.locator('[data-line="leadThin"]').click();
+  const at = field(page, 'Leading lining, thinnest');
+  await page.getByRole('button', { name: '0.1 less' }).click();
+  await expect.poll(() => at.inputValue()).toBe('4.50');
+  await at.fill('5/64 in');
+  await expect
+    .poll(() => page.locator('section.one').innerText())
+    .toMatch(/read as 5\/64 in = 1\.98438 mm[\s\S]*0\.48 left/);
+  await page.getByRole('button', { name: '0.1 more' }).click();
+  await expect.poll(() => at.inputValue()).toBe('2.08');
+  await page.getByRole('button', { name: /^Next: leading lining, heel/ }).click();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  const small = await page.evaluate(() => {
+    const root = document
+      .querySelector('takeup-app')
+      ?.shadowRoot?.querySelector('takeup-inspect')?.shadowRoot;
+    return [...(root?.querySelectorAll('button, input, select') ?? [])]
+      .filter((e) => e.getBoundingClientRect().height < 56 && e.getBoundingClientRect().height > 0)
+      .map((e) => e.outerHTML.slice(0, 80));
+  });
+  expect(small).toEqual([]);
+  await shot('inspect-phone');
+  expect(await faults(page)).toEqual([]);
+  await page.reload();
+  await page.getByLabel('Station').selectOption('Inspect');
+  await page.locator('[data-line="leadThin"]').click();
+  await expect.poll(() => at.inputValue()).toBe('2.08');
+  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await expect
+    .poll(() => page.locator('takeup-inspect [role="status"]').innerText())
+    .toMatch(/The stage shows the left wheel/);
+  expect(errors).toEqual([]);
+  await close();
+});

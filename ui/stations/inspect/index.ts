@@ -1,0 +1,52 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { marks } from '../../app/marks.ts';
+import { number } from '../../format.ts';
+import { standing } from '../../words.ts';
+import { deskOf, type PageView, type Station } from '../station.ts';
+import { balloons } from './balloons.ts';
+import { InspectDesk } from './desk.ts';
+import { pageStyles } from './page-styles.ts';
+import './sheet.ts';
+
+/** Inspect: the measurement sheet of an axle, judged by margins, and the brake that was measured. */
+
+/** What to measure at the open place, where, with what; and what the text there was read as. */
+function place({ session, size }: PageView): TemplateResult {
+  const desk = deskOf(InspectDesk, session);
+  const line = desk.open;
+  const { read, verdict } = desk.judged;
+  const r = line.kind === 'size' ? (read.sizes[desk.wheel][line.key] ?? null) : null;
+  const v = line.verdict ? verdict.wheels[desk.wheel][line.verdict] : null;
+  const inch =
+    r?.ok && line.kind === 'size' && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
+  return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${line.name}, ${desk.wheel} wheel</h2><p>${line.how}</p>
+    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p><p class="standing">${standing}</p>`}</div></div>`;
+}
+
+export const inspect: Station = {
+  id: 'inspect',
+  name: 'Inspect',
+  key: '5',
+  layers: {
+    fan: false,
+    comb: false,
+    forces: false,
+    names: false,
+    ghost: false,
+    heat: false,
+    loupe: false,
+  },
+  styles: pageStyles,
+  roles: 'none',
+  beside: { narrow: 0.48 },
+  side: ({ session, size }) =>
+    html`<takeup-inspect .session=${session} .size=${size}></takeup-inspect>`,
+  controls: () => html``,
+  foot: {
+    height: { wide: 196, middle: 176, narrow: 0 },
+    strip: (page) => (page.size === 'narrow' ? html`` : place(page)),
+  },
+  over: (page) => (page.size === 'narrow' ? place(page) : html``),
+  extra: (session, input) =>
+    balloons(input, deskOf(InspectDesk, session).open, input.view.scale < 1),
+};

@@ -1,0 +1,123 @@
+import { html, nothing, render, type TemplateResult } from 'lit';
+import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import {
+  type LimitKey,
+  largestBore,
+  outOfRound,
+  type Verdict,
+  type Wheel,
+  wheels,
+} from '../../../sim/index.ts';
+import { down, number } from '../../format.ts';
+import { drawBrake } from '../../stage/scene.ts';
+import { shapesText } from '../../stage/svg.ts';
+import { fitView, toPx } from '../../stage/view.ts';
+import { printTheme } from '../../theme.ts';
+import { balloons } from './balloons.ts';
+import type { InspectDesk } from './desk.ts';
+import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
+import { sheetOnBench } from './paper.ts';
+import { forecastText } from './words.ts';
+
+/** The sheet on one page of A4, black and white; blank for the bench, or with what was found. */
+
+const words: Readonly<Record<Verdict['level'], string>> = {
+  good: '✓',
+  watch: '!',
+  bad: '✗',
+  none: '',
+};
+
+function drawing(desk: InspectDesk): TemplateResult {
+  const { session } = desk;
+  const view = { ...fitView(session.brake, { width: 300, height: 230, band: 23 }), k: 0.72 };
+  const input = {
+    brake: session.brake,
+    state: session.state,
+    instant: session.rest,
+    rest: session.rest,
+    layers: {},
+    view,
+    theme: printTheme,
+    roles: 'none' as const,
+  };
+  const plain = drawBrake(input);
+  // Line 0 leaves no balloon filled: on paper all places count alike.
+  const extra = balloons(input, { ...(lines[0] as Line), number: 0 });
+  const shapes = plain.shapes.filter((s) => s.group !== 'turn arrow');
+  const text = shapesText(
+    { shapes: [...shapes, ...extra.shapes], labels: [], view },
+    printTheme,
+    'print',
+  );
+  return html`<svg viewBox="0 0 300 230" width="300" height="230" role="img" aria-label="The brake with the places to measure">${unsafeSVG(text)}${extra.labels.map(
+    (l) => {
+      const [x, y] = toPx(view, l.at);
+      return unsafeSVG(
+        `<text x="${x.toFixed(1)}" y="${(y + 5).toFixed(1)}" text-anchor="middle" font-size="14" font-weight="700">${l.text}</text>`,
+      );
+    },
+  )}</svg>`;
+}
+
+function found(desk: InspectDesk, line: Line, wheel: Wheel): string {
+  const { read } = desk.judged;
+  if (line.kind === 'worked') {
+    const f = read.found[wheel];
+    const v = line.key === 'largest' ? largestBore(f) : outOfRound(f);
+    return Number.isNaN(v) ? '' : number(-down(-v, 2), 2);
+  }
+  const text = sheetOnBench.paper.wheels[wheel][line.key] ?? '';
+  if (line.kind === 'look') return text === 'good' ? line.good : text === 'bad' ? line.bad : '';
+  const r = read.sizes[wheel][line.key];
+  // Words as typed, with the millimetres where they were other units.
+  return r?.ok && line.unit && r.echo.includes(' = ') ? `${text} = ${number(r.value, 2)}` : text;
+}
+
+/** Limits of the teaching brake are left out of a blank sheet: it is taken to a real vehicle. */
+function limit(desk: InspectDesk, key: LimitKey | undefined, blank: boolean): string {
+  if (!key) return '';
+  const { read } = desk.judged;
+  const [sense] = limitWords[key];
+  const value = read.limits[key];
+  const theirs = read.whose[key];
+  if (value === null || (blank && theirs === 'teaching brake')) return `${sense} ______`;
+  return `${sense} ${number(value, 2)}${theirs === 'typed here' ? ' *' : ''}`;
+}
+
+function page(desk: InspectDesk, blank: boolean): TemplateResult {
+  const { verdict, read } = desk.judged;
+  const { paper } = sheetOnBench;
+  const { brake } = desk.session;
+  const told = blank ? '' : forecastText(desk.forecast);
+  const cell = (line: Line, w: Wheel): TemplateResult => {
+    const v = line.verdict && !blank ? verdict.wheels[w][line.verdict] : null;
+    return html`<td class="f">${blank ? '' : found(desk, line, w)}</td><td class="v">${v?.words ? html`<b>${words[v.level]}</b> ${v.words}` : nothing}</td>`;
+  };
+  const set = new Set(Object.values(read.whose).filter((w) => w !== ''));
+  const from = blank ? '' : [...set].map((w) => (w === 'typed here' ? '* typed in' : w)).join(', ');
+  return html`<article class="paper">
+    <header><div><h1>Brake measurement sheet</h1><p>${brake.title}, left rear wheel from outside, drum cut away. Front of the vehicle to the left.</p>
+      <p class="who">Limits from: ${from || '______________________'}</p></div>
+      <dl>${heads.map(([key, name]) => html`<dt>${name}</dt><dd>${blank ? '' : (paper.head[key] ?? '')}</dd>`)}</dl></header>
+    <section class="draw">${drawing(desk)}<ol>${[...new Map(lines.map((l) => [l.number, l])).values()].map((l) => html`<li value=${l.number}>${l.number === 1 ? 'Drum Ø at 3 angles 60° apart, 2 depths' : l.number === 4 ? 'Leading lining: toe, thinnest, heel' : l.number === 5 ? 'Trailing lining; faces of all' : l.number === 8 ? 'Adjuster: tooth, moves and holds' : l.name}</li>`)}</ol></section>
+    <table><thead><tr><th class="n">No.</th><th class="m">Measure, mm</th>${wheels.map((w) => html`<th class="f">${w === 'left' ? 'Left' : 'Right'}</th><th class="v">Margin, verdict</th>`)}<th class="l">Limit</th></tr></thead>
+      <tbody>${lines.map((l) => html`<tr><td>${l.number}</td><th>${('short' in l && l.short) || l.name}</th>${wheels.map((w) => cell(l, w))}<td>${limit(desk, l.limit, blank)}</td></tr>`)}</tbody></table>
+    <section class="axle">${axleLines.map((l) => html`<span>${l.name}${l.unit ? `, ${l.unit}` : ''}: <u>${(blank ? '' : paper.axle[l.key]) || '\u2003\u2003\u2003'}</u></span>`)}</section>
+    <section class="result"><p><b>${blank ? 'Verdict: ______________________________' : verdict.title}</b></p>
+      ${blank ? html`<p>Distance left = margin ÷ rate = ________ km; low (÷ 2) ________ km; high (× 2) ________ km. Measure again by ____________</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>and ${verdict.reasons.length - 5} more on the page.</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}
+      <p class="sign">Signature ______________________________</p></section>
+    <footer><p><b>${brake.title}, scene ${brake.name}, version 1. Teaching brake: its limits are not your vehicle’s.</b></p>
+      <p>Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work. Brake dust is harmful: wet it or collect it; never blow or dry-brush.</p>
+      <p>This shows how the mechanism works. It is no repair instruction: the vehicle maker’s figures, local rules and licensed practice come first.</p></footer>
+  </article>`;
+}
+
+/** Puts the sheet on paper: prepares the page that only the printer sees, and opens the browser's dialog. */
+export function printSheet(desk: InspectDesk, blank: boolean): void {
+  const at = document.querySelector('#print') ?? document.createElement('div');
+  at.id = 'print';
+  document.body.append(at);
+  render(page(desk, blank), at as HTMLElement);
+  window.print();
+}

@@ -1,0 +1,205 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { largestBore, limitSets, outOfRound, type Wheel, wheels } from '../../../sim/index.ts';
+import { caution } from '../../app/icons.ts';
+import { marks } from '../../app/marks.ts';
+import { down, number } from '../../format.ts';
+import type { Session } from '../../session.ts';
+import type { PageSize } from '../station.ts';
+import { deskOf } from '../station.ts';
+import { InspectDesk } from './desk.ts';
+import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
+import { type Paper, sheetOnBench } from './paper.ts';
+import { phonePage, phoneStyles } from './phone.ts';
+import { printSheet } from './print.ts';
+import type { Read } from './read.ts';
+import { sheetStyles } from './styles.ts';
+import { forecastText } from './words.ts';
+
+const titled: Readonly<Record<Wheel, string>> = { left: 'Left wheel', right: 'Right wheel' };
+
+/** What is allowed, without the words about other units: those stand in the stage's foot. */
+const brief = (allowed: string): string =>
+  allowed.replace(/^a size such as /, '').replace(/, or in another unit.*$/, '');
+
+/** The measurement sheet beside the stage. */
+export class InspectSheet extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    size: { type: String },
+  };
+  static override styles = [sheetStyles, phoneStyles];
+  declare session: Session;
+  declare size: PageSize;
+  #heard: Session | null = null;
+
+  get desk(): InspectDesk {
+    return deskOf(InspectDesk, this.session);
+  }
+
+  #sheetChanged = (): void => this.session.changed();
+  #sessionChanged = (): void => this.requestUpdate();
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    sheetOnBench.addEventListener('change', this.#sheetChanged);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    sheetOnBench.removeEventListener('change', this.#sheetChanged);
+    this.#heard?.removeEventListener('change', this.#sessionChanged);
+    this.#heard = null;
+  }
+
+  /** Redraws when what stands on the bench changes, not at every frame. */
+  protected override willUpdate(): void {
+    if (this.#heard === this.session) return;
+    this.#heard?.removeEventListener('change', this.#sessionChanged);
+    this.#heard = this.session;
+    this.session.addEventListener('change', this.#sessionChanged);
+  }
+
+  /** Enter goes to the next place of the same wheel, as on paper. */
+  #enter = (e: KeyboardEvent): void => {
+    if (e.key !== 'Enter') return;
+    const all = [
+      ...this.renderRoot.querySelectorAll<HTMLElement>(`[data-wheel="${this.desk.wheel}"]`),
+    ];
+    all[all.indexOf(e.currentTarget as HTMLElement) + 1]?.focus();
+    e.preventDefault();
+  };
+
+  #field(line: Line, i: number, wheel: Wheel): TemplateResult {
+    const { desk } = this;
+    const { read } = desk.judged;
+    const label = `${line.name}, ${wheel} wheel`;
+    if (line.kind === 'worked') {
+      const found = read.found[wheel];
+      const value = line.key === 'largest' ? largestBore(found) : outOfRound(found);
+      // A bore is read up, never towards good.
+      return html`<output>${number(-down(-value, 2), 2)}</output>`;
+    }
+    const text = sheetOnBench.paper.wheels[wheel][line.key] ?? '';
+    if (line.kind === 'look') {
+      return html`<select aria-label=${label} data-wheel=${wheel} data-key=${line.key} @focus=${() => desk.select(wheel, i)} @change=${(e: Event) => sheetOnBench.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>
+        <option value="" ?selected=${text === ''}></option><option value="good" ?selected=${text === 'good'}>${line.good}</option><option value="bad" ?selected=${text === 'bad'}>${line.bad}</option></select>`;
+    }
+    const r = read.sizes[wheel][line.key] ?? null;
+    return html`<input type="text" inputmode="text" autocomplete="off" spellcheck="false" aria-label=${label} aria-invalid=${r !== null && !r.ok} aria-describedby=${`v-${wheel}-${line.key}`} data-wheel=${wheel} data-key=${line.key} .value=${text} @focus=${() => desk.select(wheel, i)} @keydown=${this.#enter} @input=${(e: Event) => sheetOnBench.write(wheel, line.key, (e.target as HTMLInputElement).value)} />`;
+  }
+
+  #verdict(line: Line, wheel: Wheel): TemplateResult {
+    const { read, verdict } = this.desk.judged;
+    const r: Read = line.kind === 'size' ? (read.sizes[wheel][line.key] ?? null) : null;
+    const id = `v-${wheel}-${line.key}`;
+    if (r && !r.ok) {
+      return html`<div id=${id} class="bad">${marks.bad}<span>found ${r.found}; allowed ${brief(r.allowed)}</span></div>`;
+    }
+    const v = line.verdict ? verdict.wheels[wheel][line.verdict] : null;
+    const other = r?.ok && r.echo.includes(' = ') ? r.echo : '';
+    return html`<div id=${id} class=${v?.level === 'bad' ? 'bad' : ''}>${v?.words ? html`${marks[v.level]}<span>${v.words}</span>` : nothing}</div>${other ? html`<small>${other}</small>` : nothing}${this.#apart(line, wheel)}`;
+  }
+
+  /** What this wheel has more or less than the other; told once, at the right one. */
+  #apart(line: Line, wheel: Wheel): TemplateResult | typeof nothing {
+    const { differences } = this.desk.judged.verdict;
+    const d = differences.find((x) => x.line === line.verdict);
+    if (!d || wheel === 'left' || Math.abs(d.by) < 0.005) return nothing;
+    return html`<small data-apart=${d.line}>${d.uneven ? html`${marks.watch} ` : nothing}${number(Math.abs(d.by), 2)} ${d.by < 0 ? 'more' : 'less'} than left</small>`;
+  }
+
+  #limit(line: Line): TemplateResult | typeof nothing {
+    const key = line.limit;
+    if (!key) return nothing;
+    const { read } = this.desk.judged;
+    const [sense, name] = limitWords[key];
+    const r = read.limitReads[key];
+    const set = read.limits[key];
+    const text = sheetOnBench.paper.limits[key] ?? (set === null ? '' : set.toFixed(2));
+    return html`${sense} <input type="text" autocomplete="off" aria-label=${`Limit: ${name}`} aria-invalid=${r !== undefined && r !== null && !r.ok} data-limit=${key} .value=${text} @input=${(e: Event) => sheetOnBench.writeLimit(key, (e.target as HTMLInputElement).value)} />
+      <small>${r && !r.ok ? html`found ${r.found}; allowed ${r.allowed}` : read.whose[key] || 'none set'}</small>`;
+  }
+
+  #table(): TemplateResult {
+    const { desk } = this;
+    const head = (w: Wheel) =>
+      html`<th colspan="2" class=${desk.wheel === w ? 'on' : ''} scope="colgroup">${titled[w]}</th>`;
+    return html`<table><colgroup><col class="num" /><col class="name" /><col class="fc" /><col /><col class="fc" /><col /><col class="limc" /></colgroup><thead><tr><th class="num"><span class="hidden">Balloon</span></th><th scope="col">Measure, mm</th>${head('left')}${head('right')}<th class="lim" scope="col">Limit, and whose</th></tr></thead>
+      <tbody>${lines.map((line, i) => html`<tr class=${desk.line === i ? 'now' : ''} data-line=${line.key}><td class="num"><i>${line.number}</i></td><th scope="row">${line.name}</th>${wheels.map((w) => html`<td class="f">${this.#field(line, i, w)}</td><td class="v">${this.#verdict(line, w)}</td>`)}<td class="lim">${this.#limit(line)}</td></tr>`)}</tbody></table>`;
+  }
+
+  #axle(): TemplateResult {
+    const { read, verdict } = this.desk.judged;
+    const r = read.limitReads.notches;
+    const notches = sheetOnBench.paper.limits.notches ?? '';
+    return html`<div class="axle" role="group" aria-label="Whole axle">${axleLines.map((l) => {
+      const it = read.axle[l.key] ?? null;
+      const note = it
+        ? it.ok
+          ? l.key === 'notchesAfter' || l.key === 'notchesBefore'
+            ? ''
+            : it.echo
+          : `found ${it.found}; allowed ${it.allowed}`
+        : l.how;
+      return html`<label><span>${l.name}${l.unit ? `, ${l.unit}` : ''}</span><input type="text" autocomplete="off" data-axle=${l.key} aria-invalid=${it !== null && !it.ok} .value=${sheetOnBench.paper.axle[l.key] ?? ''} @input=${(e: Event) => sheetOnBench.writeAxle(l.key, (e.target as HTMLInputElement).value)} /><span class="wide ${it && !it.ok ? 'bad' : ''}">${note}</span></label>`;
+    })}
+      <label><span>Notches, most allowed</span><input type="text" autocomplete="off" data-limit="notches" aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${notches} @input=${(e: Event) => sheetOnBench.writeLimit('notches', (e.target as HTMLInputElement).value)} /><span class="wide ${verdict.notches.level === 'bad' ? 'bad' : ''}">${verdict.notches.words || 'The maker’s figure; usual hand levers 4 to 7.'}</span></label></div>
+      <div class="heads" role="group" aria-label="Heading for the print">${heads.map(([key, name]) => html`<label>${name}<input type="text" autocomplete="off" data-head=${key} .value=${sheetOnBench.paper.head[key] ?? ''} @input=${(e: Event) => sheetOnBench.writeHead(key, (e.target as HTMLInputElement).value)} /></label>`)}</div>`;
+  }
+
+  #tools(): TemplateResult {
+    const { paper } = sheetOnBench;
+    const sets = limitSets(this.session.brake);
+    const set = sets.find((s) => s.id === paper.limitsFrom) ?? sets[0];
+    return html`<div class="tools"><label>Limits from <select data-set aria-label="Limits from" @change=${(e: Event) => sheetOnBench.chooseLimits((e.target as HTMLSelectElement).value as Paper['limitsFrom'])}>${sets.map((s) => html`<option value=${s.id} ?selected=${s.id === paper.limitsFrom}>${s.name}</option>`)}</select></label>
+      <label>A plain number is in <select aria-label="A plain number is in" @change=${(e: Event) => sheetOnBench.choosePlain((e.target as HTMLSelectElement).value === 'in' ? 'in' : 'mm')}><option value="mm" ?selected=${paper.plain === 'mm'}>mm</option><option value="in" ?selected=${paper.plain === 'in'}>inches</option></select></label>
+      <span class="about">${set.id === 'teaching' ? set.about : ''}</span></div>${set.id === 'teaching' ? nothing : html`<div class="said">${set.about}</div>`}`;
+  }
+
+  #verdictBand(): TemplateResult {
+    const { verdict } = this.desk.judged;
+    const told = forecastText(this.desk.forecast);
+    return html`<section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><h2>${verdict.title}</h2><div class="why" tabindex="0" role="group" aria-label="Reasons">${told && verdict.level !== 'bad' ? html`<p data-forecast>${told}</p>` : nothing}${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told && verdict.level === 'bad' ? html`<p data-forecast>${told}</p>` : nothing}${verdict.level === 'good' ? html`<p>A pass on a sheet is no approval of a vehicle.</p>` : nothing}</div></div></section>`;
+  }
+
+  #acts(): TemplateResult {
+    const { desk } = this;
+    if (desk.asking) {
+      return html`<div class="acts"><div class="ask" role="group" aria-label="Clear the sheet?">Clear both wheels and the axle?
+        <button class="btn" @click=${() => desk.clear()}>Clear the sheet</button><button class="btn" @click=${() => desk.ask(false)}>Keep it</button></div></div>`;
+    }
+    return html`<div class="acts">
+      <button class="btn" ?disabled=${sheetOnBench.blank} @click=${() => desk.ask(true)}>Clear sheet</button>
+      ${sheetOnBench.canUndo ? html`<button class="btn" @click=${() => desk.undo()}>Undo</button>` : nothing}
+      <button class="btn" @click=${() => printSheet(desk, false)}>Print sheet</button>
+      <button class="btn" @click=${() => printSheet(desk, true)} title="A blank sheet for the printer">Blank</button>
+      <div class="seg" role="group" aria-label="Wheel on the stage">${wheels.map((w) => html`<button class=${desk.wheel === w ? 'on' : ''} aria-pressed=${desk.wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? 'Left' : 'Right'}</button>`)}</div>
+      <button class="btn" @click=${() => desk.take()}>Take the values from the brake</button>
+      <button class="btn p" @click=${() => desk.load()}>Load these values into the brake</button></div>`;
+  }
+
+  #said(): TemplateResult {
+    const { desk } = this;
+    return html`<div class=${desk.said ? 'said' : 'hidden'} role="status">${desk.said}${desk.findings.length > 0 ? html`<ul class="bad">${desk.findings.map((f) => html`<li>${f}</li>`)}</ul>` : nothing}</div>`;
+  }
+
+  override render() {
+    const { trouble } = sheetOnBench;
+    const told = trouble ? html`<div class="trouble" role="alert">${trouble}</div>` : nothing;
+    if (this.size === 'narrow') {
+      const parts = {
+        acts: this.#acts(),
+        said: this.#said(),
+        tools: this.#tools(),
+        axle: this.#axle(),
+      };
+      return html`${told}${phonePage(this.desk, parts)}`;
+    }
+    return html`${told}${this.#tools()}
+      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${this.#axle()}</div>
+      ${this.#verdictBand()}${this.#said()}
+      <div class="note">${caution}<span>Limits here are the teaching brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.</span></div>
+      ${this.#acts()}`;
+  }
+}
+customElements.define('takeup-inspect', InspectSheet);
