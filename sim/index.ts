@@ -51,16 +51,10 @@ export type {
 } from './brake/types.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
+export { dragOf, peak, shoeFactor, shoeFactorFull } from './readings/factors.ts';
 export { pedalStack, runOutLeft } from './readings/pedal.ts';
 export type { Reading } from './readings/reading.ts';
-export {
-  dragOf,
-  peak,
-  readingOf,
-  readings,
-  shoeFactor,
-  shoeFactorFull,
-} from './readings/readings.ts';
+export { readingOf, readings } from './readings/readings.ts';
 export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
 export type { Finding } from './scene/findings.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';

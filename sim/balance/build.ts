@@ -2,6 +2,17 @@ import type { Point } from '../brake/types.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
+import type { Work } from './work.ts';
+
+/**
+ * Push left on a toe after the springs, N: the moments about the anchor of the piston, which pushes
+ * along x at the toe, and of the springs, over the toe's height above the anchor (lever law).
+ */
+export function toeForce(w: Work, shoe: ShoeRig, index: 0 | 1): number {
+  const piston = -w.toe[index].ry * shoe.outward * (w.piston[index] as number);
+  const moment = piston + (w.springMoment[index] as number);
+  return (moment * shoe.opening) / (shoe.shoe.toe[1] - shoe.shoe.anchor.at[1]);
+}
 
 function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
   const { work: w, pose, load, solution } = s;
@@ -42,10 +53,6 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
         ]
       : [w.heel[2 * index] as number, w.heel[2 * index + 1] as number];
   const toe = w.toe[index];
-  const arm = shoe.shoe.toe[1] - shoe.shoe.anchor.at[1];
-  const push = w.piston[index] as number;
-  // Moments about the anchor: piston along x at the toe, then the springs; outward positive.
-  const moment = -toe.ry * shoe.outward * push + (w.springMoment[index] as number);
   return {
     side: shoe.side,
     pose: {
@@ -62,8 +69,8 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     normalSum: sum,
     torqueOnDrum: torque,
     anchorForce,
-    pistonForce: push,
-    toeForce: (moment * shoe.opening) / arm,
+    pistonForce: w.piston[index] as number,
+    toeForce: toeForce(w, shoe, index),
     pistonTravel: w.travel[index] as number,
     toe: [toe.x, toe.y],
   };

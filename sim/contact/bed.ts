@@ -17,6 +17,8 @@ export interface Bed {
   readonly face: Float64Array;
   /** Unworn thickness, mm. */
   readonly thickness: Float64Array;
+  /** 1 where the unworn face is a sloped end. */
+  readonly sloped: Uint8Array;
   /** Area of one element, mm². */
   readonly area: number;
   readonly modulus: number;
@@ -26,18 +28,19 @@ export interface Bed {
   readonly modes: BedModes | null;
 }
 
+/** An unworn lining by elements: middle of each (rad), face from the drum axis, thickness (mm), and sloped ends. */
+export type LiningShape = Pick<Bed, 'angle' | 'face' | 'thickness' | 'sloped'>;
+
 /**
- * Builds the bed. The face is a circle of the ground radius whose middle touches the new drum:
- * its centre lies (R − r_g) along the middle of the arc, so a ray at angle d from the middle meets
- * it at (R − r_g)·cos d + sqrt(r_g² − (R − r_g)²·sin² d) (plane trigonometry). Sloped ends are cut
- * from it.
+ * The face is a circle of the ground radius whose middle touches the new drum: its centre lies
+ * (R − r_g) along the middle of the arc, so a ray at angle d from the middle meets it at
+ * (R − r_g)·cos d + sqrt(r_g² − (R − r_g)²·sin² d) (plane trigonometry). Sloped ends are cut from it.
  */
-export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: number): Bed {
+export function liningShape(lining: Lining, drum: Drum, count: number): LiningShape {
   const angle = new Float64Array(count);
-  const dirX = new Float64Array(count);
-  const dirY = new Float64Array(count);
   const face = new Float64Array(count);
   const thickness = new Float64Array(count);
+  const sloped = new Uint8Array(count);
   const step = (lining.to - lining.from) / count;
   const middle = (lining.from + lining.to) / 2;
   const shift = drum.radiusNew - lining.groundRadius;
@@ -45,24 +48,45 @@ export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: numbe
     const a = lining.from + (i + 0.5) * step;
     const s = sin(a - middle) * shift;
     const fromEnd = Math.min(a - lining.from, lining.to - a);
-    const cut =
-      fromEnd < lining.chamferArc ? lining.chamferDepth * (1 - fromEnd / lining.chamferArc) : 0;
+    const onSlope = fromEnd < lining.chamferArc;
+    const cut = onSlope ? lining.chamferDepth * (1 - fromEnd / lining.chamferArc) : 0;
     const r =
       cos(a - middle) * shift + Math.sqrt(lining.groundRadius * lining.groundRadius - s * s) - cut;
     angle[i] = a;
-    dirX[i] = cos(a);
-    dirY[i] = sin(a);
     face[i] = r;
     thickness[i] = lining.thicknessNew + r - drum.radiusNew;
+    sloped[i] = onSlope && cut > 0 ? 1 : 0;
   }
+  return { angle, face, thickness, sloped };
+}
+
+/**
+ * Thinnest lining left, mm. A sloped end is no wear and is not measured there, as with a gauge
+ * (common practice).
+ *
+ * @param wear depth worn off each element, mm
+ */
+export function thinnestLeft(
+  shape: Pick<Bed, 'thickness' | 'sloped'>,
+  wear: ArrayLike<number>,
+): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < shape.thickness.length; i++) {
+    if (shape.sloped[i]) continue;
+    least = Math.min(least, (shape.thickness[i] as number) - (wear[i] as number));
+  }
+  return least;
+}
+
+/** Builds the bed of a lining: its shape, and what each element is. */
+export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: number): Bed {
+  const shape = liningShape(lining, drum, count);
   return {
     count,
-    angle,
-    dirX,
-    dirY,
-    face,
-    thickness,
-    area: lining.width * drum.radiusNew * step,
+    ...shape,
+    dirX: shape.angle.map(cos),
+    dirY: shape.angle.map(sin),
+    area: (lining.width * drum.radiusNew * (lining.to - lining.from)) / count,
     modulus: lining.modulus,
     anchor,
     modes: null,

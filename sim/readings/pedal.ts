@@ -1,7 +1,7 @@
 import type { Instant } from '../balance/instant.ts';
 import { type PedalStack, pedalFrom } from '../brake/pedal.ts';
 import type { Brake } from '../brake/types.ts';
-import type { Reading } from './reading.ts';
+import { type Reading, row } from './reading.ts';
 
 /** @param airVolume air in the circuit at atmospheric pressure, mm³ */
 export function pedalStack(brake: Brake, i: Instant, airVolume = 0): PedalStack {
@@ -17,18 +17,8 @@ export function runOutLeft(brake: Brake, i: Instant): number {
 /** The stack as readings, with the foot's force and the fluid. */
 export function pedalReadings(brake: Brake, i: Instant): Reading[] {
   const p = pedalStack(brake, i);
-  const at = (
-    key: string,
-    name: string,
-    symbol: string,
-    value: number,
-    unit: string,
-    digits: number,
-    means: string,
-    formula: string,
-  ): Reading => ({ key, name, symbol, value, unit, digits, means, formula });
   return [
-    at(
+    row(
       'pedalTravel',
       'Pedal travel',
       'x_pedal',
@@ -38,7 +28,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       'How far the pedal goes down: free play, then the gaps, then what the circuit gives.',
       'x_pedal = i · (free play + (V_pistons + C · p) / A_master)',
     ),
-    at(
+    row(
       'pedalFree',
       'of it free play',
       '',
@@ -48,7 +38,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       'Pedal travel before the master piston moves.',
       'i · free play',
     ),
-    at(
+    row(
       'pedalGaps',
       'of it to close the gaps',
       '',
@@ -58,7 +48,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       'Pedal travel that moves the wheel pistons of both brakes.',
       'i · V_pistons / A_master',
     ),
-    at(
+    row(
       'pedalCircuit',
       'of it give in the circuit',
       '',
@@ -68,7 +58,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       'Pedal travel that goes into hoses and fluid: it grows with the pressure.',
       'i · C · p / A_master',
     ),
-    at(
+    row(
       'pedalForce',
       'Pedal force',
       'F_pedal',
@@ -78,7 +68,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       'Push of the foot for this pressure, without a booster.',
       'F_pedal = p · A_master / i',
     ),
-    at(
+    row(
       'fluid',
       'Fluid taken by this brake',
       'V',
@@ -88,7 +78,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       'Volume that both pistons of this brake have moved out.',
       'V = A · (x_front + x_rear)',
     ),
-    at(
+    row(
       'runOut',
       'Piston travel left to run-out',
       '',

@@ -16,3 +16,26 @@ export interface Reading {
   readonly formula: string;
   readonly side?: Side;
 }
+
+/** One row of a list of readings. */
+export const row = (
+  key: string,
+  name: string,
+  symbol: string,
+  value: number,
+  unit: string,
+  digits: number,
+  means: string,
+  formula: string,
+  side?: Side,
+): Reading => ({
+  key,
+  name,
+  symbol,
+  value,
+  unit,
+  digits,
+  means,
+  formula,
+  ...(side ? { side } : {}),
+});

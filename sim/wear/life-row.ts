@@ -1,3 +1,4 @@
+import { toeForce } from '../balance/build.ts';
 import { pedalFrom } from '../brake/pedal.ts';
 import type { Brake } from '../brake/types.ts';
 import type { LifeRow } from './life-types.ts';
@@ -20,13 +21,7 @@ export function rowOf(
   plan.press(w, w.temperature);
   const { work } = w;
   const { front, rear } = w.shoes;
-  // Force left on the toes after the springs, as an instant has it (balance/build.ts).
-  const toe = (shoe: typeof front, i: 0 | 1): number =>
-    ((-work.toe[i].ry * shoe.outward * (work.piston[i] as number) +
-      (work.springMoment[i] as number)) *
-      shoe.opening) /
-    (shoe.shoe.toe[1] - shoe.shoe.anchor.at[1]);
-  const push = (toe(front, 0) + toe(rear, 1)) / 2;
+  const push = (toeForce(work, front, 0) + toeForce(work, rear, 1)) / 2;
   const travel = (i: 0 | 1): number => work.travel[i] as number;
   return {
     distance: w.distance,

@@ -2,6 +2,7 @@ import type { Rig } from '../balance/rig.ts';
 import { dutyOf } from '../brake/duty.ts';
 import { type BrakeState, freshState } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
+import { thinnestLeft } from '../contact/bed.ts';
 import { KM } from '../units/units.ts';
 import { createLife } from './life.ts';
 import type { LifeEvent, LifeRow } from './life-types.ts';
@@ -21,12 +22,7 @@ const ROW_EVERY = 50 * KM;
 
 /** Thinnest lining left on a shoe, mm. */
 export function thinnest(rig: Rig, state: BrakeState, side: Side): number {
-  const { thickness } = rig[side].bed;
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < thickness.length; i++) {
-    least = Math.min(least, (thickness[i] as number) - (state.wear[side][i] as number));
-  }
-  return least;
+  return thinnestLeft(rig[side].bed, state.wear[side]);
 }
 
 /**

@@ -7,7 +7,7 @@ import { type Load, makeMemory } from '../balance/work.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import { type Surface, surfaceFactor } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
-import { type WornBed, wearBed, wornBed } from '../contact/bed.ts';
+import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
 import { PI } from '../units/units.ts';
 import { AIR } from './heat.ts';
@@ -331,13 +331,6 @@ export class Wearing {
 
   /** Thinnest lining left, mm. */
   thinnest(side: Side): number {
-    const { thickness } = this.rig[side].bed;
-    const worn = this.wear[side];
-    let least = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < worn.length; i++) {
-      const left = (thickness[i] as number) - (worn[i] as number);
-      if (left < least) least = left;
-    }
-    return least;
+    return thinnestLeft(this.rig[side].bed, this.wear[side]);
   }
 }

@@ -7,9 +7,9 @@ import {
   freshState,
   KM,
   type Life,
-  readScene,
   thinnest,
 } from '../../sim/index.ts';
+import { mustRead } from '../brakes.ts';
 import type { Goal } from './timing.ts';
 
 const say = (text: string): void => console.log(text);
@@ -42,9 +42,7 @@ function lasting(elements: number): ReturnType<typeof createRig> {
   const slow = structuredClone(quayVan);
   for (const side of ['front', 'rear'] as const) slow.shoes[side].lining.wearRate *= 0.5;
   slow.drum.wearRate *= 0.5;
-  const half = readScene(slow);
-  if (!half.ok) throw new Error('scene not read');
-  return createRig(half.brake, { elements });
+  return createRig(mustRead(slow), { elements });
 }
 
 export function lifeBench(): Goal[] {

@@ -1,10 +1,11 @@
 import quayVan from '../../scenes/quay-van.json';
-import { createMotion, createRig, readScene, rest, standingState } from '../../sim/index.ts';
+import { createMotion, createRig, rest, standingState } from '../../sim/index.ts';
 import { LabelLayer } from '../../ui/stage/labels.ts';
 import { type Lens, loupe } from '../../ui/stage/loupe.ts';
 import { PixiStage } from '../../ui/stage/pixi-stage.ts';
 import { drawBrake, type StageInput } from '../../ui/stage/scene.ts';
 import { themes } from '../../ui/theme.ts';
+import { mustRead } from '../brakes.ts';
 
 /** JavaScript time of a frame with everything moving and all layers on: motion, shapes, paint. */
 export interface FrameTimes {
@@ -25,9 +26,7 @@ declare global {
   }
 }
 
-const read = readScene(quayVan);
-if (!read.ok) throw new Error('scene not read');
-const { brake } = read;
+const brake = mustRead(quayVan);
 const rig = createRig(brake);
 const state = standingState(rig, 'Before a click');
 const free = rest(rig, state);

@@ -5,10 +5,10 @@ import {
   createMotion,
   createRig,
   freshState,
-  readScene,
   sin,
   solveBalance,
 } from '../../sim/index.ts';
+import { mustRead } from '../brakes.ts';
 import { BOXES, engineLoads } from './engines.ts';
 import { lifeBench } from './life.ts';
 import { compare, type Goal, ratio, type Timed } from './timing.ts';
@@ -18,9 +18,7 @@ const us = (v: number): string => `${v.toFixed(1).padStart(7)} µs`;
 const line = (t: Timed): string =>
   `  ${t.name.padEnd(34)}${us(t.median)}   fastest ${us(t.fastest)}`;
 
-const read = readScene(quayVan);
-if (!read.ok) throw new Error('scene not read');
-const { brake } = read;
+const brake = mustRead(quayVan);
 const rig = createRig(brake);
 const fresh = freshState(brake);
 

@@ -9,9 +9,9 @@ import {
   createRig,
   freshState,
   KM,
-  readScene,
   wearOn,
 } from '../../sim/index.ts';
+import { mustRead } from '../brakes.ts';
 
 /** A golden run of each scene: what happened, and a hash of every bit of the end state. */
 export interface Golden {
@@ -54,9 +54,5 @@ function run(brake: Brake): Golden {
 }
 
 export function goldenRuns(): Golden[] {
-  return [quayVan, benchBrake, farmTrailer, ferryRunabout].map((scene) => {
-    const read = readScene(scene);
-    if (!read.ok) throw new Error('scene not read');
-    return run(read.brake);
-  });
+  return [quayVan, benchBrake, farmTrailer, ferryRunabout].map((scene) => run(mustRead(scene)));
 }

@@ -65,3 +65,39 @@ it('every reading has a name, a unit or none, one sentence and a formula; keys a
   }
   expect(() => readingOf(all, 'no such')).toThrow(/no such/);
 });
+
+it('lining left is what a gauge finds: the ground shape counts, a sloped end does not', () => {
+  const of = (
+    change: (l: { groundRadius: number; chamferArc?: number; chamferDepth?: number }) => void,
+  ) => {
+    const built = quay((s) => change(s.shoes.front.lining));
+    return list(0, 0, built).of('liningFront').value;
+  };
+  near(
+    of(() => {}),
+    4.5,
+    { abs: 1e-9 },
+    'as new',
+  );
+  // Ground to 99 mm its ends lie lower: a ray at angle d from the middle meets the smaller circle at
+  // cos d + sqrt(99² − sin² d) instead of 100 (plane trigonometry); the last element stands half a step in.
+  const d = ((55 - 55 / 48) * Math.PI) / 180;
+  const lower = 100 - (Math.cos(d) + Math.sqrt(99 ** 2 - Math.sin(d) ** 2));
+  near(
+    of((l) => {
+      l.groundRadius = 99;
+    }),
+    4.5 - lower,
+    { abs: 1e-9 },
+    'ground smaller',
+  );
+  near(
+    of((l) => {
+      l.chamferArc = 8;
+      l.chamferDepth = 2;
+    }),
+    4.5,
+    { abs: 1e-9 },
+    'sloped ends',
+  );
+});
