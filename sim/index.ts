@@ -135,7 +135,15 @@ export {
 } from './study/inspection.ts';
 export { type LeverAlone, leverAlone } from './study/lever-alone.ts';
 export { type LimitKey, type LimitSet, type Limits, limitSets } from './study/limits.ts';
-export { type LipFit, lipFit, lipHeight, type Overlap, teethToBackOff } from './study/lip.ts';
+export {
+  type BackOff,
+  type LipFit,
+  liningAt,
+  lipFit,
+  lipHeight,
+  type Overlap,
+  teethToBackOff,
+} from './study/lip.ts';
 export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts';
 export { type DrumAnswers, likelyLocks } from './study/locks.ts';
 export {

@@ -217,6 +217,21 @@ export function lipFit(rig: Rig, state: BrakeState, aside = 0): LipFit {
   };
 }
 
+/** Lining left at the ends of the arc that can catch and at its middle, mm. */
+export function liningAt(
+  rig: Rig,
+  state: BrakeState,
+  side: Side,
+): Pick<Overlap, 'toe' | 'centre' | 'heel'> {
+  const { bed, shoe } = rig[side];
+  const { from, to, cutEdgeArc } = shoe.lining;
+  const left = bed.thickness.map((t, e) => t - (state.wear[side][e] as number));
+  const first = along(left, bed.angle, from + cutEdgeArc);
+  const last = along(left, bed.angle, to - cutEdgeArc);
+  const [toe, heel] = side === 'front' ? [first, last] : [last, first];
+  return { toe, centre: along(left, bed.angle, (from + to) / 2), heel };
+}
+
 /** One line of the table of teeth: overlaps after so many teeth back, mm. */
 export interface TeethRow {
   readonly back: number;

@@ -92,8 +92,8 @@ export class StageView extends LitElement {
 
   #home(): View {
     const { width, height } = this.#size;
-    const { beside } = this.station;
-    return brakeView(this.session, width, height, this.foot, beside?.[pageSize()]);
+    const beside = this.session.wall ? 0 : this.station.beside?.[pageSize()];
+    return brakeView(this.session, width, height, this.foot, beside);
   }
 
   #view(): View {

@@ -1,11 +1,18 @@
 import { apply } from './apply.ts';
+import { drumOff } from './drum-off/index.ts';
 import { faultsStation } from './faults/station.ts';
 import { inspect } from './inspect/index.ts';
 import type { Station } from './station.ts';
 import { wear } from './wear.ts';
 
 /** The stations in the order of their tabs; the first is open at first. */
-export const stations: readonly [Station, ...Station[]] = [apply, wear, inspect, faultsStation];
+export const stations: readonly [Station, ...Station[]] = [
+  apply,
+  wear,
+  drumOff,
+  inspect,
+  faultsStation,
+];
 
 /** The station of an id; the first for an unknown one. */
 export const stationOf = (id: string): Station => stations.find((s) => s.id === id) ?? stations[0];

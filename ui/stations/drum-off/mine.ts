@@ -1,0 +1,54 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { caution } from '../../app/icons.ts';
+import type { DrumDesk, Mine, Question } from './desk.ts';
+import { fastenings, lastResort, questions, releases, standing, stands } from './words.ts';
+
+const ORDER: readonly Question[] = ['fastening', 'turns', 'slides', 'slack'];
+
+function ask(desk: DrumDesk, question: Question): TemplateResult {
+  const { ask: text, hint, answers } = questions[question];
+  const at = ORDER.indexOf(question) + 1;
+  return html`<section class="blk h"><h1>Which is mine?</h1><p>${at} of ${ORDER.length}</p></section>
+    <section class="blk quiz" aria-label="Question">
+      <h2 data-question=${question}>${text}</h2><p>${hint}</p>
+      ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${() => desk.answer({ [question]: value } as Mine)}>${name}</button>`)}
+      <button class="btn back" data-one-back @click=${() => desk.backOne()}>One back</button>
+    </section>
+    <section class="note">${caution}<div>${stands}</div></section>`;
+}
+
+/** What comes before any lock: the fastening of the drum itself. */
+function undoFirst(desk: DrumDesk): TemplateResult | typeof nothing {
+  const { fastening } = desk.mine;
+  if (fastening === undefined || fastening === 'studs') return nothing;
+  const text =
+    fastening === 'screw'
+      ? 'Is the screw or clip out? It is easily overlooked, and no pull beats it.'
+      : 'Is the hub nut off? Drum, hub and bearing come off together. Undo it by hand and slowly; keep magnets and grit off the wheel-speed ring.';
+  return html`<li><b>${fastenings[fastening].name}</b><p>${text}</p><p class="care">${caution}<span>${fastenings[fastening].caution}</span></p></li>`;
+}
+
+function verdict(desk: DrumDesk): TemplateResult {
+  const likely = desk.likely;
+  return html`<section class="blk h"><h1>Which is mine?</h1><p>${
+    likely.length > 0
+      ? 'Likely, in the order of release. Try the drum after each; force is none of them.'
+      : 'No lock fits all your answers. Check the parking brake and the wheel bearing, then go one back.'
+  }</p></section>
+    <section class="blk order" aria-label="Order of release">
+      <ol>${undoFirst(desk)}${likely.map((lock) => {
+        const r = releases[lock];
+        return html`<li data-likely=${lock}><b>${r.name}</b><p>${r.how}</p><p class="care">${caution}<span>${r.caution}</span></p></li>`;
+      })}</ol>
+      <p class="last">${lastResort}</p>
+      <div class="row two"><button class="btn" data-one-back @click=${() => desk.backOne()}>One back</button><button class="btn" @click=${() => desk.open('brake')}>To the brake</button></div>
+    </section>
+    <section class="note">${caution}<div>${stands}</div></section>
+    <p class="foot">${standing}</p>`;
+}
+
+/** Three or four plain questions for someone with a stuck drum, then the likely order of release. */
+export function mineSide(desk: DrumDesk): TemplateResult {
+  const { question } = desk;
+  return question ? ask(desk, question) : verdict(desk);
+}
