@@ -12,7 +12,7 @@ import {
   UNHELD,
 } from '../../../sim/index.ts';
 import type { Session } from '../../session.ts';
-import type { Complaint } from './words.ts';
+import type { Complaint } from './complaints.ts';
 
 /** What the side shows: the brake, its faults to set, the questions, how the drum is fastened. */
 export type DrumPage = 'brake' | 'faults' | 'mine' | 'fastening';
