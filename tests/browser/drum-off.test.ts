@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { near } from '../near.ts';
+import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 
 let browser: OpenBrowser;
@@ -198,28 +197,9 @@ it('by keyboard alone: pull, back off, pull', async () => {
 });
 
 it('no serious fault of access; on the phone no text under 14 px, no target under 56 px', async () => {
-  const source = readFileSync(
-    createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
-    'utf8',
-  );
   for (const size of ['desktop', 'phone'] as const) {
     const { page, close } = await openStation(size);
     await setState(page, 'Second set');
-    await page.evaluate(source);
-    const check = async (): Promise<string[]> =>
-      page.evaluate(async () => {
-        const { axe } = window as unknown as {
-          axe: {
-            run: () => Promise<{
-              violations: { id: string; impact: string; nodes: { html: string }[] }[];
-            }>;
-          };
-        };
-        const { violations } = await axe.run();
-        return violations
-          .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-          .map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 120)).join(' | ')}`);
-      });
     const small = async (): Promise<string[]> =>
       page.locator('.side').evaluate((side) => {
         const out: string[] = [];
@@ -238,7 +218,7 @@ it('no serious fault of access; on the phone no text under 14 px, no target unde
       });
     for (const go of ['', 'Set another fault', 'Which is mine?', 'How it is fastened']) {
       if (go) await press(page, go);
-      expect(await check(), `${size} ${go}`).toEqual([]);
+      expect(await seriousFaults(page), `${size} ${go}`).toEqual([]);
       if (size === 'phone') expect(await small(), go).toEqual([]);
       if (go && size === 'phone') {
         await page.locator('[data-done], [data-one-back]').first().click();

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { caution } from '../../app/icons.ts';
+import { cautions } from '../../cautions.ts';
 import type { DrumDesk, Fastening } from './desk.ts';
 import { nutDrawing } from './nut.ts';
-import { fastenings, standing } from './words.ts';
+import { fastenings } from './words.ts';
 
 const kinds: readonly [Fastening, string][] = [
   ['studs', 'Studs'],
@@ -28,5 +29,5 @@ export function fasteningSide(desk: DrumDesk): TemplateResult {
       <button class="btn" data-done @click=${() => desk.open('brake')}>Back to the brake</button>
     </section>
     <section class="note">${caution}<div>${f.caution}</div></section>
-    <p class="foot">${standing}</p>`;
+    <p class="foot">${cautions.standing}</p>`;
 }

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { caution } from '../../app/icons.ts';
+import { cautions } from '../../cautions.ts';
 import type { DrumDesk, Mine, Question } from './desk.ts';
-import { fastenings, lastResort, questions, releases, standing, stands } from './words.ts';
+import { fastenings, lastResort, questions, releases } from './words.ts';
 
 const ORDER: readonly Question[] = ['fastening', 'turns', 'slides', 'slack'];
 
@@ -14,7 +15,7 @@ function ask(desk: DrumDesk, question: Question): TemplateResult {
       ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${() => desk.answer({ [question]: value } as Mine)}>${name}</button>`)}
       <button class="btn back" data-one-back @click=${() => desk.backOne()}>One back</button>
     </section>
-    <section class="note">${caution}<div>${stands}</div></section>`;
+    <section class="note">${caution}<div>${cautions.drumOff}</div></section>`;
 }
 
 /** What comes before any lock: the fastening of the drum itself. */
@@ -43,8 +44,8 @@ function verdict(desk: DrumDesk): TemplateResult {
       <p class="last">${lastResort}</p>
       <div class="row two"><button class="btn" data-one-back @click=${() => desk.backOne()}>One back</button><button class="btn" @click=${() => desk.open('brake')}>To the brake</button></div>
     </section>
-    <section class="note">${caution}<div>${stands}</div></section>
-    <p class="foot">${standing}</p>`;
+    <section class="note">${caution}<div>${cautions.drumOff}</div></section>
+    <p class="foot">${cautions.standing}</p>`;
 }
 
 /** Three or four plain questions for someone with a stuck drum, then the likely order of release. */

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { HAND_PULL, type Lock, lipForce, PULLER, type Removal } from '../../../sim/index.ts';
 import { caution } from '../../app/icons.ts';
+import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import { overlapText } from '../../stage/layers/overlap.ts';
 import type { PageView } from '../station.ts';
@@ -8,7 +9,7 @@ import { pageButtons } from './controls.ts';
 import type { DrumDesk } from './desk.ts';
 import { cross, tick } from './marks.ts';
 import { cutAt } from './section.ts';
-import { foundBy, howItStands, pedalRule, releases, standing, stands } from './words.ts';
+import { foundBy, howItStands, releases } from './words.ts';
 import './section.ts';
 
 const mm = (value: number, digits = 2): string => `${number(value, digits)}\u00a0mm`;
@@ -166,7 +167,7 @@ export function brakeSide({ size }: PageView, desk: DrumDesk): TemplateResult {
     <section class="blk h onbrake"><h1>Drum off</h1><p data-found>${desk.tried ? foundBy(desk.tried.what, desk.tried.found) : howItStands(r)}</p></section>
     ${locks(desk)}${adjuster(desk)}
     ${narrow ? html`<section class="blk pages"><div class="row three">${pageButtons(desk)}</div></section>` : nothing}
-    <section class="note">${caution}<div>${desk.off ? pedalRule : stands}</div></section>
+    <section class="note">${caution}<div>${desk.off ? `${cautions.piston} ${cautions.springs}` : cautions.drumOff}</div></section>
     ${narrow ? html`<section class="blk more">${teethTable(desk)}${forcePath(desk)}</section>` : nothing}
-    <p class="foot">${standing}</p>`;
+    <p class="foot">${cautions.standing}</p>`;
 }

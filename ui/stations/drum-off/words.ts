@@ -1,14 +1,9 @@
 import type { Lock, Removal } from '../../../sim/index.ts';
+import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import type { Fastening, Try } from './desk.ts';
 
 /** Texts of the station: what holds, what was found, how to release it, how the drum is fastened. */
-
-export const stands =
-  'Chock the wheels and set the vehicle on stands on firm ground before the parking brake is let off. Never strike the rim; if it stays, look for another lock.';
-export const pedalRule = 'With the drum off, do not press the pedal: a piston can leave its bore.';
-export const standing =
-  'This shows how the mechanism works. It is no repair instruction: the vehicle maker’s figures, local rules and licensed practice come first.';
 
 /** "The drum is held by …" */
 export const heldBy: Readonly<Record<Lock, string>> = {
@@ -81,7 +76,7 @@ export const releases: Readonly<Record<Lock, Release>> = {
   'lever off its stop': {
     name: 'Parking lever off its stop',
     how: 'Let the hand lever down, then slacken the cable at its adjuster until the parking lever rests on its stop. It costs nothing; set the cable again last of all.',
-    caution: 'Chock first: a vehicle on a slope rolls when the brake lets go.',
+    caution: cautions.park,
     button: 'Slacken',
   },
   'shoes not centred': {
@@ -93,15 +88,13 @@ export const releases: Readonly<Record<Lock, Release>> = {
   lip: {
     name: 'Lip on the drum',
     how: 'Back the adjuster off through the access hole: lift the lever off its teeth, then turn it back, one tooth at a time, and try the drum after each. Judge drum and lining once it is off.',
-    caution:
-      'Unload the strut before lifting the lever; a loaded tooth lets go suddenly. Keep fingers clear and wear eye protection.',
+    caution: cautions.strut,
     button: 'One tooth',
   },
   'adjuster too far out': {
     name: 'Adjuster too far out',
     how: 'Back it off through the access hole as for the lip, until the drum turns free. A hot drum may have let it step too far: ask about long descents, and look at the hot lock.',
-    caution:
-      'A drum can burn skin and set fluid alight long after the stop. Let it cool; do not quench it.',
+    caution: cautions.hot,
     button: 'One tooth',
   },
   'rust at the hub': {
