@@ -34,6 +34,7 @@ export const drumOff: Station = {
   key: '3',
   layers: { fan: false, comb: false, forces: false, heat: false, loupe: false },
   beside: { wide: 0.36, middle: 0.36 },
+  roles: 'none',
   styles: drumStyles,
   side,
   controls: (page) => drumControls(page, deskOf(DrumDesk, page.session)),
@@ -49,8 +50,7 @@ export const drumOff: Station = {
     return html`<div class="onstage ${page.session.wheel === 'right' ? 'turned' : ''}">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
   },
   shown: (session) => session.rest,
-  without: (session) =>
-    deskOf(DrumDesk, session).off ? ['role', 'corner', 'drum'] : ['role', 'corner'],
+  without: (session) => (deskOf(DrumDesk, session).off ? ['drum'] : []),
   extra: (session, { brake, view, layers }) => {
     const desk = deskOf(DrumDesk, session);
     const roles = view.narrow ? [] : roleCorners(brake, view);
