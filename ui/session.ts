@@ -22,6 +22,7 @@ import {
   wearOn,
 } from '../sim/index.ts';
 import { ClickSound } from './sound.ts';
+import type { PartId } from './stage/part-names.ts';
 import type { ThemeName } from './theme.ts';
 
 export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe';
@@ -72,6 +73,8 @@ export class Session extends EventTarget {
   };
   magnification: 1 | 20 | 40 = 20;
   theme: ThemeName = 'sheet';
+  /** Parts whose names are told; null: all of them. */
+  revealed: ReadonlySet<PartId> | null = null;
   /** For the wall of a classroom: half drawing, half text, nothing small. */
   wall = false;
   turning: Turning = 1;
@@ -247,6 +250,18 @@ export class Session extends EventTarget {
 
   toggle(layer: LayerName): void {
     this.layers = { ...this.layers, [layer]: !this.layers[layer] };
+    this.changed();
+  }
+
+  /** Hides the names behind their numbers, to be asked for one by one; or tells all again. */
+  hideNames(hidden: boolean): void {
+    this.revealed = hidden ? new Set() : null;
+    this.changed();
+  }
+
+  reveal(part: PartId): void {
+    if (!this.revealed) return;
+    this.revealed = new Set([...this.revealed, part]);
     this.changed();
   }
 

@@ -2,6 +2,7 @@ import { css, html, LitElement, unsafeCSS } from 'lit';
 import type { Instant, Point } from '../../sim/index.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
+import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe, loupeData } from '../stage/loupe.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
 import type { PixiStage } from '../stage/pixi-stage.ts';
@@ -37,7 +38,7 @@ export class StageView extends LitElement {
   #drawings: readonly Drawing[] = [];
   /** Where the mouse is, px; null when it is not to be looked up. */
   #hover: Point | null = null;
-  #names: readonly { readonly number: number; readonly name: string }[] = [];
+  #names: readonly NumberedName[] = [];
 
   constructor() {
     super();
@@ -139,6 +140,7 @@ export class StageView extends LitElement {
       view,
       theme: themes[session.theme],
       flash: Math.max(0, 1 - age / 0.24),
+      ...(session.revealed ? { revealed: session.revealed } : {}),
       roles:
         small || layers.names
           ? 'none'
@@ -191,15 +193,12 @@ export class StageView extends LitElement {
       this.#labels?.draw(drawings);
       if (this.#hover) this.#pointer.point(drawings, this.#hover);
       if (this.#hover || this.#pointer.at) this.requestUpdate();
-      if (brake.names.length !== this.#names.length) {
-        this.#names = brake.names;
-        this.dispatchEvent(new Event('names'));
-      }
+      this.#names = brake.names;
     }
   }
 
   /** Numbered names where there is no room for words. */
-  get names(): readonly { readonly number: number; readonly name: string }[] {
+  get names(): readonly NumberedName[] {
     return this.#names;
   }
 
@@ -290,6 +289,7 @@ export class StageView extends LitElement {
   };
 
   #say(): void {
+    if (this.#pointer.at) this.session.reveal(this.#pointer.at.part);
     this.#pointer.say(this.session);
     this.requestUpdate();
   }

@@ -11,6 +11,7 @@ import { icons, mark } from './icons.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
+import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
 import './readings-table.ts';
 import { pageSize } from './layout.ts';
 import type { ReadingsTable } from './readings-table.ts';
@@ -27,7 +28,12 @@ const READ_EVERY = 90;
 
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
-  static override styles = [styles, wallStyles, ...stations.flatMap((s) => s.styles ?? [])];
+  static override styles = [
+    styles,
+    wallStyles,
+    namesStyles,
+    ...stations.flatMap((s) => s.styles ?? []),
+  ];
   session: Session;
   #scene = 0;
   /** Changes of the session so far. */
@@ -139,6 +145,8 @@ export class TakeupApp extends LitElement {
     } else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
+    else if (e.key === 'h') session.hideNames(session.revealed === null);
+    else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't') this.#table()?.open();
     else if (e.key === 'w') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
@@ -283,11 +291,13 @@ export class TakeupApp extends LitElement {
         <section class="stage" aria-label="Brake drawing" .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
+          ${size === 'narrow' ? nothing : namesBar(session, this.#stage()?.names ?? [])}
           ${station.over?.(page) ?? nothing}
           ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
+          ${size === 'narrow' ? namesList(session, this.#stage()?.names ?? []) : nothing}
           ${station.side(page)}
           ${station.controls(page)}
         </aside>

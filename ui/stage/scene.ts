@@ -14,6 +14,7 @@ import { ghost } from './layers/ghost.ts';
 import { heat } from './layers/heat.ts';
 import { label } from './layers/label.ts';
 import { type NumberedName, nameSpots, names } from './layers/names.ts';
+import type { PartId } from './part-names.ts';
 import { adjuster } from './parts/adjuster.ts';
 import { anchors } from './parts/anchors.ts';
 import { cylinder } from './parts/cylinder.ts';
@@ -56,6 +57,8 @@ export interface StageInput {
   readonly roles?: 'full' | 'short' | 'none';
   /** Line in the upper left corner. */
   readonly caption?: string;
+  /** Names asked for one by one: those told so far. Left out: all are told. */
+  readonly revealed?: ReadonlySet<PartId>;
   /** Zone frame around the stage. */
   readonly frame?: boolean;
 }
@@ -118,7 +121,7 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   if (layers.forces) put(forces(brake, instant, places.shoes, view));
   shapes.push(...turnArrow(brake, instant));
   if (layers.names) {
-    const layer = names(nameSpots(brake, instant, places), brake, view);
+    const layer = names(nameSpots(brake, instant, places), brake, view, input.revealed);
     put(layer);
     list = layer.list;
   }

@@ -87,3 +87,27 @@ it('a narrow stage numbers the names clockwise and lists them', () => {
   expect(wide.names).toEqual([]);
   expect(wide.labels.map((l) => l.text)).toContain('Toothed lever');
 });
+
+describe('names told one by one', () => {
+  const van = quayVan();
+  const drawn = (revealed?: ReadonlySet<'strut' | 'lining'>) =>
+    drawBrake({ ...inputFor(van, { layers: { names: true } }), ...(revealed ? { revealed } : {}) });
+
+  it('stand as numbers until they are asked for', () => {
+    const none = drawn(new Set());
+    const texts = none.labels.filter((l) => l.key.startsWith('name ')).map((l) => l.text);
+    expect(texts.length).toBeGreaterThan(20);
+    expect(texts.every((t) => /^\d+$/.test(t))).toBe(true);
+    expect(new Set(texts).size).toBe(texts.length);
+    expect(none.names.length).toBe(texts.length);
+    const one = drawn(new Set(['strut']));
+    const words = one.labels.filter((l) => l.key.startsWith('name ') && !/^\d+$/.test(l.text));
+    expect(words.map((l) => l.text)).toEqual(['Strut']);
+  });
+
+  it('are all told when none is held back', () => {
+    const all = drawn();
+    expect(all.names).toEqual([]);
+    expect(all.labels.some((l) => l.text === 'Lining')).toBe(true);
+  });
+});

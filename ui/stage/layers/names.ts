@@ -103,11 +103,16 @@ export function untangle(leaders: Leader[]): Leader[] {
 const LETTER = 0.56;
 const textWidth = (text: string, size: number): number => text.length * LETTER * size;
 
-/** Names with leaders in two columns; numbers instead where there is no room for words. */
+/**
+ * Names with leaders in two columns; numbers instead where there is no room for words.
+ *
+ * @param revealed where names are asked for one by one: those told so far; the rest stand as numbers
+ */
 export function names(
   spots: readonly Spot[],
   brake: Brake,
   view: View,
+  revealed?: ReadonlySet<PartId>,
 ): { shapes: Shape[]; labels: Label[]; list: NumberedName[] } {
   const rim = rimRadius(brake) * view.scale;
   const size = sizeOf(view, 'name');
@@ -128,7 +133,7 @@ export function names(
     });
     return { column, edge, leaders: untangle(leaders) };
   });
-  return written(columns, words, view);
+  return written(columns, words, view, revealed);
 }
 
 /** Heights of the rows, px: around the brake's middle, as far apart as the stage allows. */
@@ -146,13 +151,19 @@ interface Column {
 }
 
 /** Numbers run clockwise from the top left: down the right column, up the left one. */
-function written(columns: readonly Column[], words: boolean, view: View) {
+function written(
+  columns: readonly Column[],
+  words: boolean,
+  view: View,
+  revealed?: ReadonlySet<PartId>,
+) {
+  const told = (part: PartId): boolean => words && (!revealed || revealed.has(part));
   const lines: Path = columns.flatMap(({ leaders, column, edge }) =>
     leaders.flatMap(({ spot, elbow, dot }): Path => {
-      const size = sizeOf(view, words ? 'name' : 'number');
+      const size = sizeOf(view, told(spot.part) ? 'name' : 'number');
       const inward = column === 'left' ? 1 : -1;
       const far = column === 'left' ? edge : view.width - edge;
-      const reach = words ? textWidth(nameOf(spot.part), size) * 0.94 + 10 : size * 0.7;
+      const reach = told(spot.part) ? textWidth(nameOf(spot.part), size) * 0.94 + 10 : size * 0.7;
       const start = far + inward * reach;
       const from: Point = inward * (elbow[0] - start) > 0 ? [start, elbow[1]] : elbow;
       return polyline(toMm(view, from), toMm(view, elbow), toMm(view, dot));
@@ -175,10 +186,10 @@ function written(columns: readonly Column[], words: boolean, view: View) {
       const number = inOrder.findIndex((l) => l.spot === spot) + 1;
       return label(view, {
         key: `name ${spot.part}`,
-        text: words ? nameOf(spot.part) : String(number),
+        text: told(spot.part) ? nameOf(spot.part) : String(number),
         at,
         anchor: words ? (column === 'left' ? 'start' : 'end') : 'middle',
-        style: words ? 'name' : 'number',
+        style: told(spot.part) ? 'name' : 'number',
         colour: 'ink',
         part: spot.part,
       });
@@ -193,5 +204,5 @@ function written(columns: readonly Column[], words: boolean, view: View) {
       group: 'names',
     },
   ];
-  return { shapes, labels, list: words ? [] : list };
+  return { shapes, labels, list: words && !revealed ? [] : list };
 }

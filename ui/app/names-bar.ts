@@ -1,0 +1,51 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import type { Session } from '../session.ts';
+import type { NumberedName } from '../stage/layers/names.ts';
+
+/**
+ * Names of the parts hidden behind their numbers and told one by one: by pointing at a part, by the
+ * list, or the next in turn. For asking a class.
+ */
+
+/** Tells the first name that is still hidden. */
+export function revealNext(session: Session, names: readonly NumberedName[]): void {
+  const next = names.find((n) => !session.revealed?.has(n.part));
+  if (next) session.reveal(next.part);
+}
+
+/** Buttons over the stage while names are shown. */
+export function namesBar(session: Session, names: readonly NumberedName[]): TemplateResult {
+  if (!session.layers.names) return html``;
+  const hidden = session.revealed !== null;
+  const left = names.filter((n) => !session.revealed?.has(n.part)).length;
+  return html`<div class="namesbar" role="group" aria-label="Names of the parts">
+      <button @click=${() => session.hideNames(!hidden)}>${hidden ? 'Show all names' : 'Hide the names'}</button>
+      ${hidden ? html`<button ?disabled=${left === 0} @click=${() => revealNext(session, names)}>Next name</button><span>${left} hidden</span>` : nothing}
+    </div>`;
+}
+
+/** On a narrow stage: the numbers with their names, below it. */
+export function namesList(session: Session, names: readonly NumberedName[]): TemplateResult {
+  if (!session.layers.names) return html``;
+  const hidden = session.revealed !== null;
+  return html`<section class="blk nameslist" aria-label="Names of the parts">
+      <button class="btn" @click=${() => session.hideNames(!hidden)}>${hidden ? 'Show all names' : 'Hide the names'}</button>
+      <ol>${names.map((n) => {
+        const told = !session.revealed || session.revealed.has(n.part);
+        return html`<li>${told ? html`<i>${n.number}</i>${n.name}` : html`<button @click=${() => session.reveal(n.part)}><i>${n.number}</i>what is it?</button>`}</li>`;
+      })}</ol>
+    </section>`;
+}
+
+export const namesStyles = css`
+  .namesbar { position: absolute; top: 34px; left: 50%; transform: translateX(-50%); display: flex; align-items: center; gap: 10px; z-index: 1; white-space: nowrap; }
+  .namesbar button { border: 2px solid var(--ink); background: var(--sheet); min-height: 40px; padding: 0 14px; font-size: 15.5px; font-weight: 600; }
+  .namesbar span { background: var(--sheet); padding: 2px 8px; font-size: 15px; color: var(--ink2); }
+  .nameslist { order: 1; padding: 12px 16px; }
+  .nameslist .btn { width: 100%; }
+  .nameslist ol { list-style: none; margin: 8px 0 0; padding: 0; }
+  .nameslist li { border-top: 1px solid var(--rule); min-height: 56px; display: flex; align-items: center; font-size: 17px; }
+  .nameslist li button { width: 100%; min-height: 56px; text-align: left; color: var(--ink2); }
+  .nameslist i { display: inline-block; min-width: 2.2em; font-style: normal; font-weight: 700; color: var(--ink); }
+  @media (max-width: 1500px) { .namesbar { top: 8px; } }
+`;
