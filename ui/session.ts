@@ -16,8 +16,10 @@ import {
   rest,
   standingState,
   startState,
+  type TiltCause,
   type TracePoint,
   type Turning,
+  UPRIGHT,
   type WearEvent,
   wearOn,
 } from '../sim/index.ts';
@@ -25,7 +27,7 @@ import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import type { ThemeName } from './theme.ts';
 
-export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe';
+export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe' | 'edge';
 export type WearStep = 100 | 1000 | 'click';
 
 /** Full travel of the pedal, bar. */
@@ -70,7 +72,10 @@ export class Session extends EventTarget {
     ghost: false,
     heat: false,
     loupe: false,
+    edge: false,
   };
+  /** What is out of order along the axle; shown in the edge-on drawing alone. */
+  tiltCause: TiltCause = UPRIGHT;
   magnification: 1 | 20 | 40 = 20;
   theme: ThemeName = 'sheet';
   /** Parts whose names are told; null: all of them. */
@@ -249,7 +254,16 @@ export class Session extends EventTarget {
   }
 
   toggle(layer: LayerName): void {
-    this.layers = { ...this.layers, [layer]: !this.layers[layer] };
+    const on = !this.layers[layer];
+    this.layers = { ...this.layers, [layer]: on };
+    // Loupe and edge-on drawing take the same place.
+    if (on && layer === 'loupe') this.layers = { ...this.layers, edge: false };
+    if (on && layer === 'edge') this.layers = { ...this.layers, loupe: false };
+    this.changed();
+  }
+
+  tip(cause: TiltCause): void {
+    this.tiltCause = cause;
     this.changed();
   }
 

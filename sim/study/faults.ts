@@ -32,7 +32,7 @@ export const notShown: readonly NotShown[] = [
   {
     row: 30,
     name: 'Hold-down lost',
-    because: 'the shoe tilts out of this plane',
+    because: 'the shoe tilts out of this plane: the layer Edge-on shows it',
   },
   {
     row: 34,

@@ -9,4 +9,5 @@ export const layerNames = (session: Session): readonly (readonly [LayerName, str
   ['ghost', 'Rest ghost ×8'],
   ['heat', 'Heat'],
   ['loupe', 'Loupe'],
+  ['edge', 'Edge-on'],
 ];

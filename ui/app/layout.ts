@@ -2,6 +2,7 @@ import type { Session } from '../session.ts';
 import type { Lens } from '../stage/loupe.ts';
 import { type View, weightFor } from '../stage/view.ts';
 import type { PageSize } from '../stations/station.ts';
+import { edgeBox } from './edge-card.ts';
 
 /** Where the brake and the loupe stand on the stage, px: one rule for every size. */
 
@@ -48,9 +49,12 @@ export function brakeView(
     const scale = Math.min((free - 86) / (2 * (rim + 8)), (width * 0.56) / (2 * (rim + 18)));
     return { ...base, scale, origin: [width * 0.706, free / 2 + 22] };
   }
-  const across = width / (2 * (rim + (narrow ? 28 : SIDE)));
+  if (session.layers.edge && narrow) return { ...base, scale: 37 / rim, origin: [width - 52, 52] };
+  // The edge-on drawing takes its place on the left.
+  const left = session.layers.edge ? edgeBox(width, height, foot).width + 50 : 0;
+  const across = (width - left) / (2 * (rim + (narrow ? 28 : SIDE)));
   const scale = Math.min((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
-  return { ...base, scale, origin: [width / 2, free / 2 + (narrow ? -8 : 18)] };
+  return { ...base, scale, origin: [(width + left) / 2, free / 2 + (narrow ? -8 : 18)] };
 }
 
 /** The loupe stands on the adjuster's side, so that its tangents do not cross the hub. */

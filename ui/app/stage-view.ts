@@ -1,6 +1,7 @@
 import { css, html, LitElement, unsafeCSS } from 'lit';
-import type { Instant, Point } from '../../sim/index.ts';
+import { type Instant, type Point, tiltOf } from '../../sim/index.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
+import { edgeOn } from '../stage/edge-on.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe, loupeData } from '../stage/loupe.ts';
@@ -11,6 +12,7 @@ import type { Drawing } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
+import { edgeBox } from './edge-card.ts';
 import { brakeView, lensFor, pageSize } from './layout.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
 
@@ -116,11 +118,23 @@ export class StageView extends LitElement {
     return lensFor(this.session, this.#size.width, this.#size.height, this.foot);
   }
 
+  /** The front shoe edge-on, beside the brake. */
+  #edge({ brake, state, instant, view }: StageInput): Drawing[] {
+    const { session } = this;
+    if (!session.layers.edge || session.wall) return [];
+    const cause = session.tiltCause;
+    const place = edgeBox(this.#size.width, this.#size.height, this.foot);
+    const tilt = tiltOf(brake, instant, 'front', cause);
+    const drawn = edgeOn(brake, state, 'front', tilt, cause, view, place);
+    // It is a section: a right-hand wheel's is the same, and stands where it stood.
+    return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
+  }
+
   #input(instant: Instant): StageInput {
     const { session } = this;
     const { layers } = session;
     const view = this.#view();
-    const small = (view.narrow || view.wall === true) && layers.loupe;
+    const small = (view.narrow || view.wall === true) && (layers.loupe || layers.edge);
     const age = session.clock - session.clickedAt;
     return {
       brake: session.brake,
@@ -183,7 +197,7 @@ export class StageView extends LitElement {
       labels: extra ? [...labels, ...extra.labels] : labels,
     };
     const lens = this.#lens();
-    const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : [])];
+    const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...this.#edge(input)];
     const drawings = session.wheel === 'right' ? whole.map(mirrorDrawing) : whole;
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));

@@ -7,6 +7,7 @@ import './stage-view.ts';
 import { stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
+import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { icons, mark } from './icons.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
@@ -32,6 +33,7 @@ export class TakeupApp extends LitElement {
     styles,
     wallStyles,
     namesStyles,
+    edgeStyles,
     ...stations.flatMap((s) => s.styles ?? []),
   ];
   session: Session;
@@ -240,6 +242,14 @@ export class TakeupApp extends LitElement {
     return html`<div class="card ${flash ? 'flash' : ''}" .style=${this.#cardPlace()}><b>Tooth</b><strong data-tooth>${tooth}</strong>of ${session.brake.adjuster.teeth}</div>`;
   }
 
+  #edge() {
+    const { session } = this;
+    const box = this.#stage()?.getBoundingClientRect();
+    if (!session.layers.edge || !box) return nothing;
+    const place = edgeBox(box.width, box.height, this.#foot(pageSize()));
+    return edgeCard(session, this.#instant, place);
+  }
+
   /** The counter sits at the loupe's rim, clear of the teeth. */
   #cardPlace(): string {
     const stage = this.#stage();
@@ -291,6 +301,7 @@ export class TakeupApp extends LitElement {
         <section class="stage" aria-label="Brake drawing" .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
+          ${this.#edge()}
           ${size === 'narrow' ? nothing : namesBar(session, this.#stage()?.names ?? [])}
           ${station.over?.(page) ?? nothing}
           ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}

@@ -1,0 +1,56 @@
+import { css, html, type TemplateResult } from 'lit';
+import { type Instant, type Tilt, tiltOf } from '../../sim/index.ts';
+import { number } from '../format.ts';
+import type { Session } from '../session.ts';
+import { type EdgeBox, TILT_DRAWN } from '../stage/edge-on.ts';
+
+/** Words and switches under the edge-on drawing: what tips the shoe, what stops it. */
+
+/** Depth worn into hollow pads, mm: in the middle of what the trade reports, 0.3 to 1 (from memory). */
+export const HOLLOW = 0.5;
+
+/** px that the words take below the drawing. */
+const WORDS = 190;
+
+/** Where the drawing stands on the stage, px. */
+export function edgeBox(width: number, height: number, foot: number): EdgeBox {
+  const free = height - foot;
+  if (width < 600) return { at: [8, 8], width: width - 16, height: free - WORDS - 16 };
+  const wide = width > 1000 ? 330 : 270;
+  const left = width > 1000 ? 44 : 14;
+  const high = Math.min(wide * 1.05, free - WORDS - 70);
+  return { at: [left, free - WORDS - high - 16], width: wide, height: high };
+}
+
+const stops: Record<Tilt['stop'], string> = {
+  pads: 'It stands on all its pads.',
+  'hold-down spring': 'The hold-down spring has given until it answers.',
+  guides: 'Only its guides stop it.',
+};
+
+export function edgeCard(session: Session, instant: Instant, place: EdgeBox): TemplateResult {
+  const cause = session.tiltCause;
+  const t = tiltOf(session.brake, instant, 'front', cause);
+  const degrees = (t.angle * 180) / Math.PI;
+  const lost = cause.holdDown === 'lost';
+  const hollow = cause.groove > 0;
+  return html`<div class="edge" .style=${`left:${place.at[0]}px;top:${place.at[1] + place.height - 2}px;width:${place.width}px`} data-tilt=${degrees.toFixed(2)}>
+      <b>Edge-on, front shoe; tilt drawn ×${TILT_DRAWN}</b>
+      <p>${number(t.pull, 0)} N pull ${number(t.beside, 1)} mm beside the web: ${number(t.moment, 0)} N·mm tip it, the hold-down answers up to ${number(t.righting, 0)}.
+        ${t.angle > 0 ? html`<strong>${number(degrees, 2)}°, ${number(t.acrossLining, 2)} mm across the lining.</strong>` : html`<strong>Upright.</strong>`} ${stops[t.stop]}</p>
+      <div>
+        <button aria-pressed=${lost} class=${lost ? 'on' : ''} @click=${() => session.tip({ ...cause, holdDown: lost ? 'fitted' : 'lost' })}>Hold-down lost</button>
+        <button aria-pressed=${hollow} class=${hollow ? 'on' : ''} @click=${() => session.tip({ ...cause, groove: hollow ? 0 : HOLLOW })}>End pads worn ${HOLLOW} mm</button>
+      </div>
+    </div>`;
+}
+
+export const edgeStyles = css`
+  .edge { position: absolute; z-index: 1; border: 2px solid var(--ink); background: var(--sheet); padding: 6px 10px 8px; font-size: 14.5px; line-height: 1.3; }
+  .edge b { font-size: 15px; font-weight: 700; }
+  .edge p { margin: 3px 0 6px; }
+  .edge div { display: grid; grid-template-columns: 1fr 1fr; gap: 6px; }
+  .edge button { border: 2px solid var(--ink); min-height: 40px; padding: 0 6px; font-size: 14px; font-weight: 600; text-align: center; line-height: 1.15; }
+  .edge .on { background: var(--ink); color: var(--sheet); }
+  @media (max-width: 700px) { .edge button { min-height: 56px; } }
+`;
