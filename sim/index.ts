@@ -179,7 +179,9 @@ export {
   UNHELD,
 } from './study/removal.ts';
 export { type RestFaces, restFaces } from './study/rest-faces.ts';
+export { slopeReadings } from './study/slope-readings.ts';
 export { holdDownPreload, type Tilt, type TiltCause, tiltOf, UPRIGHT } from './study/tilt.ts';
+
 export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/turn.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';

@@ -83,7 +83,9 @@ export async function sizeOf(
 ): Promise<number> {
   const text = args.options.get(name);
   if (text === undefined) return fallback;
-  const plain = /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+  // Per cent is no unit to the library.
+  const bare = unit === '%' ? text.replace(/\s*%$/, '') : text;
+  const plain = /^-?\d+(\.\d+)?$/.test(bare) ? Number(bare) : Number.NaN;
   if (plain >= range[0] && plain <= range[1]) return plain;
   if (!Number.isNaN(plain)) {
     throw new UsageError(

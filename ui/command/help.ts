@@ -4,10 +4,19 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         one application at MPa, its readings
         [--state NAME | --km N]   in a standing state, or worn on by N km
         [--temperature 20]        of the drum, °C
-        [--cable 0]               pull of the parking cable at the hook, N
+        [--cable 0]               parked: pull of the cable at the hook, N
+        [--slope 0]               parked on that slope, %: what it asks for, and the margin
+        [--lever-off-stop 0]      parking lever held off its stop, mm at the hook
         [--surface dry|damp|wet|glazed|greasy]   of both linings
         [--stuck front|rear|none] a piston that does not move
+        [--cup-friction 0]        of each cup beyond the scene's, N: sluggish pistons
+        [--springs 100]           strength of the return springs, %
+        [--kept-pressure 0]       what stays in the line after release, MPa
+        [--groove 0]              force that breaks a shoe out of a grooved pad, N
+        [--oval 0]                drum's radius varies by ± mm, twice a turn
+        [--off-centre 0]          drum's centre off by mm, once a turn
         [--flexible]              steel shoes that bend, instead of rigid ones
+  Shoes on pins or on abutments, as the scene has them.
   wear SCENE --km N [--flexible] [--json]
         click log and end state, released
   check SCENE [--json]

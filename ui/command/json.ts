@@ -1,5 +1,5 @@
 import type { Reading } from '../../sim/index.ts';
-import { nameOf, say } from './print.ts';
+import { nameOf } from './print.ts';
 
 /**
  * The shape of --json. Values keep the simulator's digits and carry their unit; the objects of the
@@ -24,4 +24,4 @@ export const jsonValue = (r: Reading): JsonValue => ({
 export const jsonValues = (list: readonly Reading[]): Record<string, JsonValue> =>
   Object.fromEntries(list.map((r) => [r.key, jsonValue(r)]));
 
-export const sayJson = (value: unknown): void => say(JSON.stringify(value, null, 2));
+export const asJson = (value: unknown): string => JSON.stringify(value, null, 2);

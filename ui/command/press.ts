@@ -7,12 +7,14 @@ import {
   type Rig,
   readings,
   rest,
+  slopeReadings,
   type Turning,
+  turnReadings,
 } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, choiceOf, sizeOf } from './args.ts';
-import { jsonValues, sayJson } from './json.ts';
-import { lines, locks, say } from './print.ts';
+import { asJson, jsonValues } from './json.ts';
+import { lines, locks, type Say } from './print.ts';
 import { stateOf } from './state.ts';
 
 const TURNING: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
@@ -22,10 +24,11 @@ const TURNING: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
 };
 
 /** `press`: the readings of one application, after the ratchet had its say. */
-export async function press(args: Arguments, rig: Rig): Promise<void> {
+export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> {
   const pressure = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
   const cable = await sizeOf(args, 'cable', 0, 'N', [0, 5000]);
+  const slope = (await sizeOf(args, 'slope', 0, '%', [0, 100])) / 100;
   const turning = TURNING[drum];
   const before = await stateOf(args, rig);
   // A drum that is held cannot drag the shoes on: the ratchet sees a press standing still.
@@ -35,17 +38,23 @@ export async function press(args: Arguments, rig: Rig): Promise<void> {
   const instant = balance(rig, state, { pressure, turning, cable });
   const list = readings(rig.brake, state, instant, rest(rig, state));
   if (cable > 0) list.push(...parkedReadings(rig, state, cable));
+  if (slope > 0) list.push(...slopeReadings(rig, state, slope, cable));
+  const { oval, offCentre } = state.condition;
+  if (oval > 0 || offCentre > 0)
+    list.push(...turnReadings(rig, state, { pressure, turning, cable }));
   if (args.flags.has('json')) {
-    sayJson({
-      scene: rig.brake.name,
-      command: 'press',
-      pressure: { value: pressure, unit: 'MPa' },
-      drum,
-      locked: instant.locked,
-      tooth: state.tooth,
-      clicked: judged.clicked,
-      readings: jsonValues(list),
-    });
+    say(
+      asJson({
+        scene: rig.brake.name,
+        command: 'press',
+        pressure: { value: pressure, unit: 'MPa' },
+        drum,
+        locked: instant.locked,
+        tooth: state.tooth,
+        clicked: judged.clicked,
+        readings: jsonValues(list),
+      }),
+    );
     return;
   }
   say(`${rig.brake.title}: ${number(pressure / BAR, 1)} bar, drum ${drum}`);

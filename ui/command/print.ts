@@ -1,9 +1,8 @@
 import type { Reading, Side } from '../../sim/index.ts';
 import { number } from '../format.ts';
 
-export const say = (text: string): void => {
-  process.stdout.write(`${text}\n`);
-};
+/** Takes a text to be told, without the end of its line. */
+export type Say = (text: string) => void;
 
 export const nameOf = (r: Reading): string => (r.side ? `${r.name}, ${r.side}` : r.name);
 

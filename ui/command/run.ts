@@ -1,26 +1,26 @@
 import { createRig, type Finding } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
-import { sayJson } from './json.ts';
+import { asJson } from './json.ts';
 import { loadScene } from './load.ts';
 import { press } from './press.ts';
-import { say } from './print.ts';
+import type { Say } from './print.ts';
 import { wear } from './wear.ts';
 
-function check(scene: string, findings: readonly Finding[], json: boolean): void {
-  if (json) sayJson({ scene, command: 'check', findings });
+function check(scene: string, findings: readonly Finding[], json: boolean, say: Say): void {
+  if (json) say(asJson({ scene, command: 'check', findings }));
   else if (findings.length === 0) say(`${scene}: no findings`);
   else for (const f of findings) say(`${f.path}: found ${f.found}; allowed: ${f.allowed}`);
 }
 
 /** Reads the scene and does what was asked; gives the exit code. */
-export async function run(args: Arguments): Promise<number> {
+export async function run(args: Arguments, say: Say): Promise<number> {
   const result = loadScene(args.scene);
   if (args.command === 'check' || !result.ok) {
     const json = args.command === 'check' && args.flags.has('json');
-    check(args.scene, result.ok ? [] : result.findings, json);
+    check(args.scene, result.ok ? [] : result.findings, json, say);
     return result.ok ? 0 : 1;
   }
   const rig = createRig(result.brake, { flexible: args.flags.has('flexible') });
-  await (args.command === 'press' ? press(args, rig) : wear(args, rig));
+  await (args.command === 'press' ? press(args, rig, say) : wear(args, rig, say));
   return 0;
 }

@@ -1,8 +1,10 @@
 import {
   type BrakeState,
+  type Condition,
   KM,
   lockedShoe,
   type Rig,
+  SOUND,
   type Surface,
   standingState,
   startState,
@@ -44,20 +46,31 @@ async function worn(args: Arguments, rig: Rig): Promise<BrakeState> {
   return wearOn(rig, start, { distance }).state;
 }
 
-/** The state that the options ask for: worn on, then as hot, slippery or stuck as told. */
-export async function stateOf(args: Arguments, rig: Rig): Promise<BrakeState> {
-  const { temperature: cold } = rig.brake.start;
-  const temperature = await sizeOf(args, 'temperature', cold, 'degC', [-40, 900]);
+/** What is out of order by the options. */
+async function conditionOf(args: Arguments, sound: Condition): Promise<Condition> {
+  const size = (name: string, fallback: number, unit: string, most: number) =>
+    sizeOf(args, name, fallback, unit, [0, most]);
   const surface = choiceOf(args, 'surface', SURFACES, 'dry');
   const stuck = choiceOf(args, 'stuck', ['front', 'rear', 'none'], 'none');
-  const state = await worn(args, rig);
   return {
-    ...state,
-    temperature,
-    condition: {
-      ...state.condition,
-      surface: { front: surface, rear: surface },
-      pistonStuck: { front: stuck === 'front', rear: stuck === 'rear' },
-    },
+    ...sound,
+    surface: { front: surface, rear: surface },
+    pistonStuck: { front: stuck === 'front', rear: stuck === 'rear' },
+    cupExtra: await size('cup-friction', 0, 'N', 2000),
+    springFactor: (await size('springs', 100, '%', 200)) / 100,
+    keptPressure: await size('kept-pressure', 0, 'MPa', 20),
+    groove: await size('groove', 0, 'N', 1000),
+    oval: await size('oval', 0, 'mm', 1),
+    offCentre: await size('off-centre', 0, 'mm', 1),
   };
+}
+
+/** The state that the options ask for: worn on, then as hot and out of order as told. */
+export async function stateOf(args: Arguments, rig: Rig): Promise<BrakeState> {
+  const { temperature: cold, leverOffStop: home } = rig.brake.start;
+  const temperature = await sizeOf(args, 'temperature', cold, 'degC', [-40, 900]);
+  const leverOffStop = await sizeOf(args, 'lever-off-stop', home, 'mm', [0, 50]);
+  const condition = await conditionOf(args, SOUND);
+  const state = await worn(args, rig);
+  return { ...state, temperature, leverOffStop, condition };
 }

@@ -1,11 +1,11 @@
 import { KM, lockedShoe, type Rig, readings, rest, startState, wearOn } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, sizeOf, UsageError } from './args.ts';
-import { jsonValues, sayJson } from './json.ts';
-import { lines, locks, say } from './print.ts';
+import { asJson, jsonValues } from './json.ts';
+import { lines, locks, type Say } from './print.ts';
 
 /** `wear`: the click log of driving on from the start, and the released brake after it. */
-export async function wear(args: Arguments, rig: Rig): Promise<void> {
+export async function wear(args: Arguments, rig: Rig, say: Say): Promise<void> {
   if (!args.options.has('km')) {
     throw new UsageError('--km: found nothing; allowed: a number from 0 to 1000000');
   }
@@ -19,19 +19,21 @@ export async function wear(args: Arguments, rig: Rig): Promise<void> {
   const free = rest(rig, state);
   const list = readings(rig.brake, state, free, free).filter((r) => Number.isFinite(r.value));
   if (args.flags.has('json')) {
-    sayJson({
-      scene: rig.brake.name,
-      command: 'wear',
-      km: { value: km, unit: 'km' },
-      locked,
-      events: events.map((e) => ({
-        kind: e.kind,
-        tooth: e.tooth,
-        distance: { value: e.distance / KM, unit: 'km' },
-        text: e.text,
-      })),
-      end: jsonValues(list),
-    });
+    say(
+      asJson({
+        scene: rig.brake.name,
+        command: 'wear',
+        km: { value: km, unit: 'km' },
+        locked,
+        events: events.map((e) => ({
+          kind: e.kind,
+          tooth: e.tooth,
+          distance: { value: e.distance / KM, unit: 'km' },
+          text: e.text,
+        })),
+        end: jsonValues(list),
+      }),
+    );
     return;
   }
   for (const e of events) say(e.text);

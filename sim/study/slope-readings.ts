@@ -1,0 +1,79 @@
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
+import { type Reading, row } from '../readings/reading.ts';
+import { cableFor, parked, slopeTorque } from './parking.ts';
+
+/** N·mm to N·m. */
+const NM = 1e-3;
+
+/**
+ * Readings of the vehicle parked on a slope: what is asked for, and what the cable leaves over.
+ *
+ * @param slope rise over level distance
+ * @param cable constant pull at the hook of each brake, N; 0: not pulled, no margin is told
+ */
+export function slopeReadings(
+  rig: Rig,
+  state: BrakeState,
+  slope: number,
+  cable: number,
+): Reading[] {
+  const need = slopeTorque(rig, slope);
+  const p = parked(rig, state, cable);
+  const { brakes } = rig.brake.vehicle;
+  const { handRatio, handEfficiency } = rig.brake.parkingLever;
+  const out = [
+    row(
+      'slopeTorque',
+      'Torque the slope asks for, a wheel',
+      'T_slope',
+      need * NM,
+      'N·m',
+      1,
+      'Torque that each braked wheel must hold for the vehicle to stand on this slope.',
+      'T = m g sin φ r / n',
+    ),
+  ];
+  for (const nose of ['down', 'up'] as const) {
+    const Nose = nose === 'down' ? 'Down' : 'Up';
+    const pull = p.locked ? Number.NaN : cableFor(rig, state, slope, nose);
+    out.push(
+      row(
+        `cableNose${Nose}`,
+        `Cable pull that just holds, nose ${nose}`,
+        'F_cable',
+        pull,
+        'N',
+        0,
+        `Pull of each cable at which the vehicle just stands facing ${nose} the slope.`,
+        'T(F_cable) = T_slope',
+      ),
+      row(
+        `handNose${Nose}`,
+        `Pull at the hand lever for it, nose ${nose}`,
+        'F_hand',
+        (brakes * pull) / (handRatio * handEfficiency),
+        'N',
+        0,
+        'Pull at the grip for all cables together.',
+        'F_hand = n F_cable / (i η)',
+      ),
+    );
+    if (cable > 0) {
+      const can = nose === 'down' ? p.forward : p.backward;
+      out.push(
+        row(
+          `marginNose${Nose}`,
+          `Margin of the cable, nose ${nose}`,
+          '',
+          p.locked ? Number.NaN : 100 * (can / need - 1),
+          '%',
+          0,
+          'What the brake can hold beyond what the slope asks for; negative: it rolls.',
+          'T_slip / T_slope − 1',
+        ),
+      );
+    }
+  }
+  return out;
+}

@@ -1,0 +1,52 @@
+import { parse, type Takes, UsageError } from './args.ts';
+import { usage } from './help.ts';
+import type { Say } from './print.ts';
+
+const COMMANDS: Readonly<Record<string, Takes>> = {
+  press: {
+    options: [
+      'pressure',
+      'drum',
+      'state',
+      'km',
+      'temperature',
+      'cable',
+      'slope',
+      'lever-off-stop',
+      'surface',
+      'stuck',
+      'cup-friction',
+      'springs',
+      'kept-pressure',
+      'groove',
+      'oval',
+      'off-centre',
+    ],
+    flags: ['flexible', 'json'],
+  },
+  wear: { options: ['km'], flags: ['flexible', 'json'] },
+  check: { options: [], flags: ['json'] },
+};
+
+/**
+ * Does what was typed; gives the exit code.
+ *
+ * @param say takes what is told, line by line
+ * @param complain takes what was typed wrong, in one line
+ */
+export async function main(words: readonly string[], say: Say, complain: Say): Promise<number> {
+  try {
+    const args = parse(words, COMMANDS);
+    if (args.command === 'help') {
+      say(usage);
+      return 0;
+    }
+    // The simulator takes a while to load: not for a slip of the keyboard.
+    const { run } = await import('./run.ts');
+    return await run(args, say);
+  } catch (error) {
+    if (!(error instanceof UsageError)) throw error;
+    complain(`${error.message}\nSee: npm run -s takeup -- --help`);
+    return 2;
+  }
+}
