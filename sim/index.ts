@@ -103,6 +103,7 @@ export {
 } from './study/checks.ts';
 export { type Examination, type ExaminationId, examinations } from './study/examinations.ts';
 export { examine, type Finding as Observed, minutesOf, parted } from './study/examine.ts';
+export { type Excess, excess } from './study/excess.ts';
 export type { Fault, FaultGroup, NotShown } from './study/fault-types.ts';
 export { axleWith, faultOf, faults, notShown, withFault } from './study/faults.ts';
 export { type Fit, fitOf, type NewLining, withNewLinings } from './study/fit.ts';
@@ -196,6 +197,7 @@ export {
   warmed,
 } from './wear/heat.ts';
 export { createLife, driveLife } from './wear/life.ts';
+export { lifeAt, rowAt } from './wear/life-at.ts';
 export type {
   Life,
   LifeEnd,
@@ -205,6 +207,7 @@ export type {
   LifeRow,
 } from './wear/life-types.ts';
 export { type PullResult, parkingPull } from './wear/parking-pull.ts';
+export { swapShoes } from './wear/swap-shoes.ts';
 export {
   standingState,
   type TracePoint,

@@ -15,6 +15,8 @@ export class PressHeat {
   middle = 0;
   after = 0;
   factor = 1;
+  /** Highest since it was last set back, °C. */
+  hottest = Number.NEGATIVE_INFINITY;
 
   constructor(brake: Brake, followed: boolean, air: number, from: number) {
     this.#brake = brake;
@@ -57,6 +59,7 @@ export class PressHeat {
       this.factor = tableAt(brake.wearTable, this.middle);
     }
     w.temperature = this.after;
+    this.hottest = Math.max(this.hottest, this.after);
     this.lastAt = at;
   }
 

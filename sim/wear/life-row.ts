@@ -9,6 +9,7 @@ import type { Wearing } from './wearing.ts';
  * A row of the chart: the brake at rest, and one press of the duty's first kind, forward.
  *
  * @param cold temperature of the drum at which the clearance is told, °C
+ * @param hottest that it has been since the row before, °C
  */
 export function rowOf(
   brake: Brake,
@@ -16,6 +17,7 @@ export function rowOf(
   plan: Plan,
   at: LifeRow['at'],
   cold: number,
+  hottest: number,
 ): LifeRow {
   const clearance = w.restGap(cold);
   plan.press(w, w.temperature);
@@ -31,7 +33,7 @@ export function rowOf(
     liningRear: w.thinnest('rear'),
     brakeFactor: push > 0 && plan.drag > 0 ? plan.drag / push : Number.NaN,
     tooth: w.tooth,
-    temperature: w.temperature,
+    temperature: Math.max(hottest, w.temperature),
     pedalTravel: pedalFrom(brake, travel(0), travel(1), plan.pressure).total,
     drumRadius: w.drumRadius,
     lip: w.drumRadius - brake.drum.lipRadius,

@@ -46,7 +46,7 @@ export interface LifeRow {
   /** Brake factor after springs at the duty's first kind of stop, forward. */
   readonly brakeFactor: number;
   readonly tooth: number;
-  /** Of the drum at that press, °C. */
+  /** Highest of the drum since the row before, °C. */
   readonly temperature: number;
   /** mm at the pedal for that press. */
   readonly pedalTravel: number;

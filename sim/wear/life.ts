@@ -28,13 +28,19 @@ import { Wearing } from './wearing.ts';
 const LUMP_DEPTH = 0.01;
 /** Least distance of two rows when not told, mm. */
 const ROW_EVERY = 100 * KM;
-/** A click or a limit is placed to within this share of its distance from new. */
-const PLACED = 5e-4;
+/** A click, and a lining's limit, are placed to within this share of their distance from new. */
+const PLACED = 2e-3;
+const PLACED_LIMIT = 1e-4;
 /** First lump, mm, and how much longer the next may be. */
 const FIRST_LUMP = 2 * KM;
 const LONGER = 3;
 /** A life without an end in sight ends here, mm. */
 const MOST = 1e6 * KM;
+/** What a cold press lacks of a step taken hot before it is told, mm at the strut; and after how far again. */
+const HOT_STEP = 0.12;
+const TOLD_AGAIN = 2000 * KM;
+/** A lining this far inside the cold drum at rest drags, mm. */
+const DRAGS = 0.005;
 /** Rise of the bore by which the effect of heat on the seats is measured, mm. */
 const PROBE = 0.05;
 
@@ -59,6 +65,8 @@ class Driven implements Life {
   /** Deepest wear for each mm driven, of the last lump. */
   #depthRate = 0;
   #dragging = false;
+  #hotStep = 0;
+  #hotStepAt = Number.NEGATIVE_INFINITY;
 
   constructor(rig: Rig, state: BrakeState, duty: Duty, options: LifeOptions) {
     const { brake } = rig;
@@ -191,14 +199,15 @@ class Driven implements Life {
       if (!parked) w.distance = end;
       const length = w.distance - start;
       const deep = w.lost - lost;
-      const fine = count <= 1 || length <= PLACED * w.distance || tries > 40;
+      const within = (share: number): boolean =>
+        count <= 1 || length <= share * w.distance || tries > 40;
       const over = this.#limits.overrun(w);
-      if (over > 0 && !fine) {
+      if (over > 0 && !within(PLACED_LIMIT)) {
         end = shorter(1 - over / deep, 0.05);
         continue;
       }
       const verdict = presses.judge();
-      if (verdict.passed !== 0 && !fine) {
+      if (verdict.passed !== 0 && !within(PLACED)) {
         end = shorter(verdict.share, 0.1);
         continue;
       }
@@ -248,6 +257,7 @@ class Driven implements Life {
     w.temperature = heat.air;
     const coldApart = this.#presses.sensed(apart, temperature, heat.air);
     const cold = gain > 0 ? teethPassed(brake, w.view, coldApart) : passed;
+    const short = this.#presses.needed() - coldApart;
     w.temperature = now;
     const sense = passed > 0 ? 1 : -1;
     for (let i = 0; i < Math.abs(passed); i++) {
@@ -256,12 +266,25 @@ class Driven implements Life {
       this.#tell('click', null, sense);
       if (w.tooth === brake.adjuster.teeth) this.#tell('teeth used up', null, 0);
     }
-    if (passed > 0 && cold < passed) {
+    if (passed > 0 && cold < passed && this.#overStepped(short)) {
       this.#tell('stepped hot', null, w.restGap(heat.air), temperature);
     }
     this.#dragCheck();
     this.#row('after click');
     if (this.#o.toNextClick) this.#finish('click');
+  }
+
+  /**
+   * Whether a step on a hot drum is worth telling: the cold seats lacked a good part of what was needed,
+   * and it is the first time, worse than before, or long ago. @param short mm
+   */
+  #overStepped(short: number): boolean {
+    if (short < HOT_STEP) return false;
+    const { distance } = this.#w;
+    if (short < 1.2 * this.#hotStep && distance - this.#hotStepAt < TOLD_AGAIN) return false;
+    this.#hotStep = short;
+    this.#hotStepAt = distance;
+    return true;
   }
 
   /** Whether a pull of the parking brake does more than let the drum cool. */
@@ -303,9 +326,9 @@ class Driven implements Life {
     const cold = this.#presses.heat.rest(w);
     w.restGap(cold);
     const gap = w.leastGap(cold);
-    if (gap < 0 === this.#dragging) return;
-    this.#dragging = gap < 0;
-    this.#tell(gap < 0 ? 'drag at rest' : 'drag ends', null, gap);
+    if (this.#dragging ? gap < 0 : gap > -DRAGS) return;
+    this.#dragging = !this.#dragging;
+    this.#tell(this.#dragging ? 'drag at rest' : 'drag ends', null, gap);
   }
 
   /** A piston that travelled past its stroke in the last press ends the life. */
@@ -351,8 +374,9 @@ class Driven implements Life {
 
   #row(at: LifeRow['at']): void {
     const w = this.#w;
-    const cold = this.#presses.heat.rest(w);
-    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, cold));
+    const { heat } = this.#presses;
+    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, heat.rest(w), heat.hottest));
+    heat.hottest = Number.NEGATIVE_INFINITY;
     this.#lastRow = w.distance;
   }
 

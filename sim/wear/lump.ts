@@ -12,6 +12,7 @@ export interface Mark {
   readonly state: BrakeState;
   readonly due: readonly number[];
   readonly lastAt: number;
+  readonly hottest: number;
   readonly seen: readonly (readonly [sensed: number, at: number, rate: number])[];
 }
 
@@ -78,6 +79,7 @@ export class Presses {
       state: this.#w.state(),
       due: this.#schedule.mark(),
       lastAt: this.heat.lastAt,
+      hottest: this.heat.hottest,
       seen: this.plans.map((p) => (p ? [p.sensed, p.sensedAt, p.rate] : UNSEEN)),
     };
   }
@@ -86,6 +88,7 @@ export class Presses {
     this.#w.restore(mark.state);
     this.#schedule.reset(mark.due);
     this.heat.lastAt = mark.lastAt;
+    this.heat.hottest = mark.hottest;
     this.plans.forEach((plan, i) => {
       if (plan) [plan.sensed, plan.sensedAt, plan.rate] = mark.seen[i] ?? UNSEEN;
     });
@@ -142,7 +145,7 @@ export class Presses {
     }
   }
 
-  /** Presses every plan of the lump once more, at its end, and asks the ratchet. */
+  /** Asks the ratchet at the lump's end about every plan in it. */
   judge(): Verdict {
     const w = this.#w;
     const needed = this.needed();
@@ -151,9 +154,15 @@ export class Presses {
     for (const plan of this.plans) {
       if (!plan || plan.count === 0) continue;
       const middle = plan.middle / plan.count;
-      plan.press(w, middle);
-      const now = this.sensed(w.separation, middle, plan.hottest);
-      const cold = this.sensed(w.separation, middle, this.heat.air);
+      // Only near the next tooth is the press itself asked.
+      const about = this.sensed(plan.softApart, middle, plan.hottest);
+      let apart = plan.softApart;
+      if (!(about < needed - NEAR)) {
+        plan.press(w, middle);
+        apart = w.separation;
+      }
+      const now = this.sensed(apart, middle, plan.hottest);
+      const cold = this.sensed(apart, middle, this.heat.air);
       const before = plan.sensed + (now - cold);
       if (w.distance > plan.sensedAt) {
         plan.rate = (cold - plan.sensed) / (w.distance - plan.sensedAt);
@@ -184,4 +193,6 @@ export class Presses {
   }
 }
 
+/** A soft press tells the seats' distance to far within this, mm. */
+const NEAR = 0.004;
 const UNSEEN = [Number.NaN, Number.NaN, 0] as const;

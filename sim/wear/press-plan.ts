@@ -27,6 +27,8 @@ export class Plan {
   worn = 0;
   middle = 0;
   hottest = Number.NEGATIVE_INFINITY;
+  /** Seats apart in the last soft press, mm: nearly that of a press at the lump's end. */
+  softApart = 0;
   /** Seats apart with a cool drum at the end of the last lump, where that was, and its growth, mm/mm. */
   sensed = Number.NaN;
   sensedAt = Number.NaN;
@@ -84,6 +86,7 @@ export class Plan {
   pressSoft(w: Wearing, temperature: number, sliding: number, energy: number): void {
     const ahead = this.drumRate * energy;
     w.press(this.soft, this.pressure, this.turning, this.surface, temperature, sliding, ahead);
+    this.softApart = w.separation;
     this.drag = w.torque / w.radiusAt(temperature);
   }
 }
