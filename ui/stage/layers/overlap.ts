@@ -15,8 +15,8 @@ const ROOM = 20;
 export const overlapTimes = (greatest: number): 40 | 20 | 1 =>
   greatest * 40 <= ROOM ? 40 : greatest * 20 <= ROOM ? 20 : 1;
 
-/** How far past the lining's end the heel's value stands, rad. */
-const HEEL_UNDER = (5 * Math.PI) / 180;
+/** How far past the lining's ends the values of toe and heel stand, rad. */
+const PAST_END = (12 * Math.PI) / 180;
 
 /** "0.29", or "clear" where nothing overlaps. */
 export const overlapText = (mm: number): string => (mm > SEEN ? mm.toFixed(2) : 'clear');
@@ -74,37 +74,42 @@ export function overlapBand(
         make('edge', heldEdge(o, edge), stroked('bad', 2.4)),
       );
     }
-    labels.push(...values(o, side === 'front', base, times, view));
+    labels.push(...values(brake, o, side === 'front', base, times, view));
   }
   return { shapes, labels };
 }
 
 /** Values at toe, centre and heel; on a narrow stage only what holds, at its end of the arc. */
-function values(o: Overlap, front: boolean, base: number, times: number, view: View): Label[] {
+function values(
+  brake: Brake,
+  o: Overlap,
+  front: boolean,
+  base: number,
+  times: number,
+  view: View,
+): Label[] {
   const first = o.angle[0] as number;
   const last = o.angle[o.angle.length - 1] as number;
-  // The heel's value stands under the band, clear of the cutting plane's letter.
-  const under = view.narrow ? 0 : (front ? 1 : -1) * HEEL_UNDER;
-  const outward = front ? 'end' : 'start';
-  const inward = front ? 'start' : 'end';
+  const toe = front ? first : last;
   const heel = front ? last : first;
+  // Past the band's ends, clear of the cutting plane's letters; the narrow stage has no such plane.
+  const past = view.narrow ? 0 : (front ? 1 : -1) * PAST_END;
   const marks = [
-    { word: 'toe', mm: o.toe, angle: front ? first : last, down: -0.5, anchor: outward },
-    { word: 'centre', mm: o.centre, angle: (first + last) / 2, down: 0, anchor: outward },
-    {
-      word: 'heel',
-      mm: o.heel,
-      angle: heel + under,
-      down: view.narrow ? 0.5 : 0.9,
-      anchor: view.narrow ? outward : inward,
-    },
+    { word: 'toe', mm: o.toe, angle: toe - past, down: -0.5 },
+    { word: 'centre', mm: o.centre, angle: (first + last) / 2, down: 0 },
+    { word: 'heel', mm: o.heel, angle: heel + past, down: 0.5 },
   ] as const;
   const out: Label[] = [];
   const size = (view.narrow ? 17 : 24) * view.text;
-  for (const { word, mm, angle, down, anchor } of marks) {
+  for (const { word, mm, angle, down } of marks) {
     const holds = mm > SEEN;
     if (view.narrow && !holds) continue;
-    const at = polar(base + Math.max(0, mm) * times + 3.4, angle);
+    const centre = word === 'centre';
+    // On a wall there is no room beside the brake: the middle's value stands on the shoe.
+    const within = centre && view.wall === true;
+    const rise = view.narrow || centre ? Math.max(0, mm) * times + 3.4 : 5;
+    const at = polar(within ? brake.drum.radiusNew - 22 : base + rise, angle);
+    const anchor = front !== within ? 'end' : 'start';
     const put = (text: string, dy: number, name: string, strong: boolean) =>
       label(view, {
         key: `overlap ${front ? 'front' : 'rear'} ${word} ${name}`,
@@ -122,6 +127,9 @@ function values(o: Overlap, front: boolean, base: number, times: number, view: V
     if (holds) {
       out.push(put(mm.toFixed(2), high - 0.1 * line, 'value', true));
       out.push(put(word, high + Math.max(0.72 * line, 14), 'word', false));
+    } else if (centre) {
+      out.push(put('clear', high - 0.45 * line, 'value', false));
+      out.push(put(word, high + 0.45 * line, 'word', false));
     } else out.push(put(`${word} clear`, high, 'word', false));
   }
   return out;

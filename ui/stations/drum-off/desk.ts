@@ -13,6 +13,7 @@ import {
 } from '../../../sim/index.ts';
 import type { Session } from '../../session.ts';
 import type { Complaint } from './complaints.ts';
+import { stepsOf } from './steps.ts';
 
 /** What the side shows: the brake, its faults to set, the questions, how the drum is fastened. */
 export type DrumPage = 'brake' | 'faults' | 'mine' | 'fastening';
@@ -168,7 +169,7 @@ export class DrumDesk {
     else if (lock === 'rust at the hub') this.hold({ hubRust: false });
     else if (lock === 'shoes not centred') this.hold({ aside: 0 });
     else if (lock === 'linings rusted on') this.attempt('break');
-    else this.backOff(1);
+    else this.backOff(stepsOf(this.session.brake).press);
   }
 
   /** How far the drum has come on screen, mm along the axle. */

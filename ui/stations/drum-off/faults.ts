@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { number } from '../../format.ts';
 import { complaints } from './complaints.ts';
 import type { DrumDesk } from './desk.ts';
+import { stepsOf } from './steps.ts';
 
 /** How far the shoes stand aside a press, and at most, mm. */
 const ASIDE = { step: 0.05, most: 0.3 };
@@ -28,6 +29,7 @@ const onOff = (id: string, name: string, on: boolean, set: (on: boolean) => void
 export function faultsSide(desk: DrumDesk): TemplateResult {
   const { session, held } = desk;
   const { brake, state } = session;
+  const steps = stepsOf(brake);
   const told = complaints.filter((c) => brake.states.some((s) => s.name === c.state));
   const aside = Math.round(held.aside / ASIDE.step) * ASIDE.step;
   const shift = (by: number) => desk.hold({ aside: Math.round((aside + by) * 100) / 100 });
@@ -53,7 +55,7 @@ export function faultsSide(desk: DrumDesk): TemplateResult {
         }}><option value="-1">choose a complaint…</option>${told.map((c, i) => html`<option value=${i}>“${c.says}”</option>`)}</select></div>`
       }
       ${stepper('lever', 'Parking lever off its stop', `${number(state.leverOffStop, 0)}\u00a0mm`, state.leverOffStop > 0 ? () => desk.leverOff(state.leverOffStop - 1) : null, state.leverOffStop < 8 ? () => desk.leverOff(state.leverOffStop + 1) : null)}
-      ${stepper('tooth', 'Adjuster, tooth', `${state.tooth} of ${brake.adjuster.teeth}`, state.tooth > 0 ? () => desk.backOff(1) : null, state.tooth < brake.adjuster.teeth ? () => desk.backOff(-1) : null)}
+      ${stepper('tooth', 'Adjuster', `${steps.at(state.tooth)} ${steps.after}`, state.tooth > 0 ? () => desk.backOff(steps.press) : null, state.tooth < brake.adjuster.teeth ? () => desk.backOff(-steps.press) : null)}
       ${stepper('aside', 'Shoes stand aside', where, aside > -ASIDE.most ? () => shift(-ASIDE.step) : null, aside < ASIDE.most ? () => shift(ASIDE.step) : null)}
       ${onOff('hub', 'Rust at the hub', held.hubRust, (hubRust) => desk.hold({ hubRust }))}
       ${onOff('rusted', 'Linings rusted on', held.liningsRusted, (liningsRusted) => desk.hold({ liningsRusted }))}

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { cornerLabels } from '../../stage/layers/captions.ts';
 import { cutAngle, cutMark, roleCorners } from '../../stage/layers/cut-mark.ts';
 import { overlapBand, overlapTimes } from '../../stage/layers/overlap.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
@@ -53,13 +54,18 @@ export const drumOff: Station = {
   without: (session) => (deskOf(DrumDesk, session).off ? ['drum'] : []),
   extra: (session, { brake, view, layers }) => {
     const desk = deskOf(DrumDesk, session);
-    const roles = view.narrow ? [] : roleCorners(brake, view);
+    const roles = view.wall
+      ? cornerLabels(session.rest, view, false)
+      : view.narrow
+        ? []
+        : roleCorners(brake, view);
     // Gap fan and comb stand in the same band: who asks for one sees it alone.
     if (desk.off || layers.fan || layers.comb) return { shapes: [], labels: roles };
     const band = overlapBand(brake, desk.fit, view);
-    const cut = view.narrow
-      ? { shapes: [], labels: [] }
-      : cutMark(brake, cutAngle(brake, cutAt(desk.fit).word), view);
+    const cut =
+      view.narrow || view.wall
+        ? { shapes: [], labels: [] }
+        : cutMark(brake, cutAngle(brake, cutAt(desk.fit).word), view);
     return {
       shapes: [...band.shapes, ...cut.shapes],
       labels: [...roles, ...band.labels, ...cut.labels],

@@ -9,6 +9,7 @@ import { pageButtons } from './controls.ts';
 import type { DrumDesk } from './desk.ts';
 import { cross, tick } from './marks.ts';
 import { cutAt } from './section.ts';
+import { stepsOf } from './steps.ts';
 import { foundBy, howItStands, releases } from './words.ts';
 import './section.ts';
 
@@ -50,7 +51,7 @@ function locks(desk: DrumDesk): TemplateResult {
       : caught
         ? `overlaps by up to ${mm(greatest)}`
         : `passes with ${mm(-greatest)} in hand`;
-  return html`<section class="blk locks" aria-label="What holds it?">
+  return html`<section class="blk locks ${r.locks.length + (held.aside !== 0 ? 1 : 0) > 2 ? 'many' : ''}" aria-label="What holds it?">
     <div class="ask">What holds it?</div>
     ${row(desk, has('adjuster too far out') ? 'adjuster too far out' : 'lip', 'Lip on the drum', lipHolds, lip)}
     ${
@@ -84,19 +85,20 @@ function locks(desk: DrumDesk): TemplateResult {
 function adjuster(desk: DrumDesk): TemplateResult {
   const { brake, state } = desk.session;
   const { need, back } = desk;
-  const last = need === null ? 0 : state.tooth + back - need;
+  const steps = stepsOf(brake);
+  const from = state.tooth + back;
   const cells = need !== null && need > 0 && need <= 20 ? need : 0;
   return html`<section class="blk teeth" aria-label="Back off the adjuster">
-    <div class="lab" id="backoff">Back off the adjuster through the access hole</div>
+    <div class="lab" id="backoff">${steps.task}</div>
     <div class="step" role="group" aria-labelledby="backoff">
-      <button class="btn" aria-label="One tooth on again" ?disabled=${state.tooth >= brake.adjuster.teeth} @click=${() => desk.backOff(-1)}>−</button>
-      <div class="count"><strong data-back>${back < 0 ? `\u2212${-back}` : back}</strong> ${need === null ? 'teeth; even tooth 0 holds' : need === 1 ? 'of 1 tooth' : `of ${need} teeth`}</div>
-      <button class="btn p" aria-label="One tooth back" ?disabled=${state.tooth <= 0} @click=${() => desk.backOff(1)}>+</button>
+      <button class="btn" aria-label=${steps.on} ?disabled=${state.tooth >= brake.adjuster.teeth} @click=${() => desk.backOff(-steps.press)}>−</button>
+      <div class="count"><strong data-back>${steps.amount(from, back)}</strong> ${need === null ? '; even all of it is not enough' : steps.of(from, need)}</div>
+      <button class="btn p" aria-label=${steps.back} ?disabled=${state.tooth <= 0} @click=${() => desk.backOff(steps.press)}>+</button>
     </div>
     ${cells ? html`<div class="bars" aria-hidden="true">${Array.from({ length: cells }, (_, i) => html`<i class=${i < back ? 'on' : ''}></i>`)}</div>` : nothing}
     <div class="two row facts">
-      <div><b>Tooth now</b><div><strong data-tooth>${state.tooth}</strong> of ${brake.adjuster.teeth}</div></div>
-      <div><b>Drum comes off at</b><div><strong data-need>${need === null ? '–' : last}</strong> of ${brake.adjuster.teeth}</div></div>
+      <div><b>${steps.now}</b><div><strong data-tooth>${steps.at(state.tooth)}</strong> ${steps.after}</div></div>
+      <div><b>Drum comes off at</b><div><strong data-need>${need === null ? '–' : steps.at(from - need)}</strong> ${steps.after}</div></div>
     </div>
   </section>`;
 }
@@ -118,6 +120,9 @@ export function forcePath(desk: DrumDesk): TemplateResult | typeof nothing {
 /** Rows that tell most: as it stands, and the last two before it clears. */
 export function teethTable(desk: DrumDesk): TemplateResult {
   const { rows } = desk.backOffs;
+  const { brake, state } = desk.session;
+  const steps = stepsOf(brake);
+  const from = state.tooth + Math.max(0, desk.back);
   const n = rows.length;
   const now = Math.max(0, desk.back);
   const shown = [...new Set([0, now, n - 2, n - 1])]
@@ -125,11 +130,11 @@ export function teethTable(desk: DrumDesk): TemplateResult {
     .sort((x, y) => x - y);
   const value = (v: number) =>
     html`<td class=${v > 0.0005 ? 'bad' : 'good'}>${overlapText(v)}</td>`;
-  return html`<table class="rows"><thead><tr><th scope="col">Teeth back</th><th scope="col">toe</th><th scope="col">centre</th><th scope="col">heel</th></tr></thead>
+  return html`<table class="rows"><thead><tr><th scope="col">${steps.head}</th><th scope="col">toe</th><th scope="col">centre</th><th scope="col">heel</th></tr></thead>
     <tbody>${shown.map((i) => {
       const r = rows[i];
       if (!r) return nothing;
-      return html`<tr class=${i === now ? 'now' : ''}><th scope="row">${r.back}${i === now ? html`<small>now</small>` : nothing}</th>${value(r.toe)}${value(r.centre)}${value(r.heel)}</tr>`;
+      return html`<tr class=${i === now ? 'now' : ''}><th scope="row">${steps.amount(from, r.back)}${i === now ? html`<small>now</small>` : nothing}</th>${value(r.toe)}${value(r.centre)}${value(r.heel)}</tr>`;
     })}</tbody></table>`;
 }
 

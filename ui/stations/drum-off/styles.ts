@@ -11,6 +11,9 @@ export const drumStyles = css`
   .lock.holds { padding-top: 9px; padding-bottom: 9px; }
   .lock.holds .mk { width: 28px; height: 28px; }
   .lock.holds b { display: block; font-size: 20px; line-height: 1.2; }
+  .many .lock.holds { padding-top: 4px; padding-bottom: 4px; }
+  .many .lock.holds b { display: inline; font-size: 16px; }
+  .many .lock.holds .mk { width: 20px; height: 20px; }
   .teeth { padding: 10px 16px 0; }
   .step { display: grid; grid-template-columns: 62px 1fr 62px; align-items: center; gap: 10px; }
   .step .btn { min-height: 58px; font-size: 26px; padding: 0; }

@@ -87,15 +87,15 @@ export const releases: Readonly<Record<Lock, Release>> = {
   },
   lip: {
     name: 'Lip on the drum',
-    how: 'Back the adjuster off through the access hole: lift the lever off its teeth, then turn it back, one tooth at a time, and try the drum after each. Judge drum and lining once it is off.',
+    how: 'Back the adjuster off through the access hole. Toothed lever: lift it off its teeth, then turn it back. Star wheel: hold its lever away and turn the wheel back. Wedge: push it up. A little at a time; try the drum after each, and judge drum and lining once it is off.',
     caution: cautions.strut,
-    button: 'One tooth',
+    button: 'Back off',
   },
   'adjuster too far out': {
     name: 'Adjuster too far out',
     how: 'Back it off through the access hole as for the lip, until the drum turns free. A hot drum may have let it step too far: ask about long descents, and look at the hot lock.',
     caution: cautions.hot,
-    button: 'One tooth',
+    button: 'Back off',
   },
   'rust at the hub': {
     name: 'Rust at the hub',
