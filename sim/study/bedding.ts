@@ -27,6 +27,9 @@ export interface BedRow {
   readonly torque: number;
   readonly contactFront: number;
   readonly contactRear: number;
+  /** MPa on each element, index 0 at the arc's `from` end. */
+  readonly pressureFront: Float64Array;
+  readonly pressureRear: Float64Array;
   /** MPa */
   readonly peakFront: number;
   readonly peakRear: number;
@@ -43,6 +46,8 @@ export function bedRow(rig: Rig, state: BrakeState, km: number, press: Press = P
     torque: Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum),
     contactFront: contactShare(i.shoes.front),
     contactRear: contactShare(i.shoes.rear),
+    pressureFront: i.shoes.front.pressure,
+    pressureRear: i.shoes.rear.pressure,
     peakFront: peak(i.shoes.front.pressure),
     peakRear: peak(i.shoes.rear.pressure),
     pedal: pedalStack(rig.brake, i).total,

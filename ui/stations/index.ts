@@ -2,6 +2,8 @@ import { apply } from './apply.ts';
 import { drumOff } from './drum-off/index.ts';
 import { faultsStation } from './faults/station.ts';
 import { inspect } from './inspect/index.ts';
+import { newShoes } from './new-shoes/index.ts';
+import { park } from './park/index.ts';
 import type { Station } from './station.ts';
 import { wear } from './wear.ts';
 
@@ -10,8 +12,10 @@ export const stations: readonly [Station, ...Station[]] = [
   apply,
   wear,
   drumOff,
+  park,
   inspect,
   faultsStation,
+  newShoes,
 ];
 
 /** The station of an id; the first for an unknown one. */

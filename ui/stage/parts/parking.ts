@@ -79,6 +79,9 @@ export function leverEdge(brake: Brake, up: number): number {
   return a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]);
 }
 
+/** Outline of the lever in the reference pose, for a picture of it alone. */
+export const leverBody = (brake: Brake): Path => leverPaths(brake).body;
+
 /** Lever and cable, behind the rear web. */
 export function parkingLever(brake: Brake, place: Frame): Shape[] {
   const paths = leverPaths(brake);

@@ -1,0 +1,66 @@
+import { html, type TemplateResult } from 'lit';
+import type { PageView } from '../station.ts';
+import { BED_AT, HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
+import { mm2, stepNames } from './words.ts';
+
+/** A size between − and +, typed in the middle. */
+function size(name: string, value: number, step: number, put: (value: number) => void) {
+  return html`<div class="ns-set"><div class="lab">${name}</div><div class="ns-step">
+    <button class="btn" aria-label=${`${name}: less`} @click=${() => put(value - step)}>−</button>
+    <input type="number" inputmode="decimal" aria-label=${`${name}, mm`} step=${step} .value=${mm2(value).replace('\u202f', '')} @change=${(
+      e: Event,
+    ) => {
+      const typed = Number((e.target as HTMLInputElement).value);
+      if (Number.isFinite(typed)) put(typed);
+    }}>
+    <button class="btn" aria-label=${`${name}: more`} @click=${() => put(value + step)}>+</button></div></div>`;
+}
+
+function tooth(desk: ShoeDesk): TemplateResult {
+  const most = desk.session.brake.adjuster.teeth;
+  return html`<div class="ns-set"><div class="lab">Adjuster tooth</div><div class="ns-step">
+    <button class="btn" aria-label="Back off one tooth" ?disabled=${desk.tooth === 0} @click=${() => desk.setTooth(desk.tooth - 1)}>−</button>
+    <b><strong data-tooth-now>${desk.tooth}</strong> of ${most}</b>
+    <button class="btn" aria-label="One tooth on" ?disabled=${desk.tooth === most} @click=${() => desk.setTooth(desk.tooth + 1)}>+</button></div></div>`;
+}
+
+const button = (text: string, act: () => void, off = false, strong = false) =>
+  html`<button class="btn ${strong ? 'p' : ''}" ?disabled=${off} @click=${act}>${text}</button>`;
+
+function own(desk: ShoeDesk): TemplateResult {
+  switch (desk.step) {
+    case 1:
+      return html`<div class="row ns-three">
+        ${size('Drum bore', desk.bore, 0.1, (bore) => desk.parts({ bore }))}
+        ${size('Lining thick', desk.thickness, 0.1, (thickness) => desk.parts({ thickness }))}
+        ${size('Ground for Ø', desk.ground, 0.1, (ground) => desk.parts({ ground }))}</div>
+        ${button('These are the parts', () => desk.takeParts())}`;
+    case 2:
+      return html`${tooth(desk)}${button('Back off as far as it goes', () => desk.setTooth(0), desk.tooth === 0)}`;
+    case 3:
+      return html`<div class="row two">${button('Even both sides', () => desk.centre())}${button('Push it aside', () => desk.push(0.25))}</div>`;
+    case 4:
+      return html`<div class="row two">${tooth(desk)}${size('Wanted smaller by', desk.wanted, 0.05, (mm) => desk.want(mm))}</div>
+        <div class="row two">${button('Set by the gauge', () => desk.preset())}${button('Leave it here', () => desk.takeTooth())}</div>`;
+    case 5:
+      return desk.drumOn
+        ? html`<div class="row two">${button('Press once', () => desk.press('once'))}${button('Press until silent', () => desk.press('silent'))}</div>
+          <div class="row two">${button('Drum off again', () => desk.takeOff())}<div class="ns-count" role="status" data-clicks>${desk.clicks.length === 0 ? 'not pressed yet' : `clicks a press: ${desk.clicks.length > 8 ? `… ${desk.clicks.slice(-6).join(', ')}` : desk.clicks.join(', ')}`}</div></div>`
+        : html`<div class="row two">${button('Slide the drum on', () => desk.tryDrum(), false, true)}${button('Press once', () => desk.press('once'))}</div>
+          <div class="ns-count" role="status">${desk.done[5]?.text ?? ''}</div>`;
+    case 6:
+      return html`<div class="row two">${button('Lever home, then cable', () => desk.setCable('home'))}${button(`Tighten first: ${HELD_OFF} mm off`, () => desk.setCable('tight'))}</div>
+        <div><div class="lab" id="ns-drive">Drive on, to bed in</div><div class="seg" role="group" aria-labelledby="ns-drive">${BED_AT.map((km, i) => html`<button aria-pressed=${desk.bedded === i} class=${desk.bedded === i ? 'on' : ''} ?disabled=${!desk.drumOn} @click=${() => desk.drive(i)}>${km === 0 ? 'new' : `${km} km`}</button>`)}</div></div>`;
+  }
+}
+
+export function shoesControls(_page: PageView, desk: ShoeDesk): TemplateResult {
+  const next = desk.step < 6 ? ((desk.step + 1) as ShoeStep) : null;
+  return html`<section class="blk ctl ns-ctl" aria-label="Controls">
+    ${own(desk)}
+    <div class="row ns-nav">
+      ${button('Back', () => desk.go(Math.max(1, desk.step - 1) as ShoeStep), desk.step === 1)}
+      ${next ? html`<button class="btn p" @click=${() => desk.go(next)}>Next: ${stepNames[next].toLowerCase()}</button>` : button('Start again', () => desk.restart())}
+    </div>
+  </section>`;
+}

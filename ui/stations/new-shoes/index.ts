@@ -1,0 +1,44 @@
+import { html } from 'lit';
+import { deskOf, type Station } from '../station.ts';
+import { shoesControls } from './controls.ts';
+import { ShoeDesk } from './desk.ts';
+import { picture, shoesSide, strip } from './side.ts';
+import { shoesStage } from './stage.ts';
+import { shoesStyles } from './styles.ts';
+
+/** New shoes: six steps to fit them right the first time, in any order. */
+export const newShoes: Station = {
+  id: 'new-shoes',
+  name: 'New shoes',
+  key: '7',
+  layers: {
+    fan: false,
+    comb: false,
+    forces: false,
+    heat: false,
+    loupe: false,
+    names: false,
+    ghost: false,
+  },
+  beside: { wide: 0.3, middle: 0.35 },
+  styles: shoesStyles,
+  foot: {
+    height: { wide: 196, middle: 128, narrow: 148 },
+    strip: (page) => strip(page, deskOf(ShoeDesk, page.session)),
+  },
+  side: (page) => shoesSide(page, deskOf(ShoeDesk, page.session)),
+  controls: (page) => shoesControls(page, deskOf(ShoeDesk, page.session)),
+  caption: (session) =>
+    deskOf(ShoeDesk, session).drumOn
+      ? 'Drum on · true scale'
+      : 'Drum off, its outline dashed · true scale',
+  over: (page) =>
+    page.size === 'narrow'
+      ? html``
+      : html`<div class="ns-over ns-card">${picture(deskOf(ShoeDesk, page.session))}</div>`,
+  shown: (session) => session.rest,
+  without: (session) => (deskOf(ShoeDesk, session).drumOn ? [] : ['drum']),
+  extra: (session, input) => shoesStage(deskOf(ShoeDesk, session), input),
+  enter: (session) => deskOf(ShoeDesk, session).open(),
+  leave: (session) => deskOf(ShoeDesk, session).close(),
+};

@@ -1,0 +1,55 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { caution } from '../../app/icons.ts';
+import { markOf } from '../park/marks.ts';
+import type { PageView } from '../station.ts';
+import type { ShoeDesk, ShoeStep } from './desk.ts';
+import { beddingPicture, cablePicture, fitPicture, halfAcross, teethTable } from './pictures.ts';
+import { chock, mm2, pattern, pedalRule, springs, stepNames, task, thought } from './words.ts';
+
+export const STEPS: readonly ShoeStep[] = [1, 2, 3, 4, 5, 6];
+
+/** The picture that belongs to the open step. */
+export function picture(desk: ShoeDesk): TemplateResult {
+  if (desk.step === 1) return fitPicture(desk);
+  if (desk.step === 6) return desk.contact ? beddingPicture(desk) : cablePicture(desk);
+  if (desk.step === 5 && desk.drumOn) return beddingPicture(desk);
+  return halfAcross(desk);
+}
+
+function cautionOf(desk: ShoeDesk): string {
+  if (desk.step === 2) return springs;
+  if (desk.step === 5 && !desk.drumOn) return pedalRule;
+  if (desk.step === 6) return chock;
+  return pattern;
+}
+
+const cell = (key: string, name: string, value: number) =>
+  html`<div class="c" data-key=${key}><b>${name}</b><div class="v">${mm2(value)}<small>mm</small></div></div>`;
+
+export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
+  const { row } = desk;
+  const narrow = size === 'narrow';
+  return html`<section class="blk h"><h1>New shoes</h1><p>${thought[desk.step]}</p></section>
+    <section class="blk rd" aria-label="Readings">
+      ${cell('bore', 'Bore, largest of 3', desk.bore)}${cell('across', 'Across the linings', row.across)}
+      ${cell('difference', 'Difference', row.difference)}${cell('clearance', 'Clearance, each', row.centre)}
+    </section>
+    ${teethTable(desk, size === 'wide' ? 5 : 4)}
+    ${narrow ? html`<section class="blk ns-card">${picture(desk)}</section>` : nothing}
+    <section class="note">${caution}<div>${cautionOf(desk)}</div></section>`;
+}
+
+/** Six cards along the stage's foot: the open one in ink, done ones with their result. */
+export function strip({ size }: PageView, desk: ShoeDesk): TemplateResult {
+  const card = (step: ShoeStep) => {
+    const done = desk.done[step];
+    const open = desk.step === step;
+    if (size === 'narrow')
+      return html`<button class=${open ? 'on' : ''} aria-current=${open ? 'step' : nothing} aria-label=${`${step} ${stepNames[step]}${done ? `: ${done.text}` : ''}`} @click=${() => desk.go(step)}><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</button>`;
+    return html`<button class=${open ? 'on' : ''} aria-current=${open ? 'step' : nothing} data-step=${step} @click=${() => desk.go(step)}>
+      <span class="ns-n"><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</span>
+      <span class="ns-t"><b>${stepNames[step]}</b><span data-done=${step}>${open ? task(desk, step) : (done?.text ?? '')}</span>${open && done ? html`<em>${done.text}</em>` : nothing}</span></button>`;
+  };
+  return html`<div class="ns-strip" role="group" aria-label="Six steps, in any order">${STEPS.map(card)}</div>
+    ${size === 'narrow' ? html`<div class="ns-say"><b>${stepNames[desk.step]}.</b> ${task(desk, desk.step)}${desk.done[desk.step] ? html` <em>${desk.done[desk.step]?.text}</em>` : nothing}</div>` : nothing}`;
+}

@@ -1,0 +1,67 @@
+import { number } from '../../format.ts';
+import { HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
+
+/** Texts of the station. */
+export const pattern =
+  'Leave one side whole as your pattern and fit both wheels of the axle alike. Test at walking pace on level ground before any road.';
+export const springs =
+  'Springs store force; use the proper tool and eye protection. Wet the dust, never blow it.';
+export const pedalRule = 'With the drum off, do not press the pedal: a piston can leave its bore.';
+export const chock =
+  'A vehicle on a slope rolls when the brake lets go. Chock it before slackening a cable.';
+
+export const stepNames: Readonly<Record<ShoeStep, string>> = {
+  1: 'Right parts',
+  2: 'Set back',
+  3: 'Centre',
+  4: 'Preset by gauge',
+  5: 'Drum on, press',
+  6: 'Cable last',
+};
+
+/** The thought of a step, beside its title. */
+export const thought: Readonly<Record<ShoeStep, string>> = {
+  1: 'A worn drum is larger than the linings were ground for. Measure the drum first.',
+  2: 'The strut is still set for worn linings. Old length plus new lining does not go on.',
+  3: 'The pair can stand aside on its pins. Move it until both sides are even.',
+  4: 'A worn drum keeps its old lip. The hand feels the lip; the lining works on the face behind it. So measure, do not feel.',
+  5: 'Each press takes up what is left over. Press until nothing clicks any more.',
+  6: 'The shoes set the gap, the lever rests on its stop, and only then comes the cable.',
+};
+
+/** What to do in a step, with its numbers. */
+export function task(desk: ShoeDesk, step: ShoeStep): string {
+  const { row } = desk;
+  const back = desk.session.brake.adjuster.kind === 'wedge' ? 'Push the wedge up' : 'Back it off';
+  switch (step) {
+    case 1:
+      return `Bore ${number(desk.bore, 2)}, linings ${number(desk.thickness, 2)} thick and ground for ${number(desk.ground, 2)}: do they lie on it?`;
+    case 2:
+      return `The strut stands at tooth ${desk.tooth}. ${back} as far as it goes before the new shoes go in.`;
+    case 3:
+      return desk.aside > 0
+        ? `The pair stands ${number(desk.aside, 2)} towards the front. Tap it over until both sides are even.`
+        : 'Both sides are even.';
+    case 4:
+      return `Measure the bore: ${number(desk.bore, 2)}. Set the shoes ${number(row.difference, 2)} smaller, at the middle of the linings.`;
+    case 5:
+      return desk.drumOn
+        ? desk.silent
+          ? 'Silent: nothing is left over.'
+          : 'Press and release, and count the clicks.'
+        : 'Slide the drum on without force.';
+    case 6:
+      return desk.cable === 'tight'
+        ? `The lever hangs ${HELD_OFF} mm off its stop: the cable sets the shoes.`
+        : 'Lever home on its stop first, then take up the cable.';
+  }
+}
+
+/** "passes, 0.16 a side", never rounded towards good. */
+export function lipSays(room: number): string {
+  if (room < 0) return `over by ${number(Math.ceil(-room * 100 - 1e-6) / 100, 2)}`;
+  const left = Math.floor(room * 100 + 1e-6) / 100;
+  return left === 0 ? 'under 0.01 a side' : `${number(left, 2)} a side`;
+}
+
+export const mm2 = (value: number): string => number(value, 2);

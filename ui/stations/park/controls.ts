@@ -1,0 +1,42 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { number } from '../../format.ts';
+import type { PageView } from '../station.ts';
+import { MOST_PULL, type ParkDesk } from './desk.ts';
+import './pad.ts';
+
+/** A value between − and +. */
+const stepper = (name: string, value: string, by: (step: 1 | -1) => void, least = false) =>
+  html`<div class="park-set"><div class="lab">${name}</div><div class="park-step" role="group" aria-label=${name}>
+    <button class="btn" aria-label=${`${name}: less`} ?disabled=${least} @click=${() => by(-1)}>−</button><b>${value}</b><button class="btn" aria-label=${`${name}: more`} @click=${() => by(1)}>+</button></div></div>`;
+
+/** What the cable is set to, besides the pull. */
+export function cableRow(desk: ParkDesk): TemplateResult {
+  const { state, brake } = desk.session;
+  const slack = brake.parkingLever.slack + desk.moreSlack;
+  return html`<div class="row two park-cable">
+    ${stepper('Cable slack', state.leverOffStop > 0 ? 'none' : `${number(slack, 1)} mm`, (s) => desk.slacken(s), desk.moreSlack === 0)}
+    ${stepper('Cable too tight', state.leverOffStop > 0 ? `${number(state.leverOffStop, 0)} mm off` : 'no', (s) => desk.tighten(s), state.leverOffStop === 0)}
+  </div>`;
+}
+
+export function parkControls({ size }: PageView, desk: ParkDesk): TemplateResult {
+  const { nose, rule } = desk;
+  const seg = (['down', 'up'] as const).map(
+    (n) =>
+      html`<button aria-pressed=${nose === n} class=${nose === n ? 'on' : ''} @click=${() => desk.turn(n)}>Nose ${n}</button>`,
+  );
+  const narrow = size === 'narrow';
+  return html`<section class="blk ctl park-ctl" aria-label="Controls">
+    <div class="row park-first">
+      <div><div class="lab" id="park-nose">The van stands</div><div class="seg" role="group" aria-labelledby="park-nose">${seg}</div></div>
+      ${narrow ? nothing : stepper('Slope', `${rule.percent} %`, (s) => desk.slope(rule.percent + s))}
+    </div>
+    <div class="park-hand">
+      <button class="btn" aria-label="One notch back" ?disabled=${desk.cable === 0} @click=${() => desk.notch(-1)}>− notch</button>
+      <button class="btn" ?disabled=${desk.cable === 0} @click=${() => desk.pull(0)}>Let go</button>
+      <input class="pick" type="number" inputmode="numeric" aria-label="Pull in each cable, N" min="0" max=${MOST_PULL} step="5" .value=${String(desk.cable)} @change=${(e: Event) => desk.pull(Number((e.target as HTMLInputElement).value) || 0)}>
+      <button class="btn" aria-label="One notch on" @click=${() => desk.notch(1)}>+ notch</button>
+    </div>
+    <takeup-park-pad .desk=${desk} .cable=${desk.cable} .notches=${desk.spent.notches}></takeup-park-pad>
+  </section>`;
+}

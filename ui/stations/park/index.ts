@@ -1,0 +1,32 @@
+import { html } from 'lit';
+import { deskOf, type Station } from '../station.ts';
+import { parkControls } from './controls.ts';
+import { ParkDesk } from './desk.ts';
+import { hillFigure } from './hill.ts';
+import { panels } from './panels.ts';
+import { parkSide } from './side.ts';
+import { parkStage } from './stage.ts';
+import { parkStyles } from './styles.ts';
+
+/** Park: one cable works both shoes; does it hold on the hill, both ways round? */
+export const park: Station = {
+  id: 'park',
+  name: 'Park',
+  key: '4',
+  layers: { fan: false, comb: false, forces: true, heat: false, loupe: false, names: false },
+  beside: { wide: 0.3, middle: 0.33 },
+  styles: parkStyles,
+  side: (page) => parkSide(page, deskOf(ParkDesk, page.session)),
+  controls: (page) => parkControls(page, deskOf(ParkDesk, page.session)),
+  caption: (session) =>
+    deskOf(ParkDesk, session).cable > 0
+      ? 'Forces 12.5 mm per kN, about to slip · ghost: lever at rest, ×1'
+      : 'Let go: the lever rests on its stop',
+  over: (page) => {
+    if (page.size === 'narrow') return html``;
+    const desk = deskOf(ParkDesk, page.session);
+    return html`<div class="park-over">${panels(desk)}</div>${hillFigure(desk)}`;
+  },
+  shown: (session) => deskOf(ParkDesk, session).instant,
+  extra: (session, input) => parkStage(deskOf(ParkDesk, session), input),
+};

@@ -1,0 +1,96 @@
+import { html, svg, type TemplateResult } from 'lit';
+import type { Point } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import { after, turnAbout } from '../../stage/geometry.ts';
+import { leverBody } from '../../stage/parts/parking.ts';
+import { shoeFrame } from '../../stage/place.ts';
+import { pathData } from '../../stage/svg.ts';
+import { toPx, type View } from '../../stage/view.ts';
+import type { ParkDesk } from './desk.ts';
+
+/** Picture of the lever alone: its size, px, and the length of an arrow, px per N. */
+const WIDE = 330;
+const HIGH = 300;
+const PER_NEWTON = 0.034;
+
+const arrow = ([x, y]: Point, force: Point): TemplateResult => {
+  const size = Math.hypot(...force);
+  const length = Math.max(16, size * PER_NEWTON);
+  const [u, v] = [force[0] / size, -force[1] / size];
+  const half = Math.max(2, Math.min(5, size * 0.003));
+  const head = Math.min(14, length * 0.6);
+  const at = (along: number, across: number): string =>
+    `${(x + u * along - v * across).toFixed(1)} ${(y + v * along + u * across).toFixed(1)}`;
+  return svg`<path d=${`M${at(0, half)}L${at(length - head, half)}L${at(length - head, half * 2.4)}L${at(length, 0)}L${at(length - head, -half * 2.4)}L${at(length - head, -half)}L${at(0, -half)}Z`} fill="var(--ink)" stroke="var(--sheet)" stroke-width="1.2" />`;
+};
+
+const text = (x: number, y: number, value: string, anchor: 'start' | 'end', word = '') =>
+  svg`<text x=${x} y=${y} text-anchor=${anchor}><tspan class="n">${value}</tspan> ${word}</text>`;
+
+/** Double-headed dimension between two heights. */
+const dimension = (x: number, y1: number, y2: number): TemplateResult =>
+  svg`<path d=${`M${x} ${y1}V${y2}`} stroke="var(--ink)" stroke-width="1.3" /><path d=${`M${x} ${y1}l-3.5 9h7ZM${x} ${y2}l-3.5 -9h7Z`} fill="var(--ink)" />`;
+
+/** The free body: the lever, the three forces on it, their arms as dimensions; the sum below. */
+export function leverAlonePanel(desk: ParkDesk): TemplateResult {
+  const { brake } = desk.session;
+  const { wheel, alone, instant } = desk;
+  if (desk.cable === 0) {
+    return html`<h2>The lever alone</h2><p>The hand lever is let go: no pull on the lever, and the springs hold it on its stop. Draw the hand lever to see what pushes where.</p>`;
+  }
+  const scale = 220 / Math.max(80, alone.pivot[1] - alone.hook[1]);
+  const view: View = {
+    width: WIDE,
+    height: HIGH,
+    scale,
+    origin: [172 - scale * alone.pivot[0], 44 + scale * alone.pivot[1]],
+    k: 1,
+    text: 1,
+    narrow: false,
+  };
+  const sense =
+    (brake.parkingLever.hook[0] - brake.parkingLever.pivot[0]) * brake.parkingLever.pull[1] -
+      (brake.parkingLever.hook[1] - brake.parkingLever.pivot[1]) * brake.parkingLever.pull[0] >=
+    0
+      ? 1
+      : -1;
+  const frame = after(
+    shoeFrame(brake, instant, 'rear'),
+    turnAbout(brake.parkingLever.pivot, sense * instant.leverAngle),
+  );
+  const [pivot, notch, hook] = [alone.pivot, alone.notch, alone.hook].map((p) => toPx(view, p)) as [
+    Point,
+    Point,
+    Point,
+  ];
+  const strut = Math.hypot(...alone.strut);
+  const back = (at: Point, force: Point): Point => {
+    // The strut pushes: its arrow ends at the notch.
+    const length = Math.max(16, strut * PER_NEWTON);
+    const size = Math.hypot(...force);
+    return [at[0] - (force[0] / size) * length, at[1] + (force[1] / size) * length];
+  };
+  const edge = WIDE - 8;
+  const short = WIDE - 78;
+  const n = (value: number, digits = 0): string => number(value, digits);
+  const right = (y: number, to: number) =>
+    svg`<path d=${`M${hook[0] + 24} ${y}H${to}`} stroke="var(--rule)" stroke-width="1" />`;
+  return html`<h2>The lever alone</h2>
+    <svg class="park-lever" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="Parking lever cut free: cable ${n(desk.cable)} N, strut ${n(strut)} N, pivot ${n(wheel.pivotForce)} N">
+      ${right(pivot[1], edge)}${right(notch[1], short + 6)}${right(hook[1], edge)}
+      <path d=${pathData(leverBody(brake), view, frame)} fill="var(--parking-lever)" stroke="var(--ink)" stroke-width="1.6" />
+      <circle cx=${pivot[0]} cy=${pivot[1]} r="8" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1.6" />
+      <circle cx=${hook[0]} cy=${hook[1]} r="3.4" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1.2" />
+      ${arrow(pivot, alone.pivotOnLever)}${arrow(back(notch, alone.strut), alone.strut)}${arrow(hook, alone.cable)}
+      ${text(pivot[0] - 14, pivot[1] - 16, `${n(wheel.pivotForce)} N`, 'end', 'its pivot')}
+      ${text(notch[0] - 6, notch[1] + 30, `${n(strut)} N`, 'end', 'strut')}
+      ${text(hook[0] - 24, hook[1] + 6, `${n(desk.cable)} N`, 'end', 'cable')}
+      ${dimension(short, pivot[1], notch[1])}${text(short + 8, (pivot[1] + notch[1]) / 2 + 6, n(alone.strutArm, 1), 'start')}
+      ${dimension(edge - 6, pivot[1], hook[1])}${text(edge - 14, (notch[1] + hook[1]) / 2 + 6, n(alone.cableArm, 1), 'end')}
+    </svg>
+    <div class="park-sum" data-sum>
+      <div>${n(desk.cable)} N × ${n(alone.cableArm, 2)} ÷ ${n(alone.strutArm, 2)} = <b>${n(strut)} N</b> front shoe</div>
+      <div>${n(strut)} − ${n(desk.cable)} = <b>${n(wheel.pivotForce)} N</b> rear shoe</div>
+      <small>Arms in mm, square to each force. Ratio ${n(alone.ratio, 2)} as it stands, ${n(alone.ratioAtRest, 2)} on its stop.</small>
+    </div>`;
+}

@@ -1,0 +1,27 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { cableRow } from './controls.ts';
+import type { ParkDesk, ParkPanel } from './desk.ts';
+import { hotPanel } from './hot.ts';
+import { leverAlonePanel } from './lever.ts';
+import { stopsPanel } from './stops.ts';
+import { wheelsPanel } from './wheels.ts';
+
+const names: readonly (readonly [ParkPanel, string])[] = [
+  ['lever', 'Lever alone'],
+  ['wheels', 'Both wheels'],
+  ['hot', 'Hot drum'],
+];
+
+/** One of three pictures, and the released lever below it. */
+export function panels(desk: ParkDesk): TemplateResult {
+  const open =
+    desk.panel === 'lever'
+      ? leverAlonePanel(desk)
+      : desk.panel === 'wheels'
+        ? wheelsPanel(desk)
+        : hotPanel(desk);
+  return html`<section class="blk park-panel park-main">
+      <div class="seg" role="group" aria-label="Picture">${names.map(([id, name]) => html`<button aria-pressed=${desk.panel === id} class=${desk.panel === id ? 'on' : ''} @click=${() => desk.open(id)}>${name}</button>`)}</div>
+      <div class="park-body" data-panel=${desk.panel}>${open}</div></section>
+    ${desk.panel === 'lever' ? html`<section class="blk park-panel park-stop">${stopsPanel(desk)}${cableRow(desk)}</section>` : nothing}`;
+}

@@ -1,0 +1,101 @@
+import type { Point } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import { add, apply, degrees, polar } from '../../stage/geometry.ts';
+import { arrowPath } from '../../stage/layers/arrows.ts';
+import { FORCE_SCALE, forceText } from '../../stage/layers/forces.ts';
+import { label } from '../../stage/layers/label.ts';
+import { rimRadius } from '../../stage/parts/drum.ts';
+import { leverBody } from '../../stage/parts/parking.ts';
+import { polyline } from '../../stage/path.ts';
+import { placesOf } from '../../stage/place.ts';
+import type { StageInput } from '../../stage/scene.ts';
+import { DASH, type Label, type Shape, stroked, WEIGHT } from '../../stage/shapes.ts';
+import type { ParkDesk } from './desk.ts';
+
+/** Force of the strut and of the lever's pivot on the shoes, the cable's pull, the lever at rest. */
+export function parkStage(
+  desk: ParkDesk,
+  { brake, rest, view }: StageInput,
+): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
+  if (desk.cable === 0) return { shapes: [], labels: [] };
+  const shapes: Shape[] = [];
+  const labels: Label[] = [];
+  const { alone, instant } = desk;
+  const ghost = placesOf(brake, rest).parking;
+  shapes.push({
+    key: 'park ghost',
+    path: leverBody(brake),
+    place: ghost,
+    style: stroked('ink', WEIGHT.medium, DASH.ghost),
+    group: 'ghost',
+  });
+  const put = (key: string, from: Point, force: Point): Point => {
+    const tip = add(from, force, FORCE_SCALE);
+    shapes.push({
+      key: `park ${key}`,
+      path: arrowPath(from, tip, Math.max(2, Math.min(7, Math.hypot(...force) * 0.0026))),
+      style: { fill: 'ink', stroke: 'sheet', width: 1.2 },
+      group: 'forces',
+    });
+    return tip;
+  };
+  const seat = apply(placesOf(brake, instant).shoes.front, brake.shoes.front.strutSeat);
+  const strutTip = put('strut', seat, [-alone.strut[0], -alone.strut[1]]);
+  const pivotTip = put('pivot', alone.pivot, [-alone.pivotOnLever[0], -alone.pivotOnLever[1]]);
+  put('cable', alone.hook, alone.cable);
+  if (view.narrow) return { shapes, labels };
+  const out = rimRadius(brake) + 5;
+  const say = (key: string, tip: Point, side: -1 | 1, force: Point, words: readonly string[]) => {
+    const x = side * out;
+    const y = Math.max(40, tip[1] + 6);
+    shapes.push({
+      key: `park leader ${key}`,
+      path: polyline(tip, [side * (out - 8), y], [x, y]),
+      style: stroked('ink2', WEIGHT.narrow),
+      group: 'forces',
+    });
+    const told = view.width < 1000 ? words.slice(0, 1) : words;
+    [forceText(Math.hypot(...force)), ...told].forEach((text, i) => {
+      labels.push(
+        label(view, {
+          key: `park ${key} ${i}`,
+          text,
+          at: [x + side * 2, y],
+          dy: i * 19 * view.text,
+          anchor: side < 0 ? 'end' : 'start',
+          style: i === 0 ? 'force' : 'gap word',
+          colour: 'ink',
+        }),
+      );
+    });
+  };
+  say('strut', strutTip, -1, alone.strut, ['strut', 'on the front shoe']);
+  say('pivot', pivotTip, 1, alone.pivotOnLever, ['its pivot', 'on the rear shoe']);
+  labels.push(
+    label(view, {
+      key: 'park cable',
+      text: `Cable ${number(desk.cable, 0)}\u00a0N`,
+      at: [alone.hook[0] - 6, alone.hook[1] + 8],
+      anchor: 'end',
+      style: 'force',
+      colour: 'ink',
+    }),
+    label(view, {
+      key: 'park turn',
+      text: `${number((alone.turn * 180) / Math.PI, 1)}°`,
+      at: [alone.hook[0] - 4, (alone.hook[1] + alone.notch[1]) / 2 - 4],
+      anchor: 'end',
+      style: 'force',
+      colour: 'ink',
+    }),
+    label(view, {
+      key: 'park hill',
+      text: `The hill turns the drum ${desk.nose === 'down' ? 'forward' : 'backward'}`,
+      at: polar(rimRadius(brake) + 19, degrees(90)),
+      anchor: 'middle',
+      style: 'turning',
+      colour: 'ink',
+    }),
+  );
+  return { shapes, labels };
+}
