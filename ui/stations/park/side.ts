@@ -47,8 +47,8 @@ function notches(desk: ParkDesk): TemplateResult {
   const s = desk.spent;
   const part = (mm: number, cls: string) =>
     html`<s class=${cls} .style=${`flex:${Math.max(0.01, mm).toFixed(2)}`}></s>`;
-  return html`<div class="c w park-notch"><b>Hand lever: where its notches go, mm of cable</b>
-    <div class="park-row"><div class="v" data-key="notches">${number(s.notches, 1)}<small>notches</small></div>
+  return html`<div class="c w park-notch" data-key="notches"><b>Hand lever: where its notches go, mm of cable</b>
+    <div class="park-row"><div class="v">${number(s.notches, 1)}<small>notches</small></div>
       <div><div class="park-spent" aria-hidden="true">${part(s.slack, 'slack')}${part(s.stretch, 'stretch')}${part(s.turning, 'turning')}</div>
       <div class="park-parts"><span data-spent="slack">slack ${number(s.slack, 1)}</span><span data-spent="stretch">stretch ${number(s.stretch, 1)}</span><span data-spent="turning">turning the lever ${number(s.turning, 1)}</span></div></div></div></div>`;
 }
