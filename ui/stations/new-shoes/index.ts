@@ -10,7 +10,7 @@ import { shoesStyles } from './styles.ts';
 export const newShoes: Station = {
   id: 'new-shoes',
   name: 'New shoes',
-  key: '7',
+  key: '8',
   layers: {
     fan: false,
     comb: false,
@@ -21,6 +21,7 @@ export const newShoes: Station = {
     ghost: false,
   },
   beside: { wide: 0.3, middle: 0.35 },
+  roles: 'none',
   styles: shoesStyles,
   foot: {
     height: { wide: 196, middle: 128, narrow: 148 },

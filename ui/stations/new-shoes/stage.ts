@@ -12,21 +12,9 @@ export function shoesStage(
   desk: ShoeDesk,
   { brake, view }: StageInput,
 ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
-  if (desk.drumOn) return { shapes: [], labels: [] };
   const shapes: Shape[] = [];
   const labels: Label[] = [];
   const rim = rimRadius(brake);
-  for (const [name, radius] of [
-    ['bore', desk.bore / 2],
-    ['rim', rim],
-  ] as const) {
-    shapes.push({
-      key: `off ${name}`,
-      path: circlePath([0, 0], radius),
-      style: stroked('ink', WEIGHT.narrow, DASH.ghost),
-      group: 'off drum',
-    });
-  }
   if (!view.narrow) {
     labels.push(
       ...(['front', 'rear'] as const).map((side) =>
@@ -41,6 +29,18 @@ export function shoesStage(
         }),
       ),
     );
+  }
+  if (desk.drumOn) return { shapes, labels };
+  for (const [name, radius] of [
+    ['bore', desk.bore / 2],
+    ['rim', rim],
+  ] as const) {
+    shapes.push({
+      key: `off ${name}`,
+      path: circlePath([0, 0], radius),
+      style: stroked('ink', WEIGHT.narrow, DASH.ghost),
+      group: 'off drum',
+    });
   }
   if (desk.step === 4) gauge(desk, shapes, labels, { rim, half: desk.row.across / 2 }, view);
   return { shapes, labels };

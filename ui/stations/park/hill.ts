@@ -6,7 +6,7 @@ import { asked } from './words.ts';
 /** Steepest hill that is drawn as it is, degrees. */
 const STEEPEST = 24;
 
-/** The van on its hill, a line figure; its nose is to the left as the wheel's front is. The braked wheel is yellow. */
+/** The van on its hill, a line figure; its nose is where the wheel's front is. The braked wheel is yellow. */
 export function hillFigure(desk: ParkDesk): TemplateResult {
   const { nose, rule } = desk;
   const h = desk.hill();
@@ -25,7 +25,7 @@ export function hillFigure(desk: ParkDesk): TemplateResult {
     ? `can hold ${number(Math.floor(h.can / 1000), 0)}`
     : 'a shoe locks';
   return html`<div class="park-hill">
-    <svg viewBox="0 0 210 140" role="img" aria-label="Vehicle nose ${nose} on ${asked(rule)}">
+    <svg class=${desk.session.wheel === 'right' ? 'mirrored' : ''} viewBox="0 0 210 140" role="img" aria-label="Vehicle nose ${nose} on ${asked(rule)}">
       <path d=${`M10 ${left}L200 ${right}V134H10Z`} fill="color-mix(in srgb, var(--ink) 7%, transparent)" />
       <path d=${`M10 ${left}L200 ${right}`} stroke="var(--ink)" stroke-width="2.6" fill="none" />
       ${svg`<g transform=${`translate(105 ${middle}) rotate(${turn.toFixed(2)})`} fill="var(--sheet)" stroke="var(--ink)" stroke-width="2">

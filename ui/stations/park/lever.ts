@@ -89,7 +89,7 @@ export function leverAlonePanel(desk: ParkDesk): TemplateResult {
       ${dimension(edge - 6, pivot[1], hook[1])}${text(edge - 14, (notch[1] + hook[1]) / 2 + 6, n(alone.cableArm, 1), 'end')}
     </svg>
     <div class="park-sum" data-sum>
-      <div>${n(desk.cable)} N × ${n(alone.cableArm, 2)} ÷ ${n(alone.strutArm, 2)} = <b>${n(strut)} N</b> front shoe</div>
+      <div>${n(desk.cable)} N × ${n(alone.cableArm, 3)} ÷ ${n(alone.strutArm, 3)} = <b>${n(strut)} N</b> front shoe</div>
       <div>${n(strut)} − ${n(desk.cable)} = <b>${n(wheel.pivotForce)} N</b> rear shoe</div>
       <small>Arms in mm, square to each force. Ratio ${n(alone.ratio, 2)} as it stands, ${n(alone.ratioAtRest, 2)} on its stop.</small>
     </div>`;

@@ -78,6 +78,7 @@ export const parkStyles = css`
   .park-care svg { width: 28px; height: 26px; flex: none; }
   .park-hill { position: absolute; left: 40px; bottom: 74px; display: flex; align-items: flex-end; gap: 12px; pointer-events: none; z-index: 1; }
   .park-hill svg { width: 210px; flex: none; }
+  .park-hill .mirrored { transform: scaleX(-1); }
   .park-hill div { padding-bottom: 6px; font-size: 15px; line-height: 1.3; }
   .park-hill b { display: block; font-size: 24px; font-weight: 760; }
   .park-hill span { display: block; }
@@ -100,7 +101,8 @@ export const parkStyles = css`
     .park-over { right: 10px; top: 10px; bottom: 58px; width: 31%; gap: 8px; }
     .park-hill { left: 10px; bottom: 56px; gap: 6px; }
     .park-hill svg { width: 138px; }
-    .park-hill div { font-size: 13px; padding-bottom: 0; }
+    .park-hill .mirrored { transform: scaleX(-1); }
+  .park-hill div { font-size: 13px; padding-bottom: 0; }
     .park-hill b { font-size: 18px; }
     .park-verdict { padding: 6px 14px 8px; }
     .park-says strong { font-size: 24px; }
