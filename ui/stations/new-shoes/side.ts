@@ -1,10 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { caution } from '../../app/icons.ts';
+import { cautions } from '../../cautions.ts';
 import { markOf } from '../park/marks.ts';
 import type { PageView } from '../station.ts';
 import type { ShoeDesk, ShoeStep } from './desk.ts';
 import { beddingPicture, cablePicture, fitPicture, halfAcross, teethTable } from './pictures.ts';
-import { chock, mm2, pattern, pedalRule, springs, stepNames, task, thought } from './words.ts';
+import { mm2, stepNames, task, thought } from './words.ts';
 
 export const STEPS: readonly ShoeStep[] = [1, 2, 3, 4, 5, 6];
 
@@ -17,10 +18,11 @@ export function picture(desk: ShoeDesk): TemplateResult {
 }
 
 function cautionOf(desk: ShoeDesk): string {
-  if (desk.step === 2) return springs;
-  if (desk.step === 5 && !desk.drumOn) return pedalRule;
-  if (desk.step === 6) return chock;
-  return pattern;
+  if (desk.step === 1) return cautions.wear;
+  if (desk.step === 2) return `${cautions.springs} ${cautions.strut.split('. ')[0]}.`;
+  if (desk.step === 5 && !desk.drumOn) return cautions.piston;
+  if (desk.step === 6 && !desk.contact) return cautions.park;
+  return cautions.fitting;
 }
 
 const cell = (key: string, name: string, value: number) =>

@@ -2,14 +2,6 @@ import { number } from '../../format.ts';
 import { HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
 
 /** Texts of the station. */
-export const pattern =
-  'Leave one side whole as your pattern and fit both wheels of the axle alike. Test at walking pace on level ground before any road.';
-export const springs =
-  'Springs store force; use the proper tool and eye protection. Wet the dust, never blow it.';
-export const pedalRule = 'With the drum off, do not press the pedal: a piston can leave its bore.';
-export const chock =
-  'A vehicle on a slope rolls when the brake lets go. Chock it before slackening a cable.';
-
 export const stepNames: Readonly<Record<ShoeStep, string>> = {
   1: 'Right parts',
   2: 'Set back',

@@ -1,13 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type OnHill, parkingRules } from '../../../sim/index.ts';
 import { caution } from '../../app/icons.ts';
+import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { PageView } from '../station.ts';
 import type { Nose, ParkDesk } from './desk.ts';
 import { hillFigure } from './hill.ts';
 import { markOf } from './marks.ts';
 import { panels } from './panels.ts';
-import { asked, notFirst, parkCaution, sureWord, verdict } from './words.ts';
+import { asked, notFirst, sureWord, verdict } from './words.ts';
 
 /** Both ways on one scale, the hill's need as one mark through both. */
 function bars(desk: ParkDesk, way: Record<Nose, OnHill>): TemplateResult {
@@ -75,5 +76,5 @@ export function parkSide(page: PageView, desk: ParkDesk): TemplateResult {
     ${verdictBlock(desk)}
     ${readings(desk)}
     ${narrow ? html`<section class="blk park-panel">${hillFigure(desk)}</section>${panels(desk)}` : nothing}
-    <section class="note">${caution}<div>${parkCaution}${page.session.state.leverOffStop > 0 ? html` <b>${notFirst}</b>` : nothing}</div></section>`;
+    <section class="note">${caution}<div>${cautions.park}${page.session.state.leverOffStop > 0 ? html` <b>${notFirst}</b>` : nothing}</div></section>`;
 }

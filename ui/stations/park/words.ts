@@ -2,8 +2,6 @@ import type { OnHill, ParkingRule, WheelFault } from '../../../sim/index.ts';
 import { down, number } from '../../format.ts';
 
 /** Texts of the station. */
-export const parkCaution =
-  'A vehicle on a slope rolls when the brake lets go. Chock it before testing or slackening a cable.';
 export const notFirst =
   'Never set the shoes with the cable: shoes first, lever on its stop, cable last.';
 
