@@ -157,6 +157,15 @@ export {
   type WheelReadings,
 } from './study/measured.ts';
 export { type OnHill, onHill } from './study/on-hill.ts';
+export {
+  keyOfPath,
+  nearestScene,
+  type OwnKey,
+  type OwnSizes,
+  ownKeys,
+  ownScene,
+  sizeAt,
+} from './study/own-brake.ts';
 export { parkedAxle, type WheelFault, wheelWith } from './study/parked-axle.ts';
 export { parkedReadings } from './study/parked-readings.ts';
 export {

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { brakes } from '../scenes.ts';
+import { benchScenes } from '../own-brakes.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
@@ -79,7 +79,7 @@ export class BenchSheet extends LitElement {
         <select id="brake" @change=${(e: Event) => {
           const brake = Number((e.target as HTMLSelectElement).value);
           this.dispatchEvent(new CustomEvent('choose', { detail: brake }));
-        }}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.brake}>${b.title}</option>`)}</select></section>
+        }}>${benchScenes().map((b, i) => html`<option value=${i} ?selected=${i === this.brake}>${b.title}</option>`)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
       <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}<button @click=${() => {
         this.close();

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from 'lit';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { number } from '../format.ts';
-import { brakes } from '../scenes.ts';
+import { benchScenes } from '../own-brakes.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { stationOf, stations } from '../stations/index.ts';
@@ -57,7 +57,7 @@ export class TakeupApp extends LitElement {
 
   #open(scene: number): Session {
     const session = Session.of(
-      brakes[scene],
+      (benchScenes()[scene] ?? benchScenes()[0])?.scene,
       matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
     session.addEventListener('change', () => {
@@ -97,6 +97,7 @@ export class TakeupApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.shadowRoot?.adoptedStyleSheets.push(this.#colours);
+    this.addEventListener('takeup-choose', this.#chosen);
     window.addEventListener('keydown', this.#key);
     window.addEventListener('keyup', this.#keyUp);
     window.addEventListener('blur', this.#blur);
@@ -110,6 +111,17 @@ export class TakeupApp extends LitElement {
     window.removeEventListener('blur', this.#blur);
     cancelAnimationFrame(this.#frame);
   }
+
+  /** A station asks for another brake by the name of its scene; the first when it is gone. */
+  #chosen = (e: Event): void => {
+    const { detail } = e as CustomEvent<string>;
+    this.#choose(
+      Math.max(
+        0,
+        benchScenes().findIndex((b) => b.name === detail),
+      ),
+    );
+  };
 
   #tick = (now: number): void => {
     const seconds = this.#before ? Math.min(0.1, (now - this.#before) / 1000) : 0;
@@ -212,7 +224,7 @@ export class TakeupApp extends LitElement {
       <div class="util">
         ${
           size === 'wide'
-            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakes.map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>`
+            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${benchScenes().map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>`
             : nothing
         }
         ${

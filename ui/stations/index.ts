@@ -4,6 +4,7 @@ import { faultsStation } from './faults/station.ts';
 import { inspect } from './inspect/index.ts';
 import { newShoes } from './new-shoes/index.ts';
 import { park } from './park/index.ts';
+import { own } from './own/index.ts';
 import type { Station } from './station.ts';
 import { wear } from './wear.ts';
 
@@ -16,6 +17,7 @@ export const stations: readonly [Station, ...Station[]] = [
   inspect,
   faultsStation,
   newShoes,
+  own,
 ];
 
 /** The station of an id; the first for an unknown one. */

@@ -1,0 +1,287 @@
+import type { Scene } from '../scene/schema.ts';
+import { DEG, PI } from '../units/units.ts';
+
+/**
+ * A brake of one's own: a teaching brake's scene, drawn to the measured drum and then changed in what
+ * can be measured at home. What was not measured keeps the teaching brake's proportions; it is assumed.
+ *
+ * Proportions: all places of the shoes, springs, levers and pins go with the drum's diameter (similar
+ * figures); the teaching brake's slack between strut and seats is kept in mm, so the clearance is too.
+ * Masses go with the square of the size (sheet steel), moments of inertia with the fourth power.
+ */
+export const ownKeys = [
+  'drumNew',
+  'drumMax',
+  'liningWidth',
+  'liningNew',
+  'liningMin',
+  'liningArc',
+  'pinsApart',
+  'pinBelow',
+  'toeHeight',
+  'bore',
+  'stroke',
+  'strutHeight',
+  'strutLength',
+  'lostMotion',
+  'teeth',
+  'upperForce',
+  'upperRate',
+  'lowerForce',
+  'lowerRate',
+  'leverNotch',
+  'leverHook',
+  'perNotch',
+  'masterBore',
+  'pedalRatio',
+  'freePlay',
+  'tyre',
+  'mass',
+] as const;
+export type OwnKey = (typeof ownKeys)[number];
+export type OwnSizes = Readonly<Partial<Record<OwnKey, number>>>;
+
+type P = [number, number];
+type Deep<T> = T extends readonly (infer _)[] | number | string | boolean | undefined
+  ? T
+  : { -readonly [K in keyof T]: Deep<T[K]> };
+type Draft = Deep<Scene>;
+
+const apart = (a: P, b: P): number =>
+  Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]));
+
+/** Similar figure, k times as large. Adjuster teeth, cylinder, thicknesses and forces stay. */
+function resized(scene: Draft, k: number): void {
+  const at = (p: P): P => [p[0] * k, p[1] * k];
+  const { drum, look, parkingLever } = scene;
+  drum.inertia *= k * k * k * k;
+  drum.heatCapacity *= k * k;
+  for (const side of ['front', 'rear'] as const) {
+    const shoe = scene.shoes[side];
+    shoe.anchor.at = at(shoe.anchor.at);
+    shoe.toe = at(shoe.toe);
+    shoe.strutSeat = at(shoe.strutSeat);
+    shoe.holdDown.at = at(shoe.holdDown.at);
+    shoe.lining.groundRadius *= k;
+    shoe.steel.webDepth *= k;
+    shoe.mass *= k * k;
+    shoe.inertia *= k * k * k * k;
+    shoe.webHoles = shoe.webHoles.map((h) => ({ at: at(h.at), radius: h.radius * k }));
+  }
+  scene.cylinder.at = at(scene.cylinder.at);
+  scene.springs = scene.springs.map((s) => ({
+    ...s,
+    ends: [
+      { ...s.ends[0], at: at(s.ends[0].at) },
+      { ...s.ends[1], at: at(s.ends[1].at) },
+    ],
+  }));
+  parkingLever.pivot = at(parkingLever.pivot);
+  parkingLever.hook = at(parkingLever.hook);
+  parkingLever.cableGuide = at(parkingLever.cableGuide);
+  for (const key of ['plateRadius', 'hubRadius', 'studCircle', 'studRadius'] as const) {
+    look[key] *= k;
+  }
+  look.accessHole = { ...look.accessHole, at: at(look.accessHole.at) };
+}
+
+/** Puts the seats so far apart, middle kept, that the strut has the wanted slack between them. */
+function seatsFor(scene: Draft, strut: number, slack: number): void {
+  const { front, rear } = scene.shoes;
+  const by = (strut + slack - apart(front.strutSeat, rear.strutSeat)) / 2;
+  front.strutSeat = [front.strutSeat[0] - by, front.strutSeat[1]];
+  rear.strutSeat = [rear.strutSeat[0] + by, rear.strutSeat[1]];
+}
+
+/** What the teaching brake has at a place that can be measured, in the unit of its field. */
+export function sizeAt(scene: Scene, key: OwnKey): number {
+  const { drum, shoes, cylinder, adjuster, springs, parkingLever: lever, hydraulics } = scene;
+  const { lining, anchor, strutSeat } = shoes.rear;
+  const all: Readonly<Record<OwnKey, () => number>> = {
+    drumNew: () => drum.diameterNew,
+    drumMax: () => drum.diameterMax,
+    liningWidth: () => lining.width,
+    liningNew: () => lining.thicknessNew,
+    liningMin: () => lining.thicknessMin,
+    liningArc: () => ((lining.to - lining.from) * DEG * drum.diameterNew) / 2,
+    pinsApart: () => anchor.at[0] - shoes.front.anchor.at[0],
+    pinBelow: () => -anchor.at[1],
+    toeHeight: () => shoes.rear.toe[1],
+    bore: () => cylinder.bore,
+    stroke: () => cylinder.stroke,
+    strutHeight: () => strutSeat[1],
+    strutLength: () => adjuster.lengthAtZero,
+    lostMotion: () => adjuster.lostMotion,
+    teeth: () => adjuster.teeth,
+    upperForce: () => springs[0]?.fitted ?? Number.NaN,
+    upperRate: () => springs[0]?.rate ?? Number.NaN,
+    lowerForce: () => springs[1]?.fitted ?? Number.NaN,
+    lowerRate: () => springs[1]?.rate ?? Number.NaN,
+    leverNotch: () => lever.pivot[1] - strutSeat[1],
+    leverHook: () => apart(lever.pivot, lever.hook),
+    perNotch: () => lever.perNotch,
+    masterBore: () => hydraulics.masterBore,
+    pedalRatio: () => hydraulics.pedalRatio,
+    freePlay: () => hydraulics.freePlay,
+    tyre: () => scene.vehicle.tyreRadius,
+    mass: () => scene.vehicle.mass,
+  };
+  return all[key]();
+}
+
+/**
+ * The scene of one's own brake. Data only: `readScene` judges it, and its findings name the paths.
+ *
+ * @param base a scene that was read (defaults filled in)
+ * @param sizes measured, mm, N, N/mm, kg; what is left out is assumed
+ */
+export function ownScene(
+  base: Scene,
+  sizes: OwnSizes,
+  names: { readonly name: string; readonly title: string },
+): Scene {
+  const s = structuredCloneOf(base) as Draft;
+  s.name = names.name;
+  s.title = names.title;
+  s.about = `Own brake, made from ${base.title}.`;
+  s.source = `Measured by its owner: ${ownKeys.filter((k) => sizes[k] !== undefined).join(', ') || 'nothing yet'}. All else assumed in the proportions of ${base.title}.`;
+  s.start = {
+    tooth: 0,
+    wear: { front: 0, rear: 0 },
+    temperature: 20,
+    leverOffStop: 0,
+  };
+  s.states = [{ name: 'New', distance: 0 }];
+  const slack =
+    apart(base.shoes.front.strutSeat, base.shoes.rear.strutSeat) - base.adjuster.lengthAtZero;
+  const allowance = base.drum.diameterMax - base.drum.diameterNew;
+  const pivotOver = sizeAt(base, 'leverNotch');
+  const seatBefore = base.shoes.front.strutSeat;
+  if (sizes.drumNew !== undefined) {
+    resized(s, sizes.drumNew / base.drum.diameterNew);
+    s.drum.diameterNew = sizes.drumNew;
+    s.drum.lipDiameter = sizes.drumNew;
+  }
+  s.drum.diameterMax = sizes.drumMax ?? s.drum.diameterNew + allowance;
+  const { front, rear } = s.shoes;
+  for (const side of ['front', 'rear'] as const) {
+    const shoe = s.shoes[side];
+    const sign = side === 'front' ? -1 : 1;
+    const l = shoe.lining;
+    l.width = sizes.liningWidth ?? l.width;
+    l.thicknessNew = sizes.liningNew ?? l.thicknessNew;
+    l.thicknessMin = sizes.liningMin ?? l.thicknessMin;
+    if (sizes.liningArc !== undefined) {
+      const half = ((sizes.liningArc / s.drum.diameterNew) * 180) / PI;
+      const middle = (l.from + l.to) / 2;
+      const margin = (shoe.steel.tableArc[1] - shoe.steel.tableArc[0] - (l.to - l.from)) / 2;
+      l.from = middle - half;
+      l.to = middle + half;
+      shoe.steel.tableArc = [l.from - margin, l.to + margin];
+    }
+    const { anchor } = shoe;
+    anchor.at = [
+      sizes.pinsApart === undefined ? anchor.at[0] : (sign * sizes.pinsApart) / 2,
+      sizes.pinBelow === undefined ? anchor.at[1] : -sizes.pinBelow,
+    ];
+    shoe.toe = [shoe.toe[0], sizes.toeHeight ?? shoe.toe[1]];
+    shoe.strutSeat = [shoe.strutSeat[0], sizes.strutHeight ?? shoe.strutSeat[1]];
+  }
+  s.cylinder.at = [s.cylinder.at[0], sizes.toeHeight ?? s.cylinder.at[1]];
+  if (sizes.bore !== undefined) {
+    s.cylinder.outerDiameter += sizes.bore - s.cylinder.bore;
+    s.cylinder.bore = sizes.bore;
+  }
+  s.cylinder.stroke = sizes.stroke ?? s.cylinder.stroke;
+  const { adjuster } = s;
+  const strut = sizes.strutLength ?? apart(front.strutSeat, rear.strutSeat) - slack;
+  adjuster.lengthAtZero = strut;
+  seatsFor(s, strut, slack);
+  adjuster.lostMotion = sizes.lostMotion ?? adjuster.lostMotion;
+  adjuster.teeth = sizes.teeth ?? adjuster.teeth;
+  adjuster.perApplication = Math.min(adjuster.perApplication, Math.max(1, adjuster.teeth));
+  if (adjuster.lever) {
+    // The toothed lever goes with its seat.
+    adjuster.lever.pin = [
+      adjuster.lever.pin[0] + front.strutSeat[0] - seatBefore[0],
+      adjuster.lever.pin[1] + front.strutSeat[1] - seatBefore[1],
+    ];
+  }
+  const [upper, lower] = s.springs;
+  if (upper) {
+    upper.fitted = sizes.upperForce ?? upper.fitted;
+    upper.rate = sizes.upperRate ?? upper.rate;
+  }
+  if (lower) {
+    lower.fitted = sizes.lowerForce ?? lower.fitted;
+    lower.rate = sizes.lowerRate ?? lower.rate;
+  }
+  const { parkingLever: lever } = s;
+  const grown = s.drum.diameterNew / base.drum.diameterNew;
+  // The pivot stands over the notch that the strut bears on; the hook at its distance along the lever.
+  const pivot: P = [
+    rear.strutSeat[0] + (base.parkingLever.pivot[0] - base.shoes.rear.strutSeat[0]),
+    rear.strutSeat[1] + (sizes.leverNotch ?? pivotOver * grown),
+  ];
+  const length = apart(lever.pivot, lever.hook);
+  const share = (sizes.leverHook ?? length) / length;
+  lever.hook = [
+    pivot[0] + (lever.hook[0] - lever.pivot[0]) * share,
+    pivot[1] + (lever.hook[1] - lever.pivot[1]) * share,
+  ];
+  lever.pivot = pivot;
+  lever.perNotch = sizes.perNotch ?? lever.perNotch;
+  s.hydraulics.masterBore = sizes.masterBore ?? s.hydraulics.masterBore;
+  s.hydraulics.pedalRatio = sizes.pedalRatio ?? s.hydraulics.pedalRatio;
+  s.hydraulics.freePlay = sizes.freePlay ?? s.hydraulics.freePlay;
+  s.vehicle.tyreRadius = sizes.tyre ?? s.vehicle.tyreRadius;
+  s.vehicle.mass = sizes.mass ?? s.vehicle.mass;
+  return s as Scene;
+}
+
+/** Scenes are JSON: a copy by text is a whole one. */
+const structuredCloneOf = (scene: Scene): Scene => JSON.parse(JSON.stringify(scene)) as Scene;
+
+/** Where a finding's path belongs among the fields; null when none of them can have made it. */
+export function keyOfPath(path: string): OwnKey | null {
+  const rules: readonly (readonly [RegExp, OwnKey])[] = [
+    [/^drum\.diameterMax/, 'drumMax'],
+    [/^drum\./, 'drumNew'],
+    [/lining\.width/, 'liningWidth'],
+    [/lining\.thicknessMin/, 'liningMin'],
+    [/lining\.(thicknessNew|chamfer)/, 'liningNew'],
+    [/lining\.(from|to)|tableArc/, 'liningArc'],
+    [/lining\.groundRadius/, 'drumNew'],
+    [/anchor/, 'pinBelow'],
+    [/\.toe|^cylinder\.at/, 'toeHeight'],
+    [/^cylinder\.(bore|outer)/, 'bore'],
+    [/^cylinder\.stroke/, 'stroke'],
+    [/strutSeat/, 'strutHeight'],
+    [/adjuster\.lengthAtZero/, 'strutLength'],
+    [/adjuster\.lostMotion/, 'lostMotion'],
+    [/adjuster\.(teeth|lever|perApplication)/, 'teeth'],
+    [/springs\.0\.rate/, 'upperRate'],
+    [/springs\.0/, 'upperForce'],
+    [/springs\.1\.rate/, 'lowerRate'],
+    [/springs\.1/, 'lowerForce'],
+    [/parkingLever\.(pivot|hook)/, 'leverHook'],
+    [/parkingLever\.perNotch/, 'perNotch'],
+    [/hydraulics\.masterBore/, 'masterBore'],
+    [/hydraulics\.pedalRatio/, 'pedalRatio'],
+    [/hydraulics\.freePlay/, 'freePlay'],
+    [/vehicle\.tyre/, 'tyre'],
+    [/vehicle\.mass/, 'mass'],
+  ];
+  return rules.find(([rule]) => rule.test(path))?.[1] ?? null;
+}
+
+/** Of several scenes the one whose drum is nearest in diameter, mm: where to start from. Index in the list. */
+export function nearestScene(
+  scenes: readonly { readonly drum: { readonly diameterNew: number } }[],
+  drum: number,
+): number {
+  const off = (at: number): number => Math.abs((scenes[at]?.drum.diameterNew ?? 0) - drum);
+  let best = 0;
+  for (let i = 1; i < scenes.length; i++) if (off(i) < off(best)) best = i;
+  return best;
+}

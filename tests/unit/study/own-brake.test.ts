@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import bench from '../../../scenes/bench-brake.json';
+import trailer from '../../../scenes/farm-trailer.json';
+import runabout from '../../../scenes/ferry-runabout.json';
+import {
+  balance,
+  createRig,
+  freshState,
+  keyOfPath,
+  type OwnSizes,
+  ownKeys,
+  ownScene,
+  readScene,
+  rest,
+  type Scene,
+  shoeFactor,
+  sizeAt,
+} from '../../../sim/index.ts';
+import { quayScene } from '../../brakes.ts';
+import { near } from '../../near.ts';
+
+const names = { name: 'own-1', title: 'Mine' };
+function sceneOf(data: unknown): Scene {
+  const read = readScene(data);
+  if (!read.ok) throw new Error(JSON.stringify(read.findings));
+  return read.scene;
+}
+function built(base: Scene, sizes: OwnSizes) {
+  const read = readScene(JSON.parse(JSON.stringify(ownScene(base, sizes, names))));
+  if (!read.ok) throw new Error(JSON.stringify(read.findings));
+  const rig = createRig(read.brake);
+  const state = freshState(read.brake);
+  const pressed = balance(rig, state, { pressure: 4, turning: 1 });
+  return {
+    brake: read.brake,
+    gap: rest(rig, state).shoes.front.gap[24] ?? Number.NaN,
+    factor: shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear'),
+  };
+}
+const quay = sceneOf(quayScene());
+const bases = [quay, sceneOf(bench), sceneOf(trailer), sceneOf(runabout)];
+
+describe('a brake of one’s own', () => {
+  it('with nothing measured is the teaching brake again, by every size and in its behaviour', () => {
+    for (const base of bases) {
+      const own = ownScene(base, {}, names);
+      for (const key of ownKeys)
+        near(sizeAt(own, key), sizeAt(base, key), { abs: 1e-9 }, `${base.name} ${key}`);
+      expect(own.shoes).toEqual(base.shoes);
+      expect(own.parkingLever).toEqual(base.parkingLever);
+    }
+    // Teaching table: factor 2.29, clearance 0.30 at the centre.
+    const same = built(quay, {});
+    near(same.factor, 2.29, { rel: 0.01 });
+    near(same.gap, 0.3, { abs: 0.01 });
+  });
+  it('every size that is typed stands in the scene', () => {
+    for (const base of bases) {
+      for (const key of ownKeys) {
+        const typed = key === 'teeth' ? sizeAt(base, key) - 1 : sizeAt(base, key) * 1.03;
+        const own = ownScene(base, { [key]: typed }, names);
+        near(sizeAt(own, key), typed, { rel: 1e-9 }, `${base.name} ${key}`);
+      }
+    }
+  });
+  it('all sizes at once stand in it too', () => {
+    const typed = Object.fromEntries(
+      ownKeys.map((k) => [k, k === 'teeth' ? 19 : sizeAt(quay, k) * 1.04]),
+    ) as OwnSizes;
+    const own = ownScene(quay, typed, names);
+    for (const key of ownKeys) near(sizeAt(own, key), typed[key] ?? 0, { rel: 1e-9 }, key);
+  });
+  it('a larger drum alone: similar figure, the same factor, the same clearance to a hundredth', () => {
+    // A shoe factor is a pure number of angles and ratios: similar figures have the same one.
+    const large = built(quay, { drumNew: 230 });
+    near(large.factor, 2.29, { rel: 0.015 });
+    near(large.gap, 0.3, { abs: 0.01 });
+    expect(large.brake.drum.radiusMax).toBe(115.5);
+    expect(large.brake.drum.lipRadius).toBe(115);
+  });
+  it('a larger bore pushes by its area', () => {
+    near(
+      built(quay, { bore: 20.64 }).brake.cylinder.area / built(quay, {}).brake.cylinder.area,
+      (20.64 / 19.05) ** 2,
+      { rel: 1e-9 },
+    );
+  });
+  it('says what was measured and what is assumed', () => {
+    const own = ownScene(quay, { bore: 20.64, drumMax: 201.5 }, names);
+    expect(own.source).toMatch(/drumMax, bore.*All else assumed/);
+  });
+});
+
+describe('what cannot be is found at its field', () => {
+  const found = (sizes: OwnSizes) => {
+    const read = readScene(ownScene(quay, sizes, names));
+    return read.ok ? [] : read.findings.map((f) => keyOfPath(f.path));
+  };
+  it.each([
+    [{ drumMax: 199 }, 'drumMax'],
+    [{ liningMin: 5 }, 'liningMin'],
+    [{ liningArc: 400 }, 'liningArc'],
+    [{ pinBelow: 120 }, 'pinBelow'],
+    [{ toeHeight: -75 }, 'toeHeight'],
+    [{ strutHeight: -77 }, 'strutHeight'],
+    [{ bore: -1 }, 'bore'],
+    [{ teeth: 60 }, 'teeth'],
+    [{ upperForce: -5 }, 'upperForce'],
+    [{ masterBore: 0 }, 'masterBore'],
+  ] as const)('%o', (sizes, key) => {
+    expect(found(sizes)).toContain(key);
+  });
+  it('a sound set has none', () => expect(found({ bore: 22.2, drumNew: 203 })).toEqual([]));
+});

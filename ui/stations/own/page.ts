@@ -1,0 +1,176 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { sizeAt } from '../../../sim/index.ts';
+import { caution } from '../../app/icons.ts';
+import { marks } from '../../app/marks.ts';
+import { number } from '../../format.ts';
+import { type OwnBrake, ownBrakes } from '../../own-brakes.ts';
+import { PRESS_BAR, type Session } from '../../session.ts';
+import { deskOf, type PageSize } from '../station.ts';
+import { OwnDesk } from './desk.ts';
+import { assumed, type OwnField, ownGroups } from './fields.ts';
+import { ownStyles } from './styles.ts';
+
+/** Own brakes: make one from the nearest teaching brake, type what was measured, keep it. */
+export class OwnPage extends LitElement {
+  static override properties = { session: { attribute: false }, size: { type: String } };
+  static override styles = ownStyles;
+  declare session: Session;
+  declare size: PageSize;
+  #heard: Session | null = null;
+
+  get desk(): OwnDesk {
+    return deskOf(OwnDesk, this.session);
+  }
+
+  #changed = (): void => this.requestUpdate();
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    ownBrakes.addEventListener('change', this.#changed);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    ownBrakes.removeEventListener('change', this.#changed);
+    this.#heard?.removeEventListener('change', this.#changed);
+    this.#heard = null;
+  }
+
+  protected override willUpdate(): void {
+    if (this.#heard === this.session) return;
+    this.#heard?.removeEventListener('change', this.#changed);
+    this.#heard = this.session;
+    this.session.addEventListener('change', this.#changed);
+  }
+
+  /** Puts a brake on the bench by its name. */
+  #choose(name: string | null): void {
+    if (name === null) return;
+    this.dispatchEvent(
+      new CustomEvent('takeup-choose', { detail: name, bubbles: true, composed: true }),
+    );
+  }
+
+  #make(): TemplateResult {
+    const { desk } = this;
+    return html`<section><h2>Start a brake of your own</h2>
+      <div class="row"><label for="drum">Drum Ø of yours, new</label><input id="drum" type="text" autocomplete="off" .value=${desk.drumText} @input=${(
+        e: Event,
+      ) => {
+        desk.drumText = (e.target as HTMLInputElement).value;
+        desk.chosen = null;
+        this.requestUpdate();
+      }} /></div>
+      <div class="row"><label for="from">Start from ${desk.chosen === null ? 'the nearest' : ''}</label><select id="from" @change=${(
+        e: Event,
+      ) => {
+        desk.chosen = Number((e.target as HTMLSelectElement).value);
+        this.requestUpdate();
+      }}>${desk.teaching.map((s, i) => html`<option value=${i} ?selected=${i === desk.start}>${s.title}, Ø ${number(s.drum.diameterNew, 0)}, ${s.shoes.front.anchor.kind === 'pin' ? 'on pins' : 'on abutments'}, ${s.adjuster.kind}</option>`)}</select></div>
+      <div class="acts"><button class="btn p" @click=${() => this.#choose(desk.make())}>Make it mine</button>
+      <label class="btn file">Read a scene file<input type="file" accept=".json,application/json" aria-label="Read a scene file" @change=${(e: Event) => this.#read(e)} /></label></div></section>`;
+  }
+
+  async #read(e: Event): Promise<void> {
+    const input = e.target as HTMLInputElement;
+    const file = input.files?.[0];
+    if (!file) return;
+    const text = await file.text();
+    input.value = '';
+    this.#choose(this.desk.take(file.name, text));
+  }
+
+  #list(): TemplateResult | typeof nothing {
+    const { desk } = this;
+    const here = desk.own?.name;
+    const { list, removed } = ownBrakes;
+    if (list.length === 0 && !removed) return nothing;
+    return html`<section><h2>Kept in this browser</h2><ul class="kept">${list.map(
+      (b) =>
+        html`<li class=${b.name === here ? 'on' : ''}><span>${b.title}<small>from ${b.base.title}</small></span>${
+          desk.asking === b.name
+            ? html`<button class="btn" @click=${() => this.#delete(b)}>Delete ${b.title}</button><button class="btn" @click=${() => this.#ask('')}>Keep it</button>`
+            : html`<button class="btn" ?disabled=${b.name === here} @click=${() => this.#choose(b.name)}>${b.name === here ? 'On the bench' : 'Put on the bench'}</button><button class="btn" aria-label=${`Delete ${b.title}`} @click=${() => this.#ask(b.name)}>Delete</button>`
+        }</li>`,
+    )}</ul>${removed ? html`<button class="btn" @click=${() => this.#choose(ownBrakes.restore())}>Bring back ${removed.title}</button>` : nothing}</section>`;
+  }
+
+  #ask(name: string): void {
+    this.desk.asking = name;
+    this.requestUpdate();
+  }
+
+  #delete(own: OwnBrake): void {
+    const here = this.desk.own;
+    ownBrakes.remove(own.name);
+    this.desk.asking = '';
+    // The bench's place in the list may have moved.
+    this.#choose(here && here.name !== own.name ? here.name : (this.desk.teaching[0]?.name ?? ''));
+  }
+
+  #field(own: OwnBrake, field: OwnField): TemplateResult {
+    const judged = this.desk.judged;
+    const r = judged?.reads[field.key];
+    const wrong = judged?.wrong[field.key];
+    const text = own.texts[field.key] ?? '';
+    const base = sizeAt(judged?.draft ?? own.base, field.key);
+    const unit = field.unit ? ` ${field.unit}` : '';
+    const said = wrong
+      ? html`<span class="bad">${marks.bad} ${wrong}</span>`
+      : r?.ok
+        ? html`<span>${r.echo}</span>`
+        : html`<span class="assumed"><b>assumed</b> ${number(base, field.digits)}${unit}</span>`;
+    const id = `own-${field.key}`;
+    return html`<div class="field ${text.trim() === '' ? 'open' : ''}" data-own=${field.key}><label for=${id}>${field.name}${field.unit ? `, ${field.unit}` : ''}<small>${field.how}</small></label>
+      <input id=${id} type="text" autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told" id=${`${id}-said`}>${said}</div></div>`;
+  }
+
+  #edit(own: OwnBrake): TemplateResult {
+    const { desk } = this;
+    const judged = desk.judged;
+    const count = Object.values(own.texts).filter((t) => t.trim() !== '').length;
+    return html`<section class="head"><div class="row"><label for="title">Name</label><input id="title" type="text" maxlength="40" autocomplete="off" .value=${own.title} @change=${(e: Event) => desk.rename(own, (e.target as HTMLInputElement).value.trim())} /></div>
+      <p>From ${own.base.title}; ${count} of ${ownGroups.reduce((n, g) => n + g.fields.length, 0)} measured, the rest assumed in its proportions.</p>
+      ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
+      ${ownGroups.map((g) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>`)}
+      <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
+        <div class="acts"><button class="btn" @click=${() => this.#save(own)}>Save as a scene file</button></div></section>`;
+  }
+
+  /** What stands on the bench, or what is to be mended first. */
+  #sum(): TemplateResult {
+    const { desk } = this;
+    const { judged } = desk;
+    const { gap, factor, drags } = desk.preview;
+    const wrongs = judged ? Object.keys(judged.wrong).length + judged.other.length : 0;
+    return html`<div class="sum" role="status" data-sum>${wrongs > 0 ? html`${marks.bad}<span><b>${wrongs} ${wrongs === 1 ? 'place' : 'places'} to mend.</b> The last sound brake stays on the bench.</span>` : drags ? html`${marks.watch}<span><b>Drags:</b> a new lining touches the new drum at rest. Look at strut and slot play.</span>` : Number.isNaN(factor) ? html`${marks.watch}<span><b>Locks</b> at ${PRESS_BAR} bar: no factor can be told.</span>` : html`${marks.good}<span>On the bench, new: clearance <b data-gap>${number(gap, 2)}</b> mm, brake factor <b data-factor>${number(factor, 2)}</b> at ${PRESS_BAR} bar.</span>`}</div>`;
+  }
+
+  #save(own: OwnBrake): void {
+    const url = URL.createObjectURL(
+      new Blob([this.desk.fileOf(own)], { type: 'application/json' }),
+    );
+    const a = document.createElement('a');
+    a.href = url;
+    a.download = `${
+      own.title
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, '-')
+        .replace(/^-|-$/g, '') || own.name
+    }.json`;
+    a.click();
+    setTimeout(() => URL.revokeObjectURL(url), 1000);
+    this.desk.tell(`Saved as ${a.download}.`);
+  }
+
+  override render() {
+    const { desk } = this;
+    const { own } = desk;
+    return html`<div class="top"><h1>My brake</h1>${own ? this.#sum() : html`<p>Type what you measured on your own brake; the rest is taken from a teaching brake and marked as assumed.</p>`}</div>
+      ${ownBrakes.trouble ? html`<div class="trouble" role="alert">${ownBrakes.trouble}</div>` : nothing}
+      <div class=${desk.said ? 'said' : 'hidden'} role="status" data-said>${desk.said}${desk.findings.length > 0 ? html`<ul class="bad">${desk.findings.map((f) => html`<li>${f}</li>`)}</ul>` : nothing}</div>
+      <div class="scroll">${own ? this.#edit(own) : nothing}${this.#list()}${this.#make()}</div>
+      <div class="note">${caution}<span>Springs store force: use the proper tool and eye protection. Limits are the maker’s; a brake that holds in this model proves nothing about a real one.</span></div>`;
+  }
+}
+customElements.define('takeup-own', OwnPage);
