@@ -17,7 +17,7 @@ const phone = { viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' }
 
 async function start(page: Page): Promise<void> {
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.keyboard.press('8');
+  await page.keyboard.press('9');
   await page.locator('takeup-own').waitFor();
 }
 const field = (page: Page, key: string) => page.locator(`[data-own="${key}"] input`);

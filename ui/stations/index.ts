@@ -3,8 +3,8 @@ import { drumOff } from './drum-off/index.ts';
 import { faultsStation } from './faults/station.ts';
 import { inspect } from './inspect/index.ts';
 import { newShoes } from './new-shoes/index.ts';
-import { park } from './park/index.ts';
 import { own } from './own/index.ts';
+import { park } from './park/index.ts';
 import type { Station } from './station.ts';
 import { wear } from './wear.ts';
 
