@@ -19,6 +19,13 @@ export const usage = `takeup: one leading/trailing drum brake, computed
   Shoes on pins or on abutments, as the scene has them.
   wear SCENE --km N [--flexible] [--json]
         click log and end state, released
+  life SCENE [--km N] [--duty NAME] [--json]
+        driven by a duty of the scene to its first limit or to N km: events, forecast, end state
+        [--reverse 10]            share of every kind of stop in reverse, %
+        [--adjuster "toothed lever"|incremental|"screw strut"|wedge]
+        [--hot-lock 120]          temperature above which its lever is held, °C
+        [--driven-by application|"parking pull"]
+        [--seized] [--past-limits] [--one-by-one]   stop by stop, not in lumps
   check SCENE [--json]
         findings; exit code 1 if there are any
 
@@ -28,6 +35,9 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
   press  { scene, command, pressure: {value, unit}, drum, locked, tooth, clicked, readings }
   wear   { scene, command, km: {value, unit}, locked,
            events: [ { kind, tooth, distance: {value, unit}, text } ], end }
+  life   { scene, command, duty, adjuster, ended, km, stops,
+           events: [ { kind, tooth, side, distance, text } ],
+           forecast: [ { what, left, low, high, rests } ], end }
   check  { scene, command, findings: [ { path, found, allowed } ] }
 readings and end hold { name, symbol, value, unit } by key; value is null where there is nothing to
 tell. locked is "front" or "rear" for a shoe that holds the drum by itself, else null.

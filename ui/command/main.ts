@@ -25,6 +25,10 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     flags: ['flexible', 'json'],
   },
   wear: { options: ['km'], flags: ['flexible', 'json'] },
+  life: {
+    options: ['km', 'duty', 'reverse', 'adjuster', 'hot-lock', 'driven-by'],
+    flags: ['flexible', 'json', 'one-by-one', 'past-limits', 'seized'],
+  },
   check: { options: [], flags: ['json'] },
 };
 

@@ -1,6 +1,7 @@
 import { createRig, type Finding } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
+import { life } from './life.ts';
 import { loadScene } from './load.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
@@ -21,6 +22,7 @@ export async function run(args: Arguments, say: Say): Promise<number> {
     return result.ok ? 0 : 1;
   }
   const rig = createRig(result.brake, { flexible: args.flags.has('flexible') });
-  await (args.command === 'press' ? press(args, rig, say) : wear(args, rig, say));
+  const commands = { press, wear, life } as const;
+  await commands[args.command as keyof typeof commands](args, rig, say);
   return 0;
 }
