@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import {
+  createRig,
+  hotPress,
+  KM,
+  KMH,
+  readSceneText,
+  standingState,
+  withAdjuster,
+} from '../../../sim/index.ts';
+import { near } from '../../near.ts';
+
+const file = new URL('../../../scenes/quay-van.json', import.meta.url);
+const read = readSceneText(readFileSync(file, 'utf8'));
+if (!read.ok) throw new Error(JSON.stringify(read.findings));
+const { brake } = read;
+const rig = createRig(brake);
+const clicked = standingState(rig, 'Just clicked');
+const hill = (percent: number, km: number) => ({
+  slope: percent / 100,
+  length: km * KM,
+  speed: 40 * KMH,
+});
+
+it('as the teaching table: 109 K no step, 206 K one, 287 K two and then it drags', () => {
+  const gentle = hotPress(rig, clicked, hill(8, 3));
+  near(gentle.temperature - 20, 109, { abs: 2 }, '8 % for 3 km');
+  near(gentle.gapBefore, 0.27, { abs: 0.01 });
+  near(gentle.gapHot, 0.39, { abs: 0.01 });
+  expect(gentle.stepped).toBe(0);
+  near(gentle.gapCold, gentle.gapBefore, { abs: 1e-12 });
+
+  const steep = hotPress(rig, clicked, hill(12, 4));
+  near(steep.temperature - 20, 206, { abs: 3 }, '12 % for 4 km');
+  expect([steep.stepped, steep.cold.tooth]).toEqual([1, 11]);
+  near(steep.gapCold, 0.12, { abs: 0.01 });
+
+  const pass = hotPress(rig, clicked, hill(16, 4));
+  near(pass.temperature - 20, 287, { abs: 3 }, '16 % for 4 km');
+  expect([pass.stepped, pass.cold.tooth]).toEqual([2, 12]);
+  near(pass.gapHot, 0.59, { abs: 0.012 });
+  near(pass.gapCold, -0.03, { abs: 0.01 });
+  expect(pass.cold.temperature).toBe(20);
+});
+
+it('a hot lock takes no step, one tooth a press takes one: 0.27 and 0.12 mm cold', () => {
+  const locked = createRig(withAdjuster(brake, 'toothed lever', { hotLock: 120 }));
+  const held = hotPress(locked, clicked, hill(16, 4));
+  expect([held.held, held.stepped]).toEqual([true, 0]);
+  near(held.gapCold, 0.27, { abs: 0.01 });
+  const single = createRig(withAdjuster(brake, 'incremental'));
+  const one = hotPress(single, clicked, hill(16, 4));
+  expect(one.stepped).toBe(1);
+  near(one.gapCold, 0.12, { abs: 0.01 });
+});
+
+it('the excess is the sum of its parts, and each part what it should be', () => {
+  const { excess } = hotPress(rig, clicked, hill(16, 4));
+  const { built, elastic, growth, needed, teeth, total, wear } = excess;
+  near(built + wear + teeth + growth + elastic, total, { abs: 1e-9 });
+  // Teaching table: seats of the new brake part by 1.01 mm at 40 bar; by 0.90 just after a click.
+  near(built, 1.0, { abs: 0.03 });
+  const cool = hotPress(rig, clicked, { ...hill(16, 4), length: 1 }).excess;
+  near(cool.total, 0.9, { abs: 0.02 });
+  near(cool.growth, 0, { abs: 1e-3 });
+  // A wider drum lets both shoes turn further about their pins. Teaching table: +287 K open the gap
+  // at the middle by 0.32 mm; the strut stands 130 over the pins, the middle 78: 2 · 0.32 · 130/78.
+  near(growth, (2 * 0.32 * 130) / 78, { abs: 0.06 });
+  expect(total).toBeGreaterThan(needed + 0.4);
+  near(teeth, -(brake.adjuster.growth[10] as number), { abs: 1e-12 });
+  // Rigid shoes give little: the lining's own squeeze.
+  expect(elastic).toBeGreaterThan(0);
+  expect(elastic).toBeLessThan(0.25);
+});
