@@ -7,7 +7,6 @@ import {
   createRig,
   freshState,
   type Instant,
-  KM,
   type Motion,
   type Reading,
   type Rig,
@@ -17,18 +16,14 @@ import {
   standingState,
   startState,
   type TiltCause,
-  type TracePoint,
   type Turning,
   UPRIGHT,
-  type WearEvent,
-  wearOn,
 } from '../sim/index.ts';
 import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import type { ThemeName } from './theme.ts';
 
 export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe' | 'edge';
-export type WearStep = 100 | 1000 | 'click';
 
 /** Full travel of the pedal, bar. */
 export const MOST_BAR = 80;
@@ -38,20 +33,19 @@ export const PRESS_BAR = 40;
 const RELEASE = 0.18;
 /** A key's or the space bar's press comes up over this time, s. */
 const RISE = 0.35;
-/** Fast-forward on screen: km a chunk, and seconds for a thousand of them. */
-const CHUNK = 50;
-const THOUSAND = 1.2;
 /** Tooth step: climb and drop, s. */
 export const CLIMB = 0.09;
 export const DROP = 0.04;
 /** Steps that "step back" can go. */
 const HISTORY = 240;
 
-interface Running {
-  /** km left; with `click` the most to go. */
-  left: number;
-  readonly click: boolean;
-  owed: number;
+/** Something that happened to the brake, told once. */
+export interface Happening {
+  readonly kind: string;
+  /** mm driven. */
+  readonly distance: number;
+  readonly tooth: number;
+  readonly text: string;
 }
 
 /**
@@ -89,9 +83,7 @@ export class Session extends EventTarget {
   /** Show what shoes that bend would do beside the rigid ones. */
   bending = false;
   frozen = false;
-  wearStep: WearStep = 1000;
-  events: WearEvent[] = [];
-  trace: TracePoint[] = [];
+  events: readonly Happening[] = [];
   /** When the last tooth dropped in, s of the page's clock; for the flash. */
   clickedAt = Number.NEGATIVE_INFINITY;
   /** Tooth step shown after a fast-forward's click: counts down, s. */
@@ -100,7 +92,6 @@ export class Session extends EventTarget {
   #target = 0;
   #pressure = 0;
   #follow = false;
-  #running: Running | null = null;
   #state: BrakeState;
   #rest: { readonly state: BrakeState; readonly instant: Instant } | null = null;
   #history: ArrayBuffer[] = [];
@@ -114,7 +105,6 @@ export class Session extends EventTarget {
     this.wheel = rig.brake.wheel;
     this.#state = startState(rig.brake);
     this.motion = createMotion(rig, this.#state);
-    this.#beginTrace();
   }
 
   /** A session on a scene's data; throws with all findings when it cannot be read. */
@@ -140,9 +130,6 @@ export class Session extends EventTarget {
   /** Pedal as set, bar. */
   get pedal(): number {
     return this.#target / BAR;
-  }
-  get busy(): boolean {
-    return this.#running !== null;
   }
 
   /** The released brake in the present state. */
@@ -299,7 +286,6 @@ export class Session extends EventTarget {
 
   /** Puts the brake into a state, at rest; distance, events and trace stay as they are. */
   load(state: BrakeState): void {
-    this.#running = null;
     this.release();
     this.#pressure = 0;
     this.#put(state);
@@ -307,7 +293,6 @@ export class Session extends EventTarget {
 
   /** Puts another build of the brake on the bench, in the present state or the one given. */
   refit(brake: Brake, state: BrakeState = this.motion.state): void {
-    this.#running = null;
     this.release();
     this.#pressure = 0;
     this.rig = createRig(brake);
@@ -338,49 +323,15 @@ export class Session extends EventTarget {
     this.changed();
   }
 
-  chooseWearStep(step: WearStep): void {
-    this.wearStep = step;
-    this.changed();
-  }
-
-  /** Wears on by the chosen step: shown in little over a second, its clicks at their true places. */
-  wear(step: WearStep = this.wearStep): void {
-    this.#act();
-    this.wearStep = step;
-    if (this.#running) return;
-    this.release();
-    this.frozen = false;
-    this.#settle();
-    this.#running = { left: step === 'click' ? 100000 : step, click: step === 'click', owed: 0 };
-    if (this.reducedMotion) while (this.#running) this.#chunk();
-    this.changed();
-  }
-
-  /** Ends a running fast-forward where it is. */
-  stopWear(): void {
-    this.#running = null;
-    this.changed();
-  }
-
   backToNew(): void {
     this.#act();
-    this.#running = null;
     this.#begin(freshState(this.brake));
   }
 
-  /** Puts on one of the scene's standing states. */
+  /** Puts on one of the scene's standing states; throws on an unknown name. */
   standing(name: string): void {
     this.#act();
-    this.#running = null;
-    const recipe = this.brake.states.find((s) => s.name === name);
-    if (!recipe) throw new Error(`No state "${name}"`);
-    this.#begin(freshState(this.brake, recipe.drumRadius ?? this.brake.drum.radiusNew));
-    if (recipe.distance > 0) {
-      const run = wearOn(this.rig, this.#state, { distance: recipe.distance });
-      this.events = [...run.events];
-      this.trace = [...run.trace];
-      this.#put(run.state);
-    } else this.#put(standingState(this.rig, name));
+    this.#begin(standingState(this.rig, name));
   }
 
   #begin(state: BrakeState): void {
@@ -388,12 +339,7 @@ export class Session extends EventTarget {
     this.#pressure = 0;
     this.#put(state);
     this.events = [];
-    this.#beginTrace();
     this.changed();
-  }
-
-  #beginTrace(): void {
-    this.trace = [...wearOn(this.rig, this.#state, { distance: 0 }).trace];
   }
 
   #put(state: BrakeState): void {
@@ -403,49 +349,27 @@ export class Session extends EventTarget {
     this.changed();
   }
 
-  /** Takes the motion's tooth and lets the brake come to rest. */
-  #settle(): void {
-    this.#pressure = 0;
-    this.#state = this.motion.state;
-    this.motion.load(this.#state);
-  }
-
-  /** One chunk of the running fast-forward. */
-  #chunk(): void {
-    const run = this.#running;
-    if (!run) return;
-    const km = Math.min(CHUNK, run.left);
-    const before = this.#state;
-    const result = wearOn(this.rig, before, { distance: km * KM });
-    const clicks = result.events.filter((e) => e.kind === 'click');
-    this.events = [...this.events, ...result.events];
-    // The first row of a chunk is the last of the one before.
-    this.trace = [...this.trace, ...result.trace.slice(1)];
-    this.#put(result.state);
-    run.left -= km;
-    const limit = result.events.some((e) => e.kind === 'lining limit');
-    if (clicks.length > 0) this.#clicked(clicks.length, true);
-    if (run.left <= 0 || limit || (run.click && clicks.length > 0) || result.trace.length < 2) {
-      this.#running = null;
-    }
-  }
-
-  #clicked(teeth: number, fastForward = false): void {
+  #clicked(teeth: number): void {
     if (teeth <= 0) return;
     this.#state = this.motion.state;
+    const { distance, tooth } = this.#state;
+    this.tell({ kind: 'click', distance, tooth, text: `Click: tooth ${tooth} on the pedal` });
+    this.tellClick(false);
+  }
+
+  /** Puts what happened into words for whoever listens. */
+  tell(happening: Happening): void {
+    this.events = [...this.events, happening];
+  }
+
+  /**
+   * A tooth has dropped in: flash and sound.
+   *
+   * @param shown the step is shown once more, slowly enough to see
+   */
+  tellClick(shown: boolean): void {
     this.clickedAt = this.#clock;
-    if (fastForward && !this.reducedMotion) this.stepShown = CLIMB + DROP;
-    if (!fastForward) {
-      this.events = [
-        ...this.events,
-        {
-          kind: 'click',
-          distance: this.#state.distance,
-          tooth: this.#state.tooth,
-          text: `Click: tooth ${this.#state.tooth} on the pedal`,
-        },
-      ];
-    }
+    if (shown && !this.reducedMotion) this.stepShown = CLIMB + DROP;
     this.sound.play();
     this.dispatchEvent(new Event('click'));
     this.changed();
@@ -469,15 +393,6 @@ export class Session extends EventTarget {
   frame(seconds: number): void {
     this.#clock += seconds;
     this.stepShown = Math.max(0, this.stepShown - seconds * (this.slow ? 0.25 : 1));
-    if (this.#running) {
-      this.#running.owed += (seconds * 1000) / THOUSAND;
-      if (this.#running.click) this.#running.owed += seconds * 3000;
-      while (this.#running && this.#running.owed >= CHUNK && this.stepShown === 0) {
-        this.#running.owed -= CHUNK;
-        this.#chunk();
-      }
-      return;
-    }
     if (this.frozen) return;
     const time = seconds * (this.slow ? 0.25 : 1);
     this.#advancePedal(time);
@@ -491,6 +406,10 @@ export class Session extends EventTarget {
   }
 
   /** Any action of the user lets the sound begin. */
+  acted(): void {
+    this.#act();
+  }
+
   #act(): void {
     this.sound.wake();
     if (this.frozen) this.frozen = false;

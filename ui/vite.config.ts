@@ -4,6 +4,8 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
+  // The life run's worker is a module too.
+  worker: { format: 'es' },
   build: {
     outDir: '../dist',
     emptyOutDir: true,

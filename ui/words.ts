@@ -5,9 +5,39 @@ export const dust =
 export const standing =
   'This shows how the mechanism works. It is no repair instruction: the vehicle maker’s figures, local rules and licensed practice come first.';
 
+/** The same where there is less room. */
+export const dustShort =
+  'Brake dust is harmful to breathe. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.';
+
 export const applyHint = {
   released: 'Hold the pedal, or drag along it. Keys: space holds 40 bar, arrows set it bar by bar.',
   forward: 'Turn the drum backward and press again: the two shoes swap roles.',
   backward: 'Turn it forward again: leading is a role, not a place.',
   stopped: 'Nothing turns, so nothing rubs: no torque and no factor. Both shoes press alike.',
+} as const;
+
+export const hotDrum =
+  'A drum can burn skin and set fluid alight long after the stop. Let it cool; do not quench it.';
+
+/** What the Wear station shows, by the kind of adjuster. */
+export const wearIdea = {
+  'toothed lever':
+    'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops into the next one',
+  incremental:
+    'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops in, one tooth a press',
+  'screw strut':
+    'When a stroke goes past the play by a whole tooth, the lever catches the next edge and turns the star wheel',
+  wedge:
+    'When a stroke has used the play behind the hook, the wedge drops as far as there is room: no teeth, no click',
+} as const;
+
+/** Why a run ended, where that is not what was asked for. */
+export const ends = {
+  distance: '',
+  click: '',
+  'lining limit': 'Ended: a lining is at its limit.',
+  'drum limit': 'Ended: the drum is past its largest diameter.',
+  'worn through': 'Ended: a lining is worn through to its table.',
+  'piston run-out': 'Ended: a piston has left its bore.',
+  locks: 'Not driven: a shoe would lock by itself.',
 } as const;

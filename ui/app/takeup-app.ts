@@ -251,6 +251,10 @@ export class TakeupApp extends LitElement {
     if (!session.layers.loupe) return nothing;
     const flash = session.clock - session.clickedAt < 0.24;
     const tooth = this.#instant.tooth - (session.stepShown > 0 ? 1 : 0);
+    const { growth, kind } = session.brake.adjuster;
+    if (kind === 'wedge') {
+      return html`<div class="card" .style=${this.#cardPlace()}><b>Wedge, strut longer by</b><strong data-tooth=${tooth}>${number(growth[tooth] ?? 0, 2)}</strong>of ${number(growth.at(-1) ?? 0, 1)} mm</div>`;
+    }
     return html`<div class="card ${flash ? 'flash' : ''}" .style=${this.#cardPlace()}><b>Tooth</b><strong data-tooth>${tooth}</strong>of ${session.brake.adjuster.teeth}</div>`;
   }
 

@@ -1,63 +1,64 @@
 import { css, html, LitElement, unsafeCSS } from 'lit';
 import uPlot from 'uplot';
 import uplotCss from 'uplot/dist/uPlot.min.css?inline';
-import { KM } from '../../sim/index.ts';
-import { type Token, themes } from '../theme.ts';
-
-type Colours = Readonly<Record<Token, string>>;
-
+import { KM, type LifeEvent, type LifeRow } from '../../sim/index.ts';
 import { number } from '../format.ts';
-import type { Session } from '../session.ts';
+import type { WearDesk } from '../stations/wear-desk.ts';
+import { type Theme, themes } from '../theme.ts';
+import {
+  axisEnd,
+  axisStart,
+  choices,
+  type Lane,
+  type LaneId,
+  laneOf,
+  nearestRow,
+} from './lanes.ts';
+import { font, type LaneView, paintLane } from './words.ts';
 
-/** The chart strip: clearance sawtooth with click marks, linings against their limit, brake factor. */
+/**
+ * The chart strip: a run over its distance in lanes, its events marked. Pointing, dragging and the
+ * arrow keys move along it, and the brake on the stage follows.
+ */
 
-interface Lane {
-  readonly title: string;
-  readonly unit: string;
-  readonly share: number;
-  readonly low: number;
-  readonly high: number;
-  readonly series: {
-    readonly name: string;
-    readonly colour: (t: Colours) => string;
-    readonly dash?: number[];
-  }[];
-  /** Dashed lines with their words. */
-  readonly limits: {
-    readonly at: number;
-    readonly text: string;
-    readonly colour: (t: Colours) => string;
-  }[];
-  readonly digits: number;
-  readonly marks: boolean;
-}
-
-const LEFT = 128;
-const font = (size: number, weight: number): string =>
-  `${weight} ${size}px "Encode Sans Variable", sans-serif`;
+const LEFT = 150;
+/** The shares of the lanes' heights from the top. */
+const SHARES: readonly number[] = [0.46, 0.34, 0.26];
+/** Under this width there is no room for words beside the curves. */
+const NARROW = 600;
+/** From this height on there is room for a third lane. */
+const THIRD = 240;
+/** How near to a mark a tap means it, px. */
+const NEAR = 14;
 
 export class ChartStrip extends LitElement {
   static override properties = {
-    session: { attribute: false },
-    rows: { type: Number },
-    theme: { type: String },
+    desk: { attribute: false },
+    rev: { type: String },
   };
-  declare session: Session;
-  /** Length of the trace: a new value redraws. */
-  declare rows: number;
-  declare theme: string;
+  declare desk: WearDesk;
+  /** Changes with what is shown: a new value redraws. */
+  declare rev: string;
   #plots: uPlot[] = [];
   #made = '';
+  #drawn: readonly LifeRow[] = [];
+  #drawnRows = 0;
+  #lanes: readonly Lane[] = [];
   #observer: ResizeObserver | null = null;
   #width = 0;
   #height = 0;
+  #held = false;
 
   static override styles = [
     unsafeCSS(uplotCss),
     css`
       :host { display: block; position: absolute; inset: 0; background: var(--panel); overflow: hidden; }
       .u-legend { display: none; }
+      #plots { position: absolute; inset: 0; cursor: ew-resize; touch-action: pan-y; }
+      #plots:focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
       .words { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+      select { position: absolute; left: 8px; width: 132px; height: 28px; font: 660 15px 'Encode Sans Variable', sans-serif; color: var(--ink); background: var(--panel); border: 1px solid var(--rule); border-radius: 0; cursor: pointer; }
+      select:focus-visible { outline: 4px solid var(--trail); outline-offset: 1px; }
     `,
   ];
 
@@ -67,7 +68,7 @@ export class ChartStrip extends LitElement {
       if (!entry) return;
       this.#width = Math.floor(entry.contentRect.width);
       this.#height = Math.floor(entry.contentRect.height);
-      this.#draw();
+      this.requestUpdate();
     });
     this.#observer.observe(this);
   }
@@ -80,79 +81,18 @@ export class ChartStrip extends LitElement {
     this.#made = '';
   }
 
-  #lanes(): Lane[] {
-    const { shoes } = this.session.brake;
-    const thin = Math.min(shoes.front.lining.thicknessMin, shoes.rear.lining.thicknessMin);
-    const thick = Math.max(shoes.front.lining.thicknessNew, shoes.rear.lining.thicknessNew);
-    // Clearance at which the next tooth drops in: read off the run itself, before its clicks.
-    const { trace, events } = this.session;
-    const before = events
-      .filter((e) => e.kind === 'click')
-      .map((e) => trace.findLast((p) => p.distance < e.distance)?.clearance ?? 0);
-    const next = before.length > 0 ? Math.max(...before) : Number.NaN;
-    const gaps = trace.map((p) => p.clearance);
-    const top = Math.max(0.45, ...gaps) * 1.06;
-    const foot = Math.min(0.25, ...gaps) * 0.75;
-    const lanes: Lane[] = [
-      {
-        title: 'Clearance',
-        unit: 'mm a shoe',
-        share: 0.46,
-        low: foot,
-        high: top,
-        digits: 2,
-        marks: true,
-        series: [{ name: 'clearance', colour: (t) => t.ink }],
-        limits: Number.isFinite(next)
-          ? [{ at: next, text: `next tooth ${number(next, 2)}`, colour: (t) => t.adj }]
-          : [],
-      },
-      {
-        title: 'Lining',
-        unit: 'mm',
-        share: 0.34,
-        low: Math.max(0, thin - 0.6),
-        high: thick + 0.2,
-        digits: 1,
-        marks: false,
-        series: [
-          { name: 'front', colour: (t) => t.lead },
-          { name: 'rear', colour: (t) => t.trail, dash: [9, 4] },
-        ],
-        limits: [{ at: thin, text: `limit ${number(thin, 1)}`, colour: (t) => t.bad }],
-      },
-    ];
-    if (this.#height > 240) {
-      lanes.push({
-        title: 'Brake factor',
-        unit: 'after springs',
-        share: 0.2,
-        low: 1.5,
-        high: 3,
-        digits: 2,
-        marks: false,
-        series: [{ name: 'factor', colour: (t) => t.ink }],
-        limits: [],
-      });
-    }
-    return lanes;
+  get #narrow(): boolean {
+    return this.#width < NARROW;
   }
 
-  #data(): number[][][] {
-    const { trace } = this.session;
-    const x = trace.map((p) => p.distance / KM);
-    return [
-      [x, trace.map((p) => p.clearance)],
-      [x, trace.map((p) => p.liningFront), trace.map((p) => p.liningRear)],
-      [x, trace.map((p) => p.brakeFactor)],
-    ];
+  #ids(): LaneId[] {
+    const { lane } = this.desk;
+    if (this.#height <= THIRD) return ['clearance', lane];
+    return ['clearance', 'lining', lane === 'lining' ? 'factor' : lane];
   }
 
-  /** End of the axis: what was driven, with room ahead, in round steps. */
-  #end(): number {
-    const km = this.session.state.distance / KM;
-    const steps = [5000, 10000, 20000, 45000, 65000, 100000];
-    return steps.find((s) => km <= s * 0.93) ?? Math.ceil(km / 50000 + 0.2) * 50000;
+  #theme(): Theme {
+    return themes[this.desk.session.theme];
   }
 
   override updated(): void {
@@ -161,46 +101,61 @@ export class ChartStrip extends LitElement {
 
   #draw(): void {
     if (this.#width < 50 || this.#height < 50) return;
-    const lanes = this.#lanes();
-    const key = `${this.#width}x${this.#height}/${this.theme}/${lanes.length}`;
-    const data = this.#data();
+    const { rows, session } = this.desk;
+    const ids = this.#ids();
+    this.#lanes = ids.map((id) => laneOf(id, session.brake, rows));
+    const key = `${this.#width}x${this.#height}/${session.theme}/${ids.join()}`;
     if (key !== this.#made) {
       this.#made = key;
-      for (const p of this.#plots) p.destroy();
-      const host = this.renderRoot.querySelector<HTMLElement>('#plots');
-      if (!host) return;
-      const total = lanes.reduce((sum, l) => sum + l.share, 0);
-      const free = this.#height - 30;
-      this.#plots = lanes.map((lane, i) => {
-        const last = i === lanes.length - 1;
-        return new uPlot(
-          this.#options(lane, i, Math.round((free * lane.share) / total) + (last ? 26 : 0), last),
-          data[i] as uPlot.AlignedData,
-          host,
-        );
+      this.#make();
+    } else if (rows !== this.#drawn || rows.length !== this.#drawnRows) {
+      this.#plots.forEach((p, i) => {
+        p.setData(this.#data(i), true);
       });
-    }
-    this.#plots.forEach((p, i) => {
-      p.setData(data[i] as uPlot.AlignedData, true);
+    } else for (const p of this.#plots) p.redraw(false);
+    this.#drawn = rows;
+    this.#drawnRows = rows.length;
+  }
+
+  #data(index: number): uPlot.AlignedData {
+    const { rows } = this.desk;
+    const lane = this.#lanes[index] as Lane;
+    return [rows.map((r) => r.distance / KM), ...lane.series.map((s) => rows.map(s.value))];
+  }
+
+  #make(): void {
+    for (const p of this.#plots) p.destroy();
+    const host = this.renderRoot.querySelector<HTMLElement>('#plots');
+    if (!host) return;
+    const shares = SHARES.slice(0, this.#lanes.length);
+    const total = shares.reduce((sum, s) => sum + s, 0);
+    const free = this.#height - 28;
+    this.#plots = this.#lanes.map((lane, i) => {
+      const last = i === this.#lanes.length - 1;
+      const height = Math.floor((free * (shares[i] as number)) / total) + (last ? 26 : 0);
+      return new uPlot(this.#options(lane, i, height, last), this.#data(i), host);
     });
   }
 
   #options(lane: Lane, index: number, height: number, last: boolean): uPlot.Options {
-    const theme = themes[this.session.theme].colours;
-    const narrow = this.#width < 600;
-    const right = narrow ? 14 : 172;
-    const left = narrow ? 40 : LEFT;
+    const { colours } = this.#theme();
+    const narrow = this.#narrow;
+    const ends = (): [number, number] => {
+      const { rows } = this.desk;
+      const from = axisStart((rows[0]?.distance ?? 0) / KM);
+      return [from, axisEnd((rows.at(-1)?.distance ?? 0) / KM)];
+    };
     return {
       width: this.#width,
       height,
-      padding: [lane.marks ? 24 : 8, right, 2, left],
+      padding: [index === 0 ? 26 : 8, narrow ? 30 : 164, 2, narrow ? 84 : LEFT],
       legend: { show: false },
       cursor: { show: false },
       scales: {
-        x: { time: false, range: () => [0, this.#end()] },
+        x: { time: false, range: ends },
         y: {
           range: () => {
-            const l = this.#lanes()[index] ?? lane;
+            const l = this.#lanes[index] ?? lane;
             return [l.low, l.high];
           },
         },
@@ -208,129 +163,137 @@ export class ChartStrip extends LitElement {
       axes: [
         {
           show: last,
-          stroke: theme.ink2,
-          font: font(13, 540),
+          stroke: colours.ink2,
+          font: font(narrow ? 14 : 13, 540),
           size: 24,
           gap: 4,
-          grid: { show: true, stroke: theme.rule, width: 1 },
+          grid: { show: true, stroke: colours.rule, width: 1 },
           ticks: { show: false },
           values: (_u, values) => values.map((v) => (v === 0 ? '0 km' : number(v, 0))),
-          space: narrow ? 90 : 130,
+          space: narrow ? 80 : 130,
         },
         { show: false },
       ],
       series: [
         {},
         ...lane.series.map((s) => ({
-          stroke: s.colour(theme),
+          stroke: colours[s.colour],
           width: 2.4,
-          ...(s.dash ? { dash: s.dash } : {}),
+          ...(s.dash ? { dash: [...s.dash] } : {}),
           points: { show: false },
         })),
       ],
-      hooks: { draw: [(u) => this.#words(u, index, narrow)] },
+      hooks: {
+        draw: [
+          (u) => {
+            const now = this.#lanes[index];
+            if (now) paintLane(u, now, this.#laneView(index));
+          },
+        ],
+      },
     };
   }
 
-  /** Titles, limits, click marks and end labels of a lane, drawn on the plot's own canvas. */
-  #words(u: uPlot, index: number, narrow: boolean): void {
-    const lane = this.#lanes()[index];
-    if (!lane) return;
-    const theme = themes[this.session.theme].colours;
-    const { ctx } = u;
-    const r = devicePixelRatio;
-    const { left, top, width, height } = u.bbox;
-    ctx.save();
-    ctx.textBaseline = 'middle';
-    const text = (
-      t: string,
-      x: number,
-      y: number,
-      colour: string,
-      size: number,
-      weight: number,
-      align: CanvasTextAlign = 'left',
-    ) => {
-      ctx.font = font(size * r, weight);
-      ctx.textAlign = align;
-      ctx.lineWidth = 4 * r;
-      ctx.lineJoin = 'round';
-      ctx.strokeStyle = theme.panel;
-      ctx.strokeText(t, x, y);
-      ctx.fillStyle = colour;
-      ctx.fillText(t, x, y);
+  #laneView(index: number): LaneView {
+    const { at, told: events, rows, session } = this.desk;
+    return {
+      brake: session.brake,
+      rows,
+      events,
+      at,
+      theme: this.#theme(),
+      narrow: this.#narrow,
+      first: index === 0,
+      titled: !this.#narrow && index === this.#lanes.length - 1,
     };
-    if (!narrow) {
-      text(lane.title, 16 * r, top + 10 * r, theme.ink, 16, 660);
-      text(lane.unit, 16 * r, top + 29 * r, theme.ink2, 13.5, 540);
-    } else {
-      text(lane.title, left + 4 * r, top + 8 * r, theme.ink, 14, 660);
+  }
+
+  /** Distance (mm) under a pointer, and the event whose mark it touches. */
+  #under(e: PointerEvent): { distance: number; event: LifeEvent | null } {
+    const [first] = this.#plots;
+    if (!first) return { distance: 0, event: null };
+    const box = this.getBoundingClientRect();
+    const x = e.clientX - box.left;
+    const left = first.bbox.left / devicePixelRatio;
+    const distance = first.posToVal(x - left, 'x') * KM;
+    const onMarks = e.clientY - box.top < first.bbox.top / devicePixelRatio + 8;
+    let best: LifeEvent | null = null;
+    let off = NEAR;
+    for (const event of onMarks ? this.desk.told : []) {
+      const away = Math.abs(first.valToPos(event.distance / KM, 'x') + left - x);
+      if (away >= off) continue;
+      off = away;
+      best = event;
     }
-    const y = (v: number): number => u.valToPos(v, 'y', true);
-    for (const l of lane.limits) {
-      ctx.strokeStyle = l.colour(theme);
-      ctx.lineWidth = 1.6 * r;
-      ctx.setLineDash([16 * r, 4 * r]);
-      ctx.beginPath();
-      ctx.moveTo(left, y(l.at));
-      ctx.lineTo(left + width, y(l.at));
-      ctx.stroke();
-      ctx.setLineDash([]);
-      if (narrow)
-        text(l.text, left + width - 2 * r, y(l.at) - 9 * r, l.colour(theme), 13, 660, 'right');
-      else text(l.text, left + width + 10 * r, y(l.at), l.colour(theme), 16, 660);
+    return { distance, event: best };
+  }
+
+  #down = (e: PointerEvent): void => {
+    const { distance, event } = this.#under(e);
+    if (event) this.desk.goTo(event);
+    else {
+      this.#held = true;
+      (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
+      this.desk.show(nearestRow(this.desk.rows, distance));
     }
-    const { session } = this;
-    const at = u.valToPos(session.state.distance / KM, 'x', true);
-    ctx.strokeStyle = theme.ink;
-    ctx.lineWidth = 2 * r;
-    ctx.beginPath();
-    ctx.moveTo(at, top);
-    ctx.lineTo(at, top + height);
-    ctx.stroke();
-    if (lane.marks) {
-      const clicks = session.events.filter((e) => e.kind === 'click');
-      const every = Math.max(1, Math.ceil((clicks.length * 20 * r) / width));
-      clicks.forEach((e, i) => {
-        const x = u.valToPos(e.distance / KM, 'x', true);
-        ctx.fillStyle = theme.adj;
-        ctx.beginPath();
-        ctx.moveTo(x - 6 * r, top - 6 * r);
-        ctx.lineTo(x + 6 * r, top - 6 * r);
-        ctx.lineTo(x, top + 5 * r);
-        ctx.fill();
-        if (i % every === 0) text(String(e.tooth), x, top - 14 * r, theme.adj, 13.5, 700, 'center');
-      });
-    }
-    if (!narrow) {
-      const end = session.trace.at(-1);
-      if (end && index === 1) {
-        text(
-          `front ${number(end.liningFront, 1)}`,
-          at + 12 * r,
-          y(end.liningFront) + 8 * r,
-          theme.lead,
-          15,
-          660,
-        );
-        text(
-          `rear ${number(end.liningRear, 1)}`,
-          at + 12 * r,
-          y(end.liningRear) - 6 * r,
-          theme.trail,
-          15,
-          660,
-        );
-      }
-      if (end && index === 2)
-        text(number(end.brakeFactor, 2), at + 12 * r, y(end.brakeFactor), theme.ink, 15, 660);
-    }
-    ctx.restore();
+  };
+
+  #move = (e: PointerEvent): void => {
+    if (this.#held) this.desk.show(nearestRow(this.desk.rows, this.#under(e).distance));
+  };
+
+  #up = (): void => {
+    this.#held = false;
+  };
+
+  #key = (e: KeyboardEvent): void => {
+    const { desk } = this;
+    const last = desk.rows.length - 1;
+    if (e.key === 'ArrowRight' || e.key === 'ArrowUp') desk.show(Math.min(last, desk.at + 1));
+    else if (e.key === 'ArrowLeft' || e.key === 'ArrowDown') desk.show(Math.max(0, desk.at - 1));
+    else if (e.key === 'PageDown') desk.nextEvent(1);
+    else if (e.key === 'PageUp') desk.nextEvent(-1);
+    else if (e.key === 'Home') desk.show(0);
+    else if (e.key === 'End') desk.show(last);
+    else return;
+    e.preventDefault();
+    e.stopPropagation();
+  };
+
+  /** The moment in words, for those who cannot see it. */
+  #says(): string {
+    const row = this.desk.rows[this.desk.at];
+    if (!row) return 'nothing driven';
+    const km = number(row.distance / KM, 0);
+    return `${km} km, clearance ${number(row.clearance, 2)} mm, tooth ${row.tooth}`;
+  }
+
+  /** The last lane's title is the choice of what it shows. */
+  #choice() {
+    if (this.#narrow || this.#width === 0) return '';
+    const ids = this.#ids();
+    const third = ids.length === 3;
+    const shown = ids.at(-1);
+    const shares = SHARES.slice(0, ids.length);
+    const total = shares.reduce((sum, s) => sum + s, 0);
+    const above = shares.slice(0, -1).reduce((sum, s) => sum + s, 0);
+    const top = ((this.#height - 28) * above) / total + 2;
+    return html`<select aria-label="Shown in the last lane" .style=${`top:${top.toFixed(0)}px`} @change=${(
+      e: Event,
+    ) => {
+      this.desk.chooseLane((e.target as HTMLSelectElement).value as LaneId);
+    }}>${choices
+      .filter(([id]) => !(third && id === 'lining'))
+      .map(
+        ([id, name]) => html`<option value=${id} ?selected=${id === shown}>${name}</option>`,
+      )}</select>`;
   }
 
   override render() {
-    const clicks = this.session.events.filter((e) => e.kind === 'click');
-    return html`<div id="plots" aria-hidden="true"></div>
+    const { desk } = this;
+    const clicks = desk.events.filter((e) => e.kind === 'click');
+    return html`<div id="plots" role="slider" tabindex="0" aria-label="Moment of the run: arrow keys move along it, page keys from event to event" aria-valuemin="0" aria-valuemax=${desk.rows.length - 1} aria-valuenow=${desk.at} aria-valuetext=${this.#says()} @keydown=${this.#key} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+      ${this.#choice()}
       <div class="words" data-clicks=${clicks.length}>
         <h2>Clearance and linings over the distance</h2>
         <ul>${clicks.map((e) => html`<li data-mark>${e.text}</li>`)}</ul>

@@ -1,67 +1,102 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { KM, roleOf } from '../../sim/index.ts';
 import { cell } from '../app/cells.ts';
 import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
 import '../plot/chart-strip.ts';
-import type { WearStep } from '../session.ts';
-import { dust } from '../words.ts';
-import type { PageView, Station } from './station.ts';
+import { dust, dustShort, ends, wearIdea } from '../words.ts';
+import { deskOf, type PageView, type Station } from './station.ts';
+import { WearDesk, type WearPage, type WearStep } from './wear-desk.ts';
+import { eventLog } from './wear-events.ts';
+import { forecastCell } from './wear-forecast.ts';
+import { hotPage } from './wear-hot.ts';
+import { roadPick, setUp } from './wear-set-up.ts';
 
-/** Wear: wear the linings on and watch the adjuster click to the next tooth. */
+/** Wear: drive the brake on, watch the adjuster take up, go back to any moment of its life. */
 
-const story = html`The gap grows as the linings thin. When a stroke carries the shoe past the slot play by a whole tooth, the lever drops into the next one: <b class="adj">click</b>.`;
+const story = (d: WearDesk): TemplateResult =>
+  html`${wearIdea[d.kind]}${d.kind === 'wedge' ? '.' : html`: <b class="adj">click</b>.`}`;
 
-function side({ session, find, instant: i }: PageView): TemplateResult {
-  const last = session.events.findLast((e) => e.kind === 'click');
+const desk = (page: PageView): WearDesk => {
+  const found = deskOf(WearDesk, page.session);
+  found.sync();
+  return found;
+};
+
+function readings(page: PageView, d: WearDesk): TemplateResult {
+  const { find, instant: i, session } = page;
+  const row = d.rows[d.at];
+  const last = d.events.findLast((e) => e.kind === 'click' && e.distance <= session.state.distance);
   const since = session.state.distance - (last?.distance ?? 0);
   const role = (side: 'front' | 'rear') =>
     roleOf(side, i.turning) === 'leading' ? 'lead' : 'trail';
-  const share = (key: string) => `${number(Math.floor(find(key).value), 0)} %`;
-  const factor = session.trace.at(-1)?.brakeFactor ?? Number.NaN;
+  const share = (key: string) => `${number(Math.max(0, Math.floor(find(key).value)), 0)} %`;
   const distance = find('distance');
-  return html`<section class="blk h"><h1>Wear</h1><p>${story}</p></section>
-    <section class="blk rd" aria-label="Readings">
+  const factor = row && row.clearance > 0 ? row.brakeFactor : Number.NaN;
+  const step = d.kind === 'wedge' ? 'step' : 'click';
+  return html`<section class="blk rd panel thirds" aria-label="Readings" tabindex="0">
       <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
-        <div><b>${last ? 'Since the last click' : 'No click yet'}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
+        <div><b>${last ? `Since the last ${step}` : `No ${step} yet`}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
       ${cell(find('restClearanceFront'), { label: 'Clearance, front', square: role('front') })}${cell(find('restClearanceRear'), { label: 'Clearance, rear', square: role('rear') })}
       ${cell(find('liningFront'), { label: 'Lining left, front', square: role('front'), beside: share('liningShareFront'), floor: true })}
       ${cell(find('liningRear'), { label: 'Lining left, rear', square: role('rear'), beside: share('liningShareRear'), floor: true })}
-      ${cell(find('drumDiameter'))}${cell(find('tooth'))}
-      <div class="c" title="At the duty's pressure, forward"><b>Brake factor, after springs</b><div class="v">${number(factor, 2)}</div></div>
-      ${cell(find('toNextTooth'))}
-    </section>
-    <section class="note">${caution}<div>${dust}</div></section>`;
+      ${cell(find('drumDiameter'))}${cell(find('temperature'), { label: 'Temperature' })}
+      <div class="c" data-key="dutyFactor" title="After springs, at the road's first kind of stop, forward"><b>Factor after springs</b><div class="v">${number(factor, 2)}</div></div>
+      ${forecastCell(d.forecast())}
+    </section>`;
+}
+
+const pages: readonly [WearPage, string][] = [
+  ['readings', 'Readings'],
+  ['events', 'Events'],
+  ['hot', 'Hot press'],
+  ['setup', 'Set up'],
+];
+
+function side(page: PageView): TemplateResult {
+  const d = desk(page);
+  const count = d.told.length;
+  const body = { readings, events: eventLog, hot: hotPage, setup: setUp }[d.page];
+  return html`<section class="blk h"><h1>Wear</h1><p>${story(d)}</p></section>
+    <div class="seg pages" role="group" aria-label="Shown below">${pages.map(
+      ([id, name]) =>
+        html`<button aria-pressed=${d.page === id} class=${d.page === id ? 'on' : ''} @click=${() => d.choosePage(id)}>${name}${id === 'events' && count > 0 ? html`<i>${count}</i>` : nothing}</button>`,
+    )}</div>
+    ${body(page, d)}
+    <section class="note">${caution}<div>${page.size === 'wide' ? dust : dustShort}</div></section>`;
 }
 
 const steps: readonly [WearStep, string][] = [
   [100, '100 km'],
   [1000, '1\u202f000 km'],
   ['click', 'to next click'],
+  ['limit', 'to the limit'],
 ];
 
-function controls({ session }: PageView): TemplateResult {
-  return html`<section class="blk ctl" aria-label="Controls">
-    <div><div class="lab" id="by">Wear on by</div>
-      <div class="seg" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${session.wearStep === s} class=${session.wearStep === s ? 'on' : ''} @click=${() => session.chooseWearStep(s)}>${name}</button>`)}</div></div>
+function drive(d: WearDesk): TemplateResult {
+  if (!d.busy) {
+    return html`<button class="btn p tall" @click=${() => d.drive()}>${d.atEnd ? 'Wear on' : 'Wear on from here'}</button>`;
+  }
+  return html`<button class="btn p tall" @click=${() => d.stop()}>Stop here${d.progress < 1 ? html`<span data-progress>${number(Math.floor(100 * d.progress), 0)} %</span>` : nothing}</button>`;
+}
+
+function controls(page: PageView): TemplateResult {
+  const d = desk(page);
+  const { session } = page;
+  return html`<section class="blk ctl wearctl" aria-label="Controls">
     <div class="row two">
-      ${
-        session.busy
-          ? html`<button class="btn p tall" @click=${() => session.stopWear()}>Stop here</button>`
-          : html`<button class="btn p tall" @click=${() => session.wear()}>Wear on</button>`
-      }
-      <button class="btn tall" @click=${() => session.backToNew()}>Back to new</button>
-    </div>
-    <div class="row two">
-      <div><div class="lab" id="state">Start from</div>
-        <select class="pick" aria-labelledby="state" @change=${(e: Event) => {
-          const at = e.target as HTMLSelectElement;
-          if (at.value) session.standing(at.value);
-          at.value = '';
-        }}><option value="">choose…</option>${session.brake.states.map((s) => html`<option value=${s.name}>${s.name}</option>`)}</select></div>
+      <div><label class="lab" for="road">Road</label>
+        ${roadPick(d, 'road')}</div>
       <div><div class="lab" id="drawn">Gap drawn</div>
         <div class="seg" role="group" aria-labelledby="drawn">${([1, 20, 40] as const).map((m) => html`<button aria-pressed=${session.magnification === m} class=${session.magnification === m ? 'on' : ''} @click=${() => session.magnify(m)}>×${m}</button>`)}</div></div>
     </div>
+    <div><div class="lab" id="by">Wear on by</div>
+      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' && d.kind === 'wedge' ? 'to next step' : name}</button>`)}</div></div>
+    <div class="row two">
+      ${drive(d)}
+      <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
+    </div>
+    ${d.end && !d.busy && ends[d.end] ? html`<p class="ends" role="status">${ends[d.end]}</p>` : nothing}
   </section>`;
 }
 
@@ -70,12 +105,17 @@ export const wear: Station = {
   name: 'Wear',
   key: '2',
   layers: { fan: true, comb: false, forces: false, loupe: true },
-  wall: { readings: ['distance', 'restClearanceMean', 'tooth'], says: () => html`<p>${story}</p>` },
+  wall: {
+    readings: ['distance', 'restClearanceMean', 'tooth'],
+    says: (page) => html`<p>${story(desk(page))}</p>`,
+  },
   side,
   controls,
   foot: {
     height: { wide: 300, middle: 200, narrow: 210 },
-    strip: ({ session }) =>
-      html`<takeup-chart .session=${session} .rows=${session.trace.length + session.events.length} .theme=${session.theme}></takeup-chart>`,
+    strip: (page) => {
+      const d = desk(page);
+      return html`<takeup-chart .desk=${d} .rev=${`${d.changes} ${d.at} ${page.session.theme}`}></takeup-chart>`;
+    },
   },
 };

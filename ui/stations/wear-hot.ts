@@ -1,0 +1,76 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Excess, HotPress } from '../../sim/index.ts';
+import { caution } from '../app/icons.ts';
+import { down, number } from '../format.ts';
+import { hotDrum } from '../words.ts';
+import type { PageView } from './station.ts';
+import { type HotMoment, hills, type WearDesk } from './wear-desk.ts';
+
+/** Hot press: down a hill, one press at its foot, a cold morning, and where the travel came from. */
+
+const parts: readonly [keyof Excess, string][] = [
+  ['built', 'Gap of the brake as built'],
+  ['wear', 'Wear of linings and drum'],
+  ['teeth', 'Taken up by the adjuster'],
+  ['growth', 'Growth of the hot drum'],
+  ['elastic', 'Give under the press'],
+];
+
+const signed = (mm: number): string => `${mm > 0 ? '+' : ''}${number(mm, 2)}`;
+
+/** Where the travel came from, as a sum; what a step needs beside it. */
+function sum({ excess }: HotPress): TemplateResult {
+  return html`<table class="sum"><caption>How far the seats of the strut part at the press, mm</caption><tbody>
+    ${parts.map(([key, name]) => html`<tr data-part=${key}><th scope="row">${name}</th><td>${signed(excess[key])}</td></tr>`)}
+    <tr class="all" data-part="total"><th scope="row">Beyond the strut</th><td>${number(excess.total, 2)}</td></tr>
+    <tr data-part="needed"><th scope="row">Needed for a step</th><td>${number(excess.needed, 2)}</td></tr>
+  </tbody></table>`;
+}
+
+const good = html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M1.5 8.5l4 4.5 9-10.5" fill="none" stroke="var(--good)" stroke-width="3"/></svg>`;
+const bad = html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 1h14v14H1z" fill="var(--bad)"/><path d="M5 5l6 6M5 11l6-6" stroke="var(--sheet)" stroke-width="2"/></svg>`;
+
+function verdict(r: HotPress, d: WearDesk): TemplateResult {
+  const drags = r.gapCold <= 0;
+  const steps =
+    d.kind === 'wedge'
+      ? `the wedge made the strut ${number(d.grown(r.before.tooth, r.cold.tooth), 2)} mm longer`
+      : r.stepped === 1
+        ? 'one step'
+        : `${r.stepped} steps`;
+  const did = r.held
+    ? 'the hot lock held it: no step'
+    : r.stepped === 0
+      ? 'no step'
+      : `${steps}, and what heat has lent goes back in the night`;
+  return html`<p class="did">Drum ${number(r.temperature, 0)} °C at the foot: ${did}.</p>
+    <p class="verdict" data-verdict=${drags ? 'drags' : 'free'}>${drags ? bad : good}<span><strong>${drags ? 'Drags cold' : 'Free cold'}</strong> ${
+      drags
+        ? `The linings stand ${number(-r.gapCold, 2)} mm inside the cold drum.`
+        : `Clearance ${number(down(r.gapCold, 2), 2)} mm; it was ${number(r.gapBefore, 2)} before, ${number(r.gapHot, 2)} hot.`
+    }</span></p>`;
+}
+
+const moments: readonly [HotMoment, string][] = [
+  ['before', 'Before'],
+  ['hot', 'At the foot'],
+  ['cold', 'Next morning'],
+];
+
+export function hotPage(_page: PageView, d: WearDesk): TemplateResult {
+  const { hot } = d;
+  return html`<section class="blk setup panel" aria-label="Hot press" tabindex="0">
+    <div class="lab" id="hill">Descent at 40 km/h, the brake holding the speed</div>
+    <div class="seg" role="group" aria-labelledby="hill">${hills.map((h, i) => html`<button class=${d.hill === i ? 'on' : ''} aria-pressed=${d.hill === i} @click=${() => d.chooseHill(i)}>${h.name}</button>`)}</div>
+    <button class="btn hotgo" ?disabled=${d.busy} @click=${() => d.pressHot()}>Drive down, press at the foot, let it cool</button>
+    ${
+      hot
+        ? html`${verdict(hot.result, d)}
+      <div class="lab" id="moment">On the stage</div>
+      <div class="seg" role="group" aria-labelledby="moment">${moments.map(([m, name]) => html`<button class=${hot.moment === m ? 'on' : ''} aria-pressed=${hot.moment === m} @click=${() => d.showHot(m)}>${name}</button>`)}</div>
+      ${sum(hot.result)}`
+        : nothing
+    }
+    <p class="warns">${caution}<span>${hotDrum}</span></p>
+  </section>`;
+}

@@ -1,0 +1,56 @@
+import { html, type TemplateResult } from 'lit';
+import type { AdjusterKind } from '../../sim/index.ts';
+import { choices, type LaneId } from '../plot/lanes.ts';
+import type { PageView } from './station.ts';
+import type { WearDesk } from './wear-desk.ts';
+
+/** What the run is driven with: adjuster, hot lock, reverse, where it starts. */
+
+const kinds: readonly [AdjusterKind, string][] = [
+  ['toothed lever', 'Toothed lever, all passed teeth'],
+  ['incremental', 'Toothed lever, one a press'],
+  ['screw strut', 'Screw strut, star wheel'],
+  ['wedge', 'Wedge, stepless'],
+];
+
+const shares: readonly [number | null, string][] = [
+  [null, 'as the road has it'],
+  [0, 'none'],
+  [0.1, 'one stop in ten'],
+  [0.25, 'one in four'],
+  [0.5, 'half of them'],
+];
+
+const value = (e: Event): string => (e.target as HTMLSelectElement).value;
+
+export const roadPick = (d: WearDesk, id: string): TemplateResult =>
+  html`<select class="pick" id=${id} title=${d.duty.about} @change=${(e: Event) => d.chooseRoad(Number(value(e)))}>${d.session.brake.duties.map((duty, i) => html`<option value=${i} ?selected=${i === d.road}>${duty.name}</option>`)}</select>`;
+
+export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult {
+  const { brake } = session;
+  return html`<section class="blk setup panel" aria-label="Set up" tabindex="0">
+    <label class="lab" for="kind">Adjuster</label>
+    <select class="pick" id="kind" @change=${(e: Event) => d.fit(value(e) as AdjusterKind, d.hotLock)}>${kinds.map(([k, name]) => html`<option value=${k} ?selected=${k === d.kind}>${name}</option>`)}</select>
+    <div class="lab" id="lock">Hot lock: a bimetal holds the adjuster on a hot drum</div>
+    <div class="seg" role="group" aria-labelledby="lock">${[false, true].map(
+      (on) =>
+        html`<button class=${d.hotLock === on ? 'on' : ''} aria-pressed=${d.hotLock === on} @click=${() => d.fit(d.kind, on)}>${on ? `On, above ${d.lockAt} °C` : 'Off'}</button>`,
+    )}</div>
+    <label class="lab" for="reverse">Stops in reverse</label>
+    <select class="pick" id="reverse" @change=${(e: Event) => d.chooseReverse(shares[Number(value(e))]?.[0] ?? null)}>${shares.map(([share, name], i) => html`<option value=${i} ?selected=${share === d.reverse}>${name}</option>`)}</select>
+    <p class="about"><b>${d.duty.name}</b> ${d.duty.about}</p>
+    <label class="lab" for="from">Start from</label>
+    <select class="pick" id="from" @change=${(e: Event) => {
+      const at = e.target as HTMLSelectElement;
+      if (at.value) d.startFrom(at.value);
+      at.value = '';
+    }}><option value="">choose…</option>${brake.states.map((s) => html`<option value=${s.name}>${s.name}</option>`)}</select>
+    ${
+      size === 'narrow'
+        ? html`<label class="lab" for="road2">Road</label>${roadPick(d, 'road2')}
+      <label class="lab" for="lane">Second curve</label>
+      <select class="pick" id="lane" @change=${(e: Event) => d.chooseLane(value(e) as LaneId)}>${choices.map(([id, name]) => html`<option value=${id} ?selected=${id === d.lane}>${name}</option>`)}</select>`
+        : ''
+    }
+  </section>`;
+}
