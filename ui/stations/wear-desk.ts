@@ -97,6 +97,11 @@ export class WearDesk {
   get busy(): boolean {
     return this.#life.busy || this.#play !== null;
   }
+  /** Where the run begins, with whatever was on the bench then. */
+  get firstRow(): LifeRow | undefined {
+    this.sync();
+    return this.rows[0];
+  }
   /** Is the last moment of the run shown? */
   get atEnd(): boolean {
     return this.at >= this.rows.length - 1;

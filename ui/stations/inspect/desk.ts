@@ -11,6 +11,8 @@ import {
 } from '../../../sim/index.ts';
 import { down } from '../../format.ts';
 import type { Session } from '../../session.ts';
+import { deskOf } from '../station.ts';
+import { WearDesk } from '../wear-desk.ts';
 import { type Line, lines } from './lines.ts';
 import { type Paper, sheetOnBench, type WheelKey } from './paper.ts';
 import { toReadings, type Understood, understand } from './read.ts';
@@ -129,7 +131,7 @@ export class InspectDesk {
       springs: condition.springFactor < 1 ? 'bad' : 'good',
       adjuster: condition.adjusterSeized ? 'bad' : 'good',
     };
-    const fitted = session.trace[0]?.drumRadius;
+    const fitted = deskOf(WearDesk, session).firstRow?.drumRadius;
     sheetOnBench.fill(this.wheel, texts, {
       distance: String(Math.round((m.distance ?? 0) / KM)),
       drumFitted: fitted === undefined ? '' : bore(2 * fitted),
