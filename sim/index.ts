@@ -122,7 +122,7 @@ export {
   type LockedHand,
   takenUp,
 } from './study/hand-locked.ts';
-export { type Excess, type Hill, type HotPress, hotPress } from './study/hot-press.ts';
+export { type Hill, type HotPress, hotPress } from './study/hot-press.ts';
 export {
   type AsNew,
   type Found,

@@ -8,12 +8,13 @@ import { type HotMoment, hills, type WearDesk } from './wear-desk.ts';
 
 /** Hot press: down a hill, one press at its foot, a cold morning, and where the travel came from. */
 
-const parts: readonly [keyof Excess, string][] = [
-  ['built', 'Gap of the brake as built'],
-  ['wear', 'Wear of linings and drum'],
-  ['teeth', 'Taken up by the adjuster'],
-  ['growth', 'Growth of the hot drum'],
-  ['elastic', 'Give under the press'],
+const parts: readonly [keyof Excess, string, 1 | -1][] = [
+  ['gap', 'Gap of the brake as built', 1],
+  ['linings', 'Wear of the linings', 1],
+  ['drum', 'Wear of the drum', 1],
+  ['takenUp', 'Taken up by the adjuster', -1],
+  ['growth', 'Growth of the hot drum', 1],
+  ['elasticity', 'Give under the press', 1],
 ];
 
 const signed = (mm: number): string => `${mm > 0 ? '+' : ''}${number(mm, 2)}`;
@@ -21,8 +22,8 @@ const signed = (mm: number): string => `${mm > 0 ? '+' : ''}${number(mm, 2)}`;
 /** Where the travel came from, as a sum; what a step needs beside it. */
 function sum({ excess }: HotPress): TemplateResult {
   return html`<table class="sum"><caption>How far the seats of the strut part at the press, mm</caption><tbody>
-    ${parts.map(([key, name]) => html`<tr data-part=${key}><th scope="row">${name}</th><td>${signed(excess[key])}</td></tr>`)}
-    <tr class="all" data-part="total"><th scope="row">Beyond the strut</th><td>${number(excess.total, 2)}</td></tr>
+    ${parts.map(([key, name, sense]) => html`<tr data-part=${key}><th scope="row">${name}</th><td>${signed(sense * excess[key])}</td></tr>`)}
+    <tr class="all" data-part="sensed"><th scope="row">Beyond the strut</th><td>${number(excess.sensed, 2)}</td></tr>
     <tr data-part="needed"><th scope="row">Needed for a step</th><td>${number(excess.needed, 2)}</td></tr>
   </tbody></table>`;
 }
