@@ -27,6 +27,8 @@ export const cautions = {
   hot: 'A drum can burn skin and set fluid alight long after the stop. Let it cool; do not quench it.',
   /** Beside `inspect`. */
   doubt: 'In doubt, do not refit; ask a qualified person.',
+  hubRust: 'Wear eye protection. No heat near fluid.',
+  stands: 'Set the vehicle on stands, never on the jack alone.',
   fluid:
     'Brake fluid harms eyes, skin and paint. Use only the grade the maker names, from a sealed container.',
   /** Standing foot of Inspect, Drum off and all prints. */

@@ -27,7 +27,7 @@ export interface Fault {
   readonly tells: string;
   readonly lookAlikes: readonly string[];
   readonly remedy: string;
-  readonly caution: string;
+  readonly caution: FaultCaution;
   /** On one wheel of the axle, or on both. */
   readonly wheels: 'one' | 'both';
   /** Told by the story alone: other wheels of the vehicle suffer too. */
@@ -42,6 +42,21 @@ export type FaultGroup =
   | 'Springs and pistons'
   | 'Friction'
   | 'Drum';
+
+/** Which of the page's cautions stands beside it. */
+export type FaultCaution =
+  | 'wear'
+  | 'drumOff'
+  | 'park'
+  | 'fault'
+  | 'piston'
+  | 'strut'
+  | 'springs'
+  | 'fitting'
+  | 'hot'
+  | 'fluid'
+  | 'hubRust'
+  | 'stands';
 
 /** A row of the table that this view cannot show, and why. */
 export interface NotShown {
@@ -67,19 +82,3 @@ export const newShoes = (rig: Rig, state: BrakeState, drumRadius: number): Brake
   },
   condition: SOUND,
 });
-
-/** Cautions that come back. */
-export const CAUTION = {
-  fluid:
-    'Brake fluid harms eyes, skin and paint. Use only the grade the maker names, from a sealed container.',
-  dust: 'Brake dust is harmful to breathe, whatever the lining. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.',
-  roll: 'A vehicle on a slope rolls when the brake lets go. Chock it before testing or slackening a cable.',
-  springs: 'Springs store force; use the proper tool and eye protection.',
-  hot: 'A drum can burn skin and set fluid alight long after the stop. Let it cool; do not quench it.',
-  off: 'Chock the wheels and set the vehicle on stands on firm ground before the parking brake is let off. Never strike the rim; if it stays, look for another lock.',
-  piston: 'With the drum off, do not press the pedal: a piston can leave its bore.',
-  strut:
-    'Unload the strut before lifting the lever; a loaded tooth lets go suddenly. Keep fingers clear and wear eye protection.',
-  pairs: 'Fit both wheels of the axle alike. Test at walking pace on level ground before any road.',
-  drive: 'Test only a vehicle that is safe to move. If it may not stop, it does not leave.',
-} as const;

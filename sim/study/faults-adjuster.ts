@@ -1,6 +1,6 @@
 import { application } from '../wear/application.ts';
 import { FIRM } from './checks.ts';
-import { ailing, CAUTION, type Fault, newShoes } from './fault-types.ts';
+import { ailing, type Fault, newShoes } from './fault-types.ts';
 
 /** A long descent's heat over the air, K: what lesson and table step the adjuster at. */
 const DESCENT = 287;
@@ -21,7 +21,7 @@ export const adjusterFaults: readonly Fault[] = [
     lookAlikes: ['air', 'stretched cable', 'worn teeth', 'broken lever spring'],
     remedy:
       'Free or renew lever and strut, reset, and see to the other wheel too. Do not take it up at the cable.',
-    caution: CAUTION.strut,
+    caution: 'strut',
     wheels: 'both',
     apply: (_rig, state) => ({ state: ailing({ ...state, tooth: 0 }, { adjusterSeized: true }) }),
   },
@@ -37,7 +37,7 @@ export const adjusterFaults: readonly Fault[] = [
     tells: 'The first press after parking is long and clicks, the next is good.',
     lookAlikes: ['seized short', 'stretched cable', 'air'],
     remedy: 'Renew lever and strut as a pair.',
-    caution: CAUTION.roll,
+    caution: 'park',
     wheels: 'both',
     apply: (_rig, state) => ({
       state: ailing({ ...state, tooth: Math.max(0, state.tooth - 2) }, { teethHold: 1000 }),
@@ -55,7 +55,7 @@ export const adjusterFaults: readonly Fault[] = [
     tells: 'As a seized adjuster, but with the drum off the lever swings free.',
     lookAlikes: ['seized short', 'worn teeth'],
     remedy: 'Renew the spring, reset the adjuster.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'both',
     apply: (_rig, state) => ({ state: ailing({ ...state, tooth: 0 }, { leverSpring: 0 }) }),
   },
@@ -72,7 +72,7 @@ export const adjusterFaults: readonly Fault[] = [
       'Free while hot, tight when cold, both wheels; the lever is home and the bleed point changes nothing.',
     lookAlikes: ['kept pull', 'hose', 'port shut', 'oval drum'],
     remedy: 'Back the adjuster off, see that the hot lock works if it has one, ask about descents.',
-    caution: CAUTION.roll,
+    caution: 'park',
     wheels: 'both',
     apply: (rig, state) => {
       const hot = { ...state, temperature: state.temperature + DESCENT };
@@ -92,7 +92,7 @@ export const adjusterFaults: readonly Fault[] = [
     tells: 'Torque a little off at first; measured linings are thinnest on the trailing shoe.',
     lookAlikes: ['oversize bore', 'glazed'],
     remedy: 'Put each shoe back where it ran, or fit a new set on both sides.',
-    caution: CAUTION.dust,
+    caution: 'wear',
     wheels: 'one',
     // Mirrored places: the front arc runs from toe to heel, the rear from heel to toe.
     apply: (_rig, state) => ({
@@ -117,7 +117,7 @@ export const adjusterFaults: readonly Fault[] = [
     tells: 'As a seized adjuster; with the drum off the hand of its parts shows it.',
     lookAlikes: ['seized short', 'broken lever spring'],
     remedy: 'Swap them, reset, press until silent.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'both',
     apply: (_rig, state) => ({ state: ailing({ ...state, tooth: 0 }, { adjusterStep: -1 }) }),
   },
@@ -132,7 +132,7 @@ export const adjusterFaults: readonly Fault[] = [
     tells: 'Gap gone at once after the work, at any tooth; the drum hardly goes on.',
     lookAlikes: ['stepped hot', 'short cable'],
     remedy: 'Reseat the strut; both ends in their notches before the drum goes on.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'one',
     apply: (rig, state) => ({
       brake: {
@@ -154,7 +154,7 @@ export const adjusterFaults: readonly Fault[] = [
     tells: 'Travel left to run-out, read before it is gone.',
     lookAlikes: ['seized short', 'air'],
     remedy: 'All of it: cylinder, shoes, adjuster, drum, on both sides.',
-    caution: CAUTION.piston,
+    caution: 'piston',
     wheels: 'one',
     apply: (rig, state) => {
       const gone = newShoes(rig, state, rig.brake.drum.radiusNew + 1);

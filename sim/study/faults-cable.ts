@@ -1,4 +1,4 @@
-import { ailing, CAUTION, type Fault } from './fault-types.ts';
+import { ailing, type Fault } from './fault-types.ts';
 
 /** Faults of cable and parking lever. */
 export const cableFaults: readonly Fault[] = [
@@ -14,7 +14,7 @@ export const cableFaults: readonly Fault[] = [
     tells: 'Few notches, and the lever is off its stop.',
     lookAlikes: ['kept pull', 'lip', 'stepped hot'],
     remedy: 'Slacken the cable, set the shoes, the cable last.',
-    caution: CAUTION.roll,
+    caution: 'park',
     wheels: 'both',
     apply: (_rig, state) => ({ state: { ...state, leverOffStop: 6 } }),
   },
@@ -30,7 +30,7 @@ export const cableFaults: readonly Fault[] = [
     tells: 'One wheel; the lever stands off its stop, and the bleed point changes nothing.',
     lookAlikes: ['hose', 'leaning part', 'port shut', 'short cable'],
     remedy: 'Renew the cable.',
-    caution: CAUTION.hot,
+    caution: 'hot',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { keptCable: 40 }) }),
   },
@@ -46,7 +46,7 @@ export const cableFaults: readonly Fault[] = [
     tells: 'Many notches with a good pedal: the pedal judges the gap, the lever gap and cable.',
     lookAlikes: ['seized short', 'worn teeth', 'stiff pivot'],
     remedy: 'Set or renew the cable once the shoes are right. Never set shoes with it.',
-    caution: CAUTION.roll,
+    caution: 'park',
     wheels: 'both',
     apply: (rig, state) => ({
       brake: {
@@ -67,7 +67,7 @@ export const cableFaults: readonly Fault[] = [
     tells: 'Weak parked, both ways alike, with a good pedal; the lever moves slowly.',
     lookAlikes: ['glazed', 'oil on one lining', 'stretched cable'],
     remedy: 'Free or renew the lever, check the other side.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { leverLoss: 0.5 }) }),
   },

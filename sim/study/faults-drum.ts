@@ -1,4 +1,4 @@
-import { ailing, CAUTION, type Fault } from './fault-types.ts';
+import { ailing, type Fault } from './fault-types.ts';
 import { UNHELD } from './removal.ts';
 
 /** Faults of the drum and what carries it. */
@@ -15,7 +15,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'The two-point gauge changes with the angle.',
     lookAlikes: ['drum off centre', 'bearing', 'stepped hot'],
     remedy: 'Renew, or machine within its marked limit; in pairs.',
-    caution: CAUTION.pairs,
+    caution: 'fitting',
     wheels: 'one',
     apply: (rig, state) => ({
       state: ailing(
@@ -36,7 +36,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'The two-point gauge stays the same all round, the dial swings.',
     lookAlikes: ['oval drum', 'bearing'],
     remedy: 'Clean both faces and refit. No hammer on the rim.',
-    caution: CAUTION.off,
+    caution: 'drumOff',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { offCentre: 0.2 }) }),
   },
@@ -52,7 +52,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'It turns freely, slides a little, then stops; with teeth backed off it comes.',
     lookAlikes: ['hub rust', 'short cable', 'stepped hot', 'rusted on'],
     remedy: 'Back off by teeth, then judge drum and lining. Do not lever on the plate.',
-    caution: CAUTION.off,
+    caution: 'drumOff',
     wheels: 'one',
     apply: (_rig, state) => {
       const deeper = (w: Float64Array) => w.map((v) => Math.max(0, v - 0.15));
@@ -77,7 +77,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'It turns freely and does not slide at all.',
     lookAlikes: ['lip', 'short cable', 'rusted on'],
     remedy: 'Penetrant, and the threaded holes if it has them.',
-    caution: 'Wear eye protection. No heat near fluid.',
+    caution: 'hubRust',
     wheels: 'one',
     apply: (_rig, state) => ({ state, held: { ...UNHELD, hubRust: true } }),
   },
@@ -93,7 +93,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'Nothing at first, then all at once; marks on the pads.',
     lookAlikes: ['sluggish pistons', 'strong springs'],
     remedy: 'Repair or renew the plate.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { groove: 150 }) }),
   },
@@ -109,7 +109,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'No rub on stands; the wheel rocks; bore and dial are good.',
     lookAlikes: ['drum off centre', 'oval drum', 'kept pull'],
     remedy: 'The bearing, as the maker says.',
-    caution: 'Set the vehicle on stands, never on the jack alone.',
+    caution: 'stands',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { drumRise: 0.3 }) }),
   },
@@ -125,7 +125,7 @@ export const drumFaults: readonly Fault[] = [
     tells: 'It does not turn at all, then frees with one jerk.',
     lookAlikes: ['kept pull', 'hub rust', 'stepped hot'],
     remedy: 'Rock it free, dry it by light braking, do not park wet on the lever.',
-    caution: CAUTION.roll,
+    caution: 'park',
     wheels: 'both',
     apply: (_rig, state) => ({ state, held: { ...UNHELD, liningsRusted: true } }),
   },

@@ -2,7 +2,7 @@ import { createRig } from '../balance/rig.ts';
 import type { Side } from '../brake/types.ts';
 import { application } from '../wear/application.ts';
 import { FIRM } from './checks.ts';
-import { ailing, CAUTION, type Fault, newShoes } from './fault-types.ts';
+import { ailing, type Fault, newShoes } from './fault-types.ts';
 
 const COMMON = 'Factor on friction: common practice, without a published table.';
 
@@ -19,7 +19,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Weak both ways alike, and a wet boot.',
     lookAlikes: ['stuck piston', 'oil on one lining', 'glazed', 'water inside'],
     remedy: 'Cylinder, and shoes on both sides.',
-    caution: CAUTION.fluid,
+    caution: 'fluid',
     wheels: 'one',
     apply: (_rig, state) => ({
       state: ailing(state, { surface: { front: 'greasy', rear: 'greasy' } }),
@@ -37,7 +37,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Parked it holds one way and lets go the other; weak backwards means the rear shoe.',
     lookAlikes: ['stuck piston', 'stiff pivot', 'glazed', 'fluid on linings'],
     remedy: 'Find the leak, shoes on both sides.',
-    caution: CAUTION.roll,
+    caution: 'park',
     wheels: 'one',
     apply: (_rig, state) => ({
       state: ailing(state, { surface: { front: 'dry', rear: 'greasy' } }),
@@ -55,7 +55,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Pedal hard and short as ever, torque low on both wheels and both ways.',
     lookAlikes: ['fluid on linings', 'stiff pivot', 'hot fade', 'strong springs'],
     remedy: 'Find why, bed them again or renew.',
-    caution: CAUTION.dust,
+    caution: 'wear',
     wheels: 'both',
     apply: (_rig, state) => ({
       state: ailing(state, { surface: { front: 'glazed', rear: 'glazed' } }),
@@ -72,7 +72,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Only cold and damp, only the first stops; all clearances normal.',
     lookAlikes: ['other bore', 'lining ends', 'leaning part'],
     remedy: 'Dry it by light braking. If it locks, see to lining grade and springs.',
-    caution: CAUTION.drive,
+    caution: 'fault',
     wheels: 'both',
     apply: (_rig, state) => ({
       state: ailing(state, { surface: { front: 'damp', rear: 'damp' } }),
@@ -89,7 +89,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Right after a ford or rain, gone when dried by light braking.',
     lookAlikes: ['fluid on linings', 'glazed'],
     remedy: 'Dry it with the brake lightly on.',
-    caution: CAUTION.drive,
+    caution: 'fault',
     wheels: 'both',
     apply: (_rig, state) => ({ state: ailing(state, { surface: { front: 'wet', rear: 'wet' } }) }),
   },
@@ -105,7 +105,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Temperature; all of it comes back on cooling.',
     lookAlikes: ['air', 'glazed', 'oversize bore'],
     remedy: 'Let it cool. Use the engine on the next descent.',
-    caution: CAUTION.hot,
+    caution: 'hot',
     wheels: 'both',
     apply: (_rig, state) => ({ state: { ...state, temperature: state.temperature + 287 } }),
   },
@@ -121,7 +121,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'New linings, contact in the middle only; blue the lining and it shows.',
     lookAlikes: ['glazed', 'hot fade', 'lining ends'],
     remedy: 'Bed them in, or shoes and drum that fit each other.',
-    caution: CAUTION.pairs,
+    caution: 'fitting',
     wheels: 'both',
     apply: (rig, state) => {
       const fitted = newShoes(rig, state, rig.brake.drum.radiusNew + 0.3);
@@ -139,7 +139,7 @@ export const frictionFaults: readonly Fault[] = [
     tells: 'Hard to fit, and contact at the ends only.',
     lookAlikes: ['damp', 'stepped hot', 'oversize bore'],
     remedy: 'The right shoes.',
-    caution: CAUTION.pairs,
+    caution: 'fitting',
     wheels: 'both',
     apply: (rig, state) => {
       const larger = (side: Side) => {

@@ -1,5 +1,5 @@
 import { PI } from '../units/units.ts';
-import { ailing, CAUTION, type Fault } from './fault-types.ts';
+import { ailing, type Fault } from './fault-types.ts';
 
 /** Faults of return springs, pistons and fluid. */
 export const pistonFaults: readonly Fault[] = [
@@ -15,7 +15,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'First touch at half the pressure, the gap unchanged.',
     lookAlikes: ['port shut', 'sluggish pistons', 'kept pull'],
     remedy: 'A new set of springs on both sides.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { springFactor: 0.5 }) }),
   },
@@ -31,7 +31,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'The wheel brakes later and less at light pedal, with all else in order.',
     lookAlikes: ['sluggish pistons', 'glazed'],
     remedy: 'Refit by the picture or the other side.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { springFactor: 1.5 }) }),
   },
@@ -47,7 +47,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'Weak forwards, much less weak backwards; one shoe will not rock.',
     lookAlikes: ['fluid on linings', 'oil on one lining', 'other bore'],
     remedy: 'Renew the cylinder, look at the other side.',
-    caution: CAUTION.fluid,
+    caution: 'fluid',
     wheels: 'one',
     apply: (_rig, state) => ({
       state: ailing(state, { pistonStuck: { front: true, rear: false } }),
@@ -65,7 +65,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'Less torque at the same pressure; after release the drag goes slowly.',
     lookAlikes: ['strong springs', 'hose', 'glazed'],
     remedy: 'Renew the cylinder.',
-    caution: CAUTION.fluid,
+    caution: 'fluid',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { cupExtra: 100 }) }),
   },
@@ -81,7 +81,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'Three times as stiff by hand one way as the other.',
     lookAlikes: ['kept pull', 'hose', 'port shut'],
     remedy: 'Find the part: piston, lever, edge on its pad.',
-    caution: CAUTION.springs,
+    caution: 'springs',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { lean: { front: 100, rear: 0 } }) }),
   },
@@ -97,7 +97,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'One wheel; the lever is home, and it is free the moment the bleed point opens.',
     lookAlikes: ['kept pull', 'port shut', 'leaning part', 'sluggish pistons'],
     remedy: 'Renew hoses in pairs.',
-    caution: CAUTION.fluid,
+    caution: 'fluid',
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { keptPressure: 0.8 }) }),
   },
@@ -113,7 +113,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'All wheels alike; no free play at the pedal; any bleed point frees them all.',
     lookAlikes: ['hose', 'kept pull', 'stepped hot'],
     remedy: 'Set the free play. Road test last.',
-    caution: CAUTION.drive,
+    caution: 'fault',
     wheels: 'both',
     allWheels: true,
     apply: (rig, state) => ({
@@ -133,7 +133,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'One wheel too strong, both ways alike, and dry; parked it is as the other.',
     lookAlikes: ['fluid on linings', 'damp', 'stuck piston'],
     remedy: 'Match by the bore mark, by the maker’s list.',
-    caution: CAUTION.pairs,
+    caution: 'fitting',
     wheels: 'one',
     apply: (rig, state) => {
       const bore = 20.64;
@@ -153,7 +153,7 @@ export const pistonFaults: readonly Fault[] = [
     tells: 'A springy pedal: short at 10 bar, long at 40, with normal notches and gaps.',
     lookAlikes: ['seized short', 'worn teeth', 'hot fade'],
     remedy: 'Bleed, and find why.',
-    caution: CAUTION.fluid,
+    caution: 'fluid',
     wheels: 'both',
     apply: (rig, state) => ({
       brake: { ...rig.brake, hydraulics: { ...rig.brake.hydraulics, circuit: 600 } },

@@ -116,6 +116,15 @@ export const styles = css`
   .btn [data-progress] { font-weight: 500; }
   .check { font-size: 13.5px; color: var(--ink2); padding: 6px 16px; border-top: 1px solid var(--rule); }
   .steps { padding: 12px 16px; }
+  .work.answers { grid-template-rows: auto minmax(0, 1fr); }
+  .work.answers .stage { grid-column: 1; }
+  .work.answers .side { grid-column: 2; grid-row: 1 / 3; }
+  .stage[hidden] { display: none; }
+  .asked { flex: none; display: flex; gap: 10px; align-items: center; padding: 7px 20px; background: var(--sheet); border: 2px solid var(--ink); grid-column: 1; font-size: 16px; line-height: 1.3; }
+  .asked div { flex: 1; }
+  .asked b { margin-right: 8px; }
+  .asked span { color: var(--ink2); }
+  .asked .btn { min-height: 38px; font-size: 15px; }
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .error { padding: 20px; white-space: pre-wrap; border: 2px solid var(--bad); margin: 14px; background: var(--sheet); }
 
@@ -124,6 +133,8 @@ export const styles = css`
     .top { height: 50px; }
     .brand { font-size: 21px; padding: 0 20px 0 14px; }
     .mark { width: 32px; height: 18px; }
+    .asked { padding: 5px 14px; font-size: 14px; }
+    .asked .btn { min-height: 34px; font-size: 14px; }
     .tabs button { padding: 0 10px; font-size: 15px; gap: 6px; }
     .util button { padding: 0 14px; font-size: 14px; }
     .work { grid-template-columns: minmax(0, 1fr) 420px; }
@@ -202,6 +213,9 @@ export const styles = css`
     .c b, .check, .lab, .c .v small, .c .v em { font-size: 14px; }
     .strip { bottom: 0; }
     .steps { order: 5; }
+    .asked { border-width: 0 0 2px; flex-wrap: wrap; padding: 8px 14px; font-size: 15px; }
+    .asked div { flex: 1 0 100%; }
+    .asked .btn { flex: 1; min-height: 56px; font-size: 16px; }
     .ctl .lab { display: none; }
     .log, .setup, .pages { order: 2; }
     .pages { border-width: 0 0 2px; }

@@ -5,6 +5,8 @@ import { benchScenes } from '../own-brakes.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { stationOf, stations } from '../stations/index.ts';
+import { OPEN } from '../stations/questions/desk.ts';
+import { askedBar } from '../stations/questions/station.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
@@ -64,6 +66,7 @@ export class TakeupApp extends LitElement {
       this.#readAt = 0;
       this.#rev += 1;
     });
+    session.addEventListener(OPEN, (e) => this.#show(stationOf((e as CustomEvent<string>).detail)));
     session.show(stations[0]);
     return session;
   }
@@ -312,9 +315,11 @@ export class TakeupApp extends LitElement {
     };
     const strip = station.foot;
     if (session.wall) return this.#wall(page, station);
+    const asked = askedBar(session);
     return html`${this.#top(size)}
-      <main class="work" data-station=${station.id}>
-        <section class="stage" aria-label="Brake drawing" .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
+      <main class="work ${asked === nothing ? '' : 'answers'}" data-station=${station.id}>
+        ${asked}
+        <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}

@@ -5,6 +5,7 @@ import { inspect } from './inspect/index.ts';
 import { newShoes } from './new-shoes/index.ts';
 import { own } from './own/index.ts';
 import { park } from './park/index.ts';
+import { questionsStation } from './questions/station.ts';
 import type { Station } from './station.ts';
 import { wear } from './wear.ts';
 
@@ -18,6 +19,7 @@ export const stations: readonly [Station, ...Station[]] = [
   faultsStation,
   newShoes,
   own,
+  questionsStation,
 ];
 
 /** The station of an id; the first for an unknown one. */

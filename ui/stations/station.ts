@@ -40,6 +40,8 @@ export interface Station {
     readonly height: Readonly<Record<PageSize, number>>;
     strip(page: PageView): TemplateResult;
   };
+  /** False: the phone shows no drawing while it is open. */
+  readonly phoneStage?: false;
   /** Style that gives the drawing a part of the stage only, as `inset:…`; all of it when empty. */
   inset?(page: PageView): string;
   /** Share of the stage's width kept free of the brake at its right, for what is laid over it. */

@@ -26,7 +26,7 @@ function side({ session, size }: PageView): TemplateResult {
   return html`<section class="blk h"><h1>Faults</h1><p>Each is a change of one size or state. It is on the bench: press the pedal in Apply to feel it.</p></section>
     ${narrow ? html`<takeup-fault-readings .style=${'order:4;border-bottom:2px solid var(--ink)'} .session=${session} .rev=${desk.rev}></takeup-fault-readings>` : nothing}
     <takeup-fault-card .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${desk.rev}></takeup-fault-card>
-    <section class="note">${caution}<div>${desk.fault.caution}</div></section>`;
+    <section class="note">${caution}<div>${cautions[desk.fault.caution]}</div></section>`;
 }
 
 function controls({ session, size }: PageView): TemplateResult {

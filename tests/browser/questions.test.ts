@@ -1,0 +1,71 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { questions } from '../../ui/questions/index.ts';
+import { seriousFaults } from './axe.ts';
+import { type OpenBrowser, type Opened, openBrowser } from './open.ts';
+import { walks } from './questions-walks.ts';
+
+/**
+ * Walks questions as a user does: types some words of it into Questions, presses Show me, does the
+ * steps and reads the answer. The figures expected are the teaching table's.
+ */
+let browser: OpenBrowser;
+let opened: Opened;
+beforeAll(async () => {
+  browser = await openBrowser();
+  opened = await browser.open({ reducedMotion: 'reduce' });
+  await opened.page.locator('takeup-app canvas').first().waitFor();
+}, 60_000);
+afterAll(() => browser.close());
+
+/** Everything that stands on the page, inside its parts too; blanks made one. */
+const read = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const words: string[] = [];
+    const visit = (node: Node): void => {
+      if (node instanceof Text) words.push(node.data);
+      if (node instanceof HTMLStyleElement) return;
+      if (node instanceof Element && node.shadowRoot) visit(node.shadowRoot);
+      for (const child of node.childNodes) visit(child);
+    };
+    visit(document.body);
+    return words.join(' ').replace(/\s+/g, ' ');
+  });
+
+describe('questions', () => {
+  it('lists all of them, each with its answer or why there is none', async () => {
+    const { page } = opened;
+    await page.keyboard.press('q');
+    await page.locator('[data-question]').first().waitFor();
+    expect(await page.locator('[data-question]').count()).toBe(79);
+    expect(await page.getByText(/^Not covered: /).count()).toBe(
+      questions.filter((q) => !q.station).length,
+    );
+    expect(await seriousFaults(page)).toEqual([]);
+  });
+
+  it('walks at least 25, in every station', () => {
+    expect(walks.length).toBeGreaterThanOrEqual(25);
+    const ids = new Set(questions.map((q) => q.id));
+    for (const w of walks) expect(ids.has(w.id)).toBe(true);
+  });
+
+  for (const walk of walks) {
+    it(`${walk.id}: ${walk.words}`, async () => {
+      const { page, errors } = opened;
+      await page.getByRole('button', { name: 'Questions' }).first().click();
+      await page.getByRole('searchbox').fill(walk.words);
+      const entry = page.locator(`[data-question="${walk.id}"]`);
+      await entry.getByRole('button', { name: /^Show me/ }).click();
+      const question = questions.find((q) => q.id === walk.id);
+      await page.locator(`main[data-station="${question?.station}"]`).waitFor();
+      for (const [role, name] of walk.presses ?? []) {
+        await page.getByRole(role, { name, exact: true }).first().click();
+      }
+      for (const expected of walk.reads) {
+        await expect.poll(() => read(page), { timeout: 60_000 }).toMatch(expected);
+      }
+      expect(errors).toEqual([]);
+    }, 120_000);
+  }
+});
