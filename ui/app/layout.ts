@@ -35,10 +35,12 @@ export function brakeView(
   const k = narrow ? 0.72 : weightFor(Math.min(width * 0.72, free + 60));
   const base = { width: whole, height, k, text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k), narrow };
   if (session.wall) {
-    const wall = { ...base, k: 2, text: 2, narrow: false, wall: true };
+    // Lines twice as heavy on a full screen, less where the brake itself is smaller.
+    const heavy = Math.max(1.4, Math.min(2, height / 540));
+    const wall = { ...base, k: heavy, text: 2, narrow: false, wall: true };
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
     if (session.layers.loupe)
-      return { ...wall, k: 1, scale: 112 / rim, origin: [width - 128, free - 128] };
+      return { ...wall, k: 0.7, scale: 112 / rim, origin: [width - 128, free - 128] };
     const scale = Math.min(width / (2 * (rim + 28)), (free - 250) / (2 * (rim + 10)));
     return { ...wall, scale, origin: [width / 2, free / 2 + 40] };
   }

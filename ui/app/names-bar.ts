@@ -14,11 +14,15 @@ export function revealNext(session: Session, names: readonly NumberedName[]): vo
 }
 
 /** Buttons over the stage while names are shown. */
-export function namesBar(session: Session, names: readonly NumberedName[]): TemplateResult {
+export function namesBar(
+  session: Session,
+  names: readonly NumberedName[],
+  foot: number,
+): TemplateResult {
   if (!session.layers.names) return html``;
   const hidden = session.revealed !== null;
   const left = names.filter((n) => !session.revealed?.has(n.part)).length;
-  return html`<div class="namesbar" role="group" aria-label="Names of the parts">
+  return html`<div class="namesbar" role="group" aria-label="Names of the parts" .style=${`bottom:${foot + 5}px`}>
       <button @click=${() => session.hideNames(!hidden)}>${hidden ? 'Show all names' : 'Hide the names'}</button>
       ${hidden ? html`<button ?disabled=${left === 0} @click=${() => revealNext(session, names)}>Next name</button><span>${left} hidden</span>` : nothing}
     </div>`;
@@ -38,8 +42,8 @@ export function namesList(session: Session, names: readonly NumberedName[]): Tem
 }
 
 export const namesStyles = css`
-  .namesbar { position: absolute; top: 34px; left: 50%; transform: translateX(-50%); display: flex; align-items: center; gap: 10px; z-index: 1; white-space: nowrap; }
-  .namesbar button { border: 2px solid var(--ink); background: var(--sheet); min-height: 40px; padding: 0 14px; font-size: 15.5px; font-weight: 600; }
+  .namesbar { position: absolute; left: 50%; transform: translateX(-50%); display: flex; align-items: center; gap: 10px; z-index: 1; white-space: nowrap; }
+  .namesbar button { border: 2px solid var(--ink); background: var(--sheet); min-height: 38px; padding: 0 14px; font-size: 15.5px; font-weight: 600; }
   .namesbar span { background: var(--sheet); padding: 2px 8px; font-size: 15px; color: var(--ink2); }
   .nameslist { order: 1; padding: 12px 16px; }
   .nameslist .btn { width: 100%; }
@@ -47,5 +51,4 @@ export const namesStyles = css`
   .nameslist li { border-top: 1px solid var(--rule); min-height: 56px; display: flex; align-items: center; font-size: 17px; }
   .nameslist li button { width: 100%; min-height: 56px; text-align: left; color: var(--ink2); }
   .nameslist i { display: inline-block; min-width: 2.2em; font-style: normal; font-weight: 700; color: var(--ink); }
-  @media (max-width: 1500px) { .namesbar { top: 8px; } }
 `;

@@ -111,6 +111,8 @@ export const pointerStyles = css`
   .part b { font-size: 17px; font-weight: 700; }
   .part p { margin: 2px 0 4px; color: var(--ink2); }
   .said { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  :host([wall]) .part { left: 24px; bottom: 24px !important; width: calc(100% - 48px); font-size: 34px; border-width: 4px; }
+  :host([wall]) .part b { font-size: 40px; }
   #host:focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
   @media (max-width: 700px) { .part { left: 8px; width: 210px; font-size: 14px; } }
 `;

@@ -1,4 +1,4 @@
-import { css, html, LitElement, unsafeCSS } from 'lit';
+import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
 import { type Instant, type Point, tiltOf } from '../../sim/index.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
 import { edgeOn } from '../stage/edge-on.ts';
@@ -17,6 +17,16 @@ import { brakeView, lensFor, pageSize } from './layout.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
 
 const HOME = { factor: 1, dx: 0, dy: 0 } as const;
+/** One press of a button or key zooms by this. */
+const ZOOM = 1.25;
+/** One press of Shift and an arrow moves by this, px. */
+const PAN = 60;
+const ways = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+} as const;
 
 /** The stage: the brake painted by Pixi with its texts over it, zoom and pan. */
 export class StageView extends LitElement {
@@ -54,8 +64,17 @@ export class StageView extends LitElement {
       :host { position: absolute; inset: 0; display: block; overflow: hidden; touch-action: pan-y; }
       #host { position: absolute; inset: 0; }
       canvas { position: absolute; left: 0; top: 0; width: 100%; height: 100%; }
-      .zoomed { position: absolute; right: 36px; top: 34px; font: inherit; font-size: 15px; font-weight: 600; padding: 6px 12px; border: 2px solid var(--ink); background: var(--sheet); color: var(--ink); cursor: pointer; }
-      .zoomed:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
+      /* Zoomed in, a finger moves the brake, not the page. */
+      :host([zoomed]) { touch-action: none; }
+      .zoom { position: absolute; right: 34px; display: flex; }
+      .zoom button { font: inherit; font-size: 15px; font-weight: 600; min-width: 38px; min-height: 38px; padding: 0 12px; border: 2px solid var(--ink); margin-left: -2px; background: var(--sheet); color: var(--ink); cursor: pointer; }
+      .zoom button:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 1; }
+      :host([wall]) .zoom button { font-size: 34px; min-height: 64px; border-width: 4px; }
+      @media (max-width: 1500px) { .zoom { right: 14px; } }
+      @media (max-width: 700px) {
+        .zoom { left: 8px; right: auto; bottom: auto !important; top: 8px; }
+        .zoom button { min-width: 56px; min-height: 56px; }
+      }
     `,
   ];
 
@@ -248,6 +267,15 @@ export class StageView extends LitElement {
     this.#zoomTo(factor === 0 ? 1 : this.#zoom.factor * factor, at);
   }
 
+  /** Moves the zoomed brake by px of the screen. */
+  pan(across: number, down: number): void {
+    const { factor, dx, dy } = this.#zoom;
+    if (factor === 1) return;
+    const sense = this.session.wheel === 'right' ? -1 : 1;
+    this.#zoom = { factor, dx: dx + sense * across, dy: dy + down };
+    this.#textsAt = 0;
+  }
+
   #local(e: MouseEvent): Point {
     const box = this.getBoundingClientRect();
     return [e.clientX - box.left, e.clientY - box.top];
@@ -283,10 +311,7 @@ export class StageView extends LitElement {
       const middle: Point = [(now[0] + other[0]) / 2, (now[1] + other[1]) / 2];
       if (was > 0) this.#zoomTo((this.#zoom.factor * is) / was, this.#unmirrored(middle));
     } else if (this.#zoom.factor > 1) {
-      const { factor, dx, dy } = this.#zoom;
-      const across = (now[0] - before[0]) * (this.session.wheel === 'right' ? -1 : 1);
-      this.#zoom = { factor, dx: dx + across, dy: dy + now[1] - before[1] };
-      this.#textsAt = 0;
+      this.pan(now[0] - before[0], now[1] - before[1]);
     }
     this.#pointers.set(e.pointerId, now);
   };
@@ -308,8 +333,14 @@ export class StageView extends LitElement {
     this.requestUpdate();
   }
 
-  /** Arrow keys go from part to part, Escape lets go. */
+  /** Arrow keys go from part to part, with Shift they move the zoomed brake; Escape lets go. */
   #key = (e: KeyboardEvent): void => {
+    const way = ways[e.key as keyof typeof ways];
+    if (e.shiftKey && way) {
+      this.pan(way[0] * PAN, way[1] * PAN);
+      e.preventDefault();
+      return;
+    }
     const by = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 } as const;
     const step = by[e.key as keyof typeof by];
     const whole = this.#drawings[0];
@@ -325,9 +356,28 @@ export class StageView extends LitElement {
   };
 
   override render() {
-    return html`<div id="host" tabindex="0" role="application" aria-label="Brake: arrow keys go from part to part" @keydown=${this.#key} @pointerleave=${this.#leave} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+    return html`<div id="host" tabindex="0" role="application" aria-label="Brake: arrow keys go from part to part; zoomed in, Shift and arrow keys move it" @keydown=${this.#key} @pointerleave=${this.#leave} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
       ${this.#pointer.card(this.session, this.foot)}
-      ${this.#zoom.factor > 1 ? html`<button class="zoomed" @click=${() => this.zoom(0)}>Whole brake (0)</button>` : ''}`;
+      ${this.#zoomButtons()}`;
+  }
+
+  protected override updated(): void {
+    this.toggleAttribute('zoomed', this.#zoom.factor > 1);
+    this.toggleAttribute('wall', this.session.wall);
+  }
+
+  /** On the wall only the way back, when somebody zoomed. */
+  #zoomButtons() {
+    const zoomed = this.#zoom.factor > 1;
+    if (this.session.wall && !zoomed) return nothing;
+    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`bottom:${this.foot + 5}px`}>
+      ${
+        zoomed
+          ? html`<button @click=${() => this.zoom(0)}>Whole brake (0)</button><button aria-label="Zoom out" @click=${() => this.zoom(1 / ZOOM)}>−</button>`
+          : nothing
+      }
+      <button aria-label="Zoom in" @click=${() => this.zoom(ZOOM)}>+</button>
+    </div>`;
   }
 }
 customElements.define('takeup-stage', StageView);

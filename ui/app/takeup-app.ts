@@ -169,7 +169,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
     else if (e.key === 'f') this.#fullScreen();
     else if (e.key === '+' || e.key === '=') this.#stage()?.zoom(1.25);
-    else if (e.key === '-') this.#stage()?.zoom(0.8);
+    else if (e.key === '-') this.#stage()?.zoom(1 / 1.25);
     else if (e.key === '0') this.#stage()?.zoom(0);
     else return;
     e.preventDefault();
@@ -323,7 +323,7 @@ export class TakeupApp extends LitElement {
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
-          ${size === 'narrow' ? nothing : namesBar(session, this.#stage()?.names ?? [])}
+          ${size === 'narrow' ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
           ${station.over?.(page) ?? nothing}
           ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}

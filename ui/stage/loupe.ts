@@ -21,8 +21,9 @@ export interface Lens {
   readonly scale?: number;
 }
 
-/** Lines in the loupe are this much heavier. */
+/** Lines in the loupe are this much heavier; on a wall they carry to the last row. */
 const HEAVIER = 1.35;
+const ON_WALL = 2.3;
 
 interface Sight {
   /** What the loupe looks at, mm. */
@@ -39,7 +40,7 @@ function sightOf({ brake, instant, view }: StageInput, places: Places, lens: Len
     ...view,
     scale,
     origin: [lens.at[0] - look[0] * scale, lens.at[1] + look[1] * scale],
-    k: view.k * HEAVIER,
+    k: view.wall ? ON_WALL : view.k * HEAVIER,
   };
   return { look, radius: lens.radius / scale, view: inside };
 }
@@ -139,19 +140,26 @@ export function loupe(input: StageInput, lens: Lens): Drawing[] {
   const marks: Drawing = {
     view,
     shapes: [
-      shape('loupe tangents', lines, { stroke: 'rule', width: 1.2 }),
-      shape('loupe mark', circlePath(sight.look, sight.radius), { stroke: 'ink', width: 2 }),
+      ...(view.wall ? [] : [shape('loupe tangents', lines, { stroke: 'rule', width: 1.2 })]),
+      shape(
+        'loupe mark',
+        circlePath(sight.look, sight.radius),
+        view.wall ? { stroke: 'adj', width: 6 } : { stroke: 'ink', width: 2 },
+      ),
     ],
-    labels: [
-      label(view, {
-        key: 'loupe letter',
-        text: 'A',
-        at: toMm(view, [onBrake[0] + small + 6, onBrake[1] + small + 4]),
-        anchor: 'middle',
-        style: 'lens',
-        colour: 'ink',
-      }),
-    ],
+    // On a wall the brake is a small key beside the loupe: a letter would cover it.
+    labels: view.wall
+      ? []
+      : [
+          label(view, {
+            key: 'loupe letter',
+            text: 'A',
+            at: toMm(view, [onBrake[0] + small + 6, onBrake[1] + small + 4]),
+            anchor: 'middle',
+            style: 'lens',
+            colour: 'ink',
+          }),
+        ],
   };
   const whole = drawBrake({ ...input, layers: {}, roles: 'none', frame: false, caption: '' });
   const teeth = toothMarks(brake, input.instant, places, { ...sight.view, text: view.text });
@@ -179,19 +187,20 @@ function rim(view: View, lens: Lens, sight: Sight): Drawing {
       ...more,
     });
   const left = x - lens.radius * 0.96;
+  const scale = `×${magnification(view, sight).toFixed(1)}`;
   return {
     view,
     shapes: [
       {
         key: 'loupe rim',
         path: circlePath(toMm(view, lens.at), lens.radius / view.scale),
-        style: { stroke: 'ink', width: 2.4 * HEAVIER },
+        style: { stroke: 'ink', width: view.wall ? 4.6 / view.k : 2.4 * HEAVIER },
         group: 'loupe',
       },
     ],
     labels: [
-      text('loupe name', 'A', left, {}),
-      text('loupe scale', `×${magnification(view, sight).toFixed(1)}`, left + size * 0.85, {
+      ...(view.wall ? [] : [text('loupe name', 'A', left, {})]),
+      text('loupe scale', scale, view.wall ? left : left + size * 0.85, {
         style: 'caption',
         size: sizeOf(view, 'caption') * 1.07,
         colour: 'ink2',

@@ -118,7 +118,7 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   // Names stand where the peaks would be written.
   if (layers.comb && !instant.locked) put(comb(brake, instant, view, !layers.names));
   if (layers.ghost) shapes.push(...ghost(brake, state, instant, rest));
-  if (layers.forces) put(forces(brake, instant, places.shoes, view));
+  if (layers.forces) put(forces(brake, instant, places.shoes, view, !layers.names));
   shapes.push(...turnArrow(brake, instant));
   if (layers.names) {
     const layer = names(nameSpots(brake, instant, places), brake, view, input.revealed);

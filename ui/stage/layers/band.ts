@@ -9,7 +9,8 @@ export const SIDES: readonly Side[] = ['front', 'rear'];
 
 /** Leading is solid, trailing is open or dashed; colours belong to the role, not to the side. */
 export interface RoleLook {
-  readonly role: Role;
+  /** None on a drum that stands: it drags neither shoe. */
+  readonly role?: Role;
   readonly colour: Token;
   readonly fill: Token;
   readonly solid: boolean;
@@ -17,8 +18,12 @@ export interface RoleLook {
 const LEADING: RoleLook = { role: 'leading', colour: 'lead', fill: 'leadFill', solid: true };
 const TRAILING: RoleLook = { role: 'trailing', colour: 'trail', fill: 'trailFill', solid: false };
 
-export const lookOf = (side: Side, instant: Instant): RoleLook =>
-  roleOf(side, instant.turning) === 'leading' ? LEADING : TRAILING;
+const STANDING: RoleLook = { colour: 'ink', fill: 'table', solid: true };
+
+export function lookOf(side: Side, instant: Instant): RoleLook {
+  if (instant.turning === 0) return STANDING;
+  return roleOf(side, instant.turning) === 'leading' ? LEADING : TRAILING;
+}
 
 /** Value at an angle of a quantity known at the middle of each element; straight on between and past the ends. */
 export function along(values: Float64Array, angles: Float64Array, angle: number): number {

@@ -72,14 +72,13 @@ export function roleLabels(instant: Instant, view: View, framed: boolean): Label
         at: toMm(view, [left ? inset : view.width - inset, top + down]),
         anchor: left ? 'start' : 'end',
         style,
-        colour: style === 'role' ? colour : 'ink',
+        colour: style === 'role' ? look.colour : 'ink',
       });
-    const colour = instant.turning === 0 ? 'ink' : look.colour;
     const line = sizeOf(view, 'role note') * 1.3;
     return [
       put('role', `${called(side, instant)} shoe`, 0, 0),
       // A drum that stands drags neither shoe.
-      ...(instant.turning === 0 ? [] : notes[look.role]).map((text, i) =>
+      ...(look.role ? notes[look.role] : []).map((text, i) =>
         put('role note', text, size * 0.86 + line * i + 4, i + 1),
       ),
     ];
@@ -99,7 +98,7 @@ export function shortRoleLabels(brake: Brake, instant: Instant, view: View): Lab
       anchor: front ? 'end' : 'start',
       style: 'role',
       size: 22 * view.text,
-      colour: instant.turning === 0 ? 'ink' : look.colour,
+      colour: look.colour,
     });
   });
 }

@@ -55,7 +55,7 @@ export function comb(
       key: `comb ${side} ${name}`,
       path,
       style,
-      role: look.role,
+      ...(look.role ? { role: look.role } : {}),
       group: 'comb',
     });
     shapes.push(

@@ -55,7 +55,7 @@ export function fan(
       key: `fan ${side} ${name}`,
       path,
       style,
-      role: look.role,
+      ...(look.role ? { role: look.role } : {}),
       group: 'fan',
     });
     shapes.push(

@@ -42,12 +42,15 @@ function put(out: Arrows, key: string, path: Path, fill: Token, role?: Shape['ro
 /**
  * Forces as filled arrows at one scale with their values: what is left of the piston's push on each
  * toe, the drum's drag on each lining, the anchor's force on each shoe.
+ *
+ * @param values false where names stand on the same places
  */
 export function forces(
   brake: Brake,
   instant: Instant,
   frames: Readonly<Record<Side, Frame>>,
   view: View,
+  values = true,
 ): Arrows {
   const out: Arrows = { shapes: [], labels: [] };
   if (instant.locked) return out;
@@ -56,7 +59,7 @@ export function forces(
     drag(out, brake, instant, side, view);
     anchorForce(out, brake, instant, side, view);
   }
-  return out;
+  return values ? out : { ...out, labels: [] };
 }
 
 function toePush(
@@ -110,8 +113,9 @@ function drag(out: Arrows, brake: Brake, instant: Instant, side: Side, view: Vie
     label(view, {
       key: `drag ${side}`,
       text: forceText(force),
-      at: polar(inside, middle),
-      anchor: 'middle',
+      // Words for a wall are wider than the web: they begin beside the arrow.
+      at: polar(view.wall ? radius - brake.drum.rim : inside, middle),
+      anchor: !view.wall ? 'middle' : side === 'front' ? 'start' : 'end',
       style: 'force',
       colour: look.colour,
     }),
@@ -132,8 +136,8 @@ function anchorForce(out: Arrows, brake: Brake, instant: Instant, side: Side, vi
       key: `anchor ${side}`,
       text: forceText(force),
       at: add(tip, [ux * 3, uy * 4]),
-      anchor: ux < -0.3 ? 'end' : ux > 0.3 ? 'start' : 'middle',
-      dy: uy < 0 ? 10 : 0,
+      anchor: ux < -0.3 && !view.wall ? 'end' : ux > 0.3 ? 'start' : 'middle',
+      dy: uy < 0 ? 10 : view.wall ? -30 : 0,
       style: 'force',
       colour: look.colour,
     }),

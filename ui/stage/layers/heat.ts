@@ -1,6 +1,6 @@
 import type { Brake, BrakeState, Instant, Side } from '../../../sim/index.ts';
 import { heatColour, type Theme } from '../../theme.ts';
-import type { Frame } from '../geometry.ts';
+import { type Frame, polar } from '../geometry.ts';
 import { rimRadius } from '../parts/drum.ts';
 import { liningPath } from '../parts/lining.ts';
 import { circlePath, type Path } from '../path.ts';
@@ -44,17 +44,17 @@ export function heat(
     }),
     veil('drum', rim, 0.3, WEIGHT.heavy),
   ];
-  // Above the names' columns where they are shown, else in the lower right corner.
-  const down = named ? 48 : view.height - (view.narrow ? 24 : 110);
-  const corner = toMm(view, [view.width - 58, down]);
+  // Above the names' columns where they are shown, else below the rim at the right.
+  const low = polar(rimRadius(brake) + 14, (-59 * Math.PI) / 180);
+  const high = toMm(view, [view.width - (view.narrow ? 14 : 58), view.narrow ? 22 : 48]);
   return {
     shapes,
     labels: [
       label(view, {
         key: 'heat drum',
         text: `Drum ${Math.round(state.temperature)}\u00a0°C`,
-        at: corner,
-        anchor: 'end',
+        at: named || view.narrow ? high : low,
+        anchor: named || view.narrow ? 'end' : 'start',
         style: 'heat',
         colour: 'ink',
       }),
