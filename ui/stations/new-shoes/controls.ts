@@ -18,10 +18,11 @@ function size(name: string, value: number, step: number, put: (value: number) =>
 
 function tooth(desk: ShoeDesk): TemplateResult {
   const most = desk.session.brake.adjuster.teeth;
-  return html`<div class="ns-set"><div class="lab">Adjuster tooth</div><div class="ns-step">
-    <button class="btn" aria-label="Back off one tooth" ?disabled=${desk.tooth === 0} @click=${() => desk.setTooth(desk.tooth - 1)}>−</button>
-    <b><strong data-tooth-now>${desk.tooth}</strong> of ${most}</b>
-    <button class="btn" aria-label="One tooth on" ?disabled=${desk.tooth === most} @click=${() => desk.setTooth(desk.tooth + 1)}>+</button></div></div>`;
+  const { steps } = desk;
+  return html`<div class="ns-set"><div class="lab">${steps.now}</div><div class="ns-step">
+    <button class="btn" aria-label=${steps.back} ?disabled=${desk.tooth === 0} @click=${() => desk.setTooth(desk.tooth - steps.press)}>−</button>
+    <b><strong data-tooth-now>${steps.at(desk.tooth)}</strong> ${steps.after}</b>
+    <button class="btn" aria-label=${steps.on} ?disabled=${desk.tooth === most} @click=${() => desk.setTooth(desk.tooth + steps.press)}>+</button></div></div>`;
 }
 
 const button = (text: string, act: () => void, off = false, strong = false) =>

@@ -17,11 +17,12 @@ import {
 } from '../../../sim/index.ts';
 import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';
+import { type Steps, stepsOf } from '../drum-off/steps.ts';
 
 export type ShoeStep = 1 | 2 | 3 | 4 | 5 | 6;
 
-/** Share of the way from new to its largest bore that the drum is worn, to begin with. */
-const WORN = 0.6;
+/** Share of the way from new to its largest bore that the drum is worn, where the scene tells no set but the first. */
+const WORN = 2 / 3;
 /** How far the pair stands aside before it is centred, mm at the front lining's middle. */
 const ASIDE = 0.25;
 /** How far a cable tightened first holds the lever off its stop, mm at the hook. */
@@ -89,8 +90,9 @@ export class ShoeDesk {
     const { brake } = this.session;
     const { drum, adjuster } = brake;
     const { lining } = brake.shoes.front;
-    const wider = WORN * 2 * (drum.radiusMax - drum.radiusNew);
-    this.bore = Math.round((2 * drum.radiusNew + wider) * 20) / 20;
+    const told = brake.states.find((s) => s.drumRadius !== null)?.drumRadius;
+    const wider = 2 * (told ?? drum.radiusNew + WORN * (drum.radiusMax - drum.radiusNew));
+    this.bore = Math.round(wider * 10) / 10;
     this.thickness = lining.thicknessNew;
     this.ground = 2 * lining.groundRadius;
     this.tooth = Math.round(0.75 * adjuster.teeth);
@@ -110,6 +112,19 @@ export class ShoeDesk {
   restart(): void {
     this.begin();
     this.#put();
+  }
+
+  /** How this adjuster is set by hand. */
+  get steps(): Steps {
+    return stepsOf(this.session.brake);
+  }
+
+  /** "tooth 2", "strut 98.99 mm". */
+  named(tooth: number): string {
+    const { steps } = this;
+    return this.session.brake.adjuster.kind === 'wedge'
+      ? `strut ${steps.at(tooth)} mm`
+      : `tooth ${steps.at(tooth)}`;
   }
 
   /** Linings, tooth and cable as they are, with the drum on. */
@@ -212,7 +227,8 @@ export class ShoeDesk {
     this.#undo();
     const from = this.tooth;
     this.tooth = next;
-    if (this.step === 2) this.#act(2, `strut from tooth ${from} to ${next}`, next < from);
+    if (this.step === 2)
+      this.#act(2, `strut from ${this.steps.at(from)} to ${this.steps.at(next)}`, next < from);
     else {
       const { 4: _four, ...kept } = this.done;
       this.done = kept;
@@ -246,14 +262,18 @@ export class ShoeDesk {
     }
     this.#undo();
     this.tooth = row.tooth;
-    this.#act(4, `tooth ${row.tooth}, ${number(row.difference, 2)} smaller than the bore`, true);
+    this.#act(
+      4,
+      `${this.named(row.tooth)}, ${number(row.difference, 2)} smaller than the bore`,
+      true,
+    );
   }
 
   takeTooth(): void {
     const { row } = this;
     this.#act(
       4,
-      `tooth ${row.tooth}, ${number(row.difference, 2)} smaller than the bore`,
+      `${this.named(row.tooth)}, ${number(row.difference, 2)} smaller than the bore`,
       row.slidesOn,
     );
   }
@@ -306,11 +326,17 @@ export class ShoeDesk {
     this.bedded = 0;
     if (run.clicks.some((n) => n > 0)) this.session.sound.play();
     const teeth = this.clicks.reduce((a, b) => a + b, 0);
+    const wedge = this.session.brake.adjuster.kind === 'wedge';
     const presses = this.clicks.filter((n) => n > 0).length;
+    const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
     const count =
       teeth === 0
-        ? 'no click'
-        : `${teeth} ${teeth === 1 ? 'click' : 'clicks'} in ${presses} ${presses === 1 ? 'press' : 'presses'}`;
+        ? wedge
+          ? 'no step'
+          : 'no click'
+        : wedge
+          ? `strut ${this.steps.amount(this.tooth, teeth)} mm longer in ${many(presses, 'press', 'presses')}`
+          : `${many(teeth, 'click', 'clicks')} in ${many(presses, 'press', 'presses')}`;
     this.#act(5, this.silent ? `${count}, then silent` : `${count}, press on`, this.silent);
   }
 

@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { KM } from '../../../sim/index.ts';
+import { KM, type PresetRow } from '../../../sim/index.ts';
 import { number } from '../../format.ts';
 import { markOf } from '../park/marks.ts';
 import { HELD_OFF, type ShoeDesk } from './desk.ts';
@@ -43,11 +43,24 @@ export function fitPicture(desk: ShoeDesk): TemplateResult {
     <p><b>${word}</b> ${fit.gap > 0 ? `${mm2(fit.gap)} mm is left ${at}, drawn to its own scale.` : ''} ${fit.where === 'crown' ? 'They bear in the middle until bedded in: weaker for a time, then right.' : fit.where === 'ends' ? 'Ground too large: the ends bear hard, it may grab. Ask for linings to suit the bore.' : ''}</p>`;
 }
 
+const isWedge = (desk: ShoeDesk): boolean => desk.session.brake.adjuster.kind === 'wedge';
+
+/** Rows about where the adjuster stands, as far apart as one press of a hand sets it. */
+function around(desk: ShoeDesk, count: number): readonly PresetRow[] {
+  const { rows, tooth } = desk;
+  const stride = desk.steps.press;
+  const offset = tooth % stride;
+  const all = rows.filter((r) => r.tooth % stride === offset);
+  const at = all.findIndex((r) => r.tooth === tooth);
+  const from = Math.max(0, Math.min(all.length - count, at - Math.floor(count / 2)));
+  return all.slice(from, from + count);
+}
+
 /** Half across the linings against lip and bore, tooth by tooth. */
 export function halfAcross(desk: ShoeDesk): TemplateResult {
-  const { rows, tooth } = desk;
-  const from = Math.max(0, Math.min(rows.length - 4, tooth - 2));
-  const shown = rows.slice(from, from + 4);
+  const { tooth } = desk;
+  const shown = around(desk, 4);
+  const [from, to] = [shown[0]?.tooth ?? 0, shown.at(-1)?.tooth ?? 0];
   const lip = desk.session.brake.drum.lipRadius;
   const bore = desk.bore / 2;
   const tops = shown.map((r) => lip - r.lip);
@@ -61,7 +74,7 @@ export function halfAcross(desk: ShoeDesk): TemplateResult {
     Math.abs(b - scale / 3.8) < Math.abs(a - scale / 3.8) ? b : a,
   );
   return html`<h2>Half across, mm <small>radii drawn about ×${times}, cut off below</small></h2>
-    <svg class="ns-pic" viewBox="0 0 320 276" role="img" aria-label="Half across the linings at teeth ${from} to ${from + 3}, against lip and bore">
+    <svg class="ns-pic" viewBox="0 0 320 276" role="img" aria-label="Half across the linings at ${desk.named(from)} to ${desk.named(to)}, against lip and bore">
       <rect x="86" y=${y(bore) - 22}  width="226" height="22" fill="url(#ns-hatch)" stroke="var(--ink)" stroke-width="2" />
       <text x="80" y=${y(bore) + 1} text-anchor="end">drum</text><text x="80" y=${y(bore) + 17} text-anchor="end" class="v">${mm2(bore)}</text>
       ${shown.map((r, i) => {
@@ -71,34 +84,35 @@ export function halfAcross(desk: ShoeDesk): TemplateResult {
         return svg`<rect x=${x} y=${over ? y(lip) : top} width="40" height=${Math.max(1, 236 - (over ? y(lip) : top))} fill="var(--lining)" stroke="var(--ink)" stroke-width="1.6" />
           ${over ? svg`<rect x=${x} y=${top} width="40" height=${y(lip) - top} fill="url(#ns-over)" stroke="var(--bad)" stroke-width="1.8" /><text x=${x + 20} y=${top - 5} text-anchor="middle" class="bad">binds</text>` : nothing}
           ${r.tooth === tooth ? svg`<rect x=${x - 4} y="240" width="48" height="24" fill="none" stroke="var(--adj)" stroke-width="3" />` : nothing}
-          <text x=${x + 20} y="258" text-anchor="middle" class="v">${r.tooth}</text>`;
+          <text x=${x + 20} y="258" text-anchor="middle" class="v">${desk.steps.at(r.tooth)}</text>`;
       })}
       <defs><pattern id="ns-hatch" width="8" height="8" patternUnits="userSpaceOnUse"><rect width="8" height="8" fill="var(--drum)" /><path d="M-1 9L9 -1" stroke="var(--ink)" stroke-width="0.9" /></pattern><pattern id="ns-over" width="6" height="6" patternUnits="userSpaceOnUse"><rect width="6" height="6" fill="var(--sheet)" /><path d="M-1 -1L7 7" stroke="var(--bad)" stroke-width="1.6" /></pattern></defs>
       <path d=${`M86 ${y(lip)}H312`} stroke="var(--ink)" stroke-width="2" stroke-dasharray="7 3" /><text x="80" y=${y(lip) + 1} text-anchor="end">lip</text><text x="80" y=${y(lip) + 17} text-anchor="end" class="v">${mm2(lip)}</text>
-      <path d="M86 236H312" stroke="var(--ink)" stroke-width="2" /><text x="80" y="258" text-anchor="end">tooth</text>
+      <path d="M86 236H312" stroke="var(--ink)" stroke-width="2" /><text x="80" y="258" text-anchor="end">${isWedge(desk) ? 'strut' : 'tooth'}</text>
     </svg>
     <p>${saysRow(desk)}</p>`;
 }
 
 function saysRow(desk: ShoeDesk): TemplateResult {
   const { row } = desk;
+  const word = desk.named(row.tooth);
+  const named = `${word[0]?.toUpperCase()}${word.slice(1)}`;
   const aside = desk.aside > 0 ? ` The pair stands ${mm2(desk.aside)} aside: centre it.` : '';
   if (row.bore < 0)
-    return html`<b>Tooth ${row.tooth} is too long:</b> the linings are wider than the bore, ${lipSays(row.lip)} a side at the lip.${aside}`;
+    return html`<b>${named} is too long:</b> the linings are wider than the bore, ${lipSays(row.lip)} a side at the lip.${aside}`;
   if (row.lip < 0)
-    return html`<b>Tooth ${row.tooth} does not pass the lip,</b> ${lipSays(row.lip)} a side.${aside}`;
+    return html`<b>${named} does not pass the lip,</b> ${lipSays(row.lip)} a side.${aside}`;
   const gaps = [row.toe, row.centre, row.heel].map(mm2);
   const same = gaps.every((g) => g === gaps[0]);
-  return html`<b>Tooth ${row.tooth} passes the lip, ${lipSays(row.lip)}.</b> Snug at the lip is not the gap: behind it the lining has ${same ? `${gaps[0]} at toe, centre and heel` : `${gaps.join(' / ')} at toe / centre / heel`}.${aside}`;
+  return html`<b>${named} passes the lip, ${lipSays(row.lip)}.</b> Snug at the lip is not the gap: behind it the lining has ${same ? `${gaps[0]} at toe, centre and heel` : `${gaps.join(' / ')} at toe / centre / heel`}.${aside}`;
 }
 
 /** Teeth as a table: across, clearance, lip. */
 export function teethTable(desk: ShoeDesk, count: number): TemplateResult {
-  const { rows, tooth } = desk;
-  const from = Math.max(0, Math.min(rows.length - count, tooth - Math.floor(count / 2)));
+  const { tooth } = desk;
   const lip = 2 * desk.session.brake.drum.lipRadius;
-  return html`<table class="ns-teeth blk"><thead><tr><th scope="col">Tooth</th><th scope="col">across</th><th scope="col">clearance</th><th scope="col">lip ${mm2(lip)}, tightest</th></tr></thead>
-    <tbody>${rows.slice(from, from + count).map((r) => html`<tr class=${r.tooth === tooth ? 'on' : ''} data-row=${r.tooth}><th scope="row">${r.tooth}</th><td>${mm2(r.across)}</td><td>${mm2(r.centre)}</td><td>${markOf(r.slidesOn ? 'tick' : 'cross')}<span>${lipSays(Math.min(r.lip, r.bore))}</span></td></tr>`)}</tbody></table>`;
+  return html`<table class="ns-teeth blk"><thead><tr><th scope="col">${isWedge(desk) ? 'Strut' : 'Tooth'}</th><th scope="col">across</th><th scope="col">clearance</th><th scope="col">lip ${mm2(lip)}, tightest</th></tr></thead>
+    <tbody>${around(desk, count).map((r) => html`<tr class=${r.tooth === tooth ? 'on' : ''} data-row=${r.tooth}><th scope="row">${desk.steps.at(r.tooth)}</th><td>${mm2(r.across)}</td><td>${mm2(r.centre)}</td><td>${markOf(r.slidesOn ? 'tick' : 'cross')}<span>${lipSays(Math.min(r.lip, r.bore))}</span></td></tr>`)}</tbody></table>`;
 }
 
 /** Pressure along an arc before and after, on one scale. */
@@ -144,15 +158,16 @@ export function beddingPicture(desk: ShoeDesk): TemplateResult {
     ${picture(0, 'Front, leading', 'lead', first.contactFront, now.contactFront)}
     ${picture(1, 'Rear, trailing', 'trail', first.contactRear, now.contactRear)}
     <small>One scale, most ${mm2(most)} MPa; arc from one end to the other.</small>
-    <table class="ns-bed"><thead><tr><th scope="col">km</th><th scope="col">N·m</th><th scope="col">pedal mm</th><th scope="col">tooth</th></tr></thead>
-    <tbody>${beds.map((r, i) => html`<tr class=${i === bedded ? 'on' : ''} data-bed=${r.km}><th scope="row"><button @click=${() => desk.drive(i)} aria-pressed=${i === bedded}>${number(r.km, 0)}</button></th><td>${number(r.torque / 1000, 0)}</td><td>${number(r.pedal, 1)}</td><td>${r.tooth}</td></tr>`)}</tbody></table>
+    <table class="ns-bed"><thead><tr><th scope="col">km</th><th scope="col">N·m</th><th scope="col">pedal mm</th><th scope="col">${isWedge(desk) ? 'strut' : 'tooth'}</th></tr></thead>
+    <tbody>${beds.map((r, i) => html`<tr class=${i === bedded ? 'on' : ''} data-bed=${r.km}><th scope="row"><button @click=${() => desk.drive(i)} aria-pressed=${i === bedded}>${number(r.km, 0)}</button></th><td>${number(r.torque / 1000, 0)}</td><td>${number(r.pedal, 1)}</td><td>${desk.steps.at(r.tooth)}</td></tr>`)}</tbody></table>
     <p>${first.torque < last.torque * 0.97 ? `The first stops are ${number(100 * (1 - first.torque / last.torque), 0)} % weaker than after ${number(last.km, 0)} km.` : first.torque > last.torque * 1.03 ? `The first stops are ${number(100 * (first.torque / last.torque - 1), 0)} % stronger than after ${number(last.km, 0)} km: it grabs.` : 'The first stops are as strong as later ones.'}</p>`;
 }
 
 /** Lever on its stop against a cable tightened first. */
 export function cablePicture(desk: ShoeDesk): TemplateResult {
   const f = desk.first;
-  const km = (distance: number): string => number(100 * Math.round(distance / KM / 100), 0);
+  const km = (distance: number): string =>
+    distance / KM < 100 ? 'under 100' : number(100 * Math.round(distance / KM / 100), 0);
   const row = (name: string, gap: number, click: number, kind: 'tick' | 'cross') =>
     html`<tr><th scope="row">${markOf(kind)} ${name}</th><td>${mm2(gap)}</td><td>${Number.isFinite(click) ? `${km(click)} km` : 'none'}</td></tr>`;
   return html`<h2>Shoes first, or cable first</h2>

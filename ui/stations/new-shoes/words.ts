@@ -29,7 +29,7 @@ export function task(desk: ShoeDesk, step: ShoeStep): string {
     case 1:
       return `Bore ${number(desk.bore, 2)}, linings ${number(desk.thickness, 2)} thick and ground for ${number(desk.ground, 2)}: do they lie on it?`;
     case 2:
-      return `The strut stands at tooth ${desk.tooth}. ${back} as far as it goes before the new shoes go in.`;
+      return `It stands at ${desk.named(desk.tooth)}. ${back} as far as it goes before the new shoes go in.`;
     case 3:
       return desk.aside > 0
         ? `The pair stands ${number(desk.aside, 2)} towards the front. Tap it over until both sides are even.`
