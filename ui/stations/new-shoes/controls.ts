@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { PageView } from '../station.ts';
 import { BED_AT, HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
 import { mm2, stepNames } from './words.ts';
@@ -55,10 +55,14 @@ function own(desk: ShoeDesk): TemplateResult {
   }
 }
 
-export function shoesControls(_page: PageView, desk: ShoeDesk): TemplateResult {
+/** On a phone what a step does stands above, in the page's flow; the way on stays in the thumb's reach. */
+export const ownRow = (desk: ShoeDesk): TemplateResult =>
+  html`<section class="blk ns-own" aria-label="This step">${own(desk)}</section>`;
+
+export function shoesControls({ size: page }: PageView, desk: ShoeDesk): TemplateResult {
   const next = desk.step < 6 ? ((desk.step + 1) as ShoeStep) : null;
   return html`<section class="blk ctl ns-ctl" aria-label="Controls">
-    ${own(desk)}
+    ${page === 'narrow' ? nothing : own(desk)}
     <div class="row ns-nav">
       ${button('Back', () => desk.go(Math.max(1, desk.step - 1) as ShoeStep), desk.step === 1)}
       ${next ? html`<button class="btn p" @click=${() => desk.go(next)}>Next: ${stepNames[next].toLowerCase()}</button>` : button('Start again', () => desk.restart())}

@@ -3,6 +3,7 @@ import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { markOf } from '../park/marks.ts';
 import type { PageView } from '../station.ts';
+import { ownRow } from './controls.ts';
 import type { ShoeDesk, ShoeStep } from './desk.ts';
 import { beddingPicture, cablePicture, fitPicture, halfAcross, teethTable } from './pictures.ts';
 import { mm2, stepNames, task, thought } from './words.ts';
@@ -31,7 +32,7 @@ const cell = (key: string, name: string, value: number) =>
 export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
   const { row } = desk;
   const narrow = size === 'narrow';
-  return html`<section class="blk h"><h1>New shoes</h1><p>${thought[desk.step]}</p></section>
+  return html`${narrow ? ownRow(desk) : nothing}<section class="blk h"><h1>New shoes</h1><p>${thought[desk.step]}</p></section>
     <section class="blk rd" aria-label="Readings">
       ${cell('bore', 'Bore, largest of 3', desk.bore)}${cell('across', 'Across the linings', row.across)}
       ${cell('difference', 'Difference', row.difference)}${cell('clearance', 'Clearance, each', row.centre)}

@@ -58,6 +58,7 @@ export const shoesStyles = css`
   .ns-step input:focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
   .ns-three { grid-template-columns: 1fr 1fr 1fr; gap: 8px; }
   .ns-three .ns-step { grid-template-columns: 34px minmax(0, 1fr) 34px; }
+  .ns-own { display: grid; gap: 10px; padding: 12px; order: 1; }
   .ns-nav { grid-template-columns: 1fr 2fr; }
   .ns-nav .btn { min-height: 56px; font-size: 18px; }
   .ns-ctl .btn { padding: 0 8px; text-align: center; }
@@ -115,6 +116,9 @@ export const shoesStyles = css`
     .ns-bed button { min-height: 56px; min-width: 72px; }
     .ns-step, .ns-three .ns-step { grid-template-columns: 58px minmax(0, 1fr) 58px; }
     .ns-three { grid-template-columns: 1fr; gap: 4px; }
+    .ns-three .ns-set { display: grid; grid-template-columns: 104px 1fr; gap: 8px; align-items: center; }
+    .ns-own .two .btn { padding: 0 6px; }
+    .ns-own .seg button { min-height: 58px; font-size: 14px; padding: 0 2px; }
     .ns-step .btn, .ns-nav .btn { min-height: 56px; }
     .ns-step input { font-size: 18px; }
     .ns-ctl .seg button { font-size: 14px; }
