@@ -77,8 +77,8 @@ export function rustTorque(rig: Rig, state: BrakeState): number {
   return RUST_SHEAR * area * state.drumRadius;
 }
 
-/** What both hands on the rim can turn, N·mm: pull of both hands × radius of the rim. */
-const handTorque = (rig: Rig): number => HAND_PULL * rig.brake.drum.radiusNew;
+/** What both hands turn with the wheel on, N·mm: their pull × the tyre's radius. */
+const handTorque = (rig: Rig): number => HAND_PULL * rig.brake.vehicle.tyreRadius;
 
 function turning(
   rig: Rig,

@@ -209,6 +209,23 @@ describe('other locks', () => {
     expect(removal(rig, second).tooFar).toBe(false);
   });
 
+  it('lightly, stiffly, not at all: told by the torque that hands have, 200 N at the tyre', () => {
+    const turns = (torque: number): string => {
+      // A press at which the drum asks for so much: the rest pose with the lever drawn further and further.
+      let [low, high] = [6, 9];
+      for (let n = 0; n < 30; n++) {
+        const off = (low + high) / 2;
+        if (removal(rig, { ...worn, leverOffStop: off }).signs.forward < torque) low = off;
+        else high = off;
+      }
+      return removal(rig, { ...worn, leverOffStop: high }).signs.turns;
+    };
+    expect(turns(5e3)).toBe('lightly');
+    expect(turns(45e3)).toBe('stiffly');
+    // 200 N × 270 mm = 54 N·m.
+    expect(turns(56e3)).toBe('not at all');
+  });
+
   it('three teeth too far: the linings press, no hand turns it or pulls it', () => {
     const r = removal(rig, { ...worn, tooth: worn.tooth + 3 });
     expect(r.heldBy).toBe('adjuster too far out');
