@@ -66,14 +66,16 @@ export class StageView extends LitElement {
       canvas { position: absolute; left: 0; top: 0; width: 100%; height: 100%; }
       /* Zoomed in, a finger moves the brake, not the page. */
       :host([zoomed]) { touch-action: none; }
-      .zoom { position: absolute; right: 34px; display: flex; }
-      .zoom button { font: inherit; font-size: 15px; font-weight: 600; min-width: 38px; min-height: 38px; padding: 0 12px; border: 2px solid var(--ink); margin-left: -2px; background: var(--sheet); color: var(--ink); cursor: pointer; }
+      .zoom { position: absolute; top: 30px; display: flex; }
+      .zoom button { font: inherit; font-size: 15px; font-weight: 600; min-width: 36px; min-height: 32px; padding: 0 10px; border: 2px solid var(--ink); margin-left: -2px; background: var(--sheet); color: var(--ink); cursor: pointer; }
+      .zoom .sign { font-size: 22px; line-height: 1; }
       .zoom button:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 1; }
       :host([wall]) .zoom button { font-size: 34px; min-height: 64px; border-width: 4px; }
-      @media (max-width: 1500px) { .zoom { right: 14px; } }
+      @media (max-width: 1500px) { .zoom { top: 4px; } }
       @media (max-width: 700px) {
-        .zoom { left: 8px; right: auto; bottom: auto !important; top: 8px; }
+        .zoom { left: 8px; right: auto !important; top: 8px; }
         .zoom button { min-width: 56px; min-height: 56px; }
+        .zoom .sign { font-size: 30px; }
       }
     `,
   ];
@@ -370,13 +372,15 @@ export class StageView extends LitElement {
   #zoomButtons() {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
-    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`bottom:${this.foot + 5}px`}>
+    // Clear of what a station draws beside the brake.
+    const right = 34 + this.#size.width * (this.station.beside?.[pageSize()] ?? 0);
+    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`right:${right}px`}>
       ${
         zoomed
-          ? html`<button @click=${() => this.zoom(0)}>Whole brake (0)</button><button aria-label="Zoom out" @click=${() => this.zoom(1 / ZOOM)}>−</button>`
+          ? html`<button @click=${() => this.zoom(0)}>Whole brake (0)</button><button class="sign" aria-label="Zoom out" @click=${() => this.zoom(1 / ZOOM)}>−</button>`
           : nothing
       }
-      <button aria-label="Zoom in" @click=${() => this.zoom(ZOOM)}>+</button>
+      <button class="sign" aria-label="Zoom in" @click=${() => this.zoom(ZOOM)}>+</button>
     </div>`;
   }
 }

@@ -44,9 +44,9 @@ export function heat(
     }),
     veil('drum', rim, 0.3, WEIGHT.heavy),
   ];
-  // Above the names' columns where they are shown, else below the rim at the right.
+  // Above the names' columns where they are shown (beside the zoom's buttons), else below the rim at the right.
   const low = polar(rimRadius(brake) + 14, (-59 * Math.PI) / 180);
-  const high = toMm(view, [view.width - (view.narrow ? 14 : 58), view.narrow ? 22 : 48]);
+  const high = toMm(view, [view.width - (view.narrow ? 14 : 260), view.narrow ? 22 : 46]);
   return {
     shapes,
     labels: [
