@@ -175,6 +175,26 @@ it('answers wrong texts by place, found and allowed, and loads nothing then', as
   await close();
 });
 
+it('a browser that keeps nothing says so at the first stroke, and the text stays', async () => {
+  const { page, errors, close } = await browser.open(laptop);
+  await inspect(page);
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await field(page, 'Lip height').fill('0.2');
+  await expect
+    .poll(() => page.locator('takeup-inspect [role="alert"]').innerText())
+    .toMatch(/does not keep what you type: print or copy it/);
+  expect(await field(page, 'Lip height').inputValue()).toBe('0.2');
+  await page.locator('nav button', { hasText: 'Apply' }).click();
+  await page.locator('nav button', { hasText: 'Inspect' }).click();
+  expect(await field(page, 'Lip height').inputValue()).toBe('0.2');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('limits: whose they are, typed over, another set, none', async () => {
   const { page, close } = await browser.open(laptop);
   await inspect(page);

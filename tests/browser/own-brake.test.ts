@@ -99,6 +99,7 @@ it('tells what is wrong at its field; the last sound brake stays on the bench', 
   await expect
     .poll(() => told(page, 'drumMax').innerText())
     .toMatch(/found 199 mm; allowed: at least the new diameter, 200 mm/);
+  expect(await sum(page).innerText()).toMatch(/1 place to mend/);
   await page.reload();
   await page.locator('takeup-app canvas').first().waitFor();
   await page.getByRole('button', { name: 'Bench' }).click();
