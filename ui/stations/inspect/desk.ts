@@ -31,8 +31,21 @@ export class InspectDesk {
   #seen: { paper: Paper; brake: Session['brake']; read: Understood; verdict: AxleVerdict } | null =
     null;
 
+  /** Wheel that the drawing showed before the sheet turned it; null once a wheel is loaded. */
+  #drawn: Wheel | null = null;
+
   constructor(session: Session) {
     this.session = session;
+  }
+
+  enter(): void {
+    this.#drawn = this.session.wheel;
+    this.session.lookAt(this.wheel);
+  }
+
+  /** Turns the drawing back, unless it shows a wheel that was loaded. */
+  leave(): void {
+    if (this.#drawn) this.session.lookAt(this.#drawn);
   }
 
   get open(): Line {
@@ -91,6 +104,7 @@ export class InspectDesk {
       );
       return;
     }
+    this.#drawn = null;
     this.session.lookAt(this.wheel);
     this.session.load(result.state);
     this.tell(

@@ -49,4 +49,6 @@ export const inspect: Station = {
   over: (page) => (page.size === 'narrow' ? place(page) : html``),
   extra: (session, input) =>
     balloons(input, deskOf(InspectDesk, session).open, input.view.scale < 1),
+  enter: (session) => deskOf(InspectDesk, session).enter(),
+  leave: (session) => deskOf(InspectDesk, session).leave(),
 };
