@@ -26,7 +26,7 @@ export const wearIdea = {
   incremental:
     'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops in, one tooth a press',
   'screw strut':
-    'When a stroke goes past the play by a whole tooth, the lever catches the next edge and turns the star wheel',
+    'When a stroke passes the play by a whole tooth, the lever catches and turns the star wheel',
   wedge:
     'When a stroke has used the play behind the hook, the wedge drops as far as there is room: no teeth, no click',
 } as const;

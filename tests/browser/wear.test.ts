@@ -140,7 +140,7 @@ it('switches the kind of adjuster: its parts, its counter, its words', async () 
   await kind.selectOption('wedge');
   await expect
     .poll(() => page.locator('.card').innerText(), patient)
-    .toMatch(/Wedge[\s\S]*of 9\.7 mm/);
+    .toMatch(/Strut longer by[\s\S]*of 9\.7 mm/);
   await button(page, 'On, above 120 °C').click();
   await expect
     .poll(() => button(page, 'On, above 120 °C').getAttribute('aria-pressed'), patient)
@@ -148,6 +148,64 @@ it('switches the kind of adjuster: its parts, its counter, its words', async () 
   await shot('wear-wedge');
   await kind.selectOption('toothed lever');
   await expect.poll(() => page.locator('.card').innerText(), patient).toMatch(/of 20/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('goes to a place and to an event of the run by pointing at the chart', async () => {
+  const { page, errors, close } = await wearStation();
+  await toTheLimit(page);
+  const box = await slider(page).boundingBox();
+  if (!box) throw new Error('no chart');
+  // The axis runs from 0 to 65 000 km between the titles and the words at its end.
+  const x = (km: number): number => box.x + 150 + ((box.width - 150 - 164) * km) / 65000;
+  await page.mouse.move(x(20000), box.y + 120);
+  await page.mouse.down();
+  await expect.poll(() => said(page), patient).toMatch(/^(19|20)\d{3} km/);
+  await page.mouse.move(x(40000), box.y + 120, { steps: 4 });
+  await expect.poll(() => said(page), patient).toMatch(/^(39|40)\d{3} km/);
+  await page.mouse.up();
+  // Teaching table: the third click at 10 800 km (within 100 km and the 1.2 %).
+  await page.mouse.click(x(10870), box.y + 20);
+  await expect.poll(() => tooth(page), patient).toBe('3');
+  expect(await said(page)).toMatch(/^10\d{3} km, clearance 0\.27 mm, tooth 3$/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('presses at the foot of a pass: two steps, drags in the morning; a hot lock prevents it', async () => {
+  const { page, errors, shot, close } = await wearStation();
+  await button(page, 'Set up').click();
+  await page.getByLabel('Start from').selectOption('Just clicked');
+  await expect.poll(() => tooth(page), patient).toBe('10');
+  const pass = async (): Promise<void> => {
+    await button(page, 'Hot press').click();
+    await button(page, '16 %, 4 km').click();
+    await button(page, 'Drive down, press at the foot, let it cool').click();
+    await page.locator('[data-verdict]').waitFor(patient);
+  };
+  await pass();
+  // Teaching table: at +287 K two clicks, tooth 12, −0.03 mm cold.
+  await expect.poll(() => tooth(page), patient).toBe('12');
+  const verdict = page.locator('[data-verdict]');
+  expect(await verdict.innerText()).toMatch(/Drags cold[\s\S]*0\.03 mm inside the cold drum/);
+  const part = async (key: string): Promise<number> => {
+    const text = await page.locator(`[data-part="${key}"] td`).innerText();
+    return Number(text.replace('\u2212', '-'));
+  };
+  const keys = ['gap', 'linings', 'drum', 'takenUp', 'growth', 'elasticity'];
+  let sum = 0;
+  for (const key of keys) sum += await part(key);
+  near(sum, await part('sensed'), { abs: 0.031 }, 'the parts as written add up');
+  await shot('wear-hot-press');
+  await button(page, 'Before').click();
+  await expect.poll(() => tooth(page), patient).toBe('10');
+
+  await button(page, 'Set up').click();
+  await button(page, 'On, above 120 °C').click();
+  await pass();
+  expect(await verdict.innerText()).toMatch(/Free cold[\s\S]*0\.27 mm/);
+  expect(await page.locator('.hotdid').innerText()).toMatch(/the hot lock held it: no step/);
   expect(errors).toEqual([]);
   await close();
 });

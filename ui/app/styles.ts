@@ -77,42 +77,42 @@ export const styles = css`
   .card.flash { background: var(--adj-fill); }
   .note { display: flex; gap: 13px; padding: 11px 16px; font-size: 16px; line-height: 1.38; align-items: flex-start; background: var(--sheet); border: 2px solid var(--ink); flex: none; }
   .note svg { flex: none; width: 34px; height: 31px; margin-top: 1px; }
-  .pages { flex: none; background: var(--sheet); }
-  .pages i { font-style: normal; font-size: 14px; font-weight: 600; border: 1px solid currentcolor; padding: 0 6px; }
+  .wearpages { flex: none; background: var(--sheet); }
+  .wearpages i { font-style: normal; font-size: 14px; font-weight: 600; border: 1px solid currentcolor; padding: 0 6px; }
   .fc p { margin: 2px 0 0; font-size: 15px; line-height: 1.3; color: var(--ink2); }
   .fc .v { font-size: 28px; }
-  .panel { flex: 0 1 auto; min-height: 130px; overflow-y: auto; }
-  .panel:focus-visible { outline: 4px solid var(--trail); outline-offset: -2px; }
-  .log { flex: 1 1 200px; }
-  .log p { margin: 0; padding: 10px 16px; font-size: 16px; color: var(--ink2); }
-  .log ul { list-style: none; margin: 0; padding: 0; }
-  .log button { display: flex; gap: 11px; align-items: flex-start; width: 100%; padding: 8px 14px; min-height: 44px; border-bottom: 1px solid var(--rule); font-size: 16.5px; line-height: 1.3; }
-  .log button:hover { background: var(--panel); }
-  .log .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 6px 0 0 var(--ink); }
-  .sg { width: 16px; height: 16px; flex: none; margin-top: 3px; }
-  .setup { padding: 10px 16px 14px; }
-  .setup .lab { display: block; margin: 8px 0 4px; }
-  .setup .lab:first-child { margin-top: 0; }
+  .wearpanel { flex: 0 1 auto; min-height: 130px; overflow-y: auto; }
+  .wearpanel:focus-visible { outline: 4px solid var(--trail); outline-offset: -2px; }
+  .wearlog { flex: 1 1 200px; }
+  .wearlog p { margin: 0; padding: 10px 16px; font-size: 16px; color: var(--ink2); }
+  .wearlog ul { list-style: none; margin: 0; padding: 0; }
+  .wearlog button { display: flex; gap: 11px; align-items: flex-start; width: 100%; padding: 8px 14px; min-height: 44px; border-bottom: 1px solid var(--rule); font-size: 16.5px; line-height: 1.3; }
+  .wearlog button:hover { background: var(--panel); }
+  .wearlog .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 6px 0 0 var(--ink); }
+  .sign16 { width: 16px; height: 16px; flex: none; margin-top: 3px; }
+  .wearset { padding: 10px 16px 14px; }
+  .wearset .lab { display: block; margin: 8px 0 4px; }
+  .wearset .lab:first-child { margin-top: 0; }
   .hotgo { width: 100%; margin-top: 8px; }
-  .did { margin: 9px 0 4px; font-size: 16px; line-height: 1.3; }
-  .verdict { display: flex; gap: 10px; margin: 0 0 6px; font-size: 16px; line-height: 1.3; }
-  .verdict strong { display: block; font-size: 19px; }
-  .sum { width: 100%; border-collapse: collapse; margin-top: 8px; font-size: 16px; }
-  .sum caption { text-align: left; font-size: 14.5px; color: var(--ink2); font-weight: 560; padding-bottom: 2px; }
-  .sum th { text-align: left; font-weight: 500; padding: 2px 0; }
-  .sum td { text-align: right; font-weight: 680; }
-  .sum .all { border-top: 2px solid var(--ink); }
-  .warns { display: flex; gap: 10px; margin: 10px 0 0; font-size: 15px; line-height: 1.35; }
-  .warns svg { flex: none; width: 30px; height: 27px; }
-  .about { margin: 8px 0 0; font-size: 15px; line-height: 1.35; color: var(--ink2); }
-  .about b { color: var(--ink); }
+  .hotdid { margin: 9px 0 4px; font-size: 16px; line-height: 1.3; }
+  .hotverdict { display: flex; gap: 10px; margin: 0 0 6px; font-size: 16px; line-height: 1.3; }
+  .hotverdict strong { display: block; font-size: 19px; }
+  .hotsum { width: 100%; border-collapse: collapse; margin-top: 8px; font-size: 16px; }
+  .hotsum caption { text-align: left; font-size: 14.5px; color: var(--ink2); font-weight: 560; padding-bottom: 2px; }
+  .hotsum th { text-align: left; font-weight: 500; padding: 2px 0; }
+  .hotsum td { text-align: right; font-weight: 680; }
+  .hotsum .all { border-top: 2px solid var(--ink); }
+  .hotwarns { display: flex; gap: 10px; margin: 10px 0 0; font-size: 15px; line-height: 1.35; }
+  .hotwarns svg { flex: none; width: 30px; height: 27px; }
+  .wearabout { margin: 8px 0 0; font-size: 15px; line-height: 1.35; color: var(--ink2); }
+  .wearabout b { color: var(--ink); }
   .thirds { grid-template-columns: repeat(6, 1fr); }
   .thirds .c { grid-column: span 3; padding-inline: 14px 4px; }
   .thirds .c.w { grid-column: 1 / 7; }
   .thirds .c:nth-last-child(-n + 4):not(.w) { grid-column: span 2; }
   .thirds .c:nth-last-child(-n + 4):not(.w) .v { font-size: 27px; }
-  .rd.panel .v.big { font-size: 46px; }
-  .ends { margin: 0; font-size: 15px; font-weight: 600; }
+  .rd.wearpanel .v.big { font-size: 46px; }
+  .wearends { margin: 0; font-size: 15px; font-weight: 600; }
   .btn [data-progress] { font-weight: 500; }
   .check { font-size: 13.5px; color: var(--ink2); padding: 6px 16px; border-top: 1px solid var(--rule); }
   .steps { padding: 12px 16px; }
@@ -167,11 +167,11 @@ export const styles = css`
     .check { font-size: 13px; padding: 3px 12px; }
     .fc p { font-size: 14px; }
     .fc .v { font-size: 22px; }
-    .rd.panel .v.big { font-size: 28px; }
+    .rd.wearpanel .v.big { font-size: 28px; }
     .thirds .c { padding-inline: 12px 2px; }
     .thirds .c:nth-last-child(-n + 4):not(.w) .v { font-size: 22px; }
-    .log button, .did, .verdict, .sum { font-size: 15px; }
-    .seg.by button, .pages button { font-size: 14px; padding: 0 3px; }
+    .wearlog button, .hotdid, .hotverdict, .hotsum { font-size: 15px; }
+    .seg.by button, .wearpages button { font-size: 14px; padding: 0 3px; }
   }
   @media (min-width: 701px) and (max-height: 800px) {
     .h { padding: 6px 16px 7px; }
@@ -181,13 +181,14 @@ export const styles = css`
     .c { padding: 3px 12px 3px; }
     .c .v { font-size: 24px; }
     .fc p { font-size: 13.5px; line-height: 1.25; }
-    .setup .lab { margin: 5px 0 2px; }
+    .wearset .lab { margin: 5px 0 2px; }
     .try { font-size: 14px; padding: 5px 14px; min-height: 46px; line-height: 1.28; }
     .ctl { padding: 8px 12px 10px; gap: 7px; }
     .seg button, .btn { min-height: 38px; }
     .pick { min-height: 42px; }
+    .wearctl #by { display: none; }
     .note { font-size: 14px; padding: 6px 12px; }
-    .setup { padding: 8px 12px 10px; }
+    .wearset { padding: 8px 12px 10px; }
     .bf .v:not(.big):not(.mid) { font-size: 44px; }
     takeup-pedal { --pad: 56px; }
   }
@@ -217,11 +218,11 @@ export const styles = css`
     .asked div { flex: 1 0 100%; }
     .asked .btn { flex: 1; min-height: 56px; font-size: 16px; }
     .ctl .lab { display: none; }
-    .log, .setup, .pages { order: 2; }
-    .pages { border-width: 0 0 2px; }
-    .log { max-height: 60vh; }
-    .panel { flex: none; }
-    .log button { min-height: 58px; font-size: 16px; align-items: center; }
+    .wearpages { order: 1; border-width: 0 0 2px; }
+    .wearlog, .wearset { order: 2; }
+    .wearlog { max-height: 60vh; }
+    .wearpanel { flex: none; }
+    .wearlog button { min-height: 58px; font-size: 16px; align-items: center; }
     .pick { min-height: 58px; font-size: 17px; }
     .wearctl .row.two:first-child { display: none; }
   }

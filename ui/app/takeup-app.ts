@@ -256,7 +256,7 @@ export class TakeupApp extends LitElement {
     const tooth = this.#instant.tooth - (session.stepShown > 0 ? 1 : 0);
     const { growth, kind } = session.brake.adjuster;
     if (kind === 'wedge') {
-      return html`<div class="card" .style=${this.#cardPlace()}><b>Wedge, strut longer by</b><strong data-tooth=${tooth}>${number(growth[tooth] ?? 0, 2)}</strong>of ${number(growth.at(-1) ?? 0, 1)} mm</div>`;
+      return html`<div class="card" .style=${this.#cardPlace()}><b>Strut longer by</b><strong data-tooth=${tooth}>${number(growth[tooth] ?? 0, 2)}</strong>of ${number(growth.at(-1) ?? 0, 1)} mm</div>`;
     }
     return html`<div class="card ${flash ? 'flash' : ''}" .style=${this.#cardPlace()}><b>Tooth</b><strong data-tooth>${tooth}</strong>of ${session.brake.adjuster.teeth}</div>`;
   }
@@ -278,8 +278,8 @@ export class TakeupApp extends LitElement {
     if (box.width < 600)
       return `right:10px;top:${(box.height - this.#foot(pageSize()) - 96).toFixed(0)}px`;
     if (this.session.wheel === 'right')
-      return `right:${(box.width - at[0] + 14).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
-    return `left:${(at[0] + 14).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
+      return `right:${(box.width - at[0] - 18).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
+    return `left:${(at[0] - 18).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
   }
 
   /** px that the strip and the layers' row take from the stage's foot. */

@@ -51,7 +51,8 @@ const span = (rows: readonly LifeRow[], of: (row: LifeRow) => number): [number, 
   return low <= high ? [low, high] : [0, 1];
 };
 
-function clearance(rows: readonly LifeRow[]): Lane {
+function clearance({ adjuster }: Brake, rows: readonly LifeRow[]): Lane {
+  const step = adjuster.kind === 'wedge' ? 'next step' : 'next tooth';
   const [least, most] = span(rows, (r) => r.clearance);
   // Clearance at which the next tooth drops in: read off the run itself, before its clicks.
   const [, next] = span(
@@ -75,7 +76,7 @@ function clearance(rows: readonly LifeRow[]): Lane {
     ],
     limits: [
       ...(clicked
-        ? [{ at: next, text: `next tooth ${number(next, 2)}`, colour: 'adj' } as const]
+        ? [{ at: next, text: `${step} ${number(next, 2)}`, colour: 'adj' } as const]
         : []),
       ...(least < 0 ? [{ at: 0, text: 'drags below 0', colour: 'bad' } as const] : []),
     ],
@@ -133,7 +134,7 @@ function single(
 export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane {
   switch (id) {
     case 'clearance':
-      return clearance(rows);
+      return clearance(brake, rows);
     case 'lining':
       return lining(brake);
     case 'factor':

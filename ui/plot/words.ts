@@ -41,7 +41,8 @@ export function markOf(kind: LifeEvent['kind']): MarkForm {
 
 /** Marks nearer than this are thinned, px; their numbers need more. */
 const MARK_APART = 8;
-const NUMBER_APART = 22;
+const NUMBER_APART = 14;
+const DIGIT = 9;
 
 class Pen {
   readonly #c: CanvasRenderingContext2D;
@@ -162,9 +163,10 @@ function marks(pen: Pen, u: uPlot, view: LaneView): void {
     if (x - lastMark < MARK_APART * r) continue;
     lastMark = x;
     mark(pen, 'tooth', x, top);
-    if (x - lastNumber < NUMBER_APART * r) continue;
+    const tooth = String(e.tooth);
+    if (x - lastNumber < (NUMBER_APART + DIGIT * tooth.length) * r) continue;
     lastNumber = x;
-    pen.text(String(e.tooth), x, top - 14 * r, 'adj', view.narrow ? 14 : 13.5, 700, 'center');
+    pen.text(tooth, x, top - 14 * r, 'adj', view.narrow ? 14 : 13.5, 700, 'center');
   }
   for (const e of view.events) {
     const form = markOf(e.kind);

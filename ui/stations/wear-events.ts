@@ -10,9 +10,9 @@ import type { WearDesk } from './wear-desk.ts';
 const MOST = 400;
 
 const sign: Readonly<Record<ReturnType<typeof markOf>, TemplateResult>> = {
-  tooth: html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 3h14L8 14z" fill="var(--adj)"/></svg>`,
-  reject: html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 1h14v14H1z" fill="var(--bad)"/><path d="M5 5l6 6M5 11l6-6" stroke="var(--sheet)" stroke-width="2"/></svg>`,
-  watch: html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M8 1l7.5 13.5H.5z" fill="var(--warn)"/><path d="M8 6v4M8 11.6v1.6" stroke="var(--warn-ink)" stroke-width="1.8"/></svg>`,
+  tooth: html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 3h14L8 14z" fill="var(--adj)"/></svg>`,
+  reject: html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 1h14v14H1z" fill="var(--bad)"/><path d="M5 5l6 6M5 11l6-6" stroke="var(--sheet)" stroke-width="2"/></svg>`,
+  watch: html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><path d="M8 1l7.5 13.5H.5z" fill="var(--warn)"/><path d="M8 6v4M8 11.6v1.6" stroke="var(--warn-ink)" stroke-width="1.8"/></svg>`,
 };
 
 export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
@@ -21,9 +21,9 @@ export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
   const here = session.state;
   const now = (e: LifeEvent): boolean => e.distance === here.distance && e.tooth === here.tooth;
   if (list.length === 0) {
-    return html`<section class="blk log panel" aria-label="Events"><p>Nothing has happened yet. Wear on: clicks, limits and whatever goes wrong are told here, and each line leads back to its moment.</p></section>`;
+    return html`<section class="blk wearlog wearpanel" aria-label="Events"><p>Nothing has happened yet. Wear on: clicks, limits and whatever goes wrong are told here, and each line leads back to its moment.</p></section>`;
   }
-  return html`<section class="blk log panel" aria-label="Events" tabindex="0">
+  return html`<section class="blk wearlog wearpanel" aria-label="Events" tabindex="0">
     ${d.kind === 'wedge' ? html`<p>The wedge moves in steps too small to tell one by one; the chart shows them.</p>` : ''}
     ${all.length > MOST ? html`<p>The last ${MOST} of ${all.length}.</p>` : ''}
     <ul>${list.map(

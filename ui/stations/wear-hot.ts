@@ -21,15 +21,15 @@ const signed = (mm: number): string => `${mm > 0 ? '+' : ''}${number(mm, 2)}`;
 
 /** Where the travel came from, as a sum; what a step needs beside it. */
 function sum({ excess }: HotPress): TemplateResult {
-  return html`<table class="sum"><caption>How far the seats of the strut part at the press, mm</caption><tbody>
+  return html`<table class="hotsum"><caption>How far the seats of the strut part at the press, mm</caption><tbody>
     ${parts.map(([key, name, sense]) => html`<tr data-part=${key}><th scope="row">${name}</th><td>${signed(sense * excess[key])}</td></tr>`)}
     <tr class="all" data-part="sensed"><th scope="row">Beyond the strut</th><td>${number(excess.sensed, 2)}</td></tr>
     <tr data-part="needed"><th scope="row">Needed for a step</th><td>${number(excess.needed, 2)}</td></tr>
   </tbody></table>`;
 }
 
-const good = html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M1.5 8.5l4 4.5 9-10.5" fill="none" stroke="var(--good)" stroke-width="3"/></svg>`;
-const bad = html`<svg class="sg" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 1h14v14H1z" fill="var(--bad)"/><path d="M5 5l6 6M5 11l6-6" stroke="var(--sheet)" stroke-width="2"/></svg>`;
+const good = html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><path d="M1.5 8.5l4 4.5 9-10.5" fill="none" stroke="var(--good)" stroke-width="3"/></svg>`;
+const bad = html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><path d="M1 1h14v14H1z" fill="var(--bad)"/><path d="M5 5l6 6M5 11l6-6" stroke="var(--sheet)" stroke-width="2"/></svg>`;
 
 function verdict(r: HotPress, d: WearDesk): TemplateResult {
   const drags = r.gapCold <= 0;
@@ -44,8 +44,8 @@ function verdict(r: HotPress, d: WearDesk): TemplateResult {
     : r.stepped === 0
       ? 'no step'
       : `${steps}, and what heat has lent goes back in the night`;
-  return html`<p class="did">Drum ${number(r.temperature, 0)} °C at the foot: ${did}.</p>
-    <p class="verdict" data-verdict=${drags ? 'drags' : 'free'}>${drags ? bad : good}<span><strong>${drags ? 'Drags cold' : 'Free cold'}</strong> ${
+  return html`<p class="hotdid">Drum ${number(r.temperature, 0)} °C at the foot: ${did}.</p>
+    <p class="hotverdict" data-verdict=${drags ? 'drags' : 'free'}>${drags ? bad : good}<span><strong>${drags ? 'Drags cold' : 'Free cold'}</strong> ${
       drags
         ? `The linings stand ${number(-r.gapCold, 2)} mm inside the cold drum.`
         : `Clearance ${number(down(r.gapCold, 2), 2)} mm; it was ${number(r.gapBefore, 2)} before, ${number(r.gapHot, 2)} hot.`
@@ -60,7 +60,7 @@ const moments: readonly [HotMoment, string][] = [
 
 export function hotPage(_page: PageView, d: WearDesk): TemplateResult {
   const { hot } = d;
-  return html`<section class="blk setup panel" aria-label="Hot press" tabindex="0">
+  return html`<section class="blk wearset wearpanel" aria-label="Hot press" tabindex="0">
     <div class="lab" id="hill">Descent at 40 km/h, the brake holding the speed</div>
     <div class="seg" role="group" aria-labelledby="hill">${hills.map((h, i) => html`<button class=${d.hill === i ? 'on' : ''} aria-pressed=${d.hill === i} @click=${() => d.chooseHill(i)}>${h.name}</button>`)}</div>
     <button class="btn hotgo" ?disabled=${d.busy} @click=${() => d.pressHot()}>Drive down, press at the foot, let it cool</button>
@@ -72,6 +72,6 @@ export function hotPage(_page: PageView, d: WearDesk): TemplateResult {
       ${sum(hot.result)}`
         : nothing
     }
-    <p class="warns">${caution}<span>${hotDrum}</span></p>
+    <p class="hotwarns">${caution}<span>${hotDrum}</span></p>
   </section>`;
 }

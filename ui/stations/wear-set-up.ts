@@ -28,7 +28,7 @@ export const roadPick = (d: WearDesk, id: string): TemplateResult =>
 
 export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult {
   const { brake } = session;
-  return html`<section class="blk setup panel" aria-label="Set up" tabindex="0">
+  return html`<section class="blk wearset wearpanel" aria-label="Set up" tabindex="0">
     <label class="lab" for="kind">Adjuster</label>
     <select class="pick" id="kind" @change=${(e: Event) => d.fit(value(e) as AdjusterKind, d.hotLock)}>${kinds.map(([k, name]) => html`<option value=${k} ?selected=${k === d.kind}>${name}</option>`)}</select>
     <div class="lab" id="lock">Hot lock: a bimetal holds the adjuster on a hot drum</div>
@@ -38,7 +38,7 @@ export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult 
     )}</div>
     <label class="lab" for="reverse">Stops in reverse</label>
     <select class="pick" id="reverse" @change=${(e: Event) => d.chooseReverse(shares[Number(value(e))]?.[0] ?? null)}>${shares.map(([share, name], i) => html`<option value=${i} ?selected=${share === d.reverse}>${name}</option>`)}</select>
-    <p class="about"><b>${d.duty.name}</b> ${d.duty.about}</p>
+    <p class="wearabout"><b>${d.duty.name}</b> ${d.duty.about}</p>
     <label class="lab" for="from">Start from</label>
     <select class="pick" id="from" @change=${(e: Event) => {
       const at = e.target as HTMLSelectElement;

@@ -34,7 +34,7 @@ function readings(page: PageView, d: WearDesk): TemplateResult {
   const distance = find('distance');
   const factor = row && row.clearance > 0 ? row.brakeFactor : Number.NaN;
   const step = d.kind === 'wedge' ? 'step' : 'click';
-  return html`<section class="blk rd panel thirds" aria-label="Readings" tabindex="0">
+  return html`<section class="blk rd wearpanel thirds" aria-label="Readings" tabindex="0">
       <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
         <div><b>${last ? `Since the last ${step}` : `No ${step} yet`}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
       ${cell(find('restClearanceFront'), { label: 'Clearance, front', square: role('front') })}${cell(find('restClearanceRear'), { label: 'Clearance, rear', square: role('rear') })}
@@ -58,7 +58,7 @@ function side(page: PageView): TemplateResult {
   const count = d.told.length;
   const body = { readings, events: eventLog, hot: hotPage, setup: setUp }[d.page];
   return html`<section class="blk h"><h1>Wear</h1><p>${story(d)}</p></section>
-    <div class="seg pages" role="group" aria-label="Shown below">${pages.map(
+    <div class="seg wearpages" role="group" aria-label="Shown below">${pages.map(
       ([id, name]) =>
         html`<button aria-pressed=${d.page === id} class=${d.page === id ? 'on' : ''} @click=${() => d.choosePage(id)}>${name}${id === 'events' && count > 0 ? html`<i>${count}</i>` : nothing}</button>`,
     )}</div>
@@ -96,7 +96,7 @@ function controls(page: PageView): TemplateResult {
       ${drive(d)}
       <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
     </div>
-    ${d.end && !d.busy && ends[d.end] ? html`<p class="ends" role="status">${ends[d.end]}</p>` : nothing}
+    ${d.end && !d.busy && ends[d.end] ? html`<p class="wearends" role="status">${ends[d.end]}</p>` : nothing}
   </section>`;
 }
 
