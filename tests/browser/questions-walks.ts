@@ -3,6 +3,8 @@ interface Walk {
   readonly id: string;
   readonly words: string;
   readonly presses?: readonly (readonly ['button' | 'radio' | 'tab', string])[];
+  /** Fields filled in: label and text. */
+  readonly fills?: readonly (readonly [string, string])[];
   readonly reads: readonly RegExp[];
 }
 
@@ -117,4 +119,41 @@ export const walks: readonly Walk[] = [
     reads: [/rubs once a turn/],
   },
   { id: 'q110', words: 'two months one tyre', reads: [/not at all, then frees with one jerk/] },
+  // Lesson 9: second set, 0.29 at the heel, five teeth; which lock is mine; rusted on, broken loose.
+  { id: 'q001', words: 'slides out a little', reads: [/overlaps by up to 0\.29 mm/, /of 5 teeth/] },
+  { id: 'q004', words: 'wear ridge', reads: [/Which is mine\? 1 of 4/] },
+  {
+    id: 'q064',
+    words: 'wet days',
+    presses: [['button', 'Turn it']],
+    reads: [/rusted on: about \d+ N·m to break/],
+  },
+  // Lesson 11: 20 % asks for 299; 344 nose down, 339 nose up.
+  {
+    id: 'q098',
+    words: 'creeps back slope',
+    reads: [/needs 299 N·m/, /Nose down 34[0-6]/, /Nose up 33[5-9]/],
+  },
+  { id: 'q020', words: 'shorten the cable', reads: [/5\.3 notches/] },
+  // Lesson 10: 0.18 instead of 0.31, the gap jumps by 0.13; tooth 2 passes snug with 0.31 behind it.
+  { id: 'q035', words: 'tight new cable', reads: [/0\.18 instead of 0\.31/, /jumps by 0\.13/] },
+  { id: 'q094', words: 'lip deceive', reads: [/lining has 0\.31 at toe, centre and heel/] },
+  { id: 'q104', words: 'seized reset', reads: [/203\.8\d mm/] },
+  // Lesson 14: 0.48 left over the limit; 200.33 and 200.51 are 0.18 out of round, over 0.10.
+  {
+    id: 'q112',
+    words: 'four millimetres',
+    fills: [['Leading lining, thinnest, left wheel', '1.98']],
+    reads: [/0\.48/],
+  },
+  {
+    id: 'q085',
+    words: 'drum looks smooth',
+    fills: [
+      ['Drum Ø, angle 1, left wheel', '200.33'],
+      ['Drum Ø, angle 2, left wheel', '200.51'],
+      ['Drum Ø, angle 3, left wheel', '200.42'],
+    ],
+    reads: [/0\.18/],
+  },
 ];

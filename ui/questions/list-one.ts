@@ -68,7 +68,7 @@ export const questionsOne: readonly Question[] = [
     answer: 'Lift the toothed lever and set it back to the first teeth; centre the pair.',
     station: 'new-shoes',
     steps: 'Set it back, then go on to Centre; whether the drum passes stands beside it.',
-    setup: { shoes: 2 },
+    setup: { shoes: { step: 2 } },
   },
   {
     id: 'q011',
@@ -79,7 +79,7 @@ export const questionsOne: readonly Question[] = [
     station: 'new-shoes',
     steps:
       'Right parts first, then set back and centre: whether the drum passes stands at each step.',
-    setup: { shoes: 1 },
+    setup: { shoes: { step: 1 } },
   },
   {
     id: 'q013',
@@ -100,7 +100,7 @@ export const questionsOne: readonly Question[] = [
     station: 'new-shoes',
     steps:
       'Set the drum new in step 1: with the strut left for worn linings it does not pass. Set it back.',
-    setup: { shoes: 2 },
+    setup: { shoes: { step: 2 } },
   },
   {
     id: 'q016',
@@ -130,7 +130,7 @@ export const questionsOne: readonly Question[] = [
       'It steps on the pedal, not on the lever. Preset by hand, then press until it is silent.',
     station: 'new-shoes',
     steps: 'Preset by gauge, then Drum on, press: count the clicks.',
-    setup: { shoes: 4 },
+    setup: { shoes: { step: 4 } },
   },
   {
     id: 'q020',
@@ -225,7 +225,7 @@ export const questionsOne: readonly Question[] = [
       'The pair stood off centre: one shoe touched early. A press centres it and the gap comes back.',
     station: 'new-shoes',
     steps: 'The pair stands aside: centre it and read both gaps.',
-    setup: { shoes: 3 },
+    setup: { shoes: { step: 3 } },
   },
   {
     id: 'q035',
@@ -235,7 +235,7 @@ export const questionsOne: readonly Question[] = [
       'Yes: shoes first, lever home, cable last. A tight cable takes the adjuster’s play and hides the gap.',
     station: 'new-shoes',
     steps: 'Try the cable first, then the cable last, and compare the clearance.',
-    setup: { shoes: 6 },
+    setup: { shoes: { step: 6 } },
   },
   {
     id: 'q037',
@@ -281,8 +281,8 @@ export const questionsOne: readonly Question[] = [
     answer:
       'New linings bear in the middle only at first; that weakens, it does not drag. Drag is a fault.',
     station: 'new-shoes',
-    steps: 'Drum on, press; contact and torque before and after bedding in stand below.',
-    setup: { shoes: 5 },
+    steps: 'The drum is on and silent. Drive on, to bed in: contact and torque before and after.',
+    setup: { shoes: { step: 6 } },
   },
   {
     id: 'q044',

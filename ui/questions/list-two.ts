@@ -220,7 +220,7 @@ export const questionsTwo: readonly Question[] = [
     answer: 'Yes: the hand feels the lip, the lining works behind it.',
     station: 'new-shoes',
     steps: 'The lip passes snug while the gap behind it stands beside it.',
-    setup: { shoes: 4 },
+    setup: { shoes: { step: 4, tooth: 2 } },
   },
   {
     id: 'q095',
@@ -256,8 +256,8 @@ export const questionsTwo: readonly Question[] = [
     answer:
       'New linings in a worn drum bear on part of their arc until bedded. It costs about a tenth, not nearly all.',
     station: 'new-shoes',
-    steps: 'Drum on, press; contact and torque before and after bedding in stand below.',
-    setup: { shoes: 5 },
+    steps: 'The drum is on and silent. Drive on, to bed in: contact and torque before and after.',
+    setup: { shoes: { step: 6 } },
   },
   {
     id: 'q101',
@@ -286,7 +286,7 @@ export const questionsTwo: readonly Question[] = [
     station: 'new-shoes',
     steps:
       'Set back, centre, preset, press until silent, cable last: five steps with the clicks counted.',
-    setup: { shoes: 2 },
+    setup: { shoes: { step: 2 } },
   },
   {
     id: 'q106',
@@ -373,6 +373,6 @@ export const questionsTwo: readonly Question[] = [
       'Leave one side as your pattern, and go step by step: reset, centre, preset, press, cable last.',
     station: 'new-shoes',
     steps: 'All six steps; Bench shows the other wheel as in a mirror.',
-    setup: { shoes: 1 },
+    setup: { shoes: { step: 1 } },
   },
 ];

@@ -9,8 +9,8 @@ export interface Setup {
     readonly page?: 'mine' | 'faults';
     readonly held?: { readonly liningsRusted: boolean };
   };
-  /** New shoes: the open step. */
-  readonly shoes?: 1 | 2 | 3 | 4 | 5 | 6;
+  /** New shoes: the open step, those before it done, and the tooth that they are set back to. */
+  readonly shoes?: { readonly step: 1 | 2 | 3 | 4 | 5 | 6; readonly tooth?: number };
   readonly turning?: -1 | 0 | 1;
   /** Pedal, bar. */
   readonly bar?: number;

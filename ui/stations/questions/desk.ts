@@ -4,7 +4,7 @@ import type { Session } from '../../session.ts';
 import { DrumDesk } from '../drum-off/desk.ts';
 import { FaultsDesk } from '../faults/desk.ts';
 import { vanRig, vanState } from '../faults/van.ts';
-import { ShoeDesk } from '../new-shoes/desk.ts';
+import { ShoeDesk, type ShoeStep } from '../new-shoes/desk.ts';
 import { deskOf } from '../station.ts';
 
 /** Tells the page to open a station: the event's detail is its id. */
@@ -60,9 +60,7 @@ export class QuestionsDesk {
       else if (setup.fault) faults.choose(setup.fault);
     }
     if (setup.shoes) {
-      const shoes = deskOf(ShoeDesk, session);
-      shoes.restart();
-      shoes.go(setup.shoes);
+      fitUpTo(deskOf(ShoeDesk, session), setup.shoes.step, setup.shoes.tooth);
     }
     if (setup.drum) {
       const drum = deskOf(DrumDesk, session);
@@ -86,4 +84,23 @@ export class QuestionsDesk {
     this.asked = null;
     this.#tell();
   }
+}
+
+/** The steps of New shoes before the wanted one, done. */
+function fitUpTo(shoes: ShoeDesk, step: ShoeStep, tooth = 0): void {
+  shoes.restart();
+  if (step > 2) {
+    shoes.go(2);
+    shoes.setTooth(tooth);
+  }
+  if (step > 3) {
+    shoes.go(3);
+    shoes.centre();
+  }
+  if (step > 5) {
+    shoes.go(5);
+    shoes.tryDrum();
+    shoes.press('silent');
+  }
+  shoes.go(step);
 }
