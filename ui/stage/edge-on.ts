@@ -1,10 +1,20 @@
 import type { Brake, BrakeState, Point, Side, Tilt, TiltCause } from '../../sim/index.ts';
 import { type Frame, IDENTITY, turnAbout } from './geometry.ts';
 import { arrowPath } from './layers/arrows.ts';
+import { label } from './layers/label.ts';
 import { coil } from './parts/coil.ts';
 import { maker } from './parts/make.ts';
 import { circlePath, type Path, polygon, polyline } from './path.ts';
-import { DASH, type Drawing, hatched, outlined, type Shape, stroked, WEIGHT } from './shapes.ts';
+import {
+  DASH,
+  type Drawing,
+  hatched,
+  type Label,
+  outlined,
+  type Shape,
+  stroked,
+  WEIGHT,
+} from './shapes.ts';
 import type { View } from './view.ts';
 
 /**
@@ -189,6 +199,28 @@ export function edgeOn(
         },
       ),
     ],
-    labels: [],
+    labels: words(inside, side, [
+      ['pad', [1.6, -7]],
+      ['end pads', [1.6, ends]],
+      ...(cause.holdDown === 'fitted' ? ([['hold-down', [middle + 4, -3.4]]] as const) : []),
+      ['springs', [hook[0] + 3, hook[1] - 8]],
+    ]),
   };
 }
+
+/** Names beside what they name. */
+const words = (
+  view: View,
+  side: Side,
+  named: readonly (readonly [text: string, at: Point])[],
+): Label[] =>
+  named.map(([text, at]) =>
+    label(view, {
+      key: `edge ${side} ${text}`,
+      text,
+      at,
+      anchor: 'start',
+      style: 'gap word',
+      colour: 'ink',
+    }),
+  );

@@ -1,0 +1,234 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { type OpenBrowser, openBrowser } from './open.ts';
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+/** Makes the page believe in a graphics card, so that it paints by WebGL. */
+const withCard = () => {
+  const real = WebGL2RenderingContext.prototype.getParameter;
+  const named = [0x1f01, 0x9246];
+  WebGL2RenderingContext.prototype.getParameter = function (name: number) {
+    return named.includes(name) ? 'Graphics card' : real.call(this, name);
+  };
+};
+
+const withoutCard = () => {
+  const real = HTMLCanvasElement.prototype.getContext as (k: string, o?: unknown) => unknown;
+  Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', {
+    value(this: HTMLCanvasElement, kind: string, options?: unknown) {
+      return kind.startsWith('webgl') ? null : real.call(this, kind, options);
+    },
+  });
+};
+
+const painter = (page: Page): Promise<string> =>
+  page.locator('takeup-stage').evaluate((e) => (e as unknown as { painter: string }).painter);
+
+/** Different colours in the middle of the drawing: the sheet alone has one. */
+async function colours(page: Page): Promise<number> {
+  const box = await page.locator('takeup-stage').boundingBox();
+  if (!box) return 0;
+  const clip = {
+    x: box.x + box.width / 2 - 150,
+    y: box.y + box.height / 2 - 150,
+    width: 300,
+    height: 300,
+  };
+  const png = await page.screenshot({ clip });
+  return page.evaluate(
+    async (bytes) => {
+      const picture = await createImageBitmap(new Blob([new Uint8Array(bytes)]));
+      const canvas = new OffscreenCanvas(picture.width, picture.height);
+      const pen = canvas.getContext('2d');
+      pen?.drawImage(picture, 0, 0);
+      const data = pen?.getImageData(0, 0, picture.width, picture.height).data;
+      return new Set(new Uint32Array(data?.buffer ?? new ArrayBuffer(0))).size;
+    },
+    [...png],
+  );
+}
+/** Plate, hub, nuts, lines and their soft edges. */
+const DRAWN = 50;
+/** WebGL done in software takes its time. */
+const WAIT = { timeout: 30000 };
+const LONG = 180000;
+
+/** Loses the graphics context of the stage; gives it back when asked. */
+const lose = (page: Page, back: boolean): Promise<void> =>
+  page.locator('takeup-stage canvas').evaluate(async (e, again) => {
+    const canvas = e as HTMLCanvasElement;
+    const loss = canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+    const told = new Promise((done) => {
+      canvas.addEventListener('webglcontextlost', done, { once: true });
+    });
+    loss?.loseContext();
+    await told;
+    // In a task of its own: a context may be given back only after its loss was told to all.
+    await new Promise((next) => setTimeout(next));
+    if (again) loss?.restoreContext();
+  }, back);
+
+/** Opens anew with a script that runs before the page's own; first lets it load to the end. */
+async function again(page: Page, before: () => void): Promise<void> {
+  await expect.poll(() => painter(page), WAIT).not.toBe('');
+  await page.addInitScript(before);
+  await page.reload();
+}
+
+it(
+  'paints on without WebGL',
+  async () => {
+    const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+    await again(page, withoutCard);
+    await expect.poll(() => painter(page), WAIT).toBe('canvas');
+    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
+    expect(errors).toEqual([]);
+    await close();
+  },
+  LONG,
+);
+
+/** A busy machine may take longer than the page waits to give a context back. */
+const patient = () => {
+  const real = window.setTimeout;
+  const slower = (run: TimerHandler, ms?: number, ...rest: unknown[]) =>
+    real(run, ms === 3000 ? 60000 : ms, ...rest);
+  window.setTimeout = slower as typeof window.setTimeout;
+};
+const SMALL = { viewport: { width: 1366, height: 768 }, reducedMotion: 'reduce' } as const;
+
+it(
+  'a lost graphics context comes back by itself',
+  async () => {
+    const { page, errors, close } = await browser.open(SMALL);
+    await page.addInitScript(patient);
+    await again(page, withCard);
+    await expect.poll(() => painter(page), WAIT).toBe('webgl');
+    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
+    await lose(page, true);
+    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
+    expect(await painter(page)).toBe('webgl');
+    expect(errors).toEqual([]);
+    await close();
+  },
+  LONG,
+);
+
+it(
+  'a graphics context that stays away: the canvas takes over',
+  async () => {
+    const { page, errors, close } = await browser.open(SMALL);
+    await again(page, withCard);
+    await expect.poll(() => painter(page), WAIT).toBe('webgl');
+    await lose(page, false);
+    await expect.poll(() => painter(page), WAIT).toBe('canvas');
+    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
+    expect(errors).toEqual([]);
+    await close();
+  },
+  LONG,
+);
+
+const zoomed = (page: Page): Promise<boolean> =>
+  page.locator('takeup-stage').evaluate((e) => e.hasAttribute('zoomed'));
+
+it(
+  'zooms by wheel, buttons and keys, moves by drag and keys, and one key resets',
+  async () => {
+    const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+    const stage = page.locator('takeup-stage');
+    await page.locator('takeup-app canvas').first().waitFor();
+    await page.getByRole('button', { name: 'Heat' }).click();
+    // This text stands beside the rim: where it is tells how the brake lies.
+    const mark = page.locator('takeup-stage text', { hasText: '°C' });
+    await mark.waitFor();
+    const at = async (): Promise<[number, number]> => {
+      const box = await mark.boundingBox();
+      return [Math.round(box?.x ?? 0), Math.round(box?.y ?? 0)];
+    };
+    const home = await at();
+    const resets = async () => {
+      await page.keyboard.press('0');
+      await expect.poll(() => zoomed(page), WAIT).toBe(false);
+      await expect.poll(at, WAIT).toEqual(home);
+    };
+
+    await page.getByRole('button', { name: 'Zoom in' }).click();
+    await expect.poll(() => zoomed(page), WAIT).toBe(true);
+    await expect.poll(at, WAIT).not.toEqual(home);
+    await page.getByRole('button', { name: 'Zoom out' }).click();
+    await expect.poll(at, WAIT).toEqual(home);
+    await expect.poll(() => zoomed(page), WAIT).toBe(false);
+
+    await page.keyboard.press('+');
+    await expect.poll(() => zoomed(page), WAIT).toBe(true);
+    const near = await at();
+    await stage.locator('#host').focus();
+    await page.keyboard.press('Shift+ArrowUp');
+    await expect.poll(at, WAIT).toEqual([near[0], near[1] - 60]);
+    await page.keyboard.press('Shift+ArrowLeft');
+    await expect.poll(at, WAIT).toEqual([near[0] - 60, near[1] - 60]);
+    await resets();
+
+    const box = await stage.boundingBox();
+    const [x, y] = [(box?.x ?? 0) + 500, (box?.y ?? 0) + 400];
+    await page.mouse.move(x, y);
+    await page.mouse.wheel(0, -400);
+    await expect.poll(() => zoomed(page), WAIT).toBe(true);
+    await shot('zoomed');
+    const before = await at();
+    await page.mouse.down();
+    await page.mouse.move(x - 40, y - 30, { steps: 4 });
+    await page.mouse.up();
+    await expect.poll(at, WAIT).toEqual([before[0] - 40, before[1] - 30]);
+    await resets();
+    expect(errors).toEqual([]);
+    await close();
+  },
+  LONG,
+);
+
+it(
+  'two fingers zoom on a phone',
+  async () => {
+    const { page, errors, close } = await browser.open({
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+      reducedMotion: 'reduce',
+    });
+    await page.locator('takeup-app canvas').first().waitFor();
+    expect(await zoomed(page)).toBe(false);
+    const box = await page.locator('takeup-stage').boundingBox();
+    const [x, y] = [(box?.x ?? 0) + 195, (box?.y ?? 0) + 200];
+    const client = await page.context().newCDPSession(page);
+    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
+      client.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints:
+          type === 'touchEnd'
+            ? []
+            : [
+                { x: x - apart, y, id: 1 },
+                { x: x + apart, y, id: 2 },
+              ],
+      });
+    await touch('touchStart', 40);
+    for (const apart of [50, 60, 70, 80]) await touch('touchMove', apart);
+    await touch('touchEnd', 80);
+    await expect.poll(() => zoomed(page), WAIT).toBe(true);
+    const back = page.getByRole('button', { name: /Whole brake/ });
+    const size = await back.boundingBox();
+    expect(Math.min(size?.height ?? 0, size?.width ?? 0)).toBeGreaterThanOrEqual(56);
+    await back.click();
+    await expect.poll(() => zoomed(page), WAIT).toBe(false);
+    expect(errors).toEqual([]);
+    await close();
+  },
+  LONG,
+);
