@@ -373,7 +373,9 @@ export class StageView extends LitElement {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
     // Clear of what a station draws beside the brake.
-    const right = 34 + this.#size.width * (this.station.beside?.[pageSize()] ?? 0);
+    const right =
+      (this.#size.width > 1000 ? 34 : 20) +
+      this.#size.width * (this.station.beside?.[pageSize()] ?? 0);
     return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`right:${right}px`}>
       ${
         zoomed
