@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { near } from '../near.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 
@@ -10,6 +10,9 @@ beforeAll(async () => {
   browser = await openBrowser();
 });
 afterAll(() => browser.close());
+
+// Many fields typed one by one: a busy machine takes its time.
+vi.setConfig({ testTimeout: 150000 });
 
 const laptop = { viewport: { width: 1366, height: 768 }, reducedMotion: 'reduce' } as const;
 const phone = { viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' } as const;
