@@ -7,6 +7,7 @@ import {
   type Lock,
   likelyLocks,
   type Removal,
+  type Rig,
   removal,
   teethToBackOff,
   UNHELD,
@@ -49,10 +50,18 @@ export class DrumDesk {
   /** Teeth backed off since the state was put on. */
   back = 0;
   #seen: BrakeState | null = null;
-  #base: { readonly state: BrakeState; readonly aside: number; readonly all: BackOff } | null =
-    null;
-  #now: { readonly state: BrakeState; readonly held: Held; readonly removal: Removal } | null =
-    null;
+  #base: {
+    readonly state: BrakeState;
+    readonly rig: Rig;
+    readonly aside: number;
+    readonly all: BackOff;
+  } | null = null;
+  #now: {
+    readonly state: BrakeState;
+    readonly rig: Rig;
+    readonly held: Held;
+    readonly removal: Removal;
+  } | null = null;
   #pulledAt = 0;
 
   constructor(session: Session) {
@@ -61,10 +70,10 @@ export class DrumDesk {
 
   /** How the drum stands now. */
   get now(): Removal {
-    const { state } = this.session;
+    const { state, rig } = this.session;
     this.#follow(state);
-    if (this.#now?.state !== state || this.#now.held !== this.held) {
-      this.#now = { state, held: this.held, removal: removal(this.session.rig, state, this.held) };
+    if (this.#now?.state !== state || this.#now.rig !== rig || this.#now.held !== this.held) {
+      this.#now = { state, rig, held: this.held, removal: removal(rig, state, this.held) };
     }
     return this.#now.removal;
   }
@@ -78,9 +87,9 @@ export class DrumDesk {
     const { state, rig } = this.session;
     this.#follow(state);
     const { aside } = this.held;
-    if (this.#base?.state !== state || this.#base.aside !== aside) {
+    if (this.#base?.state !== state || this.#base.rig !== rig || this.#base.aside !== aside) {
       const tooth = Math.min(rig.brake.adjuster.teeth, state.tooth + Math.max(0, this.back));
-      this.#base = { state, aside, all: teethToBackOff(rig, { ...state, tooth }, aside) };
+      this.#base = { state, rig, aside, all: teethToBackOff(rig, { ...state, tooth }, aside) };
     }
     return this.#base.all;
   }
