@@ -5,6 +5,7 @@ import { ShoeDesk } from './desk.ts';
 import { picture, shoesSide, strip } from './side.ts';
 import { shoesStage } from './stage.ts';
 import { shoesStyles } from './styles.ts';
+import { stepNames, task } from './words.ts';
 
 /** New shoes: six steps to fit them right the first time, in any order. */
 export const newShoes: Station = {
@@ -37,6 +38,13 @@ export const newShoes: Station = {
     page.size === 'narrow'
       ? html``
       : html`<div class="ns-over ns-card">${picture(deskOf(ShoeDesk, page.session))}</div>`,
+  wall: {
+    readings: ['tooth', 'strutForce'],
+    says: ({ session }) => {
+      const desk = deskOf(ShoeDesk, session);
+      return html`<b>${desk.step} ${stepNames[desk.step]}.</b> ${task(desk, desk.step)}`;
+    },
+  },
   shown: (session) => session.rest,
   without: (session) => (deskOf(ShoeDesk, session).drumOn ? [] : ['drum']),
   extra: (session, input) => shoesStage(deskOf(ShoeDesk, session), input),

@@ -19,8 +19,12 @@ export function cableRow(desk: ParkDesk): TemplateResult {
   </div>`;
 }
 
+/** The slope in steps of a per cent: one's own from here on. */
+export const slopeStep = (desk: ParkDesk): TemplateResult =>
+  stepper('Slope', `${desk.rule.percent} %`, (s) => desk.slope(desk.rule.percent + s));
+
 export function parkControls({ size }: PageView, desk: ParkDesk): TemplateResult {
-  const { nose, rule } = desk;
+  const { nose } = desk;
   const seg = (['down', 'up'] as const).map(
     (n) =>
       html`<button aria-pressed=${nose === n} class=${nose === n ? 'on' : ''} @click=${() => desk.turn(n)}>Nose ${n}</button>`,
@@ -29,7 +33,7 @@ export function parkControls({ size }: PageView, desk: ParkDesk): TemplateResult
   return html`<section class="blk ctl park-ctl" aria-label="Controls">
     <div class="row park-first">
       <div><div class="lab" id="park-nose">The van stands</div><div class="seg" role="group" aria-labelledby="park-nose">${seg}</div></div>
-      ${narrow ? nothing : stepper('Slope', `${rule.percent} %`, (s) => desk.slope(rule.percent + s))}
+      ${narrow ? nothing : slopeStep(desk)}
     </div>
     <div class="park-hand">
       <button class="btn" aria-label="One notch back" ?disabled=${desk.cable === 0} @click=${() => desk.notch(-1)}>− notch</button>

@@ -7,6 +7,7 @@ import { panels } from './panels.ts';
 import { parkSide } from './side.ts';
 import { parkStage } from './stage.ts';
 import { parkStyles } from './styles.ts';
+import { verdict } from './words.ts';
 
 /** Park: one cable works both shoes; does it hold on the hill, both ways round? */
 export const park: Station = {
@@ -26,6 +27,14 @@ export const park: Station = {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(ParkDesk, page.session);
     return html`<div class="park-over">${panels(desk)}</div>${hillFigure(desk)}`;
+  },
+  wall: {
+    readings: ['torque', 'strutForce', 'restClearanceMean'],
+    says: ({ session }) => {
+      const desk = deskOf(ParkDesk, session);
+      const v = verdict(desk.hill(), desk.rule, desk.nose);
+      return html`<b>${v.text}.</b> ${v.margin}.`;
+    },
   },
   shown: (session) => deskOf(ParkDesk, session).instant,
   extra: (session, input) => parkStage(deskOf(ParkDesk, session), input),

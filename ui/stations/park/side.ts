@@ -4,6 +4,7 @@ import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { PageView } from '../station.ts';
+import { slopeStep } from './controls.ts';
 import type { Nose, ParkDesk } from './desk.ts';
 import { hillFigure } from './hill.ts';
 import { markOf } from './marks.ts';
@@ -75,6 +76,6 @@ export function parkSide(page: PageView, desk: ParkDesk): TemplateResult {
   return html`<section class="blk h"><h1>Park</h1>${short ? nothing : html`<p>One cable works both shoes: the lever pushes the strut, and its pivot pushes back the other way.</p>`}</section>
     ${verdictBlock(desk)}
     ${readings(desk)}
-    ${narrow ? html`<section class="blk park-panel">${hillFigure(desk)}</section>${panels(desk)}` : nothing}
+    ${narrow ? html`<section class="blk park-panel">${hillFigure(desk)}${slopeStep(desk)}</section>${panels(desk)}` : nothing}
     <section class="note">${caution}<div>${cautions.park}${page.session.state.leverOffStop > 0 ? html` <b>${notFirst}</b>` : nothing}</div></section>`;
 }

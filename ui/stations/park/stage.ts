@@ -48,21 +48,24 @@ export function parkStage(
   const say = (key: string, tip: Point, side: -1 | 1, force: Point, words: readonly string[]) => {
     const x = side * out;
     const y = Math.max(40, tip[1] + 6);
-    shapes.push({
-      key: `park leader ${key}`,
-      path: polyline(tip, [side * (out - 8), y], [x, y]),
-      style: stroked('ink2', WEIGHT.narrow),
-      group: 'forces',
-    });
-    const told = view.width < 1000 ? words.slice(0, 1) : words;
+    if (!view.wall) {
+      shapes.push({
+        key: `park leader ${key}`,
+        path: polyline(tip, [side * (out - 8), y], [x, y]),
+        style: stroked('ink2', WEIGHT.narrow),
+        group: 'forces',
+      });
+    }
+    const told = view.wall ? [] : view.width < 1000 ? words.slice(0, 1) : words;
     [forceText(Math.hypot(...force)), ...told].forEach((text, i) => {
       labels.push(
         label(view, {
           key: `park ${key} ${i}`,
           text,
-          at: [x + side * 2, y],
+          // On the wall there is no room beside the rim.
+          at: view.wall ? [side * (out - 4), y + 8] : [x + side * 2, y],
           dy: i * 19 * view.text,
-          anchor: side < 0 ? 'end' : 'start',
+          anchor: side < 0 === !view.wall ? 'end' : 'start',
           style: i === 0 ? 'force' : 'gap word',
           colour: 'ink',
         }),
@@ -88,14 +91,18 @@ export function parkStage(
       style: 'force',
       colour: 'ink',
     }),
-    label(view, {
-      key: 'park hill',
-      text: `The hill turns the drum ${desk.nose === 'down' ? 'forward' : 'backward'}`,
-      at: polar(rimRadius(brake) + 19, degrees(90)),
-      anchor: 'middle',
-      style: 'turning',
-      colour: 'ink',
-    }),
   );
+  if (!view.wall) {
+    labels.push(
+      label(view, {
+        key: 'park hill',
+        text: `The hill turns the drum ${desk.nose === 'down' ? 'forward' : 'backward'}`,
+        at: polar(rimRadius(brake) + 19, degrees(90)),
+        anchor: 'middle',
+        style: 'turning',
+        colour: 'ink',
+      }),
+    );
+  }
   return { shapes, labels };
 }
