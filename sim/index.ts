@@ -180,6 +180,7 @@ export {
 } from './study/parking.ts';
 export { type ParkingRule, parkingRules, ruleTorque } from './study/parking-rules.ts';
 export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
+export { type Pumped, pumped, QUICK, RETURN_TIME } from './study/pump.ts';
 export {
   type Held,
   jackScrew,

@@ -61,6 +61,7 @@ class Driven implements Life {
   readonly #shown: Plan;
   readonly #stiffness: number;
   #lastRow = Number.NEGATIVE_INFINITY;
+  #lastLost = 0;
   #lump = FIRST_LUMP;
   /** Deepest wear for each mm driven, of the last lump. */
   #depthRate = 0;
@@ -104,10 +105,12 @@ class Driven implements Life {
 
   advance(distance: number): void {
     const until = this.#w.distance + distance;
-    while (!this.end && this.#w.distance < until) {
+    // More than one press may be due where the way ends.
+    while (!this.end && (this.#w.distance < until || this.#w.distance >= this.#goal)) {
       if (this.#o.oneByOne) this.#single();
       else this.#piece();
-      if (!this.end && this.#w.distance >= this.#goal) this.#finish('distance');
+      const { at } = this.#schedule.due;
+      if (!this.end && this.#w.distance >= this.#goal && at > this.#goal) this.#finish('distance');
     }
   }
 
@@ -378,11 +381,13 @@ class Driven implements Life {
     this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, heat.rest(w), heat.hottest));
     heat.hottest = Number.NEGATIVE_INFINITY;
     this.#lastRow = w.distance;
+    this.#lastLost = w.lost;
   }
 
   #finish(end: LifeEnd): void {
     this.end = end;
-    if (this.#lastRow < this.#w.distance) this.#row('run');
+    // Several presses may come at one distance.
+    if (this.#lastRow < this.#w.distance || this.#lastLost < this.#w.lost) this.#row('run');
   }
 }
 

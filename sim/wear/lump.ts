@@ -168,6 +168,7 @@ export class Presses {
         plan.rate = (cold - plan.sensed) / (w.distance - plan.sensedAt);
       }
       plan.sensed = cold;
+      plan.heated = now - cold;
       plan.sensedAt = w.distance;
       w.temperature = plan.hottest;
       const passed = teethPassed(this.#brake, w.view, now);
@@ -187,7 +188,9 @@ export class Presses {
     for (const plan of this.plans) {
       if (!plan || !(plan.rate > 0)) continue;
       const now = plan.sensed + plan.rate * (this.#w.distance - plan.sensedAt);
-      if (now < needed) least = Math.min(least, (needed - now) / plan.rate);
+      // As hot as last time, or cool where such a heat would have passed already.
+      const hot = now + plan.heated < needed ? now + plan.heated : now;
+      if (hot < needed) least = Math.min(least, (needed - hot) / plan.rate);
     }
     return least;
   }

@@ -33,6 +33,8 @@ export class Plan {
   sensed = Number.NaN;
   sensedAt = Number.NaN;
   rate = 0;
+  /** What the heat of its hottest press parted them beyond that, mm. */
+  heated = 0;
 
   constructor(kind: Kind, turning: 1 | -1, surface: Surface | null, warm: Warm, soft: Warm) {
     this.kind = kind;

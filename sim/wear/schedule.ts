@@ -77,7 +77,8 @@ export interface Due {
   weather: number;
 }
 
-/** A hair, in occurrences: what rounding may make of a whole number. */
+/** In occurrences: what rounding may make of a whole number. */
+const ROUNDING = 1e-9;
 const HAIR = 1e-6;
 /** (√5 − 1)/2: its multiples are spread evenly over 0..1, so any stretch has its shares. */
 const GOLDEN = 0.6180339887498949;
@@ -109,7 +110,7 @@ export class Schedule {
       this.#of.push(-1);
       this.#perKm.push(duty.parking.perKm);
     }
-    this.#done = this.#perKm.map((often) => Math.floor((from / KM) * often + HAIR));
+    this.#done = this.#perKm.map((often) => Math.floor(((from + 0.5) / KM) * often + ROUNDING));
     this.#look();
   }
 
@@ -149,7 +150,8 @@ export class Schedule {
     let next = -1;
     let at = Number.POSITIVE_INFINITY;
     for (let i = 0; i < this.#done.length; i++) {
-      const there = (((this.#done[i] as number) + 1) / (this.#perKm[i] as number)) * KM;
+      // On whole millimetres, so that the end of a way and the start of the next mean the same.
+      const there = Math.round((((this.#done[i] as number) + 1) / (this.#perKm[i] as number)) * KM);
       if (there < at) {
         at = there;
         next = i;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   balance,
   createRig,
+  descentForce,
   driveLife,
   dutyOf,
   freshState,
@@ -67,6 +68,24 @@ describe('what wears by energy', () => {
     near(worn, (wearRate * energy) / friction, { rel: 0.004 }, 'linings');
     const bore = 2 * Math.PI * brake.drum.radiusNew * width * (s.drumRadius - fresh.drumRadius);
     near(bore, (brake.drum.wearRate * energy) / friction, { rel: 0.004 }, 'drum');
+  });
+
+  it.each([true, false])('descents are in that energy, one by one: %s', (oneByOne) => {
+    // With the drum kept cool: stops and hills of 2000 km, each hill with the stop at its foot.
+    const hills = brake.duties.find((d) => d.descents.length > 0);
+    if (!hills) throw new Error('a duty with descents');
+    const far = 2000;
+    let sum = 0;
+    for (const s of hills.stops) sum += s.perKm * far * stopEnergyOf(brake, s.speed);
+    for (const h of hills.descents) {
+      const each = descentForce(brake, h.slope, h.speed) * h.length + stopEnergyOf(brake, h.speed);
+      sum += Math.round(h.perKm * far) * each;
+    }
+    const cool = { ...hills, heat: false };
+    const run = driveLife(rig, fresh, cool, { distance: far * KM, oneByOne }).state();
+    const { friction, width } = brake.shoes.front.lining;
+    const bore = 2 * Math.PI * brake.drum.radiusNew * width * (run.drumRadius - fresh.drumRadius);
+    near(bore, (brake.drum.wearRate * sum) / friction, { rel: 0.002 }, 'drum');
   });
 
   it('leading and trailing share it as (M_N + M_f) : (M_N − M_f)', () => {

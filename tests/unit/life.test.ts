@@ -251,6 +251,15 @@ describe('heat in a life', () => {
     const safe = driveLife(locked, fresh, hills, { distance: 6000 * KM });
     expect(kmOf(safe, 'drag at rest')).toEqual([]);
   });
+  it('lumps follow the heat of single stops: drum within 0.1 %, lining within 0.1 %', () => {
+    const distance = 2000 * KM;
+    const [a, b] = [true, false].map((oneByOne) =>
+      last(drive({ distance, oneByOne }, fresh, hills)),
+    );
+    near((b?.drumRadius ?? 0) - 100, (a?.drumRadius ?? 0) - 100, { rel: 1e-3 }, 'drum');
+    near(b?.liningFront ?? 0, a?.liningFront ?? 0, { rel: 1e-3 }, 'leading');
+    expect(b?.state.applications).toBe(a?.state.applications);
+  });
   it('its event says how hot, and what is left cold', () => {
     const e = drive({ distance: 6000 * KM }, fresh, hills).events.find(
       (x) => x.kind === 'stepped hot',
