@@ -253,7 +253,7 @@ describe('check', () => {
 
 describe('what was typed wrong', () => {
   const wrong: readonly (readonly [string[], RegExp])[] = [
-    [['pres', 'quay-van'], /command: found "pres"; allowed: press, wear, check/],
+    [['pres', 'quay-van'], /command: found "pres"; allowed: press, wear, life, check/],
     [['press'], /SCENE: found nothing/],
     [['press', 'no-such'], /SCENE: found no file "no-such"/],
     [['press', 'scenes'], /SCENE: found the folder "scenes"/],
