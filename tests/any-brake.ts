@@ -82,7 +82,8 @@ export function built(b: AnyBrake): { brake: Brake; state: BrakeState } {
       : { kind: 'pin', at: [s * pin[0], pin[1]] },
     toe: [s * toe[0], toe[1]],
     strutSeat: [s * 0.5 * r, seatY],
-    holdDown: { at: [s * 0.8 * r, 0], friction: b.holdDown, shakenOff: 1 },
+    // Without friction nothing is shaken off either, and no thread holds the shoe in place.
+    holdDown: { at: [s * 0.8 * r, 0], friction: b.holdDown, shakenOff: b.holdDown > 0 ? 1 : 0 },
     lining: {
       from: s > 0 ? b.from : 180 - b.to,
       to: s > 0 ? b.to : 180 - b.from,

@@ -179,6 +179,8 @@ function newton(
 export const FIRST_DRAG = 2e4;
 export const MOST_DRAG = 1e8;
 const LEAST_DRAG = 1e-3;
+/** Steps of a march without getting nearer, after which it goes slower. */
+const IDLE = 20;
 /** A step that leaves more than this many times the unbalanced force is taken back. */
 export const JUMPED = 4;
 /** Steps after which a slow march gives up. */
@@ -205,6 +207,10 @@ function march(
   const from = new Float64Array(n);
   let worst = residualOf(rig, w, y, load, inertia, s);
   let drag = FIRST_DRAG;
+  // A hold-down about to slip throws a shoe to and fro without end: then the march goes slower.
+  let best = worst;
+  let idle = 0;
+  let leastDrag = LEAST_DRAG;
   for (let i = 0; i < MARCH && worst >= NOTHING; i++) {
     s.iterations++;
     const size = fillMatrix(rig, w, inertia, s, false);
@@ -235,7 +241,15 @@ function march(
       drag *= 10;
       continue;
     }
-    drag = nextDrag(drag, worst / before);
+    if (worst < 0.9 * best) {
+      best = worst;
+      idle = 0;
+      leastDrag = Math.max(LEAST_DRAG, leastDrag / 10);
+    } else if (++idle > IDLE) {
+      idle = 0;
+      leastDrag = Math.min(FIRST_DRAG, Math.max(1, leastDrag * 100));
+    }
+    drag = Math.max(leastDrag, nextDrag(drag, worst / before));
   }
   s.residual = worst;
   return worst < 1e-4;

@@ -201,7 +201,8 @@ export function rub(
       // A face that was clear before the step rubs only for the part of it after the touch.
       const clear = radius - Math.sqrt(bx * bx + by * by);
       const rubbed = clear > 0 ? penetration / (penetration + clear) : 1;
-      const deflection = (stick.deflection[i] as number) + rubbed * (stick.turn * rho - moved);
+      const slid = stick.turn * rho - moved;
+      const deflection = (stick.deflection[i] as number) + rubbed * slid;
       const most = stick.mu * normal;
       friction = kt * deflection;
       if (friction > most) {
@@ -211,7 +212,9 @@ export function rub(
         friction = -most;
         a = -stick.mu * k;
       } else {
-        a = 0;
+        // A deeper face has rubbed for more of the step: d(rubbed) = clear/(penetration + clear)² of it.
+        const way = penetration + clear;
+        a = clear > 0 ? (kt * slid * clear) / (way * way) : 0;
         b = -kt * rubbed;
       }
       deflections[i] = friction / kt;

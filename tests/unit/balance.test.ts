@@ -4,58 +4,17 @@ import {
   balance,
   freshState,
   type Instant,
-  type Point,
   peak,
-  placePoint,
   rest,
   type Side,
   SOUND,
   standingState,
 } from '../../sim/index.ts';
-import { type Built, pinnedPair, quay } from '../brakes.ts';
+import { pinnedPair, quay } from '../brakes.ts';
+import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 
 const van = quay();
-const outward = { front: -1, rear: 1 } as const;
-
-/**
- * Sum of all forces on a shoe, and of their moments about the drum's axis, from the instant alone:
- * lining, piston, springs, strut, anchor. Newton's laws for a body at rest, so both are nothing. A
- * pin's force is whatever closes the sum of forces; the moments are what the solver must balance.
- */
-function leftOver(built: Built, i: Instant, side: Side) {
-  const s = i.shoes[side];
-  const shoe = built.brake.shoes[side];
-  let [x, y, moment] = [0, 0, 0];
-  const add = (at: Point, force: Point): void => {
-    x += force[0];
-    y += force[1];
-    moment += at[0] * force[1] - at[1] * force[0];
-  };
-  // The lining's normal forces point at the axis; the drum's torque comes back on the shoe.
-  x += s.normalForce[0] + s.frictionForce[0];
-  y += s.normalForce[1] + s.frictionForce[1];
-  moment -= s.torqueOnDrum;
-  add(s.toe, [outward[side] * s.pistonForce, 0]);
-  add(shoe.anchor.at, s.anchorForce);
-  const away = (from: Point, to: Point, force: number): Point => {
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    return [(force * (to[0] - from[0])) / length, (force * (to[1] - from[1])) / length];
-  };
-  i.springs.forEach((spring, k) => {
-    const ends = built.brake.springs[k]?.ends;
-    if (ends?.[0].on === side) add(spring.from, away(spring.from, spring.to, spring.force));
-    if (ends?.[1].on === side) add(spring.to, away(spring.to, spring.from, spring.force));
-  });
-  // Along the strut, while the parking lever that carries its rear seat lies on its stop.
-  const seat = (on: Side): Point =>
-    placePoint(built.brake.shoes[on], i.shoes[on].pose, built.brake.shoes[on].strutSeat);
-  const other = side === 'front' ? 'rear' : 'front';
-  if (i.strutForce > 0) add(seat(side), away(seat(other), seat(side), i.strutForce));
-  const largest = Math.max(1, Math.hypot(...s.anchorForce), s.pistonForce, s.normalSum);
-  return { force: Math.hypot(x, y), moment: Math.abs(moment) / i.drumRadius, largest };
-}
-
 /** The first teaching brake without hold-down friction: nothing then takes up what is left over. */
 const free = quay((s) => {
   s.shoes.front.holdDown = { ...s.shoes.front.holdDown, friction: 0, shakenOff: 0 };
@@ -68,7 +27,7 @@ describe('balance', () => {
       for (const pressure of [0.6, 1, 2, 4, 8]) {
         const i = balance(van.rig, van.state, { pressure, turning });
         for (const side of ['front', 'rear'] as const) {
-          const { force, largest } = leftOver(van, i, side);
+          const { force, largest } = leftOver(van.brake, i, side);
           // Hold-downs shaken free keep a formal pull of under 0.05 N; standing they carry 12 N.
           const held = turning === 0 ? 12.01 : 0.05;
           expect(force, `${side} at ${pressure}`).toBeLessThan(1e-6 * largest + held);
@@ -82,7 +41,7 @@ describe('balance', () => {
       for (const turning of [1, -1, 0] as const) {
         const i = balance(free.rig, free.state, { pressure, turning });
         for (const side of ['front', 'rear'] as const) {
-          const { force, moment, largest } = leftOver(free, i, side);
+          const { force, moment, largest } = leftOver(free.brake, i, side);
           expect(force, `${side} force at ${pressure}`).toBeLessThan(1e-6 * largest);
           expect(moment, `${side} moment at ${pressure}`).toBeLessThan(1e-6 * largest);
         }
@@ -111,7 +70,7 @@ describe('balance', () => {
           expect(i.locked).toBe(null);
           expect(i.residual).toBeLessThan(1e-4);
           for (const side of ['front', 'rear'] as const) {
-            const { force, moment, largest } = leftOver(built, i, side);
+            const { force, moment, largest } = leftOver(built.brake, i, side);
             expect(Math.max(force, moment) / largest).toBeLessThan(1e-6);
             if (i.shoes[side].normalSum > 0) bearing++;
           }
@@ -274,7 +233,7 @@ describe('any sound brake on pins', () => {
         const torque = (i: Instant) =>
           Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
         for (const side of ['front', 'rear'] as const) {
-          const { force, moment, largest } = leftOver(built, f, side);
+          const { force, moment, largest } = leftOver(built.brake, f, side);
           expect(force / largest).toBeLessThan(1e-6);
           expect(moment / largest).toBeLessThan(1e-6);
           expect(f.shoes[side].pressure.every((p) => Number.isFinite(p) && p >= 0)).toBe(true);
