@@ -27,7 +27,7 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--driven-by application|"parking pull"]
         [--seized] [--past-limits] [--one-by-one]   stop by stop, not in lumps
   check SCENE [--json]
-        findings; exit code 1 if there are any
+        findings, exit code 1 if there are any; else its friction tables with their sources
 
 SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar".
 

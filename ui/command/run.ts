@@ -1,4 +1,10 @@
-import { createRig, type Finding } from '../../sim/index.ts';
+import {
+  type Brake,
+  createRig,
+  type Finding,
+  surfaceFactor,
+  surfaceSource,
+} from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
 import { life } from './life.ts';
@@ -6,6 +12,16 @@ import { loadScene } from './load.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
 import { wear } from './wear.ts';
+
+/** Where a sound scene's friction comes from: its tables, each with its source. */
+function frictionOf(brake: Brake): string {
+  const table = brake.frictionTable.map(([t, f]) => `${f} at ${t} °C`).join(', ');
+  const surfaces = Object.entries(surfaceFactor).map(([name, f]) => `${name} ${f}`);
+  return [
+    `friction against temperature: ${table} (${brake.source})`,
+    `friction by surface: ${surfaces.join(', ')} (${surfaceSource})`,
+  ].join('\n');
+}
 
 function check(scene: string, findings: readonly Finding[], json: boolean, say: Say): void {
   if (json) say(asJson({ scene, command: 'check', findings }));
@@ -19,6 +35,7 @@ export async function run(args: Arguments, say: Say): Promise<number> {
   if (args.command === 'check' || !result.ok) {
     const json = args.command === 'check' && args.flags.has('json');
     check(args.scene, result.ok ? [] : result.findings, json, say);
+    if (result.ok && !json) say(frictionOf(result.brake));
     return result.ok ? 0 : 1;
   }
   const rig = createRig(result.brake, { flexible: args.flags.has('flexible') });
