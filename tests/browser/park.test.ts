@@ -29,8 +29,9 @@ const key = (page: Page, name: string): Promise<number> =>
 /** Opens the first teaching brake worn in (20 000 km), then Park. */
 async function wornIn(page: Page): Promise<void> {
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.keyboard.press('2');
-  await page.getByLabel('Start from').selectOption('Worn-in');
+  await page.keyboard.press('3');
+  await page.getByRole('button', { name: 'Set another fault' }).click();
+  await page.getByLabel('Brake as it stands').selectOption('Worn-in');
   await page.keyboard.press('4');
   await page.locator('[data-verdict]').waitFor();
 }
