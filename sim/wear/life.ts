@@ -1,4 +1,3 @@
-import { lockedShoe } from '../balance/lock.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { Duty } from '../brake/duty.ts';
@@ -8,6 +7,7 @@ import { KM } from '../units/units.ts';
 import { AIR } from './heat.ts';
 import { PressHeat } from './life-heat.ts';
 import { Limits } from './life-limits.ts';
+import { lockedWhenDriven } from './life-locks.ts';
 import { rowOf } from './life-row.ts';
 import { sentence } from './life-text.ts';
 import type {
@@ -338,41 +338,27 @@ class Driven implements Life {
   #runOut(): boolean {
     const { travel } = this.#w.work;
     const { stroke } = this.#rig.brake.cylinder;
-    const out = (travel[0] as number) > stroke ? 'front' : 'rear';
-    if (!((travel[out === 'front' ? 0 : 1] as number) > stroke)) return false;
+    const [front, rear] = travel as unknown as [number, number];
+    if (!(Math.max(front, rear) > stroke)) return false;
+    const out = front > stroke ? 'front' : 'rear';
     this.#tell('piston run-out', out, 0);
     this.#finish('piston run-out');
     return true;
   }
 
   #locks(state: BrakeState): boolean {
-    const { kinds, weather } = this.#schedule;
-    const driven = {
-      forward: kinds.some((k) => k.reverse < 1),
-      backward: kinds.some((k) => k.reverse > 0),
-    };
-    for (const surface of [null, ...weather]) {
-      const condition = surface
-        ? { ...state.condition, surface: { front: surface, rear: surface } }
-        : state.condition;
-      const asked = { ...state, condition };
-      const side =
-        (driven.forward && lockedShoe(this.#rig, asked, 1)) ||
-        (driven.backward && lockedShoe(this.#rig, asked, -1));
-      if (!side) continue;
-      this.#tell('locks', side, 0);
-      this.end = 'locks';
-      return true;
-    }
-    return false;
+    const side = lockedWhenDriven(this.#rig, state, this.#schedule);
+    if (!side) return false;
+    this.#tell('locks', side, 0);
+    this.end = 'locks';
+    return true;
   }
 
   #tell(kind: LifeEventKind, side: Side | null, value: number, temperature = 0): void {
-    const w = this.#w;
     const { brake } = this.#rig;
-    const { distance, tooth } = w;
+    const { distance, tooth } = this.#w;
     const text = sentence(kind, { brake, distance, tooth, side, temperature, value });
-    this.events.push({ kind, distance, tooth, side, text, state: w.state() });
+    this.events.push({ kind, distance, tooth, side, text, state: this.state() });
   }
 
   #row(at: LifeRow['at']): void {
@@ -395,14 +381,12 @@ class Driven implements Life {
  * A life: the brake driven on by a duty from a state. Nothing is driven yet but the first press; call
  * `advance` until `done`.
  */
-export function createLife(
+export const createLife = (
   rig: Rig,
   state: BrakeState,
   duty: Duty,
   options: LifeOptions = {},
-): Life {
-  return new Driven(rig, state, duty, options);
-}
+): Life => new Driven(rig, state, duty, options);
 
 /** Drives a life to its end in one piece. */
 export function driveLife(
