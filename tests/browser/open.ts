@@ -28,11 +28,14 @@ export interface Opened {
   close(): Promise<void>;
 }
 
+/** `clock`: the page's time stands until a test lets it run. */
+type OpenOptions = BrowserContextOptions & { readonly path?: string; readonly clock?: boolean };
+
 export interface OpenBrowser {
   /** Where the built page is served. */
   readonly address: string;
   /** A new page in a context of its own: nothing is remembered from another. 1920×1080 unless told. */
-  open(options?: BrowserContextOptions & { readonly path?: string }): Promise<Opened>;
+  open(options?: OpenOptions): Promise<Opened>;
   close(): Promise<void>;
 }
 
@@ -46,15 +49,14 @@ export async function openBrowser(): Promise<OpenBrowser> {
   const { server, address } = await serve(built, 0);
   const browser = await chromium.launch({ executablePath, args: flags });
 
-  async function open(
-    options: BrowserContextOptions & { readonly path?: string } = {},
-  ): Promise<Opened> {
-    const { path = '', ...rest } = options;
+  async function open(options: OpenOptions = {}): Promise<Opened> {
+    const { path = '', clock = false, ...rest } = options;
     const context = await browser.newContext({
       viewport: { width: 1920, height: 1080 },
       ...rest,
     });
     const page = await context.newPage();
+    if (clock) await page.clock.install({ time: 0 });
     const errors: string[] = [];
     const warnings: string[] = [];
     page.on('pageerror', (error) => errors.push(`thrown: ${error.stack ?? error.message}`));

@@ -1,0 +1,93 @@
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import pixelmatch from 'pixelmatch';
+import { PNG } from 'pngjs';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type OpenBrowser, openBrowser } from './open.ts';
+import { type Plate, plates, type Size, show, sizes } from './plates.ts';
+
+/**
+ * The stage against pictures that were judged by eye (`tests/browser/plates/index.html` lays them
+ * side by side). Where one differs, expected, actual and difference stay in `tests/browser/shots/`.
+ * `npm run plates` makes them anew: look at every one of them before keeping it.
+ */
+
+const folder = fileURLToPath(new URL('plates', import.meta.url));
+const shots = fileURLToPath(new URL('shots', import.meta.url));
+const writing = process.env['PLATES'] === 'write';
+
+/** Sensitivity to a pixel's colour, and share of pixels that may differ: other versions of a browser smooth edges and letters a little differently. */
+const COLOUR = 0.1;
+const SHARE = 0.003;
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+  if (writing) mkdirSync(folder, { recursive: true });
+});
+afterAll(async () => {
+  await browser.close();
+  if (writing) writeFileSync(`${folder}/index.html`, sheet());
+});
+
+/** All plates on one page. */
+function sheet(): string {
+  const row = (size: Size): string =>
+    `<h2>${size}</h2><div>${plates
+      .map(
+        (p) =>
+          `<figure><img src="${p}-${size}.png" alt="${p}"><figcaption>${p}</figcaption></figure>`,
+      )
+      .join('')}</div>`;
+  return `<!doctype html><meta charset="utf-8"><title>Plates</title><style>body{font:16px sans-serif;background:#ccc}div{display:flex;flex-wrap:wrap;gap:12px}figure{margin:0}img{max-height:420px;border:1px solid #000}</style>${Object.keys(
+    sizes,
+  )
+    .map((s) => row(s as Size))
+    .join('')}\n`;
+}
+
+async function picture(size: Size, plate: Plate): Promise<Buffer> {
+  const { width, height, deviceScaleFactor } = sizes[size];
+  const { page, errors, close } = await browser.open({
+    viewport: { width, height },
+    deviceScaleFactor,
+    reducedMotion: 'reduce',
+    clock: true,
+  });
+  await page.clock.runFor(300);
+  await page.locator('takeup-stage canvas').waitFor();
+  await page.clock.runFor(300);
+  await show(page, size, plate);
+  const shot = await page.locator('section.stage').screenshot();
+  expect(errors).toEqual([]);
+  await close();
+  return shot;
+}
+
+describe.each(Object.keys(sizes) as Size[])('on a %s', (size) => {
+  it.each([...plates])('%s looks as it was judged', async (plate) => {
+    const file = `${folder}/${plate}-${size}.png`;
+    const bytes = await picture(size, plate);
+    if (writing) {
+      writeFileSync(file, bytes);
+      return;
+    }
+    expect(existsSync(file), `${file}; npm run plates makes it`).toBe(true);
+    const actual = PNG.sync.read(bytes);
+    const expected = PNG.sync.read(readFileSync(file));
+    expect([actual.width, actual.height]).toEqual([expected.width, expected.height]);
+    const { width, height } = actual;
+    const difference = new PNG({ width, height });
+    const off = pixelmatch(actual.data, expected.data, difference.data, width, height, {
+      threshold: COLOUR,
+    });
+    const kept = (what: string) => `${shots}/${plate}-${size}-${what}.png`;
+    if (off > SHARE * width * height) {
+      mkdirSync(shots, { recursive: true });
+      writeFileSync(kept('actual'), bytes);
+      writeFileSync(kept('expected'), PNG.sync.write(expected));
+      writeFileSync(kept('difference'), PNG.sync.write(difference));
+    } else for (const w of ['actual', 'expected', 'difference']) rmSync(kept(w), { force: true });
+    expect(off / (width * height), `pictures in ${shots}`).toBeLessThanOrEqual(SHARE);
+  });
+});
