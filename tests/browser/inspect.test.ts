@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { near } from '../near.ts';
+import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 
 let browser: OpenBrowser;
@@ -58,26 +57,6 @@ async function fill(page: Page, wheel: string): Promise<void> {
   await field(page, 'Adjuster moves and holds', wheel).selectOption('yes');
 }
 
-/** What axe-core calls serious or critical on the page as it stands. */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(
-    readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'),
-  );
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: {
-        run: () => Promise<{
-          violations: { id: string; impact: string; nodes: { html: string }[] }[];
-        }>;
-      };
-    };
-    const { violations } = await axe.run();
-    return violations
-      .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-      .map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 120)).join(' | ')}`);
-  });
-}
-
 it('fills a sheet as people type, judges it, forecasts, and loads it into the brake', async () => {
   const { page, errors, shot, close } = await browser.open(laptop);
   await inspect(page);
@@ -96,7 +75,7 @@ it('fills a sheet as people type, judges it, forecasts, and loads it into the br
   const told = (await page.locator('[data-forecast]').innerText()).replace(/\u202f/g, ' ');
   expect(told).toMatch(/About 9 500 km left \(4 800 to 19 000\)/);
   await shot('inspect-laptop');
-  expect(await faults(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Load these values into the brake' }).click();
   await expect
     .poll(() => page.locator('takeup-inspect [role="status"]').innerText())
@@ -221,7 +200,8 @@ it('takes the values from the brake, both wheels side by side, difference told',
   const { page, close } = await browser.open(laptop);
   await page.locator('takeup-app canvas').first().waitFor();
   await page.keyboard.press('2');
-  await page.locator('select.pick').first().selectOption('Near the limit');
+  await page.getByRole('button', { name: 'Set up' }).click();
+  await page.getByLabel('Start from').selectOption('Near the limit');
   await page.keyboard.press('5');
   await page.getByRole('button', { name: 'Take the values from the brake' }).click();
   await expect.poll(() => field(page, 'Adjuster tooth').inputValue()).toBe('12');
@@ -288,7 +268,7 @@ it('works on the phone: one reading at a time, under the thumb', async () => {
   });
   expect(small).toEqual([]);
   await shot('inspect-phone');
-  expect(await faults(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   await page.reload();
   await page.getByLabel('Station').selectOption('Inspect');
   await page.locator('[data-line="leadThin"]').click();

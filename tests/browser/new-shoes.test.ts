@@ -19,7 +19,7 @@ const row = (page: Page, tooth: number) => page.locator(`[data-row="${tooth}"]`)
 
 async function open(page: Page): Promise<void> {
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.keyboard.press('8');
+  await page.keyboard.press('6');
   await card(page, 1).waitFor();
 }
 
@@ -139,7 +139,7 @@ for (const [name, width, height] of [
     });
     await page.locator('takeup-app canvas').first().waitFor();
     if (name === 'phone') await page.getByLabel('Station').selectOption('new-shoes');
-    else await page.keyboard.press('8');
+    else await page.keyboard.press('6');
     await press(page, 'These are the parts');
     await press(page, 'Next: set back');
     await press(page, 'Back off as far as it goes');

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { readSceneText } from '../../sim/index.ts';
 import { near } from '../near.ts';
+import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 
 let browser: OpenBrowser;
@@ -20,7 +20,7 @@ const phone = { viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' }
 
 async function start(page: Page): Promise<void> {
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.keyboard.press('9');
+  await page.keyboard.press('8');
   await page.locator('takeup-own').waitFor();
 }
 const field = (page: Page, key: string) => page.locator(`[data-own="${key}"] input`);
@@ -29,25 +29,6 @@ const sum = (page: Page) => page.locator('[data-sum]');
 /** Keys of the stations are taken only outside a field. */
 async function goTo(page: Page, station: string): Promise<void> {
   await page.locator('nav button', { hasText: station }).click();
-}
-
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(
-    readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'),
-  );
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: {
-        run: () => Promise<{
-          violations: { id: string; impact: string; nodes: { html: string }[] }[];
-        }>;
-      };
-    };
-    const { violations } = await axe.run();
-    return violations
-      .filter((v) => v.impact === 'serious' || v.impact === 'critical')
-      .map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 120)).join(' | ')}`);
-  });
 }
 
 it('makes a brake from the nearest, keeps it over a reload, shows it in the choice and on the bench', async () => {
@@ -68,7 +49,7 @@ it('makes a brake from the nearest, keeps it over a reload, shows it in the choi
   await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Old trailer');
   await page.getByRole('textbox', { name: 'Name', exact: true }).press('Tab');
   await shot('own-brake-laptop');
-  expect(await faults(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   // On the bench: at 40 bar a piston of 20.6375 mm pushes with 4 N/mm² on 334.51 mm².
   await goTo(page, 'Apply');
   await page.locator('takeup-pedal [role="slider"]').focus();
@@ -185,7 +166,7 @@ it('works on the phone, with the thumb', async () => {
   });
   expect(small).toEqual([]);
   await shot('own-brake-phone');
-  expect(await faults(page)).toEqual([]);
+  expect(await seriousFaults(page)).toEqual([]);
   expect(errors).toEqual([]);
   await close();
 });

@@ -9,7 +9,7 @@ export const sizes = {
 } as const;
 export type Size = keyof typeof sizes;
 
-export const plates = [
+const plates = [
   'pressed',
   'gap-fan',
   'names',
@@ -22,6 +22,10 @@ export const plates = [
   'wall',
 ] as const;
 export type Plate = (typeof plates)[number];
+
+/** The wall is for a projector: a phone has none. */
+export const platesOf = (size: Size): readonly Plate[] =>
+  plates.filter((p) => p !== 'wall' || size !== 'phone');
 
 /** Lets the page's own clock run on, so that a moment is reached after the same frames each time. */
 const run = (page: Page, ms: number): Promise<void> => page.clock.runFor(ms);

@@ -59,6 +59,13 @@ export class BenchSheet extends LitElement {
     this.renderRoot.querySelector('dialog')?.close();
   }
 
+  #wall() {
+    return html`<button @click=${() => {
+      this.close();
+      this.session.showOnWall(true);
+    }}>Wall</button>`;
+  }
+
   #layers() {
     const { session } = this;
     return html`<section><div class="lab" id="layers">Show on the drawing</div><div class="rows" role="group" aria-labelledby="layers">${layerNames(
@@ -81,10 +88,7 @@ export class BenchSheet extends LitElement {
           this.dispatchEvent(new CustomEvent('choose', { detail: brake }));
         }}>${benchScenes().map((b, i) => html`<option value=${i} ?selected=${i === this.brake}>${b.title}</option>`)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
-      <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}<button @click=${() => {
-        this.close();
-        session.showOnWall(true);
-      }}>Wall</button></div><p>Wall: half drawing, half words, for a projector. Key w.</p></section>
+      <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}${this.size === 'narrow' ? nothing : this.#wall()}</div>${this.size === 'narrow' ? nothing : html`<p>Wall: half drawing, half words, for a projector. Key w.</p>`}</section>
       <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div></section>
       <section><div class="lab" id="shoes">Shoes</div><div class="seg" role="group" aria-labelledby="shoes">${[
         false,

@@ -73,7 +73,7 @@ export class StageView extends LitElement {
       :host([wall]) .zoom button { font-size: 34px; min-height: 64px; border-width: 4px; }
       @media (max-width: 1500px) { .zoom { top: 4px; } }
       @media (max-width: 700px) {
-        .zoom { left: 8px; right: auto !important; top: 8px; }
+        .zoom { left: 50%; right: auto !important; top: auto; bottom: 4px; transform: translateX(-50%); }
         .zoom button { min-width: 56px; min-height: 56px; }
         .zoom .sign { font-size: 30px; }
       }

@@ -165,7 +165,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't') this.#table()?.open();
-    else if (e.key === 'w') session.showOnWall(!session.wall);
+    else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
     else if (e.key === 'f') this.#fullScreen();
     else if (e.key === '+' || e.key === '=') this.#stage()?.zoom(1.25);

@@ -16,8 +16,8 @@ export const stations: readonly [Station, ...Station[]] = [
   drumOff,
   park,
   inspect,
-  faultsStation,
   newShoes,
+  faultsStation,
   own,
   questionsStation,
 ];

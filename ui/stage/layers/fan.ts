@@ -2,9 +2,9 @@ import { type Brake, gapsOf, type Instant, type Point } from '../../../sim/index
 import { polar } from '../geometry.ts';
 import { type Path, polyline, trace } from '../path.ts';
 import { DASH, type Label, type Shape, stroked, WEIGHT } from '../shapes.ts';
-import type { View } from '../view.ts';
+import { toMm, toPx, type View } from '../view.ts';
 import { along, bandRadius, lookOf, SIDES } from './band.ts';
-import { label } from './label.ts';
+import { label, sizeOf } from './label.ts';
 
 /** Steps of the fan's edge for each lining. */
 const STEPS = 56;
@@ -12,6 +12,14 @@ const STEPS = 56;
 const SEEN = 0.002;
 /** Where toe and heel are marked, from the lining's ends, rad. */
 const INSIDE = (3 * Math.PI) / 180;
+
+/** A value that would hang over the stage's edge is kept inside, over the fan. */
+function held(at: Point, front: boolean, view: View): Point {
+  const [x, y] = toPx(view, at);
+  // Four figures, each about six tenths as wide as high.
+  const room = 4 + 4 * 0.6 * sizeOf(view, 'gap');
+  return toMm(view, [front ? Math.max(x, room) : Math.min(x, view.width - room), y]);
+}
 
 /**
  * Gap fan: outside the rim a band as high as the gap is wide, times the magnification, with the
@@ -67,7 +75,7 @@ export function fan(
       make('ticks', ticks, stroked(look.colour, WEIGHT.wide)),
     );
     for (const { word, gap, angle } of marks) {
-      const at = polar(base + height(angle) + 2.6, angle);
+      const at = held(polar(base + height(angle) + 2.6, angle), front, view);
       labels.push(
         label(view, {
           key: `fan ${side} ${word}`,

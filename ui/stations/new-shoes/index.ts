@@ -11,7 +11,7 @@ import { stepNames, task } from './words.ts';
 export const newShoes: Station = {
   id: 'new-shoes',
   name: 'New shoes',
-  key: '8',
+  key: '6',
   layers: {
     fan: false,
     comb: false,

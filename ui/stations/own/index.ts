@@ -7,7 +7,7 @@ import { ownPageStyles } from './styles.ts';
 export const own: Station = {
   id: 'own',
   name: 'My brake',
-  key: '9',
+  key: '8',
   layers: {
     fan: false,
     comb: false,

@@ -31,7 +31,7 @@ const over = ({ session, size }: PageView): TemplateResult =>
 export const questionsStation: Station = {
   id: 'questions',
   name: 'Questions',
-  key: 'q',
+  key: '9',
   layers: {},
   phoneStage: false,
   side,
