@@ -12,6 +12,8 @@ const WIDTH = 1920;
 const HEIGHT = 1080;
 /** Most JavaScript in a frame, ms. */
 const MOST = 4;
+/** The same on the WebGL path, ms: half a frame, so that the card has the other half. */
+const MOST_WEBGL = 8;
 /** A frame that took longer to come missed its turn at 60 a second, ms. */
 const LATE = 25;
 
@@ -57,22 +59,34 @@ export async function frame(folder: string): Promise<Goal[]> {
   const { server, address } = await serve(folder, 0);
   const browser = await chromium.launch({ executablePath: await findBrowser() });
   try {
-    const page = await browser.newPage({ viewport: { width: WIDTH, height: HEIGHT } });
-    page.on('pageerror', (error) => console.error(error));
-    await page.goto(`${address}page.html`);
-    await page.waitForFunction(() => window.bench !== undefined);
     console.log(
-      `\nFrame at ${WIDTH}×${HEIGHT} in a headless browser, everything moving, all layers on; JavaScript, medians of 300`,
+      `\nFrame at ${WIDTH}×${HEIGHT} in a headless browser, everything moving, all layers on; JavaScript, medians`,
     );
-    const results = [];
-    for (const magnified of [false, true]) {
-      await times(page, 90, magnified);
-      results.push(told(await times(page, 300, magnified), magnified));
-    }
+    const measured = async (kind: 'canvas' | 'webgl', frames: number) => {
+      const page = await browser.newPage({ viewport: { width: WIDTH, height: HEIGHT } });
+      page.on('pageerror', (error) => console.error(error));
+      await page.goto(`${address}page.html#${kind}`);
+      await page.waitForFunction(() => window.bench !== undefined);
+      const all = [];
+      for (const magnified of [false, true]) {
+        await times(page, frames / 3, magnified);
+        all.push(told(await times(page, frames, magnified), magnified));
+      }
+      await page.close();
+      return all;
+    };
+    const results = await measured('canvas', 300);
+    // On a graphics card the filling of pixels costs next to nothing; what is left of a frame's 16.7 ms
+    // is the page's own work, measured here. Software fills them slowly, so its rate says nothing.
+    const webgl = await measured('webgl', 60);
     return [
       {
         name: `a frame’s JavaScript in at most ${MOST} ms`,
         reached: results.every((r) => r.js <= MOST),
+      },
+      {
+        name: `the same on the WebGL path in at most ${MOST_WEBGL} ms of a frame’s 16.7`,
+        reached: webgl.every((r) => r.js <= MOST_WEBGL),
       },
       {
         name: '60 frames a second, painted in software',

@@ -35,7 +35,9 @@ const host = document.createElement('div');
 Object.assign(host.style, { position: 'fixed', inset: '0' });
 document.body.append(host);
 const theme = themes.sheet;
-const stage = await PixiStage.create(host, theme, { prefer: 'canvas' });
+// The browser's software draws WebGL too: slowly, but the page's own work in a frame is the same.
+const prefer = location.hash === '#webgl' ? 'webgl' : 'canvas';
+const stage = await PixiStage.create(host, theme, { prefer });
 const texts = new LabelLayer(host);
 const { innerWidth: width, innerHeight: height } = window;
 
