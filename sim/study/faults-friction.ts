@@ -86,7 +86,7 @@ export const frictionFaults: readonly Fault[] = [
     group: 'Friction',
     change: 'friction × 0.4 on all linings',
     mechanism: `The drum holds water, and a film carries the lining. ${COMMON}`,
-    tells: 'Right after a ford or rain, gone when dried by light braking.',
+    tells: 'Right after deep water or rain, gone when dried by light braking.',
     lookAlikes: ['fluid on linings', 'glazed'],
     remedy: 'Dry it with the brake lightly on.',
     caution: 'fault',
