@@ -28,7 +28,7 @@ export interface Opened {
   close(): Promise<void>;
 }
 
-/** `clock`: the page's time stands until a test lets it run. */
+/** `clock`: a test can stop the page's time and let it run. */
 type OpenOptions = BrowserContextOptions & { readonly path?: string; readonly clock?: boolean };
 
 export interface OpenBrowser {

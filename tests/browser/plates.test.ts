@@ -20,6 +20,9 @@ const writing = process.env['PLATES'] === 'write';
 const COLOUR = 0.1;
 const SHARE = 0.003;
 
+/** Later than any page takes to load, ms. */
+const HOUR = 3.6e6;
+
 let browser: OpenBrowser;
 beforeAll(async () => {
   browser = await openBrowser();
@@ -54,8 +57,9 @@ async function picture(size: Size, plate: Plate): Promise<Buffer> {
     reducedMotion: 'reduce',
     clock: true,
   });
-  await page.clock.runFor(300);
   await page.locator('takeup-stage canvas').waitFor();
+  // From here on time stands, save where the plate lets it run.
+  await page.clock.pauseAt(HOUR);
   await page.clock.runFor(300);
   await show(page, size, plate);
   const shot = await page.locator('section.stage').screenshot();

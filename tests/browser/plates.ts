@@ -71,6 +71,7 @@ export async function show(page: Page, size: Size, plate: Plate): Promise<void> 
     await choose(page, size, 'Loupe');
   } else if (plate === 'edge-on') {
     await choose(page, size, 'Edge-on');
+    await run(page, 300);
     await page.getByRole('button', { name: 'Hold-down lost' }).click();
   } else if (plate === 'board') {
     await onBench(page, size, 'Board');
