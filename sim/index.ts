@@ -15,6 +15,7 @@ export {
   type PlainDuty,
   type Stops,
   withReverse,
+  withStops,
 } from './brake/duty.ts';
 export {
   type AdjusterOptions,

@@ -85,6 +85,12 @@ export function dutyOf(plain: PlainDuty): Duty {
   };
 }
 
+/** The same duty with one kind of its stops changed. */
+export const withStops = (duty: Duty, index: number, change: Partial<Stops>): Duty => ({
+  ...duty,
+  stops: duty.stops.map((s, i) => (i === index ? { ...s, ...change } : s)),
+});
+
 /** The same duty with another share of every kind of stop in reverse, 0..1. */
 export const withReverse = (duty: Duty, reverse: number): Duty => ({
   ...duty,

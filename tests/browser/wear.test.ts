@@ -256,3 +256,47 @@ it('fits a phone: every control of the station is a thumb wide', async () => {
   expect(errors).toEqual([]);
   await close();
 });
+
+it('drives a road that was changed: twice the stops, half the distance to a click', async () => {
+  const { page, errors, shot, close } = await wearStation();
+  await button(page, 'Set up').click();
+  await page.getByText('Change the road’s stops').click();
+  const stops = page.getByLabel('Stops, per km');
+  await stops.fill('99');
+  await stops.press('Tab');
+  await expect
+    .poll(() => page.getByRole('alert').innerText(), patient)
+    .toBe('stop, stops: found “99”; allowed: 0.01 to 50 per km.');
+  expect(await stops.inputValue()).toBe('99');
+  await stops.fill('2');
+  await stops.press('Tab');
+  await expect.poll(() => page.getByRole('alert').count(), patient).toBe(0);
+  await shot('wear-road');
+  await button(page, 'to next click').click();
+  await button(page, 'Wear on').click();
+  await expect.poll(() => tooth(page), patient).toBe('1');
+  // Teaching table: first click at 3 000 km with one stop a km; wear follows the energy (Archard).
+  await button(page, 'Readings').click();
+  near(await distance(page), 1500, { abs: 50 }, 'first click');
+  await button(page, 'Set up').click();
+  await page.getByText('Change the road’s stops').click();
+  await button(page, 'As the road has it').click();
+  await expect.poll(() => stops.inputValue(), patient).toBe('1');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('lets the parking pull alone turn a screw strut', async () => {
+  const { page, errors, close } = await wearStation();
+  await button(page, 'Set up').click();
+  await page.getByLabel('Adjuster', { exact: true }).selectOption('screw strut');
+  await page.getByLabel('Turned by').selectOption('parking pull');
+  await button(page, 'Readings').click();
+  // This road never parks: nothing turns it, and the gap grows.
+  await button(page, '1\u202f000 km').click();
+  await button(page, 'Wear on').click();
+  await expect.poll(() => distance(page), patient).toBe(1000);
+  expect(await tooth(page)).toBe('0');
+  expect(errors).toEqual([]);
+  await close();
+});

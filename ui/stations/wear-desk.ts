@@ -17,9 +17,11 @@ import {
   type LifeEvent,
   type LifeOptions,
   type LifeRow,
+  type Stops,
   toothAcross,
   withAdjuster,
   withReverse,
+  withStops,
 } from '../../sim/index.ts';
 import type { LifeNews } from '../life-messages.ts';
 import { LifeRun } from '../life-run.ts';
@@ -68,6 +70,10 @@ export class WearDesk {
   road = 0;
   /** Share of the stops in reverse; null: as the road has it. */
   reverse: number | null = null;
+  /** The road with its stops changed by hand; null: as the scene has it. */
+  edited: Duty | null = null;
+  /** What was typed into a field of the road and cannot be. */
+  refused: { readonly id: string; readonly text: string } | null = null;
   /** Share driven, 0..1, while the worker drives. */
   progress = 0;
   /** Why the last stretch ended. */
@@ -115,7 +121,7 @@ export class WearDesk {
   /** The road as chosen, with the share of reverse. */
   get duty(): Duty {
     const { duties } = this.session.brake;
-    const duty = duties[this.road] ?? (duties[0] as Duty);
+    const duty = this.edited ?? duties[this.road] ?? (duties[0] as Duty);
     return this.reverse === null ? duty : withReverse(duty, this.reverse);
   }
 
@@ -186,6 +192,21 @@ export class WearDesk {
   }
   chooseRoad(road: number): void {
     this.road = road;
+    this.edited = null;
+    this.refused = null;
+    this.#changed();
+  }
+  /** Changes a figure of one kind of the road's stops. */
+  editStops(index: number, change: Partial<Stops>): void {
+    const { duties } = this.session.brake;
+    const road = this.edited ?? duties[this.road] ?? (duties[0] as Duty);
+    this.edited = withStops(road, index, change);
+    this.refused = null;
+    this.#changed();
+  }
+  /** Keeps what was typed and cannot be, to be shown with what is allowed. */
+  refuse(typed: { readonly id: string; readonly text: string }): void {
+    this.refused = typed;
     this.#changed();
   }
   chooseReverse(share: number | null): void {
@@ -385,6 +406,7 @@ export class WearDesk {
     this.sync();
     if (recipe.distance === 0) return;
     this.road = 0;
+    this.edited = null;
     this.reverse = null;
     const options = { distance: recipe.distance, rowEvery: ROWS.limit, stopAtLimit: false };
     this.#start(this.session.state, brake, options, PACE.limit * 4);
@@ -409,17 +431,21 @@ export class WearDesk {
   get kind(): AdjusterKind {
     return this.session.brake.adjuster.kind;
   }
+  /** What turns the adjuster: the pedal's press, or the pull of the parking lever. */
+  get drivenBy(): Brake['adjuster']['drivenBy'] {
+    return this.session.brake.adjuster.drivenBy;
+  }
   get hotLock(): boolean {
     return Number.isFinite(this.session.brake.adjuster.hotLock);
   }
 
   /** Puts another kind of adjuster on the brake, as long as the one before; the run begins anew. */
-  fit(kind: AdjusterKind, hotLock: boolean): void {
+  fit(kind: AdjusterKind, hotLock: boolean, drivenBy = this.drivenBy): void {
     const { brake, state } = this.session;
     this.#halt();
     const own = { ...brake, adjuster: this.#own.adjuster };
     const limit = hotLock ? this.lockAt : Number.POSITIVE_INFINITY;
-    const next = withAdjuster(own, kind, { hotLock: limit });
+    const next = withAdjuster(own, kind, { hotLock: limit, drivenBy });
     this.session.refit(next, { ...state, tooth: toothAcross(brake, next, state.tooth) });
     this.sync();
     this.#changed();

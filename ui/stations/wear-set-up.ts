@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { AdjusterKind } from '../../sim/index.ts';
 import { choices, type LaneId } from '../plot/lanes.ts';
+import { roadEditor } from './road-editor.ts';
 import type { PageView } from './station.ts';
 import type { WearDesk } from './wear-desk.ts';
 
@@ -36,9 +37,16 @@ export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult 
       (on) =>
         html`<button class=${d.hotLock === on ? 'on' : ''} aria-pressed=${d.hotLock === on} @click=${() => d.fit(d.kind, on)}>${on ? `On, above ${d.lockAt} °C` : 'Off'}</button>`,
     )}</div>
+    ${
+      d.kind === 'screw strut'
+        ? html`<label class="lab" for="driven">Turned by</label>
+      <select class="pick" id="driven" @change=${(e: Event) => d.fit(d.kind, d.hotLock, value(e) as typeof d.drivenBy)}><option value="application" ?selected=${d.drivenBy === 'application'}>each press of the pedal</option><option value="parking pull" ?selected=${d.drivenBy === 'parking pull'}>the pull of the parking lever alone</option></select>`
+        : ''
+    }
     <label class="lab" for="reverse">Stops in reverse</label>
     <select class="pick" id="reverse" @change=${(e: Event) => d.chooseReverse(shares[Number(value(e))]?.[0] ?? null)}>${shares.map(([share, name], i) => html`<option value=${i} ?selected=${share === d.reverse}>${name}</option>`)}</select>
     <p class="wearabout"><b>${d.duty.name}</b> ${d.duty.about}</p>
+    ${roadEditor(d)}
     <label class="lab" for="from">Start from</label>
     <select class="pick" id="from" @change=${(e: Event) => {
       const at = e.target as HTMLSelectElement;

@@ -1,0 +1,48 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { BAR, KMH, type Stops } from '../../sim/index.ts';
+import type { WearDesk } from './wear-desk.ts';
+
+/** The road's stops, each with its figures to be changed: how often, from what speed, how hard. */
+
+interface Field {
+  readonly key: 'perKm' | 'speed' | 'pressure' | 'deceleration';
+  readonly name: string;
+  readonly unit: string;
+  /** Inside units for one of the field's. */
+  readonly by: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Bounds of what a scene file may ask of a stop, in the field's unit. */
+const fields: readonly Field[] = [
+  { key: 'perKm', name: 'Stops', unit: 'per km', by: 1, least: 0.01, most: 50 },
+  { key: 'speed', name: 'From', unit: 'km/h', by: KMH, least: 1, most: 250 },
+  { key: 'pressure', name: 'At', unit: 'bar', by: BAR, least: 0.5, most: 150 },
+  { key: 'deceleration', name: 'By', unit: 'm/s²', by: 1000, least: 0.1, most: 12 },
+];
+
+const rounded = (value: number): string => String(Number(value.toFixed(2)));
+
+function input(d: WearDesk, i: number, stops: Stops, f: Field): TemplateResult {
+  const id = `road-${i}-${f.key}`;
+  const wrong = d.refused?.id === id ? d.refused : null;
+  return html`<label class="lab" for=${id}>${f.name}, ${f.unit}</label>
+    <input class="pick" id=${id} inputmode="decimal" .value=${wrong?.text ?? rounded(stops[f.key] / f.by)} aria-invalid=${wrong !== null} @change=${(
+      e: Event,
+    ) => {
+      const text = (e.target as HTMLInputElement).value;
+      const value = Number(text.trim().replace(',', '.'));
+      const fits = text.trim() !== '' && value >= f.least && value <= f.most;
+      if (fits) d.editStops(i, { [f.key]: value * f.by });
+      else d.refuse({ id, text });
+    }} />
+    ${wrong ? html`<p class="wearabout" role="alert">${stops.name}, ${f.name.toLowerCase()}: found “${wrong.text}”; allowed: ${f.least} to ${f.most} ${f.unit}.</p>` : nothing}`;
+}
+
+export function roadEditor(d: WearDesk): TemplateResult {
+  return html`<details class="wearroad"><summary>Change the road’s stops</summary>
+      ${d.duty.stops.map((s, i) => html`<p class="wearabout"><b>${s.name}</b></p>${fields.filter((f) => Number.isFinite(s[f.key])).map((f) => input(d, i, s, f))}`)}
+      <button class="btn" ?disabled=${!d.edited} @click=${() => d.chooseRoad(d.road)}>As the road has it</button>
+    </details>`;
+}
