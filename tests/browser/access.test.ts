@@ -17,7 +17,7 @@ it('Apply, Wear, Park and New shoes have no serious fault of access, light and d
   expect(await check()).toEqual([]);
   for (const [key, ready] of [
     ['4', '[data-verdict]'],
-    ['8', '.ns-over'],
+    ['6', '.ns-over'],
   ] as const) {
     await page.keyboard.press(key);
     await page.locator(ready).first().waitFor();
