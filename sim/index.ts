@@ -1,7 +1,7 @@
 /** The simulator's only door. Everything outside sim/ imports from here. */
 export { balance, rest } from './balance/balance.ts';
 export { drumRadiusNow } from './balance/dress.ts';
-export type { Instant, ShoeInstant, ShoePose } from './balance/instant.ts';
+export { type Instant, isTold, type ShoeInstant, type ShoePose } from './balance/instant.ts';
 export { lockedShoe } from './balance/lock.ts';
 export { placePoint } from './balance/place.ts';
 export { type Press, type Solved, solveBalance } from './balance/press.ts';
@@ -36,7 +36,7 @@ export {
   startState,
   strutLength,
 } from './brake/state.ts';
-export { type Surface, surfaceFactor, surfaceSource } from './brake/surface.ts';
+export { SURFACES, type Surface, surfaceFactor } from './brake/surface.ts';
 export type {
   Adjuster,
   AdjusterKind,

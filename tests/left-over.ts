@@ -4,7 +4,7 @@ const outward = { front: -1, rear: 1 } as const;
 
 /**
  * Sum of all forces on a shoe, and of their moments about the drum's axis, from the instant alone:
- * lining, piston, springs, strut, anchor. Newton's laws for a body at rest, so both are nothing. A
+ * lining, piston, springs, strut, hold-down, anchor. Newton's laws for a body at rest, so both are nothing. A
  * pin's force is whatever closes the sum of forces; the moments are what the solver must balance.
  */
 export function leftOver(
@@ -34,6 +34,7 @@ export function leftOver(
     anchor.at[1] + s.pose.uy - reach * Math.sin(normal),
   ] as const;
   add(heel, s.anchorForce);
+  add(s.holdDown.at, s.holdDown.force);
   const away = (from: Point, to: Point, force: number): Point => {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     return [(force * (to[0] - from[0])) / length, (force * (to[1] - from[1])) / length];

@@ -7,6 +7,7 @@ import {
   createRig,
   freshState,
   type Instant,
+  isTold,
   type Motion,
   type Reading,
   type Rig,
@@ -171,7 +172,7 @@ export class Session extends EventTarget {
   bendingInstant(instant: Instant): Instant | null {
     const state = this.#state;
     const worn = state.wear.front.some((w) => w > 0) || state.wear.rear.some((w) => w > 0);
-    if (!this.bending || worn || instant.locked) return null;
+    if (!this.bending || worn || !isTold(instant)) return null;
     this.#bendingRig ??= createRig(this.brake, { flexible: true });
     return balance(this.#bendingRig, state, {
       pressure: instant.pressure,

@@ -16,6 +16,10 @@ export const applyHint = {
   stopped: 'Nothing turns, so nothing rubs: no torque and no factor. Both shoes press alike.',
 } as const;
 
+/** Said in place of forces where no balance was found. */
+export const lostText =
+  'No balance was found: with this fit and friction the drum carries a shoe off its anchor. No force can be told.';
+
 export const hotDrum =
   'A drum can burn skin and set fluid alight long after the stop. Let it cool; do not quench it.';
 

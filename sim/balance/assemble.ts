@@ -219,6 +219,8 @@ function holdDown(rig: Rig, w: Work, load: Load, shoe: ShoeRig, index: 0 | 1): v
     slope -= CENTRING;
   }
   addForce(rig, w, p, fx, fy);
+  w.held[2 * index] = fx;
+  w.held[2 * index + 1] = fy;
   w.outer[2 * index] = (w.outer[2 * index] as number) + fx;
   w.outer[2 * index + 1] = (w.outer[2 * index + 1] as number) + fy;
   if (slope !== 0) {

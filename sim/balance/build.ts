@@ -4,6 +4,9 @@ import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
 import type { Work } from './work.ts';
 
+/** Unbalanced force from which a pose is no balance, N: the last digit that any reading shows. */
+const LOST = 0.5;
+
 /**
  * Push left on a toe after the springs, N: the moments about the anchor of the piston, which pushes
  * along x at the toe, and of the springs, over the toe's height above the anchor (lever law).
@@ -70,6 +73,10 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     torqueOnDrum: torque,
     anchorForce,
     pistonForce: w.piston[index] as number,
+    holdDown: {
+      at: [w.hold[index].x, w.hold[index].y],
+      force: [w.held[2 * index] as number, w.held[2 * index + 1] as number],
+    },
     toeForce: toeForce(w, shoe, index),
     pistonTravel: w.travel[index] as number,
     toe: [toe.x, toe.y],
@@ -101,6 +108,7 @@ export function instantOf(s: Solved, press: Press, drumAngle = 0): Instant {
     leverAngle: s.pose[rig.leverAt] as number,
     cableForce: load.cable,
     locked: null,
+    lost: !(solution.residual < LOST),
     residual: solution.residual,
   };
 }

@@ -1,8 +1,10 @@
 import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
 import { surfaceFactor } from '../brake/surface.ts';
+import type { Side } from '../brake/types.ts';
 import { type WornBed, wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
+import { tableAt } from '../math/table.ts';
 import { cos, sin } from '../math/trig.ts';
 import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from './rest.ts';
 import type { Rig } from './rig.ts';
@@ -25,19 +27,6 @@ export interface Dressed {
   readonly memory: Memory;
   readonly toeRest: Float64Array;
   readonly friction: { readonly front: number; readonly rear: number };
-}
-
-/** Straight-line table; flat outside its ends. */
-export function tableAt(table: readonly (readonly [number, number])[], t: number): number {
-  const first = table[0];
-  if (!first) return 1;
-  if (t <= first[0]) return first[1];
-  for (let i = 1; i < table.length; i++) {
-    const a = table[i - 1];
-    const b = table[i];
-    if (a && b && t <= b[0]) return a[1] + ((t - a[0]) / (b[0] - a[0])) * (b[1] - a[1]);
-  }
-  return table[table.length - 1]?.[1] ?? 1;
 }
 
 /** Temperature at which drum and linings have their written sizes, °C. */
@@ -97,8 +86,11 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
         -shoe.shoe.anchor.heelRadius * (restPose[shoe.at + shoe.freedoms - 1] as number);
     }
   }
-  const factor = tableAt(rig.brake.frictionTable, state.temperature);
-  const { surface } = state.condition;
+  const { frictionTable, surfaces } = rig.brake;
+  const friction = (side: Side): number =>
+    rig[side].shoe.lining.friction *
+    tableAt(frictionTable, state.temperature) *
+    surfaceFactor(surfaces, state.condition.surface[side], state.temperature);
   const made: Dressed = {
     rig,
     state,
@@ -114,10 +106,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
     restPose,
     memory,
     toeRest,
-    friction: {
-      front: rig.front.shoe.lining.friction * factor * surfaceFactor[surface.front],
-      rear: rig.rear.shoe.lining.friction * factor * surfaceFactor[surface.rear],
-    },
+    friction: { front: friction('front'), rear: friction('rear') },
   };
   dressed.set(rig, made);
   return made;

@@ -35,6 +35,8 @@ export interface ShoeInstant {
   readonly anchorForce: Point;
   /** Push of the piston on the toe, N. */
   readonly pistonForce: number;
+  /** Where the hold-down bears now, mm, and its friction on the shoe in the brake's plane, N. */
+  readonly holdDown: { readonly at: Point; readonly force: Point };
   /** Push left on the toe after the springs (moment about the anchor over the toe's height), N. */
   readonly toeForce: number;
   /** Outward travel of the piston from the built pose at rest, mm. */
@@ -67,6 +69,11 @@ export interface Instant {
   readonly cableForce: number;
   /** A shoe that would hold the drum without any push: no force is told then. */
   readonly locked: Side | null;
+  /** No balance was found (the drum carries a shoe off its anchor): no force is told either. */
+  readonly lost: boolean;
   /** Greatest force left over by the solver, N: a check on the numbers. */
   readonly residual: number;
 }
+
+/** Can the forces of an instant be told? Not where a shoe locks by itself, nor where nothing balances. */
+export const isTold = (i: Instant): boolean => i.locked === null && !i.lost;

@@ -5,7 +5,7 @@ import { type Friction, SHEAR_SHARE } from '../contact/rub.ts';
 import { type Dressed, dress, drumAt, workOf } from './dress.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 import { type Solution, type Supports, solvePose } from './solve.ts';
-import type { Load, Work } from './work.ts';
+import { copyMemory, type Load, makeMemory, type Work } from './work.ts';
 
 /** What is done to the brake: line pressure (MPa), turning of the drum, pull of the cable at the hook (N). */
 export interface Press {
@@ -86,49 +86,82 @@ function pressShares(
 
 /** Steps in which a bending shoe is pressed against a standing drum: within 0.01 % of very many. */
 const PRESS_STEPS = 4;
+/**
+ * Steps in which a sliding shoe is pressed that dry friction holds. It goes one way until its lining
+ * touches and then another: straight from rest that friction could point the wrong way.
+ */
+const SLIDE_STEPS = 32;
+
+/** Does dry friction hold a shoe that can slide? Then where it stands depends on how it came there. */
+export const remembers = (rig: Rig, turning: Turning): boolean =>
+  [rig.front, rig.rear].some(({ shoe }) => {
+    if (shoe.anchor.kind !== 'abutment') return false;
+    const { friction, shakenOff } = shoe.holdDown;
+    return shoe.anchor.friction > 0 || friction * (turning === 0 ? 1 : 1 - shakenOff) > 0;
+  });
+
+/** Bristles of a lining on a standing drum, from the rest pose on. */
+function bristles(
+  shoe: ShoeRig,
+  worn: WornBed,
+  mu: number,
+): Extract<Friction, { kind: 'stick' }> & { readonly shoe: ShoeRig } {
+  const { count, anchor } = worn.bed;
+  return {
+    kind: 'stick',
+    mu,
+    deflection: new Float64Array(count),
+    beforeX: worn.x.map((x) => x + anchor[0]),
+    beforeY: worn.y.map((y) => y + anchor[1]),
+    turn: 0,
+    shoe,
+  };
+}
 
 /**
- * Standing drum and bending shoes: the shoe turns until it touches and bends from there, so no one
- * direction tells how far a face was dragged. The press is built up in steps, with bristles that
- * remember (the `stick` law, as Motion has it).
+ * A press built up in steps, with bristles that remember: of the heels, hold-downs and cups, and those
+ * of the linings on a standing drum (the `stick` law, as Motion has it). A bending shoe turns until it
+ * touches and bends from there, so no one direction tells how far a face was dragged.
+ *
+ * @param load with its whole pressure and pull; its memory is that of the rest pose, and is left alone
+ * @param solve one step, from the pose of the last
  */
-function pressInSteps(
-  d: Dressed,
-  press: Press,
+export function pressInSteps(
+  rig: Rig,
   load: Load,
+  work: Work,
+  turning: Turning,
   solve: (from: Supports) => Solution,
 ): Solution {
-  const { rig } = d;
-  const bristles = (shoe: ShoeRig, worn: WornBed, mu: number) => {
-    const { count, anchor } = worn.bed;
-    return {
-      shoe,
-      law: {
-        kind: 'stick' as const,
-        mu,
-        deflection: new Float64Array(count),
-        beforeX: worn.x.map((x) => x + anchor[0]),
-        beforeY: worn.y.map((y) => y + anchor[1]),
-        turn: 0,
-      },
-    };
-  };
-  const front = bristles(rig.front, load.frontWorn, d.friction.front);
-  const rear = bristles(rig.rear, load.rearWorn, d.friction.rear);
-  load.frontLaw = front.law;
-  load.rearLaw = rear.law;
+  const { pressure, cable, memory } = load;
+  const standing: ReturnType<typeof bristles>[] = [];
+  if (turning === 0) {
+    const front = bristles(rig.front, load.frontWorn, load.frontLaw.mu);
+    const rear = bristles(rig.rear, load.rearWorn, load.rearLaw.mu);
+    load.frontLaw = front;
+    load.rearLaw = rear;
+    standing.push(front, rear);
+  }
+  load.memory = makeMemory();
+  copyMemory(memory, load.memory);
+  const steps = remembers(rig, turning) ? SLIDE_STEPS : PRESS_STEPS;
   let solution: Solution | null = null;
-  for (let i = 0; i <= PRESS_STEPS; i++) {
+  for (let i = 0; i <= steps; i++) {
     if (i > 0) {
-      for (const { shoe, law } of [front, rear]) {
-        law.deflection.set(shoe.rub.deflection);
-        law.beforeX.set(shoe.rub.faceX);
-        law.beforeY.set(shoe.rub.faceY);
+      for (const { shoe, deflection, beforeX, beforeY } of standing) {
+        deflection.set(shoe.rub.deflection);
+        beforeX.set(shoe.rub.faceX);
+        beforeY.set(shoe.rub.faceY);
       }
+      // An edge that broke out of its groove slides freely from then on.
+      brokeOut(load, work);
+      copyMemory(work.after, load.memory);
     }
-    load.pressure = (press.pressure * i) / PRESS_STEPS;
+    load.pressure = (pressure * i) / steps;
+    load.cable = (cable * i) / steps;
     solution = solve(solution ?? FROM_REST);
   }
+  load.memory = memory;
   return solution as Solution;
 }
 
@@ -152,9 +185,10 @@ const NO_SHARES = [new Float64Array(0), new Float64Array(0)] as const;
 const FROM_REST: Supports = { strutOn: true, leverFree: false };
 
 /**
- * Balance of one instant from the built rest pose, without other memory.
+ * Balance of one instant: one steady press from the built rest pose, without other memory.
  *
- * @param guess pose to start from (only the number of iterations depends on it)
+ * @param guess pose to start from (only the number of iterations depends on it; a press that goes by
+ * steps starts from rest)
  */
 export function solveBalance(rig: Rig, state: BrakeState, press: Press, guess?: Guess): Solved {
   return solveDressed(dress(rig, state), press, guess);
@@ -197,16 +231,23 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
   }
   const solve = (from: Supports): Solution =>
     solvePose(rig, work, pose, load, null, d.leverStop, press.turning !== 0, from);
-  if (rounds > 1 && rig.front.modes > 0) {
+  const pushed = press.pressure > 0 || load.cable > 0;
+  const slides = pushed && remembers(rig, press.turning);
+  if (slides || (rounds > 1 && rig.front.modes > 0)) {
     pose.set(d.restPose);
-    solution = pressInSteps(d, press, load, solve);
-  } else {
-    for (let i = 0; i < rounds; i++) {
-      solution = solve(solution ?? clampedGuess);
-      if (i + 1 < rounds) {
-        pressShares(rig.front, pose, d.restPose, d.friction.front, shares[0]);
-        pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
-      }
+    return {
+      dressed: d,
+      load,
+      work,
+      pose,
+      solution: pressInSteps(rig, load, work, press.turning, solve),
+    };
+  }
+  for (let i = 0; i < rounds; i++) {
+    solution = solve(solution ?? clampedGuess);
+    if (i + 1 < rounds) {
+      pressShares(rig.front, pose, d.restPose, d.friction.front, shares[0]);
+      pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
     }
   }
   // An edge that broke out of its groove slides freely from then on: the shoe snaps.

@@ -89,6 +89,8 @@ export interface Work {
   readonly piston: Float64Array;
   readonly travel: Float64Array;
   readonly heel: Float64Array;
+  /** Friction of each hold-down on its shoe: x, y. */
+  readonly held: Float64Array;
   climbForce: number;
   readonly after: Memory;
   readonly matrix: Float64Array;
@@ -131,6 +133,7 @@ export function makeWork(rig: Rig): Work {
     piston: new Float64Array(2),
     travel: new Float64Array(2),
     heel: new Float64Array(4),
+    held: new Float64Array(4),
     climbForce: 0,
     after: makeMemory(),
     matrix: new Float64Array(size * size),

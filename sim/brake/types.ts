@@ -1,4 +1,6 @@
+import type { Table } from '../math/table.ts';
 import type { Duty, PlainDuty } from './duty.ts';
+import type { SurfaceFrictions } from './surface.ts';
 
 /**
  * What is built: constant, deeply readonly, in inside units (mm, tonne, s, N, MPa, rad).
@@ -219,9 +221,6 @@ export interface Vehicle {
   readonly air: number;
 }
 
-/** A factor against temperature: rows (°C, factor), rising; straight lines between, flat outside. */
-export type Table = readonly (readonly [temperature: number, factor: number])[];
-
 /** Sizes that carry no force and are only drawn. */
 export interface Look {
   readonly plateRadius: number;
@@ -277,6 +276,8 @@ export interface Brake {
   /** Duties to choose from: the plain one written out, then the scene's own. */
   readonly duties: readonly Duty[];
   readonly frictionTable: Table;
+  /** What the state of a lining's surface makes of its friction. */
+  readonly surfaces: SurfaceFrictions;
   readonly wearTable: Table;
   readonly across: Across;
   readonly look: Look;

@@ -1,9 +1,9 @@
-import type { Instant } from '../balance/instant.ts';
+import { type Instant, isTold } from '../balance/instant.ts';
 import type { Side } from '../brake/types.ts';
 
 /** Torque of a shoe against the turning, N·mm. Standing still: 0. */
 export const dragOf = (i: Instant, side: Side): number =>
-  i.locked || i.turning === 0 ? 0 : -i.turning * i.shoes[side].torqueOnDrum;
+  !isTold(i) || i.turning === 0 ? 0 : -i.turning * i.shoes[side].torqueOnDrum;
 
 /** Share of a piston's push below which no lining bears: no factor is told. */
 const TOUCH = 1e-6;
@@ -11,14 +11,15 @@ const TOUCH = 1e-6;
 /** Shoe factor: drag at the drum radius over the push left on its toe after the springs. */
 export function shoeFactor(i: Instant, side: Side): number {
   const s = i.shoes[side];
-  if (i.locked || i.turning === 0 || !(s.normalSum > TOUCH) || !(s.toeForce > 0)) return Number.NaN;
+  if (!isTold(i) || i.turning === 0 || !(s.normalSum > TOUCH) || !(s.toeForce > 0))
+    return Number.NaN;
   return dragOf(i, side) / i.drumRadius / s.toeForce;
 }
 
 /** Shoe factor on the full piston force. */
 export function shoeFactorFull(i: Instant, side: Side): number {
   const s = i.shoes[side];
-  if (i.locked || i.turning === 0 || !(s.normalSum > TOUCH) || !(s.pistonForce > 0))
+  if (!isTold(i) || i.turning === 0 || !(s.normalSum > TOUCH) || !(s.pistonForce > 0))
     return Number.NaN;
   return dragOf(i, side) / i.drumRadius / s.pistonForce;
 }

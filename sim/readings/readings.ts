@@ -1,4 +1,4 @@
-import type { Instant } from '../balance/instant.ts';
+import { type Instant, isTold } from '../balance/instant.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { BAR } from '../units/units.ts';
@@ -60,7 +60,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       'torque',
       'Brake torque',
       'T',
-      i.locked ? Number.NaN : (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000,
+      isTold(i) ? (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000 : Number.NaN,
       'N·m',
       1,
       'Both shoes together against the turning of the drum.',

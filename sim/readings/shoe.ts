@@ -1,4 +1,4 @@
-import type { Instant } from '../balance/instant.ts';
+import { type Instant, isTold } from '../balance/instant.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
 import { liningShape, thinnestLeft } from '../contact/bed.ts';
@@ -57,7 +57,7 @@ export function shoeReadings(
       `drag${key}`,
       'Drag',
       'F_d',
-      i.locked ? Number.NaN : dragOf(i, side) / i.drumRadius,
+      isTold(i) ? dragOf(i, side) / i.drumRadius : Number.NaN,
       'N',
       0,
       `Friction of the ${where} lining at the drum's face.`,
@@ -68,7 +68,7 @@ export function shoeReadings(
       `peak${key}`,
       'Highest pressure',
       'p_max',
-      i.locked ? Number.NaN : peak(s.pressure),
+      isTold(i) ? peak(s.pressure) : Number.NaN,
       'MPa',
       2,
       `Greatest pressure anywhere on the ${where} lining.`,
@@ -123,9 +123,9 @@ export function shoeReadings(
       `anchorForce${key}`,
       'Force at the anchor',
       'R_a',
-      i.locked
-        ? Number.NaN
-        : Math.sqrt(s.anchorForce[0] * s.anchorForce[0] + s.anchorForce[1] * s.anchorForce[1]),
+      isTold(i)
+        ? Math.sqrt(s.anchorForce[0] * s.anchorForce[0] + s.anchorForce[1] * s.anchorForce[1])
+        : Number.NaN,
       'N',
       0,
       `Force of the pin on the ${where} shoe.`,

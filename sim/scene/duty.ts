@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Duty } from '../brake/duty.ts';
+import { SURFACES } from '../brake/surface.ts';
 import { BAR, KG, KM, KMH } from '../units/units.ts';
 import { num, size, words } from './parts.ts';
 
@@ -48,7 +49,7 @@ export const dutyPart = v.strictObject({
   weather: v.optional(
     v.array(
       v.strictObject({
-        surface: v.picklist(['dry', 'damp', 'wet', 'glazed', 'greasy'], 'a surface'),
+        surface: v.picklist(SURFACES, 'a surface'),
         share: num('Share of the stops', 0, 1),
       }),
       'a list of surfaces with their shares',

@@ -216,9 +216,20 @@ export function impossible(scene: Scene): Finding[] {
       );
     }
   }
-  for (const key of ['frictionAgainstTemperature', 'wearAgainstTemperature'] as const) {
-    scene[key].forEach((row, i) => {
-      const before = scene[key][i - 1];
+  const surfaces = Object.entries(scene.frictionOfSurfaces).map(
+    ([name, s]) =>
+      [
+        `frictionOfSurfaces.${name}.factorAgainstTemperature`,
+        s?.factorAgainstTemperature ?? [],
+      ] as const,
+  );
+  for (const [key, table] of [
+    ['frictionAgainstTemperature', scene.frictionAgainstTemperature] as const,
+    ['wearAgainstTemperature', scene.wearAgainstTemperature] as const,
+    ...surfaces,
+  ]) {
+    table.forEach((row, i) => {
+      const before = table[i - 1];
       if (before && !(row[0] > before[0])) {
         out.push(
           finding(`${key}.${i}.0`, `${row[0]} °C after ${before[0]} °C`, 'rising temperatures'),

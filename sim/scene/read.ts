@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
 import { dutyOf } from '../brake/duty.ts';
+import { type SurfaceFriction, type SurfaceFrictions, usualSurfaces } from '../brake/surface.ts';
 import type { Anchor, Brake, Point, Shoe, Side } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
 import { BAR, DEG, JOULE, KG, KG_MM2, KM, KMH, PI } from '../units/units.ts';
@@ -11,6 +12,22 @@ import { type Scene, sceneSchema } from './schema.ts';
 export type ReadResult =
   | { readonly ok: true; readonly brake: Brake; readonly scene: Scene }
   | { readonly ok: false; readonly findings: readonly Finding[] };
+
+/** The surfaces' tables; dry is what the others are measured by. */
+function toSurfaces(given: Scene['frictionOfSurfaces']): SurfaceFrictions {
+  const table = (name: keyof typeof given): SurfaceFriction => {
+    const own = given[name];
+    if (!own) return usualSurfaces[name];
+    return { table: own.factorAgainstTemperature, source: own.source };
+  };
+  return {
+    dry: usualSurfaces.dry,
+    damp: table('damp'),
+    wet: table('wet'),
+    glazed: table('glazed'),
+    greasy: table('greasy'),
+  };
+}
 
 /** What was found, short enough for a message. */
 function shown(value: unknown): string {
@@ -210,6 +227,7 @@ function toBrake(scene: Scene): Brake {
     duty: plain,
     duties: [dutyOf(plain), ...scene.duties.map(toDuty)],
     frictionTable: scene.frictionAgainstTemperature,
+    surfaces: toSurfaces(scene.frictionOfSurfaces),
     wearTable: scene.wearAgainstTemperature,
     across: scene.across,
     look: {

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Surface } from '../brake/surface.ts';
 import { dutyPart } from './duty.ts';
 import { count, num, point, size, words } from './parts.ts';
 
@@ -12,6 +13,15 @@ const table = (about: string) =>
     v.array(v.strictTuple([num('°C', -60, 1500), num('factor', 0, 100)]), 'a list of [°C, factor]'),
     v.minLength(1, 'at least one row'),
     v.description(about),
+  );
+
+/** One surface of the linings: its factors and where they come from; common practice when left out. */
+const surface = (name: Surface) =>
+  v.optional(
+    v.strictObject({
+      factorAgainstTemperature: table(`Factor on the friction of a dry lining when ${name}`),
+      source: words('Where the factors come from'),
+    }),
   );
 
 const anchor = v.variant('kind', [
@@ -177,6 +187,15 @@ export const sceneSchema = v.strictObject({
   duties: v.optional(v.array(dutyPart, 'a list of duties'), []),
   frictionAgainstTemperature: table('Factor on friction'),
   wearAgainstTemperature: table('Factor on wear'),
+  frictionOfSurfaces: v.optional(
+    v.strictObject({
+      damp: surface('damp'),
+      wet: surface('wet'),
+      glazed: surface('glazed'),
+      greasy: surface('greasy'),
+    }),
+    {},
+  ),
   across: v.optional(
     v.strictObject({
       plate: v.optional(size('Thickness of the backing plate, mm', 50), 3),

@@ -1,4 +1,5 @@
 import { balance, rest } from '../balance/balance.ts';
+import { isTold } from '../balance/instant.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { type BackOff, type LipFit, lipFit, teethToBackOff } from './lip.ts';
@@ -87,7 +88,7 @@ function turning(
 ): Pick<Signs, 'turns' | 'forward' | 'backward'> {
   const torque = (way: 1 | -1): number => {
     const i = balance(rig, state, { pressure: 0, turning: way });
-    if (i.locked) return Number.POSITIVE_INFINITY;
+    if (!isTold(i)) return Number.POSITIVE_INFINITY;
     return Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
   };
   const forward = torque(1);
@@ -115,7 +116,7 @@ function turning(
 function tooFarOut(rig: Rig, home: BrakeState): boolean {
   const { duty, adjuster } = rig.brake;
   const i = balance(rig, home, { pressure: duty.pressure, turning: 1 });
-  if (i.locked) return false;
+  if (!isTold(i)) return false;
   return i.separation - i.strutLength < adjuster.lostMotion - LATE;
 }
 

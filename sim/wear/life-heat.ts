@@ -1,5 +1,5 @@
-import { tableAt } from '../balance/dress.ts';
 import type { Brake } from '../brake/types.ts';
+import { tableAt } from '../math/table.ts';
 import { cooled, warmed } from './heat.ts';
 import type { Kind } from './schedule.ts';
 import type { Wearing } from './wearing.ts';

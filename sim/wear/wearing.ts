@@ -1,14 +1,14 @@
-import { tableAt } from '../balance/dress.ts';
-import { brokeOut } from '../balance/press.ts';
+import { brokeOut, pressInSteps, remembers } from '../balance/press.ts';
 import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from '../balance/rest.ts';
 import type { Rig, ShoeRig } from '../balance/rig.ts';
-import { type Supports, solvePose } from '../balance/solve.ts';
+import { type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import { type Load, makeMemory } from '../balance/work.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import { type Surface, surfaceFactor } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
 import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
+import { tableAt } from '../math/table.ts';
 import { PI } from '../units/units.ts';
 import { AIR } from './heat.ts';
 
@@ -34,6 +34,8 @@ export class Wearing {
   readonly #load: Load;
   readonly #front: WornBed;
   readonly #rear: WornBed;
+  /** Dry friction holds sliding shoes: each press is built up from rest, and no warm pose helps. */
+  readonly #remembers: boolean;
   readonly #lawFront = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
   readonly #lawRear = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
   readonly wear: Readonly<Record<Side, Float64Array>>;
@@ -55,6 +57,7 @@ export class Wearing {
 
   constructor(rig: Rig, state: BrakeState) {
     this.rig = rig;
+    this.#remembers = remembers(rig, 1);
     this.#on = makeRestRig(rig);
     this.wear = { front: state.wear.front.slice(), rear: state.wear.rear.slice() };
     this.condition = state.condition;
@@ -247,11 +250,13 @@ export class Wearing {
     const load = this.#load;
     this.#bed('front', softening * rig.front.shoe.lining.wearRate);
     this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
-    const factor = tableAt(rig.brake.frictionTable, temperature);
+    const { frictionTable, surfaces } = rig.brake;
+    const factor = tableAt(frictionTable, temperature);
     const own = this.condition.surface;
-    this.#lawFront.mu =
-      rig.front.shoe.lining.friction * factor * surfaceFactor[surface ?? own.front];
-    this.#lawRear.mu = rig.rear.shoe.lining.friction * factor * surfaceFactor[surface ?? own.rear];
+    const on = (side: Side): number =>
+      factor * surfaceFactor(surfaces, surface ?? own[side], temperature);
+    this.#lawFront.mu = rig.front.shoe.lining.friction * on('front');
+    this.#lawRear.mu = rig.rear.shoe.lining.friction * on('rear');
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
     load.pressure = Math.max(pressure, this.condition.keptPressure);
@@ -267,9 +272,15 @@ export class Wearing {
     } else {
       pose.set(this.#restPose);
     }
-    let s = solvePose(rig, work, pose, load, null, this.#leverStop, true, warm);
-    for (let i = 0; i < 2 && brokeOut(load, work); i++) {
-      s = solvePose(rig, work, pose, load, null, this.#leverStop, true, s);
+    const solve = (from: Supports) =>
+      solvePose(rig, work, pose, load, null, this.#leverStop, true, from);
+    let s: Solution;
+    if (this.#remembers) {
+      pose.set(this.#restPose);
+      s = pressInSteps(rig, load, work, turning, solve);
+    } else {
+      s = solve(warm);
+      for (let i = 0; i < 2 && brokeOut(load, work); i++) s = solve(s);
     }
     if (warm.known) {
       for (let j = 0; j < pose.length; j++) drift[j] = (pose[j] as number) - (drift[j] as number);

@@ -9,7 +9,7 @@ import {
   slopeHeld,
   slopeTorque,
 } from '../../sim/index.ts';
-import { IN, LBF, quay } from '../brakes.ts';
+import { IN, LBF, pinnedPair, quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /** The plain arithmetic around the brake, each against its published or derived figure. */
@@ -24,6 +24,29 @@ describe('hydraulics', () => {
     const p = pedalStack(b.brake, balance(b.rig, b.state, { pressure: 4.0764, turning: 1 }));
     near(p.force, 360, { rel: 0.001 }, 'pedal');
     near(4.0764 * b.area, 3277.4, { rel: 0.0005 }, 'wheel piston');
+  });
+  it('44 N on a 640 mm² master, 180 mm² at the wheel, one shoe without self-help at 340 mm', () => {
+    // Serway, College Physics, chapter on fluids; figures from memory, recomputed: 2.1 N·m (printed 2.1).
+    // A narrow lining a quarter turn from its pin, pushed at the arm of its normal force: F·c = N·(c ∓ mu·R)
+    // leading and trailing, so what is left without self-help is the harmonic mean of both torques.
+    const built = pinnedPair({
+      mu: 0.5,
+      width: 40,
+      radius: 340,
+      pin: 300,
+      arm: 300,
+      from: 89.9,
+      to: 90.1,
+    });
+    const force = (44 / 640) * 180;
+    for (const turning of [1, -1] as const) {
+      const i = balance(built.rig, built.state, { pressure: force / built.area, turning });
+      near(i.shoes.front.pistonForce, 12.375, { rel: 1e-9 });
+      const [front, rear] = [i.shoes.front.torqueOnDrum, i.shoes.rear.torqueOnDrum].map(Math.abs);
+      const torque = 2 / (1 / (front as number) + 1 / (rear as number));
+      near(torque, 2100, { rel: 0.005 });
+      near(torque, 0.5 * force * 340, { rel: 1e-3 });
+    }
   });
   it('fluid of two brakes, 1 mm each piston', () => {
     // Derived: 19.05 mm bores, 20.64 mm master: 570.05 mm³ a wheel, 3.4075 mm of master stroke.

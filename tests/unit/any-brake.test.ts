@@ -1,23 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type Brake,
+  type BrakeState,
   balance,
   createMotion,
   createRig,
   type Instant,
   lockedShoe,
+  type Motion,
+  type Rig,
+  readings,
+  rest,
   type Side,
   solveBalance,
+  type Turning,
 } from '../../sim/index.ts';
 import { type AnyBrake, built, onAbutments, onPins } from '../any-brake.ts';
 import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 
-/** What must hold for any sound brake, of any size, new or worn, on pins or on abutments. */
+/**
+ * What must hold for any sound brake, of any size, new or worn, on pins or on abutments, with all its
+ * dry friction: cups, hold-downs, heels.
+ */
 const kinds = [
-  ['on pins', onPins, 600],
-  ['on abutments', onAbutments, 300],
+  ['on pins', onPins],
+  ['on abutments', onAbutments],
 ] as const;
+const runs = 2000;
 const seed = 20261125;
 const sides: readonly Side[] = ['front', 'rear'];
 const torqueOf = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
@@ -29,85 +40,181 @@ function notFinite(value: unknown, path = 'instant'): string[] {
   return Object.entries(value).flatMap(([key, inner]) => notFinite(inner, `${path}.${key}`));
 }
 
-/** Without hold-down friction: nothing takes up what is left over, or remembers how a pose was reached. */
-const bare = (b: AnyBrake): AnyBrake => ({ ...b, holdDown: 0 });
+/** Newton: forces and moments on each shoe sum to nothing, to a millionth of the largest. */
+function expectBalanced(brake: Brake, i: Instant): void {
+  for (const side of sides) {
+    const left = leftOver(brake, i, side);
+    expect(left.force).toBeLessThan(1e-6 * left.largest);
+    expect(left.moment).toBeLessThan(1e-6 * left.largest);
+  }
+}
 
-for (const [name, brakes, numRuns] of kinds) {
+for (const [name, brakes] of kinds) {
   describe(`any sound brake ${name}`, () => {
     it('balances to a millionth, mirrors, grows with pressure, and has no NaN', () => {
       let bearing = 0;
+      let told = 0;
       fc.assert(
-        fc.property(brakes, (given) => {
-          const b = bare(given);
+        fc.property(brakes, (b) => {
           const { brake, state } = built(b);
           const rig = createRig(brake);
-          const press = (pressure: number, turning: -1 | 1) =>
+          const press = (pressure: number, turning: Turning) =>
             balance(rig, state, { pressure, turning });
           const f = press(b.pressure, 1);
           if (f.locked) return;
-          expect(notFinite(f)).toEqual([]);
-          const largest = Math.max(f.shoes.front.normalSum, f.shoes.rear.normalSum);
-          if (largest > 0) {
-            bearing++;
+          const r = press(b.pressure, -1);
+          const still = press(b.pressure, 0);
+          told++;
+          if (f.shoes.front.normalSum > 0 || f.shoes.rear.normalSum > 0) bearing++;
+          for (const i of [f, r, still]) {
+            expect(i.lost).toBe(false);
+            expect(notFinite(i)).toEqual([]);
+            expectBalanced(brake, i);
             for (const side of sides) {
-              const left = leftOver(brake, f, side);
-              // A shoe that barely touches slides without end on its flat: to a few thousandths of a newton.
-              const floats = largest < f.shoes.front.pistonForce;
-              const most = floats ? 5e-3 : 1e-6 * left.largest;
-              expect(left.force).toBeLessThan(most);
-              expect(left.moment).toBeLessThan(most);
-              expect(f.shoes[side].pressure.every((p) => p >= 0)).toBe(true);
+              expect(i.shoes[side].pressure.every((p) => p >= 0)).toBe(true);
             }
           }
-          const r = press(b.pressure, -1);
           // Mirror images but for where the cable leaves: what the front does forward the rear does back.
-          // A shoe that barely touches floats on nothing else here: told to a thousandth of its push.
-          const push = f.shoes.front.pistonForce;
-          const loose = largest < push ? 1e-3 * push * f.drumRadius : 0;
-          const abs = 1e-6 * Math.abs(torqueOf(f)) + 1 + loose;
+          const force = Math.max(
+            f.shoes.front.pistonForce,
+            f.shoes.front.normalSum,
+            f.shoes.rear.normalSum,
+          );
+          const abs = 1e-6 * force * f.drumRadius;
           near(f.shoes.front.torqueOnDrum, -r.shoes.rear.torqueOnDrum, { abs }, 'leading');
           near(f.shoes.rear.torqueOnDrum, -r.shoes.front.torqueOnDrum, { abs }, 'trailing');
+          // While the strut still holds them, sliding shoes that drag only stand a little firmer on their
+          // heels for more pressure: nothing says that this drags more.
+          if (b.abutment && f.strutForce > 0) return;
           const more = press(1.1 * b.pressure, 1);
-          if (!more.locked) {
-            // To what a solver may leave over: 1e-4 N at each drum face.
-            expect(-torqueOf(more)).toBeGreaterThanOrEqual(-torqueOf(f) - 2e-4 * f.drumRadius);
-          }
+          if (!more.locked) expect(-torqueOf(more)).toBeGreaterThanOrEqual(-torqueOf(f) - abs);
         }),
-        { seed, numRuns, endOnFailure: true },
+        { seed, numRuns: runs, endOnFailure: true },
       );
-      // Most of them really press on the drum.
-      expect(bearing).toBeGreaterThan(numRuns / 2);
-    }, 300000);
-
-    it('settles in time where it balances, each shoe within 0.1 %', () => {
-      fc.assert(
-        fc.property(brakes, (given) => {
-          // A heel's dry friction remembers how its place was reached: slick flats here.
-          const { abutment } = given;
-          const b = bare({ ...given, abutment: abutment && { ...abutment, friction: 0 } });
-          const { brake, state } = built(b);
-          const rig = createRig(brake);
-          for (const turning of [1, -1] as const) {
-            if (lockedShoe(rig, state, turning, b.pressure)) continue;
-            const motion = createMotion(rig, state);
-            for (let k = 0; k < 300; k++) {
-              motion.step({ pressure: b.pressure * Math.min(1, k / 60), turning });
-            }
-            const m = motion.instant();
-            const i = balance(rig, motion.state, { pressure: b.pressure, turning });
-            for (const side of sides) {
-              // A shoe that barely touches: of its piston's push at the drum.
-              const push = i.shoes[side].pistonForce * i.drumRadius;
-              const abs = 1e-3 * Math.max(Math.abs(i.shoes[side].torqueOnDrum), push);
-              near(m.shoes[side].torqueOnDrum, i.shoes[side].torqueOnDrum, { abs }, side);
-            }
-          }
-        }),
-        { seed, numRuns: 20, endOnFailure: true },
-      );
+      // Nearly all can be told, and most of them really press on the drum.
+      expect(told).toBeGreaterThan(0.97 * runs);
+      expect(bearing).toBeGreaterThan(runs / 2);
     }, 300000);
   });
 }
+
+/** A press in time: the drum comes up to speed, the pressure rises over a time, and all comes to rest. */
+function pressInTime(rig: Rig, state: BrakeState, pressure: number, turning: -1 | 1): Motion {
+  const motion = createMotion(rig, state);
+  for (let k = 0; k < 700; k++) {
+    motion.step({ pressure: pressure * Math.max(0, Math.min(1, (k - 60) / 240)), turning });
+  }
+  return motion;
+}
+
+/** How far the two solvers' torques are apart, in parts of the greater of the torque and the push at the drum. */
+function apart(brakes: fc.Arbitrary<AnyBrake>, numRuns: number): number[] {
+  const out: number[] = [];
+  fc.assert(
+    fc.property(brakes, (b) => {
+      const { brake, state } = built(b);
+      const rig = createRig(brake);
+      for (const turning of [1, -1] as const) {
+        if (lockedShoe(rig, state, turning, b.pressure)) continue;
+        let motion = pressInTime(rig, state, b.pressure, turning);
+        // A press that clicked is made once more, from the tooth it came to.
+        if (motion.tooth > 0) motion = pressInTime(rig, motion.state, b.pressure, turning);
+        const m = motion.instant();
+        // However it came there, what it came to is a balance of forces.
+        expectBalanced(brake, m);
+        // A brake that drags at rest has dry friction's memory before the press begins.
+        const home = rest(rig, motion.state);
+        if (sides.some((side) => home.shoes[side].normalSum > 0)) continue;
+        const i = balance(rig, motion.state, { pressure: b.pressure, turning });
+        const worst = sides.map((side) => {
+          const torque = i.shoes[side].torqueOnDrum;
+          const push = i.shoes[side].pistonForce * i.drumRadius;
+          const off = Math.abs(m.shoes[side].torqueOnDrum - torque);
+          return off / Math.max(Math.abs(torque), push);
+        });
+        out.push(Math.max(...worst));
+      }
+    }),
+    { seed, numRuns, endOnFailure: true },
+  );
+  return out;
+}
+
+describe('Motion comes to rest where Balance has its balance', () => {
+  it('on pins, with all dry friction: each within 0.1 %', () => {
+    const all = apart(onPins, 150);
+    expect(all.length).toBeGreaterThan(250);
+    expect(Math.max(...all)).toBeLessThan(1e-3);
+  }, 300000);
+
+  it('on abutments: always at a balance, and mostly the same one within 0.1 %', () => {
+    const all = apart(onAbutments, 150).sort((a, b) => a - b);
+    expect(all.length).toBeGreaterThan(200);
+    // A sliding shoe that dry friction holds may stop at more than one place: where, depends on its way
+    // there. Balance goes that way in steps, Motion in time; few end apart, and by less than a twentieth.
+    expect(all[Math.floor(0.5 * all.length)]).toBeLessThan(1e-5);
+    expect(all[Math.floor(0.9 * all.length)]).toBeLessThan(1e-3);
+    expect(all[all.length - 1]).toBeLessThan(0.05);
+  }, 300000);
+});
+
+describe('where nothing balances', () => {
+  it('no force is told: a flat that leans away lets the drum carry a slick heel off', () => {
+    const { brake, state } = built({
+      radius: 80,
+      friction: 0.5,
+      width: 0.276,
+      modulus: 245,
+      thickness: 5.9,
+      from: -40,
+      to: 43.6,
+      pinX: 0.198,
+      pinY: -0.745,
+      toeX: 0.231,
+      toeY: 0.787,
+      table: 1.5,
+      web: 3.7,
+      depth: 0.276,
+      spring: 299,
+      holdDown: 8,
+      cupFriction: 30,
+      ground: 0.99989,
+      pressure: 3.3,
+      wear: [0, 0, 0],
+      abutment: { slope: -10, friction: 0 },
+    });
+    const rig = createRig(brake);
+    const standing = balance(rig, state, { pressure: 3.3, turning: 0 });
+    expect(standing.lost).toBe(false);
+    const i = balance(rig, state, { pressure: 3.3, turning: 1 });
+    expect(i.lost).toBe(true);
+    const told = readings(brake, state, i, rest(rig, state));
+    for (const key of ['torque', 'brakeFactor', 'anchorForceFront', 'peakRear']) {
+      expect(told.find((r) => r.key === key)?.value, key).toBeNaN();
+    }
+  });
+});
+
+describe('any sound brake with bending shoes', () => {
+  for (const [name, brakes] of kinds) {
+    it(`${name}: a cold start finds its balance, to a millionth of the push`, () => {
+      fc.assert(
+        fc.property(brakes, (b) => {
+          const { brake, state } = built(b);
+          const rig = createRig(brake, { flexible: true });
+          for (const turning of [1, -1, 0] as const) {
+            const i = balance(rig, state, { pressure: b.pressure, turning });
+            if (i.locked) continue;
+            const force = Math.max(...sides.map((s) => i.shoes[s].pistonForce));
+            expect(i.residual).toBeLessThan(1e-6 * Math.max(100, force));
+            expect(notFinite(i)).toEqual([]);
+          }
+        }),
+        { seed, numRuns: 100, endOnFailure: true },
+      );
+    }, 300000);
+  }
+});
 
 describe('bending shoes on slick flats, standing, pressed just past the springs', () => {
   // Found among 2000 random brakes: a shoe that only its hold-down's friction keeps from climbing.

@@ -241,7 +241,9 @@ describe('check', () => {
     expect(sound.code).toBe(0);
     // Teaching table: 0.92 at 300 °C; surfaces are common practice and say so.
     expect(sound.out).toMatch(/friction against temperature: .*0\.92 at 300 °C.*from memory/);
-    expect(sound.out).toMatch(/friction by surface: .*greasy 0\.5 \(common practice\)/);
+    expect(sound.out).toMatch(
+      /friction of a greasy lining: 0\.5 of a dry one's \(common practice\)/,
+    );
     const scene = quayScene();
     scene.drum.rim = -1;
     const path = join(folder, 'bad.json');

@@ -29,6 +29,36 @@ describe('what is out of order', () => {
     for (let n = 0; n < 480; n++) motion.step({ pressure: 0, turning: 1 });
     near(torque(motion.instant()), torque(left), { rel: 2e-3 });
   });
+  it('a surface follows its table in the scene, and a hot drum dries a wet lining', () => {
+    const own = quay((s) => {
+      s.frictionOfSurfaces.greasy = {
+        factorAgainstTemperature: [
+          [20, 0.6],
+          [120, 0.4],
+        ],
+        source: 'a trial',
+      };
+    });
+    const at = (surface: 'dry' | 'wet' | 'greasy', temperature: number) => ({
+      ...own.state,
+      temperature,
+      condition: { ...SOUND, surface: { front: surface, rear: surface } },
+    });
+    // The drum away: a table's factor alone, read off the torque of a lining that barely moves.
+    const mu = (surface: 'dry' | 'wet' | 'greasy', temperature: number): number => {
+      const i = balance(own.rig, at(surface, temperature), { pressure: 4, turning: 1 });
+      const force = i.shoes.front.frictionForce;
+      const normal = i.shoes.front.normalForce;
+      return Math.hypot(...force) / Math.hypot(...normal);
+    };
+    near(mu('dry', 20), 0.38, { rel: 1e-9 });
+    near(mu('greasy', 20), 0.6 * 0.38, { rel: 1e-9 });
+    near(mu('greasy', 70), 0.5 * 0.38, { rel: 1e-9 });
+    near(mu('greasy', 180), 0.4 * 0.38, { rel: 1e-9 });
+    near(mu('wet', 100), 0.4 * 0.38, { rel: 1e-9 });
+    near(mu('wet', 115), 0.7 * 0.38, { rel: 1e-9 });
+    near(mu('wet', 130), 0.38, { rel: 1e-9 });
+  });
   it('pull kept in the cable acts like the hand lever', () => {
     const left = balance(rig, out({ keptCable: 40 }), { pressure: 0, turning: 1 });
     near(torque(left), torque(balance(rig, state, { pressure: 0, turning: 1, cable: 40 })), {

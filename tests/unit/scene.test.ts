@@ -176,6 +176,14 @@ describe('a scene file', () => {
       },
     ],
     [
+      'a surface’s table that does not rise',
+      'frictionOfSurfaces.wet.factorAgainstTemperature.1.0',
+      (s) => {
+        const table = s['frictionOfSurfaces']?.['wet']?.['factorAgainstTemperature'];
+        (table?.[1] as Loose)[0] = put(90);
+      },
+    ],
+    [
       'a standing state beyond the drum’s limit',
       'states.5.drumDiameter',
       (s) => {

@@ -12,6 +12,7 @@ import {
   turnReadings,
 } from '../../sim/index.ts';
 import { number } from '../format.ts';
+import { lostText } from '../words.ts';
 import { type Arguments, choiceOf, sizeOf } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, locks, type Say } from './print.ts';
@@ -50,6 +51,7 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
         pressure: { value: pressure, unit: 'MPa' },
         drum,
         locked: instant.locked,
+        lost: instant.lost,
         tooth: state.tooth,
         clicked: judged.clicked,
         readings: jsonValues(list),
@@ -60,5 +62,6 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   say(`${rig.brake.title}: ${number(pressure / BAR, 1)} bar, drum ${drum}`);
   if (judged.clicked > 0) say(`Clicked to tooth ${state.tooth}.`);
   if (instant.locked) say(locks(instant.locked));
+  if (instant.lost) say(lostText);
   say(lines(list));
 }

@@ -1,10 +1,4 @@
-import {
-  type Brake,
-  createRig,
-  type Finding,
-  surfaceFactor,
-  surfaceSource,
-} from '../../sim/index.ts';
+import { type Brake, createRig, type Finding, SURFACES } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
 import { life } from './life.ts';
@@ -16,11 +10,12 @@ import { wear } from './wear.ts';
 /** Where a sound scene's friction comes from: its tables, each with its source. */
 function frictionOf(brake: Brake): string {
   const table = brake.frictionTable.map(([t, f]) => `${f} at ${t} °C`).join(', ');
-  const surfaces = Object.entries(surfaceFactor).map(([name, f]) => `${name} ${f}`);
-  return [
-    `friction against temperature: ${table} (${brake.source})`,
-    `friction by surface: ${surfaces.join(', ')} (${surfaceSource})`,
-  ].join('\n');
+  const surfaces = SURFACES.filter((name) => name !== 'dry').map((name) => {
+    const { table: rows, source } = brake.surfaces[name];
+    const factors = rows.map(([t, f]) => (rows.length > 1 ? `${f} at ${t} °C` : `${f}`));
+    return `friction of a ${name} lining: ${factors.join(', ')} of a dry one's (${source})`;
+  });
+  return [`friction against temperature: ${table} (${brake.source})`, ...surfaces].join('\n');
 }
 
 function check(scene: string, findings: readonly Finding[], json: boolean, say: Say): void {

@@ -5,14 +5,12 @@ import {
   lockedShoe,
   type Rig,
   SOUND,
-  type Surface,
+  SURFACES,
   standingState,
   startState,
   wearOn,
 } from '../../sim/index.ts';
 import { type Arguments, choiceOf, sizeOf, UsageError } from './args.ts';
-
-const SURFACES: readonly Surface[] = ['dry', 'damp', 'wet', 'glazed', 'greasy'];
 
 /** A brake that locks forward turns no driving into wear: asked for, it is refused. */
 function mustTurn(rig: Rig, state: BrakeState, option: string): void {

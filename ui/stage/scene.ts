@@ -1,4 +1,5 @@
 import type { Brake, BrakeState, Instant } from '../../sim/index.ts';
+import { isTold } from '../../sim/index.ts';
 import type { Theme } from '../theme.ts';
 import {
   cornerLabels,
@@ -116,7 +117,7 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   labels.push(...warm.labels);
   if (layers.fan) put(fan(brake, instant, layers.fan, view));
   // Names stand where the peaks would be written.
-  if (layers.comb && !instant.locked) put(comb(brake, instant, view, !layers.names));
+  if (layers.comb && isTold(instant)) put(comb(brake, instant, view, !layers.names));
   if (layers.ghost) shapes.push(...ghost(brake, state, instant, rest));
   if (layers.forces) put(forces(brake, instant, places.shoes, view, !layers.names));
   shapes.push(...turnArrow(brake, instant));

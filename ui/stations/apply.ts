@@ -4,7 +4,7 @@ import { cell, type Find, factorCell } from '../app/cells.ts';
 import { icons } from '../app/icons.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
-import { applyHint } from '../words.ts';
+import { applyHint, lostText } from '../words.ts';
 import type { PageView, Station } from './station.ts';
 
 /** Apply: press, watch both shoes move and the leading one do more work. */
@@ -14,6 +14,7 @@ function heading(find: Find, i: Instant): TemplateResult {
   if (i.locked) {
     return html`<p>At this friction the drum drags the ${i.locked} shoe tight by itself: it <b class="lead">locks</b>. No force can be told.</p>`;
   }
+  if (i.lost) return html`<p>${lostText}</p>`;
   if (!(push > 5))
     return html`<p>Released: the springs hold both shoes on the strut, and the strut sets the gap.</p>`;
   if (i.turning === 0)

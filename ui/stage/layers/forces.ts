@@ -1,5 +1,5 @@
 import type { Brake, Instant, Point, Side } from '../../../sim/index.ts';
-import { dragOf } from '../../../sim/index.ts';
+import { dragOf, isTold } from '../../../sim/index.ts';
 import type { Token } from '../../theme.ts';
 import { add, apply, clamp, degrees, type Frame, polar } from '../geometry.ts';
 import { webRadius } from '../parts/web.ts';
@@ -53,7 +53,7 @@ export function forces(
   values = true,
 ): Arrows {
   const out: Arrows = { shapes: [], labels: [] };
-  if (instant.locked) return out;
+  if (!isTold(instant)) return out;
   for (const side of SIDES) {
     toePush(out, brake, instant, side, frames[side], view);
     drag(out, brake, instant, side, view);

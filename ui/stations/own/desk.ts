@@ -75,9 +75,7 @@ export class OwnDesk {
       const pressed = balance(rig, state, { pressure: PRESS_BAR * BAR, turning: 1 });
       const gaps = (['front', 'rear'] as const).map((s) => gapsOf(brake.shoes[s], still.shoes[s]));
       const gap = gaps.reduce((sum, g) => sum + g.centre / 2, 0);
-      const factor = pressed.locked
-        ? Number.NaN
-        : shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear');
+      const factor = shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear');
       const drags = gaps.some((g) => Math.min(g.toe, g.centre, g.heel) <= 0);
       this.#preview = { brake, told: { gap, factor, drags } };
     }
