@@ -8,30 +8,33 @@ import { build } from 'vite';
 import { frame } from './frame.ts';
 import type { Goal } from './timing.ts';
 
-/** The solvers run in a bare Node of their own: what runs these scripts would slow them down. */
-async function solvers(folder: string): Promise<Goal[]> {
+/**
+ * Each part runs in a bare Node of its own: what runs these scripts would slow it down, and so would what
+ * another part made the engine's compiler believe. A life has a worker of its own in the page as well.
+ */
+async function apart(part: 'solvers' | 'lives', folder: string): Promise<Goal[]> {
   await build({
     configFile: false,
     logLevel: 'warn',
     ssr: { noExternal: true },
     build: {
       emptyOutDir: true,
-      ssr: fileURLToPath(new URL('solvers.ts', import.meta.url)),
+      ssr: fileURLToPath(new URL(`${part}.ts`, import.meta.url)),
       outDir: folder,
       target: 'node20',
-      rollupOptions: { output: { entryFileNames: 'solvers.mjs' } },
+      rollupOptions: { output: { entryFileNames: `${part}.mjs` } },
     },
   });
   return new Promise((done, failed) => {
     let goals: Goal[] | null = null;
-    const child = fork(join(folder, 'solvers.mjs'), [], { execArgv: [] });
+    const child = fork(join(folder, `${part}.mjs`), [], { execArgv: [] });
     child.on('message', (message) => {
       goals = message as Goal[];
     });
     child.on('error', failed);
     child.on('exit', (code) => {
       if (goals && code === 0) done(goals);
-      else failed(new Error(`the solvers’ bench ended with ${code}`));
+      else failed(new Error(`the bench of ${part} ended with ${code}`));
     });
   });
 }
@@ -39,7 +42,8 @@ async function solvers(folder: string): Promise<Goal[]> {
 const folder = mkdtempSync(join(tmpdir(), 'takeup-bench-'));
 try {
   const goals = [
-    ...(await solvers(join(folder, 'solvers'))),
+    ...(await apart('solvers', join(folder, 'solvers'))),
+    ...(await apart('lives', join(folder, 'lives'))),
     ...(await frame(join(folder, 'page'))),
   ];
   console.log(`\nGoals: ${goals.filter((g) => g.reached).length} of ${goals.length} reached`);

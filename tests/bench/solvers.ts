@@ -10,7 +10,6 @@ import {
 } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
 import { BOXES, engineLoads } from './engines.ts';
-import { lifeBench } from './life.ts';
 import { compare, type Goal, ratio, type Timed } from './timing.ts';
 
 const say = (text: string): void => console.log(text);
@@ -84,6 +83,5 @@ function convergence(): void {
 }
 
 const goals = await steps();
-goals.push(...lifeBench());
 convergence();
 process.send?.(goals);
