@@ -66,15 +66,15 @@ export class StageView extends LitElement {
       canvas { position: absolute; left: 0; top: 0; width: 100%; height: 100%; }
       /* Zoomed in, a finger moves the brake, not the page. */
       :host([zoomed]) { touch-action: none; }
-      .zoom { position: absolute; top: 30px; display: flex; }
+      .zoom { position: absolute; top: 30px; right: calc(var(--beside) + 34px); display: flex; }
       .zoom button { font: inherit; font-size: 15px; font-weight: 600; min-width: 36px; min-height: 32px; padding: 0 10px; border: 2px solid var(--ink); margin-left: -2px; background: var(--sheet); color: var(--ink); cursor: pointer; }
       .zoom .sign { font-size: 22px; line-height: 1; }
       .zoom button:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 1; }
       :host([wall]) .zoom button { font-size: 34px; min-height: 64px; border-width: 4px; }
-      @media (max-width: 1500px) { .zoom { top: 4px; } }
+      @media (max-width: 1500px) { .zoom { top: 4px; right: calc(var(--beside) + 20px); } }
       @media (max-width: 700px) {
-        .zoom { left: 50%; right: auto !important; top: auto; bottom: 4px; transform: translateX(-50%); }
-        .zoom button { min-width: 56px; min-height: 56px; }
+        .zoom { left: 50%; right: auto; top: auto; bottom: 0; transform: translateX(-50%); }
+        .zoom button { min-width: 44px; min-height: 44px; }
         .zoom .sign { font-size: 30px; }
       }
     `,
@@ -373,10 +373,8 @@ export class StageView extends LitElement {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
     // Clear of what a station draws beside the brake.
-    const right =
-      (this.#size.width > 1000 ? 34 : 20) +
-      this.#size.width * (this.station.beside?.[pageSize()] ?? 0);
-    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`right:${right}px`}>
+    const share = 100 * (this.station.beside?.[pageSize()] ?? 0);
+    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--beside:${share}%`}>
       ${
         zoomed
           ? html`<button @click=${() => this.zoom(0)}>Whole brake (0)</button><button class="sign" aria-label="Zoom out" @click=${() => this.zoom(1 / ZOOM)}>−</button>`

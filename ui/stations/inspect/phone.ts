@@ -10,6 +10,9 @@ import { forecastText } from './words.ts';
 
 /** The sheet on the phone: one reading at a time, − and + under the thumb. */
 
+/** A line's name inside a sentence: its first letter small, a sign like Ø as it is. */
+const within = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+
 export const phoneStyles = css`
   @media (max-width: 700px) {
     :host { border-width: 0; font-size: 16px; }
@@ -151,5 +154,5 @@ export function phonePage(
     ${parts.said}${parts.axle}${limitFields(desk, parts.tools)}${parts.acts}
     <div class="note">${caution}<span>Limits here are the teaching brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.</span></div>
     <div class="next"><button class="btn" ?disabled=${desk.line === 0} @click=${() => desk.select(desk.wheel, desk.line - 1)}>Back</button>
-      <button class="btn p" @click=${() => desk.select(next ? desk.wheel : desk.wheel === 'left' ? 'right' : 'left', next ? desk.line + 1 : 0)}>Next: ${next ? (next.short ?? next.name).toLowerCase() : desk.wheel === 'left' ? 'right wheel' : 'left wheel'}</button></div>`;
+      <button class="btn p" @click=${() => desk.select(next ? desk.wheel : desk.wheel === 'left' ? 'right' : 'left', next ? desk.line + 1 : 0)}>Next: ${next ? within(next.short ?? next.name) : desk.wheel === 'left' ? 'right wheel' : 'left wheel'}</button></div>`;
 }
