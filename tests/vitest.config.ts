@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { SLOW } from './browser/slow.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -19,8 +20,10 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 60000,
-          hookTimeout: 60000,
+          testTimeout: 180000 * SLOW,
+          hookTimeout: 60000 * SLOW,
+          // A busy machine draws a frame or two a second, and WebGL done in software takes its time.
+          expect: { poll: { timeout: 30000 * SLOW } },
           fileParallelism: false,
         },
       },

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { near } from '../near.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { frames, noWider, placeOf, soonNear } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -29,33 +29,39 @@ async function pedalTo40(page: Page): Promise<void> {
     await page.keyboard.press('Tab');
     if (await pedal.evaluate((e) => e.matches(':focus'))) break;
   }
-  expect(await pedal.evaluate((e) => e.matches(':focus'))).toBe(true);
+  await expect.poll(() => pedal.evaluate((e) => e.matches(':focus'))).toBe(true);
   for (let i = 0; i < 4; i++) await page.keyboard.press('PageUp');
-  await expect.poll(() => pedal.getAttribute('aria-valuenow'), { timeout: 10000 }).toBe('40');
+  await expect.poll(() => pedal.getAttribute('aria-valuenow')).toBe('40');
 }
 
 it('shows the factors of the first teaching brake at 40 bar, by keyboard', async () => {
   const { page, errors, shot, close } = await browser.open();
   await page.locator('takeup-app canvas').first().waitFor();
+  // At rest 0.30 mm at the centre, mean of both shoes.
+  await soonNear(() => shown(page, 'clearanceMean'), 0.3, { abs: 0.01 }, 'clearance at rest');
   const before = await shown(page, 'clearanceMean');
   await pedalTo40(page);
   // Teaching brake, lessons' table (computed apart from this project, rigid shoes): 1.72 + 0.57 = 2.29
   // on the force left after the springs, 1.99 on the full piston force; within 1 %.
   await expect.poll(() => factor(page, 'brakeFactor')).toBeGreaterThan(2.2);
-  near(await factor(page, 'brakeFactor'), 2.29, { rel: 0.01 }, 'brake factor');
-  near(await factor(page, 'shoeFactorLeading'), 1.72, { rel: 0.01 }, 'leading');
-  near(await factor(page, 'shoeFactorTrailing'), 0.57, { rel: 0.01 }, 'trailing');
-  near(await factor(page, 'brakeFactorFull'), 1.99, { rel: 0.01 }, 'on full piston force');
-  near(await shown(page, 'torque'), 227, { rel: 0.02 }, 'torque');
-  expect(await shown(page, 'clearanceMean')).toBe(0);
+  await soonNear(() => factor(page, 'brakeFactor'), 2.29, { rel: 0.01 }, 'brake factor');
+  await soonNear(() => factor(page, 'shoeFactorLeading'), 1.72, { rel: 0.01 }, 'leading');
+  await soonNear(() => factor(page, 'shoeFactorTrailing'), 0.57, { rel: 0.01 }, 'trailing');
+  await soonNear(
+    () => factor(page, 'brakeFactorFull'),
+    1.99,
+    { rel: 0.01 },
+    'on full piston force',
+  );
+  await soonNear(() => shown(page, 'torque'), 227, { rel: 0.02 }, 'torque');
+  await expect.poll(() => shown(page, 'clearanceMean')).toBe(0);
   // The two solvers agree at this moment: within 0.1 %.
-  const check = Number(await page.locator('[data-check]').getAttribute('data-check'));
-  expect(check).toBeLessThan(0.001);
+  const check = page.locator('[data-check]');
+  await expect.poll(async () => Number(await check.getAttribute('data-check'))).toBeLessThan(0.001);
   await shot('apply-40-bar');
   await page.keyboard.press('Home');
-  // Released, the clearance is back: 0.30 mm at the centre, mean of both shoes.
-  await expect.poll(() => shown(page, 'clearanceMean'), { timeout: 10000 }).toBe(before);
-  near(before, 0.3, { abs: 0.01 }, 'clearance at rest');
+  // Released, the clearance is back.
+  await expect.poll(() => shown(page, 'clearanceMean')).toBe(before);
   expect(errors).toEqual([]);
   await close();
 });
@@ -66,7 +72,7 @@ it('swaps the roles when the drum turns backward', async () => {
   await page.getByRole('button', { name: 'Backward' }).click();
   await pedalTo40(page);
   await expect.poll(() => factor(page, 'brakeFactor')).toBeGreaterThan(2.2);
-  near(await factor(page, 'brakeFactor'), 2.29, { rel: 0.01 }, 'brake factor backward');
+  await soonNear(() => factor(page, 'brakeFactor'), 2.29, { rel: 0.01 }, 'brake factor backward');
   await expect
     .poll(() => page.locator('takeup-stage svg').innerHTML())
     .toMatch(/Trailing shoe[\s\S]*Leading shoe/);
@@ -79,21 +85,24 @@ it('wears on to the next click: counter one up, a mark in the chart', async () =
   await page.keyboard.press('2');
   const tooth = page.locator('[data-tooth]');
   await expect.poll(() => tooth.innerText()).toBe('0');
-  expect(await page.locator('[data-mark]').count()).toBe(0);
+  const chart = page.getByRole('slider', { name: /Moment of the run/ });
+  await expect.poll(() => chart.getAttribute('aria-valuetext')).toMatch(/^0\Dkm/);
+  await expect.poll(() => page.locator('[data-mark]').count()).toBe(0);
   await page.getByRole('button', { name: 'to next click' }).click();
   await page.getByRole('button', { name: 'Wear on', exact: true }).click();
-  await expect.poll(() => tooth.innerText(), { timeout: 20000 }).toBe('1');
+  await expect.poll(() => tooth.innerText()).toBe('1');
   await expect.poll(() => page.locator('[data-mark]').count()).toBe(1);
   // Lessons' table: first click at 3 000 km, within 100 km.
-  near(await shown(page, 'distance'), 3000, { abs: 100 }, 'first click');
+  await soonNear(() => shown(page, 'distance'), 3000, { abs: 100 }, 'first click');
   await shot('wear-first-click');
   // Back to new, then a thousand kilometres: no click yet.
   await page.getByRole('button', { name: 'Back to new' }).click();
   await expect.poll(() => tooth.innerText()).toBe('0');
   await page.getByRole('button', { name: '1\u202f000 km' }).click();
   await page.getByRole('button', { name: 'Wear on', exact: true }).click();
-  await expect.poll(() => shown(page, 'distance'), { timeout: 20000 }).toBe(1000);
-  expect(await page.locator('[data-mark]').count()).toBe(0);
+  await expect.poll(() => shown(page, 'distance')).toBe(1000);
+  await expect.poll(() => chart.getAttribute('aria-valuetext')).toMatch(/^1\D000\Dkm/);
+  await expect.poll(() => page.locator('[data-mark]').count()).toBe(0);
   expect(errors).toEqual([]);
   await close();
 });
@@ -108,13 +117,9 @@ for (const [name, width, height] of [
       reducedMotion: 'reduce',
     });
     await page.locator('takeup-app canvas').first().waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      width,
-    );
+    await noWider(page, width);
     const pedal = page.locator('takeup-pedal [role="slider"]');
-    const box = await pedal.boundingBox();
-    expect(box).not.toBeNull();
-    if (!box) return;
+    const box = await placeOf(pedal);
     expect(box.y + box.height).toBeLessThanOrEqual(height);
     // Press and hold in the middle of the pad, slide off it, let go.
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
@@ -122,10 +127,10 @@ for (const [name, width, height] of [
     await expect.poll(() => factor(page, 'brakeFactor')).toBeGreaterThan(2.2);
     await page.mouse.move(box.x + box.width / 2, box.y - 40);
     // Off the pad it is still held: the page draws on, and the pressure stands.
-    await page.evaluate(async () => {
-      for (let i = 0; i < 12; i++) await new Promise(requestAnimationFrame);
-    });
-    expect(Number(await pedal.getAttribute('aria-valuenow'))).toBeGreaterThan(30);
+    await frames(page, 12);
+    await expect
+      .poll(async () => Number(await pedal.getAttribute('aria-valuenow')))
+      .toBeGreaterThan(30);
     await shot(`apply-${name}`);
     await page.mouse.up();
     await expect.poll(() => pedal.getAttribute('aria-valuenow')).toBe('0');

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { placeOf, steady } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -54,9 +55,6 @@ async function colours(page: Page): Promise<number> {
 }
 /** Plate, hub, nuts, lines and their soft edges. */
 const DRAWN = 50;
-/** WebGL done in software takes its time. */
-const WAIT = { timeout: 30000 };
-const LONG = 180000;
 
 /** Loses the graphics context of the stage; gives it back when asked. */
 const lose = (page: Page, back: boolean): Promise<void> =>
@@ -73,25 +71,27 @@ const lose = (page: Page, back: boolean): Promise<void> =>
     if (again) loss?.restoreContext();
   }, back);
 
+/** The stage's graphics context is gone, and not yet given back. */
+const lost = (page: Page): Promise<boolean> =>
+  page
+    .locator('takeup-stage canvas')
+    .evaluate((e) => (e as HTMLCanvasElement).getContext('webgl2')?.isContextLost() ?? true);
+
 /** Opens anew with a script that runs before the page's own; first lets it load to the end. */
 async function again(page: Page, before: () => void): Promise<void> {
-  await expect.poll(() => painter(page), WAIT).not.toBe('');
+  await expect.poll(() => painter(page)).not.toBe('');
   await page.addInitScript(before);
   await page.reload();
 }
 
-it(
-  'paints on without WebGL',
-  async () => {
-    const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
-    await again(page, withoutCard);
-    await expect.poll(() => painter(page), WAIT).toBe('canvas');
-    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
-    expect(errors).toEqual([]);
-    await close();
-  },
-  LONG,
-);
+it('paints on without WebGL', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await again(page, withoutCard);
+  await expect.poll(() => painter(page)).toBe('canvas');
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  expect(errors).toEqual([]);
+  await close();
+});
 
 /** A busy machine may take longer than the page waits to give a context back. */
 const patient = () => {
@@ -102,133 +102,120 @@ const patient = () => {
 };
 const SMALL = { viewport: { width: 1366, height: 768 }, reducedMotion: 'reduce' } as const;
 
-it(
-  'a lost graphics context comes back by itself',
-  async () => {
-    const { page, errors, close } = await browser.open(SMALL);
-    await page.addInitScript(patient);
-    await again(page, withCard);
-    await expect.poll(() => painter(page), WAIT).toBe('webgl');
-    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
-    await lose(page, true);
-    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
-    expect(await painter(page)).toBe('webgl');
-    expect(errors).toEqual([]);
-    await close();
-  },
-  LONG,
-);
+it('a lost graphics context comes back by itself', async () => {
+  const { page, errors, close } = await browser.open(SMALL);
+  await page.addInitScript(patient);
+  await again(page, withCard);
+  await expect.poll(() => painter(page)).toBe('webgl');
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  await lose(page, true);
+  await expect.poll(() => lost(page)).toBe(false);
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  await expect.poll(() => painter(page)).toBe('webgl');
+  expect(errors).toEqual([]);
+  await close();
+});
 
-it(
-  'a graphics context that stays away: the canvas takes over',
-  async () => {
-    const { page, errors, close } = await browser.open(SMALL);
-    await again(page, withCard);
-    await expect.poll(() => painter(page), WAIT).toBe('webgl');
-    await lose(page, false);
-    await expect.poll(() => painter(page), WAIT).toBe('canvas');
-    await expect.poll(() => colours(page), WAIT).toBeGreaterThan(DRAWN);
-    expect(errors).toEqual([]);
-    await close();
-  },
-  LONG,
-);
+it('a graphics context that stays away: the canvas takes over', async () => {
+  const { page, errors, close } = await browser.open(SMALL);
+  await again(page, withCard);
+  await expect.poll(() => painter(page)).toBe('webgl');
+  await lose(page, false);
+  await expect.poll(() => painter(page)).toBe('canvas');
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  expect(errors).toEqual([]);
+  await close();
+});
 
 const zoomed = (page: Page): Promise<boolean> =>
   page.locator('takeup-stage').evaluate((e) => e.hasAttribute('zoomed'));
 
-it(
-  'zooms by wheel, buttons and keys, moves by drag and keys, and one key resets',
-  async () => {
-    const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
-    const stage = page.locator('takeup-stage');
-    await page.locator('takeup-app canvas').first().waitFor();
-    await page.getByRole('button', { name: 'Heat' }).click();
-    // This text stands beside the rim: where it is tells how the brake lies.
-    const mark = page.locator('takeup-stage text', { hasText: '°C' });
-    await mark.waitFor();
-    const at = async (): Promise<[number, number]> => {
-      const box = await mark.boundingBox();
-      return [Math.round(box?.x ?? 0), Math.round(box?.y ?? 0)];
-    };
-    const home = await at();
-    const resets = async () => {
-      await page.keyboard.press('0');
-      await expect.poll(() => zoomed(page), WAIT).toBe(false);
-      await expect.poll(at, WAIT).toEqual(home);
-    };
+it('zooms by wheel, buttons and keys, moves by drag and keys, and one key resets', async () => {
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+  const stage = page.locator('takeup-stage');
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.getByRole('button', { name: 'Heat' }).click();
+  // This text stands beside the rim: where it is tells how the brake lies.
+  const mark = page.locator('takeup-stage text', { hasText: '°C' });
+  await mark.waitFor();
+  const at = async (): Promise<[number, number]> => {
+    const box = await mark.boundingBox();
+    return [Math.round(box?.x ?? 0), Math.round(box?.y ?? 0)];
+  };
+  const home = await steady(page, at);
+  const resets = async () => {
+    await page.keyboard.press('0');
+    await expect.poll(() => zoomed(page)).toBe(false);
+    await expect.poll(at).toEqual(home);
+  };
 
-    await page.getByRole('button', { name: 'Zoom in' }).click();
-    await expect.poll(() => zoomed(page), WAIT).toBe(true);
-    await expect.poll(at, WAIT).not.toEqual(home);
-    await page.getByRole('button', { name: 'Zoom out' }).click();
-    await expect.poll(at, WAIT).toEqual(home);
-    await expect.poll(() => zoomed(page), WAIT).toBe(false);
+  await page.getByRole('button', { name: 'Zoom in' }).click();
+  await expect.poll(() => zoomed(page)).toBe(true);
+  await expect.poll(at).not.toEqual(home);
+  await page.getByRole('button', { name: 'Zoom out' }).click();
+  await expect.poll(at).toEqual(home);
+  await expect.poll(() => zoomed(page)).toBe(false);
 
-    await page.keyboard.press('+');
-    await expect.poll(() => zoomed(page), WAIT).toBe(true);
-    const near = await at();
-    await stage.locator('#host').focus();
-    await page.keyboard.press('Shift+ArrowUp');
-    await expect.poll(at, WAIT).toEqual([near[0], near[1] - 60]);
-    await page.keyboard.press('Shift+ArrowLeft');
-    await expect.poll(at, WAIT).toEqual([near[0] - 60, near[1] - 60]);
-    await resets();
+  await page.keyboard.press('+');
+  await expect.poll(() => zoomed(page)).toBe(true);
+  await expect.poll(at).not.toEqual(home);
+  const near = await steady(page, at);
+  await stage.locator('#host').focus();
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect.poll(at).toEqual([near[0], near[1] - 60]);
+  await page.keyboard.press('Shift+ArrowLeft');
+  await expect.poll(at).toEqual([near[0] - 60, near[1] - 60]);
+  await resets();
 
-    const box = await stage.boundingBox();
-    const [x, y] = [(box?.x ?? 0) + 500, (box?.y ?? 0) + 400];
-    await page.mouse.move(x, y);
-    await page.mouse.wheel(0, -400);
-    await expect.poll(() => zoomed(page), WAIT).toBe(true);
-    await shot('zoomed');
-    const before = await at();
-    await page.mouse.down();
-    await page.mouse.move(x - 40, y - 30, { steps: 4 });
-    await page.mouse.up();
-    await expect.poll(at, WAIT).toEqual([before[0] - 40, before[1] - 30]);
-    await resets();
-    expect(errors).toEqual([]);
-    await close();
-  },
-  LONG,
-);
+  const box = await placeOf(stage);
+  const [x, y] = [box.x + 500, box.y + 400];
+  await page.mouse.move(x, y);
+  await page.mouse.wheel(0, -400);
+  await expect.poll(() => zoomed(page)).toBe(true);
+  await shot('zoomed');
+  await expect.poll(at).not.toEqual(home);
+  const before = await steady(page, at);
+  await page.mouse.down();
+  await page.mouse.move(x - 40, y - 30, { steps: 4 });
+  await page.mouse.up();
+  await expect.poll(at).toEqual([before[0] - 40, before[1] - 30]);
+  await resets();
+  expect(errors).toEqual([]);
+  await close();
+});
 
-it(
-  'two fingers zoom on a phone',
-  async () => {
-    const { page, errors, close } = await browser.open({
-      viewport: { width: 390, height: 844 },
-      hasTouch: true,
-      isMobile: true,
-      reducedMotion: 'reduce',
+it('two fingers zoom on a phone', async () => {
+  const { page, errors, close } = await browser.open({
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    isMobile: true,
+    reducedMotion: 'reduce',
+  });
+  await page.locator('takeup-app canvas').first().waitFor();
+  await expect.poll(() => zoomed(page)).toBe(false);
+  const box = await placeOf(page.locator('takeup-stage'));
+  const [x, y] = [box.x + 195, box.y + 200];
+  const client = await page.context().newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
+    client.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints:
+        type === 'touchEnd'
+          ? []
+          : [
+              { x: x - apart, y, id: 1 },
+              { x: x + apart, y, id: 2 },
+            ],
     });
-    await page.locator('takeup-app canvas').first().waitFor();
-    expect(await zoomed(page)).toBe(false);
-    const box = await page.locator('takeup-stage').boundingBox();
-    const [x, y] = [(box?.x ?? 0) + 195, (box?.y ?? 0) + 200];
-    const client = await page.context().newCDPSession(page);
-    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
-      client.send('Input.dispatchTouchEvent', {
-        type,
-        touchPoints:
-          type === 'touchEnd'
-            ? []
-            : [
-                { x: x - apart, y, id: 1 },
-                { x: x + apart, y, id: 2 },
-              ],
-      });
-    await touch('touchStart', 40);
-    for (const apart of [50, 60, 70, 80]) await touch('touchMove', apart);
-    await touch('touchEnd', 80);
-    await expect.poll(() => zoomed(page), WAIT).toBe(true);
-    const back = page.getByRole('button', { name: /Whole brake/ });
-    const size = await back.boundingBox();
-    expect(Math.min(size?.height ?? 0, size?.width ?? 0)).toBeGreaterThanOrEqual(56);
-    await back.click();
-    await expect.poll(() => zoomed(page), WAIT).toBe(false);
-    expect(errors).toEqual([]);
-    await close();
-  },
-  LONG,
-);
+  await touch('touchStart', 40);
+  for (const apart of [50, 60, 70, 80]) await touch('touchMove', apart);
+  await touch('touchEnd', 80);
+  await expect.poll(() => zoomed(page)).toBe(true);
+  const back = page.getByRole('button', { name: /Whole brake/ });
+  const size = await placeOf(back);
+  expect(Math.min(size.height, size.width)).toBeGreaterThanOrEqual(56);
+  await back.click();
+  await expect.poll(() => zoomed(page)).toBe(false);
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { near } from '../near.ts';
 import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { soonNear } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -31,6 +31,10 @@ const press = (page: Page, name: string | RegExp) => page.getByRole('button', { 
 /** What a user reads after a try: the phone's strip, or the heading's line. */
 const found = (page: Page) => page.locator('.drumctl [role="status"]');
 
+/** The figure that a pattern finds beside one of the locks. */
+const figure = async (page: Page, lock: string, at: RegExp): Promise<number> =>
+  Number(at.exec(await page.locator(`[data-lock="${lock}"]`).innerText())?.[1]);
+
 async function setState(page: Page, name: string): Promise<void> {
   await press(page, 'Set another fault');
   await page.getByLabel('Brake as it stands').selectOption(name);
@@ -45,10 +49,9 @@ for (const size of ['desktop', 'phone'] as const) {
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('The drum is held by the lip');
       // Teaching table: 0.29 at the heel, tooth 11, five teeth to tooth 6.
-      const lip = await page.locator('[data-lock="lip"]').innerText();
-      near(Number(/(\d\.\d\d)/.exec(lip)?.[1]), 0.29, { abs: 0.01 }, 'overlap');
-      expect(await page.locator('[data-tooth]').last().innerText()).toBe('11');
-      expect(await page.locator('[data-need]').innerText()).toBe('6');
+      await soonNear(() => figure(page, 'lip', /(\d\.\d\d)/), 0.29, { abs: 0.01 }, 'overlap');
+      await expect.poll(() => page.locator('[data-tooth]').last().innerText()).toBe('11');
+      await expect.poll(() => page.locator('[data-need]').innerText()).toBe('6');
       await shot(`drum-off-lip-${size}`);
       for (let n = 1; n <= 5; n++) {
         await press(page, 'One tooth back');
@@ -57,7 +60,9 @@ for (const size of ['desktop', 'phone'] as const) {
         const held = n < 5 ? 'held by the lip' : 'The drum is off';
         await expect.poll(() => found(page).textContent()).toContain(held);
       }
-      expect(await page.locator('[data-lock="lip"]').getAttribute('data-holds')).toBe('false');
+      await expect
+        .poll(() => page.locator('[data-lock="lip"]').getAttribute('data-holds'))
+        .toBe('false');
       // The hazard that comes with it.
       await page.locator('.note', { hasText: 'do not press the pedal' }).waitFor();
       await shot(`drum-off-off-${size}`);
@@ -79,13 +84,9 @@ for (const size of ['desktop', 'phone'] as const) {
       await expect.poll(() => found(page).textContent()).toContain('does not rock');
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('held by rust at the hub');
-      expect(await found(page).textContent()).toContain('does not slide at all');
+      await expect.poll(() => found(page).textContent()).toContain('does not slide at all');
       // Teaching table: nothing overlaps, 0.06 in hand.
-      near(
-        Number(/(\d\.\d\d)/.exec(await page.locator('[data-lock="lip"]').innerText())?.[1]),
-        0.06,
-        { abs: 0.01 },
-      );
+      await soonNear(() => figure(page, 'lip', /(\d\.\d\d)/), 0.06, { abs: 0.01 }, 'in hand');
       await press(page, 'Rust at the hub: Free it');
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('The drum is off');
@@ -104,8 +105,8 @@ for (const size of ['desktop', 'phone'] as const) {
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('the lever is off its stop');
       // Teaching table: clears by 0.06.
-      const says = await page.locator('[data-lock="lever off its stop"]').innerText();
-      near(Number(/clears it by (\d\.\d\d)/.exec(says)?.[1]), 0.06, { abs: 0.01 });
+      const clears = () => figure(page, 'lever off its stop', /clears it by (\d\.\d\d)/);
+      await soonNear(clears, 0.06, { abs: 0.01 }, 'cleared by');
       await press(page, 'Slacken the cable');
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('The drum is off');
@@ -115,22 +116,25 @@ for (const size of ['desktop', 'phone'] as const) {
     it('which is mine: four answers lead to the hub; one press goes one back', async () => {
       const { page, errors, shot, close } = await openStation(size);
       await press(page, 'Which is mine?');
-      await page.locator('[data-question="fastening"]').waitFor();
-      await page.locator('[data-answer="screw"]').click();
-      await page.locator('[data-answer="not at all"]').click();
+      const answer = (question: string, given: string) =>
+        page
+          .locator('.quiz', { has: page.locator(`[data-question="${question}"]`) })
+          .locator(`[data-answer="${given}"]`)
+          .click();
+      await answer('fastening', 'screw');
+      await answer('turns', 'not at all');
       await page.locator('[data-question="slides"]').waitFor();
       await page.locator('[data-one-back]').click();
-      await page.locator('[data-question="turns"]').waitFor();
-      await page.locator('[data-answer="freely"]').click();
-      await page.locator('[data-answer="not at all"]').click();
-      await page.locator('[data-answer="no change"]').click();
+      await answer('turns', 'freely');
+      await answer('slides', 'not at all');
+      await answer('slack', 'no change');
       const first = page.locator('[data-likely]').first();
-      expect(await first.getAttribute('data-likely')).toBe('rust at the hub');
+      await expect.poll(() => first.getAttribute('data-likely')).toBe('rust at the hub');
       // What fastens it comes before any lock; each step has its caution.
       const steps = page.locator('.order li');
-      expect(await steps.first().innerText()).toContain('screw or clip');
-      expect(await page.locator('.order .care').count()).toBe(await steps.count());
-      expect(await page.locator('.foot').innerText()).toContain('no repair instruction');
+      await expect.poll(() => steps.first().innerText()).toContain('screw or clip');
+      await expect.poll(() => page.locator('.order .care').count()).toBe(await steps.count());
+      await expect.poll(() => page.locator('.foot').innerText()).toContain('no repair instruction');
       await shot(`drum-off-mine-${size}`);
       await page.locator('[data-one-back]').click();
       await page.locator('[data-question="slack"]').waitFor();
@@ -161,9 +165,9 @@ it('how it is fastened: the hub nut with its three whys and its cautions', async
   const { page, errors, shot, close } = await openStation('laptop');
   await press(page, 'How it is fastened');
   await press(page, 'Hub nut');
-  const text = await page.locator('.fast').innerText();
+  const fast = page.locator('.fast');
   for (const part of ['only to its last turns', 'by hand and slowly', 'reused', 'magnets']) {
-    expect(text).toContain(part);
+    await expect.poll(() => fast.innerText()).toContain(part);
   }
   await page.locator('.note', { hasText: 'maker’s figures' }).waitFor();
   await shot('drum-off-fastening');
@@ -216,10 +220,16 @@ it('no serious fault of access; on the phone no text under 14 px, no target unde
         }
         return out;
       });
-    for (const go of ['', 'Set another fault', 'Which is mine?', 'How it is fastened']) {
+    for (const [go, there] of [
+      ['', '[data-lock="lip"]'],
+      ['Set another fault', '[data-set="hub"]'],
+      ['Which is mine?', '[data-question="fastening"]'],
+      ['How it is fastened', '.fast'],
+    ] as const) {
       if (go) await press(page, go);
+      await page.locator(there).first().waitFor();
       expect(await seriousFaults(page), `${size} ${go}`).toEqual([]);
-      if (size === 'phone') expect(await small(), go).toEqual([]);
+      if (size === 'phone') await expect.poll(small, { message: go }).toEqual([]);
       if (go && size === 'phone') {
         await page.locator('[data-done], [data-one-back]').first().click();
       }

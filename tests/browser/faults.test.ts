@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { placeOf } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -19,7 +20,7 @@ const open = async (size?: { width: number; height: number }) => {
 };
 /** Waits until every reading of the chosen fault has been taken. */
 const settled = async (page: Page): Promise<void> => {
-  await page.getByText('Taking the readings…').waitFor({ state: 'detached', timeout: 60_000 });
+  await page.getByText('Taking the readings…').waitFor({ state: 'detached' });
 };
 const take = (page: Page, name: string) =>
   page.getByRole('button', { name: `Take it: ${name}` }).click();
@@ -34,23 +35,23 @@ it('finds van 5 by the readings of the teaching table: 26 minutes, par', async (
   await page.getByText('Nearside stays cool, the other one stinks.').waitFor();
   // Nothing on the stage tells: it is the sound van, its two gaps alike.
   const names = page.getByRole('radio');
-  expect(await names.count()).toBe(7);
-  expect(await page.getByText('with the drum off').count()).toBe(4);
+  await expect.poll(() => names.count()).toBe(7);
+  await expect.poll(() => page.getByText('with the drum off').count()).toBe(4);
   await take(page, 'Story and feel');
   await take(page, 'Heat of the drums after a drive');
   await page.getByText('hotter by 77 K').waitFor();
   await take(page, 'Wheels up, turn both ways');
   await page.getByText(/forward 13, backward 12\sN·m/).waitFor();
-  expect(await page.locator('[data-minutes]').innerText()).toBe('22');
-  expect(await names.count()).toBe(2);
+  await expect.poll(() => page.locator('[data-minutes]').innerText()).toBe('22');
+  await expect.poll(() => names.count()).toBe(2);
   // A wrong name costs nothing and is told the reading that rules it out.
   await page.getByRole('radio', { name: 'Hose shuts on the way back' }).check();
   await page.getByRole('button', { name: 'Name the fault' }).click();
   await page.getByRole('heading', { name: 'Not that one' }).waitFor();
-  expect(await page.locator('[data-minutes]').innerText()).toBe('22');
+  await expect.poll(() => page.locator('[data-minutes]').innerText()).toBe('22');
   await take(page, 'See and flex the parking lever');
   await page.getByText(/off its stop 7\smm/).waitFor();
-  expect(await page.locator('[data-minutes]').innerText()).toBe('26');
+  await expect.poll(() => page.locator('[data-minutes]').innerText()).toBe('26');
   await page.getByRole('radio', { name: 'Cable keeps its pull' }).check();
   await page.getByRole('button', { name: 'Name the fault' }).click();
   await page.getByText('26 minutes, par.').waitFor();
@@ -66,16 +67,15 @@ it('another van, a hint, and the phone', async () => {
   await page.getByLabel('Station').selectOption('faults');
   await page.getByRole('button', { name: 'Find the fault' }).click();
   const complaint = page.locator('takeup-find-board q');
+  await expect.poll(() => complaint.innerText()).not.toBe('');
   const first = await complaint.innerText();
   await page.getByRole('button', { name: 'Another van' }).click();
   await expect.poll(() => complaint.innerText()).not.toBe(first);
   await page.getByRole('button', { name: 'Hint' }).click();
   await page.getByText('it parts most names for its minutes').waitFor();
-  const size = await page
-    .getByRole('button', { name: 'Take it: Pump the pedal' })
-    .evaluate((e) => e.getBoundingClientRect().height);
-  expect(size).toBeGreaterThanOrEqual(56);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  const pump = await placeOf(page.getByRole('button', { name: 'Take it: Pump the pedal' }));
+  expect(pump.height).toBeGreaterThanOrEqual(56);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
   await shot('find-the-fault-phone');
   expect(errors).toEqual([]);
   await close();
@@ -87,12 +87,16 @@ it('browses: readings before and after, look-alikes, and the fault on the bench'
   await page.getByLabel('Fault', { exact: true }).selectOption('stuck piston');
   await settled(page);
   // Teaching table: right 23 forward, 68 back, within 2 %.
-  expect(await row(page, 'Roller test')).toMatch(/right: pedal forward 23, pedal backward 6[7-9]/);
+  await expect
+    .poll(() => row(page, 'Roller test'))
+    .toMatch(/right: pedal forward 23, pedal backward 6[7-9]/);
   await page.getByLabel('Fault', { exact: true }).selectOption('air');
   await settled(page);
-  expect(await row(page, 'Pump the pedal')).toMatch(/at 10 bar 19\.[789], at 40 bar 41\.[345]/);
-  await page.getByText('Comparing…').waitFor({ state: 'detached', timeout: 60_000 });
-  expect(await page.locator('takeup-fault-card dt').count()).toBe(3);
+  await expect
+    .poll(() => row(page, 'Pump the pedal'))
+    .toMatch(/at 10 bar 19\.[789], at 40 bar 41\.[345]/);
+  await page.getByText('Comparing…').waitFor({ state: 'detached' });
+  await expect.poll(() => page.locator('takeup-fault-card dt').count()).toBe(3);
   await shot('faults-browse');
   expect(await seriousFaults(page)).toEqual([]);
   // On the bench: 8 bar stay in the line, so Apply shows them with the pedal up.

@@ -10,8 +10,8 @@ afterAll(() => browser.close());
 it('loads without an error or a warning, and draws something', async () => {
   const { page, errors, warnings, shot, close } = await browser.open();
   await page.locator('takeup-app canvas').first().waitFor();
-  expect(await page.title()).toBe('Takeup');
-  expect((await shot('load')).length).toBeGreaterThan(20_000);
+  await expect.poll(() => page.title()).toBe('Takeup');
+  await expect.poll(async () => (await shot('load')).length).toBeGreaterThan(20_000);
   expect(errors).toEqual([]);
   // What the graphics driver says of its own speed is not the page's.
   expect(warnings.filter((text) => !text.includes('GL Driver Message'))).toEqual([]);

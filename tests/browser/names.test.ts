@@ -16,6 +16,7 @@ it('hides the names, tells them one by one, and all again', async () => {
   await page.getByRole('button', { name: 'Hide the names' }).click();
   await expect.poll(() => strut.count()).toBe(0);
   const left = page.locator('.namesbar span');
+  await expect.poll(() => left.innerText()).toMatch(/^[1-9]\d* hidden$/);
   const before = Number((await left.innerText()).replace(/\D/g, ''));
   await page.getByRole('button', { name: 'Next name' }).click();
   await expect.poll(() => left.innerText()).toBe(`${before - 1} hidden`);
@@ -60,7 +61,7 @@ it('shows a shoe edge-on, and what a lost hold-down does', async () => {
   await page.getByRole('button', { name: 'Hold-down lost' }).click();
   await expect.poll(async () => Number(await card.getAttribute('data-tilt'))).toBeGreaterThan(1);
   expect(Number(await card.getAttribute('data-tilt'))).toBeLessThan(3);
-  expect(await card.innerText()).toContain('tilt drawn ×5');
+  await expect.poll(() => card.innerText()).toContain('tilt drawn ×5');
   await shot('edge-on');
   expect(errors).toEqual([]);
   await close();

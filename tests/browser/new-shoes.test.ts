@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { near } from '../near.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { noWider, placeOf, soonNear } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -27,9 +27,14 @@ it('fits new shoes in six steps, as a user would', async () => {
   const { page, errors, shot, close } = await browser.open();
   await open(page);
   // Teaching table, lesson 10: drum 200.60, lip 200.00, strut left at tooth 15: 1.9 a side too big.
-  expect(await key(page, 'bore')).toBe(200.6);
-  near(-figure((await row(page, 15)).split('over by')[1] ?? ''), -1.9, { abs: 0.08 }, 'over');
-  expect(await page.locator('.ns-over').innerText()).toContain('crown');
+  await expect.poll(() => key(page, 'bore')).toBe(200.6);
+  await soonNear(
+    async () => -figure((await row(page, 15)).split('over by')[1] ?? ''),
+    -1.9,
+    { abs: 0.08 },
+    'over',
+  );
+  await expect.poll(() => page.locator('.ns-over').innerText()).toContain('crown');
   await press(page, 'These are the parts');
   await press(page, 'Next: set back');
   await press(page, 'Back off as far as it goes');
@@ -38,26 +43,31 @@ it('fits new shoes in six steps, as a user would', async () => {
   await press(page, 'Next: preset by gauge');
   await press(page, 'Set by the gauge');
   await expect.poll(() => page.locator('[data-tooth-now]').innerText()).toBe('2');
-  near(await key(page, 'across'), 199.97, { abs: 0.006 }, 'across');
-  near(await key(page, 'difference'), 0.63, { abs: 0.006 }, 'difference');
-  near(await key(page, 'clearance'), 0.31, { abs: 0.006 }, 'clearance');
-  expect(await row(page, 2)).toContain('under 0.01 a side');
-  expect(await row(page, 3)).toContain('over by');
+  await soonNear(() => key(page, 'across'), 199.97, { abs: 0.006 }, 'across');
+  await soonNear(() => key(page, 'difference'), 0.63, { abs: 0.006 }, 'difference');
+  await soonNear(() => key(page, 'clearance'), 0.31, { abs: 0.006 }, 'clearance');
+  await expect.poll(() => row(page, 2)).toContain('under 0.01 a side');
+  await expect.poll(() => row(page, 3)).toContain('over by');
   await shot('new-shoes-preset');
   await press(page, 'Next: drum on, press');
   await press(page, 'Slide the drum on');
   await press(page, 'Press until silent');
   await expect.poll(() => card(page, 5).innerText()).toContain('no click, then silent');
   // First stop against 2 000 km: 195 and 217 N·m; the front bears on 42 % of its arc, the rear on 29.
-  near(figure(await page.locator('[data-bed="0"] td').first().innerText()), 195, { rel: 0.02 });
+  await soonNear(
+    async () => figure(await page.locator('[data-bed="0"] td').first().innerText()),
+    195,
+    { rel: 0.02 },
+  );
   const last = page.locator('[data-bed="2000"] td').first();
-  near(figure(await last.innerText()), 217, { rel: 0.02 }, '2 000 km');
-  expect(await page.locator('.ns-comb').nth(0).innerText()).toContain('42 %');
-  expect(await page.locator('.ns-comb').nth(1).innerText()).toContain('29 %');
+  await soonNear(async () => figure(await last.innerText()), 217, { rel: 0.02 }, '2 000 km');
+  await expect.poll(() => page.locator('.ns-comb').nth(0).innerText()).toContain('42 %');
+  await expect.poll(() => page.locator('.ns-comb').nth(1).innerText()).toContain('29 %');
   await press(page, 'Next: cable last');
   await press(page, 'Lever home, then cable');
   for (const step of [1, 2, 3, 4, 5, 6]) {
-    expect(await card(page, step).locator('.park-mk').count(), `step ${step}`).toBe(1);
+    const marks = () => card(page, step).locator('.park-mk').count();
+    await expect.poll(marks, { message: `step ${step}` }).toBe(1);
   }
   await press(page, '1000 km');
   await expect.poll(() => page.locator('.ns-comb').nth(0).innerText()).toContain('now 75 %');
@@ -79,7 +89,7 @@ it('two clicks at once from tooth 0, then silent', async () => {
   await expect.poll(() => page.locator('[data-clicks]').innerText()).toContain('2');
   await press(page, 'Press until silent');
   await expect.poll(() => page.locator('[data-clicks]').innerText()).toContain('2, 0');
-  expect(await card(page, 5).innerText()).toContain('2 clicks in 1 press, then silent');
+  await expect.poll(() => card(page, 5).innerText()).toContain('2 clicks in 1 press, then silent');
   expect(errors).toEqual([]);
   await close();
 });
@@ -90,7 +100,9 @@ it('any order: the drum refuses, the pedal is not pressed, the cable first costs
   await card(page, 5).click();
   await press(page, 'Press once');
   await expect.poll(() => card(page, 5).innerText()).toContain('not pressed: the drum is off');
-  expect(await page.locator('.note').innerText()).toContain('a piston can leave its bore');
+  await expect
+    .poll(() => page.locator('.note').innerText())
+    .toContain('a piston can leave its bore');
   await press(page, 'Slide the drum on');
   await expect.poll(() => card(page, 5).innerText()).toContain('over the lip by');
   // Preset, but the pair stands aside: the lip stops it.
@@ -108,10 +120,11 @@ it('any order: the drum refuses, the pedal is not pressed, the cable first costs
   // 0.18 instead of 0.31, the next click about 3 600 km late.
   const table = page.locator('[data-cable]');
   await expect.poll(() => table.innerText()).toContain('0.18');
-  expect(await table.innerText()).toContain('0.31');
-  expect(await key(page, 'clearance')).toBe(0.18);
-  const late = figure((await page.locator('.ns-over').innerText()).split('comes')[1] ?? '');
-  near(late, 3600, { rel: 0.12 }, 'late');
+  await expect.poll(() => table.innerText()).toContain('0.31');
+  await expect.poll(() => key(page, 'clearance')).toBe(0.18);
+  const late = async () =>
+    figure((await page.locator('.ns-over').innerText()).split('comes')[1] ?? '');
+  await soonNear(late, 3600, { rel: 0.12 }, 'late');
   expect(errors).toEqual([]);
   await close();
 });
@@ -120,6 +133,7 @@ it('leaves the bench as it was when nothing was done', async () => {
   const { page, errors, close } = await browser.open();
   await page.locator('takeup-app canvas').first().waitFor();
   const clearance = page.locator('[data-key="clearanceMean"]');
+  await expect.poll(() => clearance.innerText()).toMatch(/0\.30/);
   const before = await clearance.innerText();
   await open(page);
   await page.keyboard.press('1');
@@ -148,21 +162,20 @@ for (const [name, width, height] of [
     await press(page, 'Next: preset by gauge');
     await press(page, 'Set by the gauge');
     const next = page.getByRole('button', { name: 'Next: drum on, press' });
-    const box = await next.boundingBox();
-    expect((box?.y ?? 1e4) + (box?.height ?? 0)).toBeLessThanOrEqual(height);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      width,
-    );
+    const box = await placeOf(next);
+    expect(box.y + box.height).toBeLessThanOrEqual(height);
+    await noWider(page, width);
     await shot(`new-shoes-${name}`);
     if (name === 'phone') {
-      const small = await page
-        .locator('main button:visible')
-        .evaluateAll((all) =>
-          all
-            .map((b) => ({ text: b.textContent, high: b.getBoundingClientRect().height }))
-            .filter((b) => b.high < 56),
-        );
-      expect(small).toEqual([]);
+      const small = () =>
+        page
+          .locator('main button:visible')
+          .evaluateAll((all) =>
+            all
+              .map((b) => ({ text: b.textContent, high: b.getBoundingClientRect().height }))
+              .filter((b) => b.high < 56),
+          );
+      await expect.poll(small).toEqual([]);
     }
     expect(errors).toEqual([]);
     await close();

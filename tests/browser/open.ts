@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { serve } from '../../ui/serve/static.mjs';
 import { findBrowser } from '../run/browser.mjs';
+import { SLOW, slowDown } from './slow.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -56,6 +57,8 @@ export async function openBrowser(): Promise<OpenBrowser> {
       ...rest,
     });
     const page = await context.newPage();
+    context.setDefaultTimeout(30000 * SLOW);
+    await slowDown(page);
     if (clock) await page.clock.install({ time: 0 });
     const errors: string[] = [];
     const warnings: string[] = [];

@@ -50,8 +50,7 @@ async function onBench(page: Page, size: Size, button: string): Promise<void> {
     .getByRole('button', { name: size === 'phone' ? 'Show' : 'Bench', exact: true })
     .click();
   await page.getByRole('button', { name: button, exact: true }).click();
-  const done = page.getByRole('button', { name: 'Done' });
-  if (await done.isVisible()) await done.click();
+  await page.getByRole('button', { name: 'Done' }).click();
 }
 
 /** Brings a freshly opened page to the moment of a plate. */

@@ -65,7 +65,7 @@ it('clicks aloud only after an action, not when off, and never more than 8 a sec
   expect(await heard(page)).toEqual({ contexts: 0, started: 0 });
 
   await page.getByRole('button', { name: 'Backward' }).click();
-  expect((await heard(page)).contexts).toBe(1);
+  await expect.poll(async () => (await heard(page)).contexts).toBe(1);
   expect((await heard(page)).started).toBe(0);
   await drop(page, 1);
   await expect.poll(async () => (await heard(page)).started).toBe(A_CLICK);
