@@ -175,6 +175,43 @@ it('how it is fastened: the hub nut with its three whys and its cautions', async
   await close();
 });
 
+it('a sheet over the brake closes for what is done to the drum, and the questions go on', async () => {
+  const { page, errors, close } = await openStation('laptop');
+  await setState(page, 'At its limit');
+  const verdict = page.locator('[data-found]');
+  for (const [sheet, there] of [
+    ['Set another fault', '[data-set="hub"]'],
+    ['How it is fastened', '.fast'],
+  ] as const) {
+    await press(page, sheet);
+    await page.locator(there).waitFor();
+    await expect.poll(() => verdict.count()).toBe(0);
+    await press(page, 'Pull the drum');
+    await expect.poll(() => verdict.innerText()).toContain('held by the lip');
+  }
+  await press(page, 'Which is mine?');
+  await page.locator('[data-answer="screw"]').click();
+  await page.locator('[data-question="turns"]').waitFor();
+  await press(page, 'Turn it');
+  await expect.poll(() => verdict.innerText()).toContain('turns freely');
+  await press(page, 'Which is mine?');
+  await page.locator('[data-question="turns"]').waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a slackened cable is answered beside the brake', async () => {
+  const { page, errors, close } = await openStation('laptop');
+  await press(page, 'Set another fault');
+  await page.getByRole('button', { name: 'Parking lever off its stop: more' }).click();
+  await expect.poll(() => page.locator('[data-set="lever"]').innerText()).toContain('1\u00a0mm');
+  await press(page, 'Slacken the cable');
+  const lever = page.locator('[data-lock="lever off its stop"]');
+  await expect.poll(() => lever.innerText()).toContain('back on its stop');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('by keyboard alone: pull, back off, pull', async () => {
   const { page, close } = await openStation('laptop');
   await setState(page, 'At its limit');

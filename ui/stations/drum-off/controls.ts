@@ -21,7 +21,7 @@ export function drumControls({ size, session }: PageView, desk: DrumDesk): Templ
     : html`<button class="btn p tall" @click=${() => desk.attempt('pull')}>Pull the drum</button>`;
   const tries = html`<button class="btn" ?disabled=${desk.off} @click=${() => desk.attempt('turn')}>Turn it</button>
     <button class="btn" ?disabled=${desk.off} @click=${() => desk.attempt('rock')}>Rock it</button>`;
-  const slack = html`<button class="btn" ?disabled=${session.state.leverOffStop === 0} @click=${() => desk.leverOff(0)}>Slacken the cable</button>`;
+  const slack = html`<button class="btn" ?disabled=${session.state.leverOffStop === 0} @click=${() => desk.slacken()}>Slacken the cable</button>`;
   return html`<section class="blk ctl drumctl" aria-label="Controls">
     <div class="hidden" role="status">${tried}</div>
     ${pull}

@@ -63,6 +63,8 @@ export class DrumDesk {
     readonly removal: Removal;
   } | null = null;
   #pulledAt = 0;
+  /** The questions were left to try something on the drum: they go on where they stood. */
+  #asking = false;
 
   constructor(session: Session) {
     this.session = session;
@@ -158,8 +160,15 @@ export class DrumDesk {
     this.session.changed();
   }
 
+  /** What is done to the drum is answered beside the brake: a sheet that hides it closes. */
+  #toBrake(): void {
+    if (this.page === 'mine') this.#asking = this.question !== null;
+    this.page = 'brake';
+  }
+
   /** Pull, turn or rock the drum as it stands. */
   attempt(what: Try): void {
+    this.#toBrake();
     this.tried = { what, found: this.now };
     this.#pulledAt = this.session.clock;
     if (what === 'break') this.held = { ...this.held, liningsRusted: false };
@@ -168,13 +177,20 @@ export class DrumDesk {
 
   /** Puts the drum back on. */
   putOn(): void {
+    this.#toBrake();
     this.tried = null;
     this.session.changed();
   }
 
+  /** Slackens the cable until the lever is back on its stop. */
+  slacken(): void {
+    this.#toBrake();
+    this.leverOff(0);
+  }
+
   /** The release that one lock answers to, done. */
   release(lock: Lock): void {
-    if (lock === 'lever off its stop') this.leverOff(0);
+    if (lock === 'lever off its stop') this.slacken();
     else if (lock === 'rust at the hub') this.hold({ hubRust: false });
     else if (lock === 'shoes not centred') this.hold({ aside: 0 });
     else if (lock === 'linings rusted on') this.attempt('break');
@@ -192,7 +208,8 @@ export class DrumDesk {
 
   open(page: DrumPage): void {
     this.page = page;
-    if (page === 'mine') this.mine = {};
+    if (page === 'mine' && !this.#asking) this.mine = {};
+    this.#asking = false;
     this.session.changed();
   }
 
