@@ -4,11 +4,17 @@
  */
 export const cautions = {
   wear: 'Brake dust is harmful to breathe, whatever the lining. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.',
+  /** The same where there is less room. */
+  wearShort:
+    'Brake dust is harmful to breathe. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.',
   drumOff:
     'Chock the wheels and set the vehicle on stands on firm ground before the parking brake is let off. Never strike the rim; if it stays, look for another lock.',
   park: 'A vehicle on a slope rolls when the brake lets go. Chock it before testing or slackening a cable.',
   inspect:
     'Limits here are the teaching brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.',
+  /** At the foot of a printed sheet, above `standing`. */
+  paper:
+    'Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work. Brake dust is harmful: wet it or collect it; never blow or dry-brush.',
   fault: 'Test only a vehicle that is safe to move. If it may not stop, it does not leave.',
   /** Before the pedal with the drum off. */
   piston: 'With the drum off, do not press the pedal: a piston can leave its bore.',

@@ -1,14 +1,4 @@
 /** Texts of the page, in one place. */
-export const dust =
-  'Brake dust is harmful to breathe, whatever the lining. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.';
-
-export const standing =
-  'This shows how the mechanism works. It is no repair instruction: the vehicle maker’s figures, local rules and licensed practice come first.';
-
-/** The same where there is less room. */
-export const dustShort =
-  'Brake dust is harmful to breathe. Wet it or collect it with a fine-filter vacuum; never blow or dry-brush.';
-
 export const applyHint = {
   released: 'Hold the pedal, or drag along it. Keys: space holds 40 bar, arrows set it bar by bar.',
   forward: 'Turn the drum backward and press again: the two shoes swap roles.',
@@ -19,9 +9,6 @@ export const applyHint = {
 /** Said in place of forces where no balance was found. */
 export const lostText =
   'No balance was found: with this fit and friction the drum carries a shoe off its anchor. No force can be told.';
-
-export const hotDrum =
-  'A drum can burn skin and set fluid alight long after the stop. Let it cool; do not quench it.';
 
 /** What the Wear station shows, by the kind of adjuster. */
 export const wearIdea = {

@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Excess, HotPress } from '../../sim/index.ts';
 import { caution } from '../app/icons.ts';
+import { cautions } from '../cautions.ts';
 import { down, number } from '../format.ts';
-import { hotDrum } from '../words.ts';
 import type { PageView } from './station.ts';
 import { type HotMoment, hills, type WearDesk } from './wear-desk.ts';
 
@@ -72,6 +72,6 @@ export function hotPage(_page: PageView, d: WearDesk): TemplateResult {
       ${sum(hot.result)}`
         : nothing
     }
-    <p class="hotwarns">${caution}<span>${hotDrum}</span></p>
+    <p class="hotwarns">${caution}<span>${cautions.hot}</span></p>
   </section>`;
 }

@@ -4,7 +4,8 @@ import { cell } from '../app/cells.ts';
 import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
 import '../plot/chart-strip.ts';
-import { dust, dustShort, ends, wearIdea } from '../words.ts';
+import { cautions } from '../cautions.ts';
+import { ends, wearIdea } from '../words.ts';
 import { deskOf, type PageView, type Station } from './station.ts';
 import { WearDesk, type WearPage, type WearStep } from './wear-desk.ts';
 import { eventLog } from './wear-events.ts';
@@ -63,7 +64,7 @@ function side(page: PageView): TemplateResult {
         html`<button aria-pressed=${d.page === id} class=${d.page === id ? 'on' : ''} @click=${() => d.choosePage(id)}>${name}${id === 'events' && count > 0 ? html`<i>${count}</i>` : nothing}</button>`,
     )}</div>
     ${body(page, d)}
-    <section class="note">${caution}<div>${page.size === 'wide' ? dust : dustShort}</div></section>`;
+    <section class="note">${caution}<div>${page.size === 'wide' ? cautions.wear : cautions.wearShort}</div></section>`;
 }
 
 const steps: readonly [WearStep, string][] = [

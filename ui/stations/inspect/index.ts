@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { marks } from '../../app/marks.ts';
+import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
-import { standing } from '../../words.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
@@ -20,7 +20,7 @@ function place({ session, size }: PageView): TemplateResult {
   const inch =
     r?.ok && line.kind === 'size' && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
   return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${line.name}, ${desk.wheel} wheel</h2><p>${line.how}</p>
-    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p><p class="standing">${standing}</p>`}</div></div>`;
+    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p><p class="standing">${cautions.standing}</p>`}</div></div>`;
 }
 
 export const inspect: Station = {

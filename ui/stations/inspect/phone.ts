@@ -2,6 +2,7 @@ import { css, html, nothing, type TemplateResult } from 'lit';
 import { largestBore, outOfRound, type Wheel, wheels } from '../../../sim/index.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
+import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { InspectDesk } from './desk.ts';
 import { type Line, limitWords, lines, type SizeLine } from './lines.ts';
@@ -152,7 +153,7 @@ export function phonePage(
     })}</ul>
     <section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><h2>${verdict.title}</h2>${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told ? html`<p data-forecast>${told}</p>` : nothing}</div></section>
     ${parts.said}${parts.axle}${limitFields(desk, parts.tools)}${parts.acts}
-    <div class="note">${caution}<span>Limits here are the teaching brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.</span></div>
+    <div class="note">${caution}<span>${cautions.inspect}</span></div>
     <div class="next"><button class="btn" ?disabled=${desk.line === 0} @click=${() => desk.select(desk.wheel, desk.line - 1)}>Back</button>
       <button class="btn p" @click=${() => desk.select(next ? desk.wheel : desk.wheel === 'left' ? 'right' : 'left', next ? desk.line + 1 : 0)}>Next: ${next ? within(next.short ?? next.name) : desk.wheel === 'left' ? 'right wheel' : 'left wheel'}</button></div>`;
 }

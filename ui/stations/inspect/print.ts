@@ -8,6 +8,7 @@ import {
   type Wheel,
   wheels,
 } from '../../../sim/index.ts';
+import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import { drawBrake } from '../../stage/scene.ts';
 import { shapesText } from '../../stage/svg.ts';
@@ -108,8 +109,8 @@ function page(desk: InspectDesk, blank: boolean): TemplateResult {
       ${blank ? html`<p>Distance left = margin ÷ rate = ________ km; low (÷ 2) ________ km; high (× 2) ________ km. Measure again by ____________</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>and ${verdict.reasons.length - 5} more on the page.</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}
       <p class="sign">Signature ______________________________</p></section>
     <footer><p><b>${brake.title}, scene ${brake.name}, version 1. Teaching brake: its limits are not your vehicle’s.</b></p>
-      <p>Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work. Brake dust is harmful: wet it or collect it; never blow or dry-brush.</p>
-      <p>This shows how the mechanism works. It is no repair instruction: the vehicle maker’s figures, local rules and licensed practice come first.</p></footer>
+      <p>${cautions.paper}</p>
+      <p>${cautions.standing}</p></footer>
   </article>`;
 }
 

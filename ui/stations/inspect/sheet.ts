@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { largestBore, limitSets, outOfRound, type Wheel, wheels } from '../../../sim/index.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
+import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { Session } from '../../session.ts';
 import type { PageSize } from '../station.ts';
@@ -198,7 +199,7 @@ export class InspectSheet extends LitElement {
     return html`${told}${this.#tools()}
       <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${this.#axle()}</div>
       ${this.#verdictBand()}${this.#said()}
-      <div class="note">${caution}<span>Limits here are the teaching brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.</span></div>
+      <div class="note">${caution}<span>${cautions.inspect}</span></div>
       ${this.#acts()}`;
   }
 }
