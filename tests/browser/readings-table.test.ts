@@ -40,6 +40,11 @@ for (const [name, width, height] of [
     const least = await figure('turnFrontLeast');
     await expect.poll(() => figure('turnFrontGreatest')).toBe(least);
     await soonNear(() => figure('turnBoreLeast'), 200, { abs: 0.001 }, 'bore');
+    // An index is set low, and still read aloud as it is written.
+    const formula = page.getByRole('math', { name: 'C_lead = T_lead / (R · F_toe)', exact: true });
+    await expect
+      .poll(() => formula.locator('sub').allInnerTexts())
+      .toEqual(['lead', 'lead', 'toe']);
     await noWider(page, width);
     await shot(`readings-${name}`);
     await page.keyboard.press('Escape');

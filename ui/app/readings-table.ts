@@ -3,6 +3,7 @@ import { type Instant, parkedReadings, type Reading, turnReadings } from '../../
 import { down, number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { dialogStyles } from './dialog-styles.ts';
+import { withIndices } from './symbols.ts';
 
 /** Pull of the cable for which the parked brake is told, N: an ordinary pull (the lessons' own). */
 const CABLE = 300;
@@ -40,6 +41,7 @@ export class ReadingsTable extends LitElement {
       .v { text-align: right; white-space: nowrap; font-weight: 700; font-size: 18px; }
       .v small { font-size: 14px; font-weight: 540; margin-left: 4px; }
       .f { color: var(--ink2); min-width: 19em; }
+      sub { font-size: 0.75em; line-height: 0; }
       @media (max-width: 700px) {
         thead { display: none; }
         tr { display: grid; grid-template-columns: 1fr auto; padding: 8px 16px; border-top: 1px solid var(--rule); }
@@ -65,8 +67,8 @@ export class ReadingsTable extends LitElement {
       <tbody>${list.map((r) => {
         // A lining is never shown thicker than it is.
         const value = r.key.startsWith('lining') ? down(r.value, r.digits) : r.value;
-        return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${r.symbol}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${r.means}</td><td class="f">${r.formula}</td></tr>`;
+        return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${r.means}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
       })}</tbody></table>`;
   }
 

@@ -3,6 +3,7 @@ import { questions } from '../../questions/index.ts';
 import type { Session } from '../../session.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
+import { questionsStyles } from './styles.ts';
 import './list.ts';
 
 /** Questions: what people ask, in plain words, each with the way to the station that answers it. */
@@ -11,14 +12,14 @@ function side({ session, size }: PageView): TemplateResult {
   const desk = deskOf(QuestionsDesk, session);
   const covered = questions.filter((q) => q.station).length;
   return html`<section class="blk h"><h1>Questions</h1><p>${questions.length} that people really ask. ${covered} are answered here, the others say why not.</p></section>
-    ${size === 'narrow' ? html`<takeup-questions .style=${'order:4'} .session=${session} .rev=${desk.rev}></takeup-questions>` : nothing}`;
+    ${size === 'narrow' ? html`<takeup-questions .session=${session} .rev=${desk.rev}></takeup-questions>` : nothing}`;
 }
 
 function controls({ session }: PageView): TemplateResult {
   const desk = deskOf(QuestionsDesk, session);
-  return html`<section class="blk ctl" aria-label="Search" .style=${'position:sticky;bottom:0;z-index:3;margin-top:0'}>
-    <label class="lab" for="ask" .style=${'display:block'}>Words of your question</label>
-    <input id="ask" class="pick" type="search" placeholder="drum, pedal, lever, rust …" autocomplete="off" .style=${'min-height:56px;font:inherit;color:inherit'} .value=${desk.search} @input=${(e: Event) => desk.look((e.target as HTMLInputElement).value)} />
+  return html`<section class="blk ctl asksearch" aria-label="Search">
+    <label class="lab" for="ask">Words of your question</label>
+    <input id="ask" class="pick" type="search" placeholder="drum, pedal, lever, rust …" autocomplete="off" .value=${desk.search} @input=${(e: Event) => desk.look((e.target as HTMLInputElement).value)} />
     <div role="status">${desk.found.length} of ${questions.length}</div>
   </section>`;
 }
@@ -26,7 +27,7 @@ function controls({ session }: PageView): TemplateResult {
 const over = ({ session, size }: PageView): TemplateResult =>
   size === 'narrow'
     ? html``
-    : html`<takeup-questions .style=${'position:absolute;inset:0;overflow-y:auto;z-index:2'} .session=${session} .rev=${deskOf(QuestionsDesk, session).rev}></takeup-questions>`;
+    : html`<takeup-questions .session=${session} .rev=${deskOf(QuestionsDesk, session).rev}></takeup-questions>`;
 
 export const questionsStation: Station = {
   id: 'questions',
@@ -34,6 +35,7 @@ export const questionsStation: Station = {
   key: '9',
   layers: {},
   phoneStage: false,
+  styles: questionsStyles,
   side,
   controls,
   over,
