@@ -74,7 +74,8 @@ export class StageView extends LitElement {
       @media (max-width: 1500px) { .zoom { top: 4px; right: calc(var(--beside) + 20px); } }
       @media (max-width: 700px) {
         .zoom { left: 50%; right: auto; top: auto; bottom: 0; transform: translateX(-50%); }
-        .zoom button { min-width: 44px; min-height: 44px; }
+        /* A thumb high, drawn lower: so it stays clear of the drum. */
+        .zoom button { min-width: 56px; min-height: 56px; border: solid transparent; border-width: 12px 0 0; background-clip: padding-box; box-shadow: inset 0 0 0 2px var(--ink); }
         .zoom .sign { font-size: 30px; }
       }
     `,
