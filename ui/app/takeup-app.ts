@@ -28,6 +28,8 @@ const LAYER_ROW = { wide: 60, middle: 50 } as const;
 
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
+/** How far a wedge's counter stands out from the loupe's rim, px. */
+const WEDGE_CARD = 100;
 
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
@@ -277,9 +279,16 @@ export class TakeupApp extends LitElement {
     const box = stage.getBoundingClientRect();
     if (box.width < 600)
       return `right:10px;top:${(box.height - this.#foot(pageSize()) - 96).toFixed(0)}px`;
-    if (this.session.wheel === 'right')
-      return `right:${(box.width - at[0] - 18).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
-    return `left:${(at[0] - 18).toFixed(0)}px;top:${(at[1] + 8).toFixed(0)}px`;
+    const right = this.session.wheel === 'right';
+    const top = `top:${(at[1] + 8).toFixed(0)}px`;
+    // A wedge's words are long: they reach over the loupe's rim, not over the brake's gaps.
+    if (this.session.brake.adjuster.kind === 'wedge')
+      return right
+        ? `left:${(at[0] - WEDGE_CARD).toFixed(0)}px;${top}`
+        : `right:${(box.width - at[0] - WEDGE_CARD).toFixed(0)}px;${top}`;
+    return right
+      ? `right:${(box.width - at[0] - 18).toFixed(0)}px;${top}`
+      : `left:${(at[0] - 18).toFixed(0)}px;${top}`;
   }
 
   /** px that the strip and the layers' row take from the stage's foot. */
