@@ -30,5 +30,6 @@ export const ends = {
   'drum limit': 'Ended: the drum is past its largest diameter.',
   'worn through': 'Ended: a lining is worn through to its table.',
   'piston run-out': 'Ended: a piston has left its bore.',
+  'no balance': 'Ended: the drum carries a shoe off its anchor; nothing balances.',
   locks: 'Not driven: a shoe would lock by itself.',
 } as const;

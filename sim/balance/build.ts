@@ -2,10 +2,8 @@ import type { Point } from '../brake/types.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
+import { LOST } from './solve.ts';
 import type { Work } from './work.ts';
-
-/** Unbalanced force from which a pose is no balance, N: the last digit that any reading shows. */
-const LOST = 0.5;
 
 /**
  * Push left on a toe after the springs, N: the moments about the anchor of the piston, which pushes

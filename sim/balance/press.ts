@@ -88,9 +88,12 @@ function pressShares(
 const PRESS_STEPS = 4;
 /**
  * Steps in which a sliding shoe is pressed that dry friction holds. It goes one way until its lining
- * touches and then another: straight from rest that friction could point the wrong way.
+ * touches and then another: straight from rest that friction could point the wrong way. So the step in
+ * which a lining touches, or the strut lets go, is parted finer: then the heel's friction is within
+ * 0.1 % of that of very many steps.
  */
-const SLIDE_STEPS = 32;
+const SLIDE_STEPS = 16;
+const FINER = 16;
 
 /** Does dry friction hold a shoe that can slide? Then where it stands depends on how it came there. */
 export const remembers = (rig: Rig, turning: Turning): boolean =>
@@ -124,12 +127,14 @@ function bristles(
  * touches and bends from there, so no one direction tells how far a face was dragged.
  *
  * @param load with its whole pressure and pull; its memory is that of the rest pose, and is left alone
+ * @param pose rest pose in, solution out
  * @param solve one step, from the pose of the last
  */
 export function pressInSteps(
   rig: Rig,
   load: Load,
   work: Work,
+  pose: Float64Array,
   turning: Turning,
   solve: (from: Supports) => Solution,
 ): Solution {
@@ -144,25 +149,47 @@ export function pressInSteps(
   }
   load.memory = makeMemory();
   copyMemory(memory, load.memory);
-  const steps = remembers(rig, turning) ? SLIDE_STEPS : PRESS_STEPS;
-  let solution: Solution | null = null;
-  for (let i = 0; i <= steps; i++) {
-    if (i > 0) {
-      for (const { shoe, deflection, beforeX, beforeY } of standing) {
-        deflection.set(shoe.rub.deflection);
-        beforeX.set(shoe.rub.faceX);
-        beforeY.set(shoe.rub.faceY);
-      }
-      // An edge that broke out of its groove slides freely from then on.
-      brokeOut(load, work);
-      copyMemory(work.after, load.memory);
+  const slides = remembers(rig, turning);
+  const steps = slides ? SLIDE_STEPS : PRESS_STEPS;
+  const stepTo = (share: number, from: Supports): Solution => {
+    load.pressure = pressure * share;
+    load.cable = cable * share;
+    return solve(from);
+  };
+  /** Takes over what the last step did to all bristles. */
+  const keep = (): void => {
+    for (const { shoe, deflection, beforeX, beforeY } of standing) {
+      deflection.set(shoe.rub.deflection);
+      beforeX.set(shoe.rub.faceX);
+      beforeY.set(shoe.rub.faceY);
     }
-    load.pressure = (pressure * i) / steps;
-    load.cable = (cable * i) / steps;
-    solution = solve(solution ?? FROM_REST);
+    // An edge that broke out of its groove slides freely from then on.
+    brokeOut(load, work);
+    copyMemory(work.after, load.memory);
+  };
+  let solution = stepTo(0, FROM_REST);
+  for (let i = 1; i <= steps; i++) {
+    keep();
+    const was = solution;
+    const from = pose.slice();
+    const held = holds(rig, was);
+    solution = stepTo(i / steps, was);
+    if (!slides || holds(rig, solution) === held) continue;
+    pose.set(from);
+    solution = was;
+    for (let k = 1; k <= FINER; k++) {
+      if (k > 1) keep();
+      solution = stepTo((i - 1 + k / FINER) / steps, solution);
+    }
   }
   load.memory = memory;
-  return solution as Solution;
+  return solution;
+}
+
+/** What the shoes lie on, as a number: strut, and drum front and rear. */
+function holds(rig: Rig, s: Supports): number {
+  const bears = (shoe: ShoeRig): boolean => shoe.rub.normal.some((n) => n > 0);
+  return (s.strutOn ? 1 : 0) + (bears(rig.front) ? 2 : 0) + (bears(rig.rear) ? 4 : 0);
 }
 
 /** A solved instant and what the solver left behind, for callers that go on from it. */
@@ -240,7 +267,7 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
       load,
       work,
       pose,
-      solution: pressInSteps(rig, load, work, press.turning, solve),
+      solution: pressInSteps(rig, load, work, pose, press.turning, solve),
     };
   }
   for (let i = 0; i < rounds; i++) {

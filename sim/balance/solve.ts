@@ -40,6 +40,9 @@ export const MOST_SHIFT = 0.15;
 /** Unbalanced force that counts as nothing, N: 1e-9 of a usual piston force. */
 const NOTHING = 1e-6;
 
+/** Unbalanced force from which a pose is no balance, N: the last digit that any reading shows. */
+export const LOST = 0.5;
+
 function rowScale(rig: Rig, j: number): number {
   if (j === rig.leverAt) return 1 / ARM;
   const shoe = j >= rig.rear.at ? rig.rear : rig.front;
@@ -255,6 +258,87 @@ function march(
   return worst < 1e-4;
 }
 
+/** Newton, and where it jumps to and fro the slow march. */
+function settle(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  inertia: Inertia | null,
+  s: Solution,
+): void {
+  const { start } = w;
+  start.set(y);
+  s.converged = newton(rig, w, y, load, inertia, s);
+  if (s.converged) return;
+  y.set(start);
+  s.clamp = 0;
+  s.converged = march(rig, w, y, load, inertia, s);
+}
+
+/** Part of hold-down friction that acts on each shoe when a turning drum has shaken it to a part of 0 to 1. */
+function shake(rig: Rig, load: Load, by: number): void {
+  load.holdShareFront = 1 - by * rig.front.shoe.holdDown.shakenOff;
+  load.holdShareRear = 1 - by * rig.rear.shoe.holdDown.shakenOff;
+}
+
+/** Parting of strut and seat that counts as none, mm; parts shaken off that are alike, and a hair of them; the most trials. */
+const TOUCHES = 1e-9;
+const SAME_PART = 1e-9;
+const HAIR = 1e-5;
+const TRIALS = 60;
+
+/**
+ * With all their hold-down friction the shoes leave the strut, without it they fall back on it: then
+ * the drum has shaken them just so far that they lie on it without force, or are about to fall on it.
+ * The part shaken off is found by bisection with secants (Illinois) on the parting of strut and seat.
+ *
+ * @param y where the strut let go; the pose out
+ * @param gap parting with all friction shaken off, mm: below zero
+ * @returns whether there is such a pose
+ */
+function shakenTo(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  load: Load,
+  inertia: Inertia | null,
+  s: Solution,
+  gap: number,
+): boolean {
+  const from = y.slice();
+  const parting = (by: number): number => {
+    shake(rig, load, by);
+    y.set(from);
+    settle(rig, w, y, load, inertia, s);
+    return w.separation - load.strutLength;
+  };
+  let [a, fa] = [1, gap];
+  let [b, fb] = [0, parting(0)];
+  if (!(fb >= 0)) return false;
+  let last = 0;
+  let [kept, parted] = [b, fb];
+  for (let i = 0; i < TRIALS && Math.abs(fb) > TOUCHES && Math.abs(b - a) > SAME_PART; i++) {
+    // Where friction gives way the shoe runs far for nothing: then halving beats the secant.
+    const c = i % 3 === 2 ? (a + b) / 2 : b - (fb * (b - a)) / (fb - fa);
+    const fc = parting(c);
+    if (fb * fc < 0) {
+      a = b;
+      fa = fb;
+      last = 0;
+    } else if (last++ > 0) fa /= 2;
+    b = c;
+    fb = fc;
+    if (fc >= 0) [kept, parted] = [c, fc];
+  }
+  // A heel that lets go makes the parting jump past nothing: then the side on which the strut is free
+  // counts, a hair before the jump, where the pose does not hang on the last digit of the part.
+  if (Math.abs(fb) > TOUCHES) parted = parting(Math.floor(kept / HAIR) * HAIR);
+  s.strutOn = !(parted > TOUCHES);
+  s.clamp = 0;
+  return s.converged;
+}
+
 /**
  * Finds the pose where all forces balance, with the one-sided supports (strut clamp, lever stop)
  * decided by an active set: drop a strut that would pull, put on one that would be entered, free a
@@ -282,27 +366,24 @@ export function solvePose(
     iterations: 0,
     converged: false,
   };
-  const shakenShare = (side: 'front' | 'rear') =>
-    shaken && !s.strutOn ? 1 - rig[side].shoe.holdDown.shakenOff : 1;
-  const { start } = w;
+  let letGo: Float64Array | null = null;
   for (let round = 0; round < 8; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
-    load.holdShareFront = shakenShare('front');
-    load.holdShareRear = shakenShare('rear');
+    shake(rig, load, shaken && !s.strutOn ? 1 : 0);
     if (!s.strutOn) s.clamp = 0;
-    start.set(y);
-    s.converged = newton(rig, w, y, load, inertia, s);
-    if (!s.converged) {
-      y.set(start);
-      s.clamp = 0;
-      s.converged = march(rig, w, y, load, inertia, s);
-    }
+    settle(rig, w, y, load, inertia, s);
     let changed = false;
     if (s.strutOn && s.clamp < 0) {
+      if (shaken) letGo = y.slice();
       s.strutOn = false;
       s.leverFree = false;
       changed = true;
     } else if (!s.strutOn && w.separation < load.strutLength - 1e-12) {
+      if (letGo) {
+        const gap = w.separation - load.strutLength;
+        y.set(letGo);
+        if (shakenTo(rig, w, y, load, inertia, s, gap)) return s;
+      }
       s.strutOn = true;
       changed = true;
     } else if (!s.leverFree && load.cable > 0) {

@@ -43,6 +43,8 @@ export function sentence(kind: LifeEventKind, t: Told): string {
       return `Drum past its largest diameter of ${2 * t.brake.drum.radiusMax} mm ${at}`;
     case 'piston run-out':
       return `${cap(side)} piston out of its bore ${at}: it travels more than ${t.brake.cylinder.stroke} mm`;
+    case 'no balance':
+      return `No balance found ${at}: the drum carries a shoe off its anchor; not driven on`;
     case 'drag at rest':
       return `Drags at rest with a cold drum ${at}: a lining stands ${Math.abs(t.value).toFixed(2)} mm inside it`;
     case 'drag ends':

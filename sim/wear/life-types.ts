@@ -12,6 +12,7 @@ export type LifeEventKind =
   | 'table contact'
   | 'drum limit'
   | 'piston run-out'
+  | 'no balance'
   | 'drag at rest'
   | 'drag ends'
   | 'lever off its stop'
@@ -84,6 +85,7 @@ export type LifeEnd =
   | 'worn through'
   | 'click'
   | 'piston run-out'
+  | 'no balance'
   | 'locks';
 
 /**

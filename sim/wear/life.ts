@@ -120,6 +120,7 @@ class Driven implements Life {
     if (w.leverOffStop > 0) this.#tell('lever off its stop', null, w.leverOffStop);
     if (this.#duty.heat) this.#probe();
     this.#shown.press(w, w.temperature);
+    if (this.#cameApart()) return;
     const passed = teethPassed(this.#rig.brake, w.view, w.separation);
     if (passed !== 0) this.#click(passed, w.separation, w.temperature);
     else {
@@ -164,7 +165,7 @@ class Driven implements Life {
     plan.press(w, heat.middle);
     const apart = this.#presses.sensed(w.separation, heat.middle, heat.after);
     w.distance = due.at;
-    if (this.#runOut()) return;
+    if (this.#cameApart()) return;
     if (plan.drag > 0 && kind.energy > 0) {
       let sliding = (kind.energy * heat.factor) / plan.drag;
       if (sliding * this.#stiffness > STIFF) {
@@ -216,7 +217,7 @@ class Driven implements Life {
       }
       if (length > 0) this.#depthRate = deep / length;
       this.#lump = Math.max(length, FIRST_LUMP);
-      if (this.#runOut()) return;
+      if (this.#cameApart()) return;
       this.#after(verdict.passed, verdict.apart, verdict.temperature);
       if (parked && !this.end) this.#park();
       return;
@@ -334,10 +335,15 @@ class Driven implements Life {
     this.#tell(this.#dragging ? 'drag at rest' : 'drag ends', null, gap);
   }
 
-  /** A piston that travelled past its stroke in the last press ends the life. */
-  #runOut(): boolean {
+  /** A press without a balance, or a piston that travelled past its stroke in it, ends the life. */
+  #cameApart(): boolean {
     const { travel } = this.#w.work;
     const { stroke } = this.#rig.brake.cylinder;
+    if (!this.#w.balanced) {
+      this.#tell('no balance', null, 0);
+      this.#finish('no balance');
+      return true;
+    }
     const [front, rear] = travel as unknown as [number, number];
     if (!(Math.max(front, rear) > stroke)) return false;
     const out = front > stroke ? 'front' : 'rear';

@@ -1,7 +1,7 @@
 import { brokeOut, pressInSteps, remembers } from '../balance/press.ts';
 import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from '../balance/rest.ts';
 import type { Rig, ShoeRig } from '../balance/rig.ts';
-import { type Solution, type Supports, solvePose } from '../balance/solve.ts';
+import { LOST, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import { type Load, makeMemory } from '../balance/work.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import { type Surface, surfaceFactor } from '../brake/surface.ts';
@@ -53,7 +53,8 @@ export class Wearing {
   /** Results of the last press: seats apart, mm, and torque against the turning, N·mm. */
   separation = 0;
   torque = 0;
-  converged = true;
+  /** Every press since the last restore found a balance; where not, its numbers mean nothing. */
+  balanced = true;
 
   constructor(rig: Rig, state: BrakeState) {
     this.rig = rig;
@@ -146,6 +147,7 @@ export class Wearing {
     this.distance = state.distance;
     this.applications = state.applications;
     this.leverOffStop = state.leverOffStop;
+    this.balanced = true;
     this.rest();
   }
 
@@ -277,7 +279,7 @@ export class Wearing {
     let s: Solution;
     if (this.#remembers) {
       pose.set(this.#restPose);
-      s = pressInSteps(rig, load, work, turning, solve);
+      s = pressInSteps(rig, load, work, pose, turning, solve);
     } else {
       s = solve(warm);
       for (let i = 0; i < 2 && brokeOut(load, work); i++) s = solve(s);
@@ -288,7 +290,7 @@ export class Wearing {
     warm.known = true;
     warm.strutOn = s.strutOn;
     warm.leverFree = s.leverFree;
-    this.converged = s.converged;
+    if (!(s.residual < LOST)) this.balanced = false;
     this.separation = work.separation;
     this.torque = turning * (this.#torqueOf(rig.front) + this.#torqueOf(rig.rear));
   }

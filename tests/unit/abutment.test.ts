@@ -1,7 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import ferry from '../../scenes/ferry-runabout.json';
-import { createMotion, createRig, freshState, rest } from '../../sim/index.ts';
+import {
+  balance,
+  createMotion,
+  createRig,
+  driveLife,
+  dutyOf,
+  freshState,
+  rest,
+  shoeFactor,
+} from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
+import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 
 /** The scene with sloped, frictionless flats: at rest only the hold-downs keep its shoes from climbing. */
@@ -47,4 +57,68 @@ describe('a shoe on an abutment at rest', () => {
       expect(poses.slice(1)).toEqual([poses[1], poses[1], poses[1]]);
     });
   }
+});
+
+describe('between strut and drum, the drum turning', () => {
+  // Shaken free the shoes climb their sloped flats back on to the strut; with all their hold-down friction
+  // they leave it: so they lie on it without force until the pistons outweigh the slope.
+  const rig = createRig(brake);
+  const state = freshState(brake);
+  for (const turning of [1, -1] as const) {
+    it(`${turning > 0 ? 'forward' : 'backward'}: no strut is entered or pulls, and all forces balance`, () => {
+      let idle = 0;
+      for (let pressure = 0.45; pressure < 0.75; pressure += 0.01) {
+        const i = balance(rig, state, { pressure, turning });
+        expect(i.separation - i.strutLength).toBeGreaterThan(-1e-6);
+        for (const side of ['front', 'rear'] as const) {
+          const left = leftOver(brake, i, side);
+          expect(left.force).toBeLessThan(1e-6 * left.largest);
+          expect(left.moment).toBeLessThan(1e-6 * left.largest);
+        }
+        if (i.strutForce === 0 && i.separation - i.strutLength < 1e-6) idle++;
+      }
+      expect(idle).toBeGreaterThan(10);
+    });
+  }
+});
+
+describe('heels that rub on their flats', () => {
+  const rough = structuredClone(ferry);
+  for (const side of ['front', 'rear'] as const) rough.shoes[side].anchor.friction = 0.2;
+  const rubbing = mustRead(rough);
+  const rig = createRig(rubbing);
+  const state = freshState(rubbing);
+
+  it('Balance, Motion and a life press to the same torque', () => {
+    const { pressure } = rubbing.duty;
+    const i = balance(rig, state, { pressure, turning: 1 });
+    const torque = (of: typeof i) => of.shoes.front.torqueOnDrum + of.shoes.rear.torqueOnDrum;
+    // Rough heels carry part of the drag: not the slick brake's torque, by more than is asked for below.
+    const slick = balance(createRig(brake), freshState(brake), { pressure, turning: 1 });
+    expect(Math.abs(torque(i) / torque(slick) - 1)).toBeGreaterThan(1e-3);
+    // The first press steps the adjuster while it lasts; the second is one steady press from rest.
+    const hard = 4;
+    let motion = createMotion(rig, state);
+    for (let n = 0; n < 2; n++) {
+      motion = createMotion(rig, motion.state);
+      for (let k = 0; k < 800; k++) {
+        motion.step({ pressure: hard * Math.min(1, k / 400), turning: 1 });
+      }
+    }
+    near(
+      torque(balance(rig, motion.state, { pressure: hard, turning: 1 })),
+      torque(motion.instant()),
+      { rel: 2e-4 },
+      'Motion',
+    );
+    const life = driveLife(rig, state, dutyOf(rubbing.duty), { distance: 1e6 });
+    const last = life.rows.at(-1);
+    const pressed = balance(rig, life.state(), { pressure, turning: 1 });
+    near(
+      last?.brakeFactor ?? 0,
+      shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear'),
+      { rel: 5e-4 },
+      'factor of a life’s row',
+    );
+  });
 });
