@@ -6,15 +6,21 @@ import { CanvasHand } from './pixi-canvas.ts';
 import { GraphicsHand } from './pixi-graphics.ts';
 import { type Ground, type Hand, isBaked, turnedDown } from './pixi-hand.ts';
 import type { HatchTiles } from './pixi-hatch.ts';
-import { samePath, samePlace, sameStyle } from './same.ts';
+import { changeOf } from './same.ts';
 import type { Drawing, Shape } from './shapes.ts';
 
 /** Deviation of a loupe's round edge, px. */
 const EDGE = 0.1;
+/**
+ * What goes less far than this from where it was painted stays as painted, device px. Smoothed edges
+ * would change by a twentieth of their contrast, which nobody sees; the numbers of a moving brake
+ * never stand quite still, and without it every frame would paint every part anew.
+ */
+const UNSEEN = 0.05;
 
 /**
  * One drawing as a container about the drum's centre. A shape is built again only when its outline
- * or style changed; a rigid move alone moves what was built.
+ * or style is seen to change; a rigid move alone moves what was built.
  */
 export class PaintedDrawing {
   readonly container = new Container();
@@ -58,15 +64,16 @@ export class PaintedDrawing {
 
   #put(shape: Shape, ground: Ground, fresh: boolean): boolean {
     const was = this.#shapes.get(shape.key);
-    this.#shapes.set(shape.key, shape);
-    const rests = was !== undefined && samePlace(shape.place, was.place);
-    const build =
-      fresh ||
-      !was ||
-      (was !== shape && !(samePath(shape.path, was.path) && sameStyle(shape.style, was.style))) ||
-      (isBaked(shape) && !rests);
-    this.#hand.put(shape, build, !rests, ground);
-    return build || !rests;
+    const slack = UNSEEN / (ground.scale * ground.pixels);
+    const change = was && !fresh ? changeOf(was, shape, slack) : 'built';
+    const build = change === 'built' || (change === 'moved' && isBaked(shape));
+    // Kept is what was painted, so that small steps add up until they are seen.
+    if (build || !was) this.#shapes.set(shape.key, shape);
+    else if (change === 'moved' && shape.place) {
+      this.#shapes.set(shape.key, { ...was, place: shape.place });
+    }
+    this.#hand.put(shape, build, change === 'moved', ground);
+    return change !== 'none';
   }
 
   /** Drops what is no longer drawn and keeps the order for the next time. */
