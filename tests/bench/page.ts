@@ -23,6 +23,8 @@ export interface FrameTimes {
 declare global {
   interface Window {
     bench?: (frames: number, magnified: boolean) => Promise<FrameTimes>;
+    /** Time from frame to frame where a canvas of the same size is only cleared, ms. */
+    empty?: (frames: number) => Promise<number[]>;
   }
 }
 
@@ -98,4 +100,26 @@ window.bench = async (frames, magnified) => {
     };
   }
   return out;
+};
+
+window.empty = async (frames) => {
+  const canvas = document.createElement('canvas');
+  Object.assign(canvas, { width, height });
+  Object.assign(canvas.style, { position: 'fixed', inset: '0' });
+  const pen = canvas.getContext('2d');
+  if (!pen) throw new Error('This browser gives no 2D canvas.');
+  host.hidden = true;
+  document.body.append(canvas);
+  const gaps: number[] = [];
+  let before = 0;
+  for (let n = 0; n < frames; n++) {
+    const now = await new Promise<number>((done) => requestAnimationFrame(done));
+    if (before) gaps.push(now - before);
+    before = now;
+    pen.clearRect(0, 0, width, height);
+    pen.fillRect(n % width, 0, 1, height);
+  }
+  canvas.remove();
+  host.hidden = false;
+  return gaps;
 };
