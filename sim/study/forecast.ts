@@ -70,7 +70,7 @@ function line(
     margin,
     rate,
     unit,
-    rests: `${round(lost, digits)} ${unit} lost in ${round(distance / KM, 0)} km is ${each < 0.1 ? round(each, 3) : round(each, 2)} ${unit} in 1000 km; ${round(Math.max(0, margin), digits)} ${unit} left to the ${note}; the rate may be half or twice that.`,
+    rests: `${round(lost, digits)} ${unit} lost in ${round(distance / KM, 0)} km is ${each < 0.1 ? round(each, 3) : round(each, 2)} ${unit} in 1000 km; ${margin > 0 ? `${round(margin, digits)} ${unit} left to the ${note}; the rate may be half or twice that` : `none left to the ${note}`}.`,
   };
 }
 

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { BAR, KMH, type Stops } from '../../sim/index.ts';
-import type { WearDesk } from './wear-desk.ts';
+import type { RoadChoice } from './wear-road.ts';
 
 /** The road's stops, each with its figures to be changed: how often, from what speed, how hard. */
 
@@ -24,9 +24,9 @@ const fields: readonly Field[] = [
 
 const rounded = (value: number): string => String(Number(value.toFixed(2)));
 
-function input(d: WearDesk, i: number, stops: Stops, f: Field): TemplateResult {
+function input(road: RoadChoice, i: number, stops: Stops, f: Field): TemplateResult {
   const id = `road-${i}-${f.key}`;
-  const wrong = d.refused?.id === id ? d.refused : null;
+  const wrong = road.refused?.id === id ? road.refused : null;
   return html`<label class="lab" for=${id}>${f.name}, ${f.unit}</label>
     <input class="pick" id=${id} inputmode="decimal" .value=${wrong?.text ?? rounded(stops[f.key] / f.by)} aria-invalid=${wrong !== null} @change=${(
       e: Event,
@@ -34,15 +34,15 @@ function input(d: WearDesk, i: number, stops: Stops, f: Field): TemplateResult {
       const text = (e.target as HTMLInputElement).value;
       const value = Number(text.trim().replace(',', '.'));
       const fits = text.trim() !== '' && value >= f.least && value <= f.most;
-      if (fits) d.editStops(i, { [f.key]: value * f.by });
-      else d.refuse({ id, text });
+      if (fits) road.edit(i, { [f.key]: value * f.by });
+      else road.refuse({ id, text });
     }} />
     ${wrong ? html`<p class="wearabout" role="alert">${stops.name}, ${f.name.toLowerCase()}: found “${wrong.text}”; allowed: ${f.least} to ${f.most} ${f.unit}.</p>` : nothing}`;
 }
 
-export function roadEditor(d: WearDesk): TemplateResult {
+export function roadEditor(road: RoadChoice): TemplateResult {
   return html`<details class="wearroad"><summary>Change the road’s stops</summary>
-      ${d.duty.stops.map((s, i) => html`<p class="wearabout"><b>${s.name}</b></p>${fields.filter((f) => Number.isFinite(s[f.key])).map((f) => input(d, i, s, f))}`)}
-      <button class="btn" ?disabled=${!d.edited} @click=${() => d.chooseRoad(d.road)}>As the road has it</button>
+      ${road.duty.stops.map((s, i) => html`<p class="wearabout"><b>${s.name}</b></p>${fields.filter((f) => Number.isFinite(s[f.key])).map((f) => input(road, i, s, f))}`)}
+      <button class="btn" ?disabled=${!road.edited} @click=${() => road.choose(road.number)}>As the road has it</button>
     </details>`;
 }

@@ -1,14 +1,11 @@
 import {
-  type AdjusterKind,
   type Brake,
   type BrakeState,
-  type Duty,
   driveLife,
   type Forecast,
   forecast,
   freshState,
   type Hill,
-  HOT_LOCK,
   type HotPress,
   hotPress,
   KM,
@@ -17,16 +14,13 @@ import {
   type LifeEvent,
   type LifeOptions,
   type LifeRow,
-  type Stops,
-  toothAcross,
-  withAdjuster,
-  withReverse,
-  withStops,
 } from '../../sim/index.ts';
 import type { LifeNews } from '../life-messages.ts';
 import { LifeRun } from '../life-run.ts';
 import { type LaneId, rowAt } from '../plot/lanes.ts';
 import type { Session } from '../session.ts';
+import { AdjusterChoice } from './wear-adjuster.ts';
+import { RoadChoice } from './wear-road.ts';
 
 export type WearStep = 100 | 1000 | 'click' | 'limit';
 export type WearPage = 'readings' | 'events' | 'hot' | 'setup';
@@ -66,14 +60,6 @@ export class WearDesk {
   lane: LaneId = 'lining';
   page: WearPage = 'readings';
   step: WearStep = 1000;
-  /** Number of the road in the brake's list. */
-  road = 0;
-  /** Share of the stops in reverse; null: as the road has it. */
-  reverse: number | null = null;
-  /** The road with its stops changed by hand; null: as the scene has it. */
-  edited: Duty | null = null;
-  /** What was typed into a field of the road and cannot be. */
-  refused: { readonly id: string; readonly text: string } | null = null;
   /** Share driven, 0..1, while the worker drives. */
   progress = 0;
   /** Why the last stretch ended. */
@@ -81,8 +67,9 @@ export class WearDesk {
   /** Number of the hill chosen for the hot press, and the last one driven down. */
   hill = 1;
   hot: { readonly result: HotPress; readonly moment: HotMoment } | null = null;
+  readonly road: RoadChoice;
+  readonly adjuster: AdjusterChoice;
   readonly #life = new LifeRun();
-  readonly #own: Brake;
   #known: BrakeState | null = null;
   #knownBrake: Brake | null = null;
   /** Shown so far of a stretch, mm, and its pace, mm/s. */
@@ -92,7 +79,13 @@ export class WearDesk {
 
   constructor(session: Session) {
     this.session = session;
-    this.#own = session.brake;
+    this.road = new RoadChoice(session, () => this.#changed());
+    this.adjuster = new AdjusterChoice(session, (refit) => {
+      this.#halt();
+      refit();
+      this.sync();
+      this.#changed();
+    });
     this.sync();
   }
 
@@ -118,13 +111,6 @@ export class WearDesk {
     this.session.changed();
   }
 
-  /** The road as chosen, with the share of reverse. */
-  get duty(): Duty {
-    const { duties } = this.session.brake;
-    const duty = this.edited ?? duties[this.road] ?? (duties[0] as Duty);
-    return this.reverse === null ? duty : withReverse(duty, this.reverse);
-  }
-
   /** Begins the run anew where the bench was changed by something else; a click of the pedal goes in. */
   sync(): void {
     const { brake, state } = this.session;
@@ -141,7 +127,7 @@ export class WearDesk {
     if (same && known.tooth === state.tooth) return;
     if (this.busy) this.#halt();
     const { distance } = state;
-    const row = driveLife(this.session.rig, state, this.duty, { distance, askLocks: false })
+    const row = driveLife(this.session.rig, state, this.road.duty, { distance, askLocks: false })
       .rows[0] as LifeRow;
     this.hot = null;
     if (!same) {
@@ -190,30 +176,6 @@ export class WearDesk {
     this.lane = lane;
     this.#changed();
   }
-  chooseRoad(road: number): void {
-    this.road = road;
-    this.edited = null;
-    this.refused = null;
-    this.#changed();
-  }
-  /** Changes a figure of one kind of the road's stops. */
-  editStops(index: number, change: Partial<Stops>): void {
-    const { duties } = this.session.brake;
-    const road = this.edited ?? duties[this.road] ?? (duties[0] as Duty);
-    this.edited = withStops(road, index, change);
-    this.refused = null;
-    this.#changed();
-  }
-  /** Keeps what was typed and cannot be, to be shown with what is allowed. */
-  refuse(typed: { readonly id: string; readonly text: string }): void {
-    this.refused = typed;
-    this.#changed();
-  }
-  chooseReverse(share: number | null): void {
-    this.reverse = share;
-    this.#changed();
-  }
-
   /** Drives on from the moment shown by the chosen step; the worker drives, the page shows. */
   drive(): void {
     this.session.acted();
@@ -235,7 +197,7 @@ export class WearDesk {
   #start(state: BrakeState, brake: Brake, options: LifeOptions, kmPerSecond: number): void {
     this.progress = 0;
     this.end = null;
-    this.#life.start({ brake, state, duty: this.duty, options }, (news) => this.#hear(news));
+    this.#life.start({ brake, state, duty: this.road.duty, options }, (news) => this.#hear(news));
     if (!this.session.reducedMotion) {
       this.#play = { shown: state.distance, pace: kmPerSecond * KM, before: 0 };
       this.#frame = requestAnimationFrame(this.#tick);
@@ -274,7 +236,7 @@ export class WearDesk {
     const { rows } = this;
     const most = rows.at(-1)?.distance ?? 0;
     play.shown = Math.min(most, play.shown + play.pace * seconds);
-    const many = this.kind === 'wedge' || this.events.length > MANY;
+    const many = this.adjuster.kind === 'wedge' || this.events.length > MANY;
     let at = this.at;
     let clicks = 0;
     while (at + 1 < rows.length && (rows[at + 1] as LifeRow).distance <= play.shown) {
@@ -291,7 +253,7 @@ export class WearDesk {
       for (const e of this.told) {
         if (e.distance > from && e.distance <= row.distance) this.session.tell(e);
       }
-      if (clicks > 0 && this.kind !== 'wedge') this.session.tellClick(!many);
+      if (clicks > 0 && this.adjuster.kind !== 'wedge') this.session.tellClick(!many);
       this.#changed();
     }
     if (!this.#life.busy && this.at >= rows.length - 1) {
@@ -335,10 +297,10 @@ export class WearDesk {
       this.events = [...this.events, { ...event, state: result.cold }];
       this.session.tell(event);
       const options = { distance, askLocks: false };
-      const row = driveLife(rig, result.cold, this.duty, options).rows[0] as LifeRow;
+      const row = driveLife(rig, result.cold, this.road.duty, options).rows[0] as LifeRow;
       this.rows = [...this.rows, { ...row, at: 'after click' }];
       this.at = this.rows.length - 1;
-      if (this.kind !== 'wedge') this.session.tellClick(false);
+      if (this.adjuster.kind !== 'wedge') this.session.tellClick(false);
     }
     this.hot = { result, moment: 'cold' };
     this.#put(result.cold);
@@ -405,50 +367,16 @@ export class WearDesk {
     this.#known = null;
     this.sync();
     if (recipe.distance === 0) return;
-    this.road = 0;
-    this.edited = null;
-    this.reverse = null;
+    this.road.plain();
     const options = { distance: recipe.distance, rowEvery: ROWS.limit, stopAtLimit: false };
     this.#start(this.session.state, brake, options, PACE.limit * 4);
   }
 
   /** Events as told: a wedge's steps are too small to be told one by one. */
   get told(): readonly LifeEvent[] {
-    return this.kind === 'wedge' ? this.events.filter((e) => e.kind !== 'click') : this.events;
-  }
-
-  /** How much longer the strut is at one tooth than at another, mm. */
-  grown(from: number, to: number): number {
-    const { growth } = this.session.brake.adjuster;
-    return (growth[to] ?? 0) - (growth[from] ?? 0);
-  }
-
-  /** Temperature above which the hot lock holds, when it is on, °C. */
-  get lockAt(): number {
-    const own = this.#own.adjuster.hotLock;
-    return Number.isFinite(own) ? own : HOT_LOCK;
-  }
-  get kind(): AdjusterKind {
-    return this.session.brake.adjuster.kind;
-  }
-  /** What turns the adjuster: the pedal's press, or the pull of the parking lever. */
-  get drivenBy(): Brake['adjuster']['drivenBy'] {
-    return this.session.brake.adjuster.drivenBy;
-  }
-  get hotLock(): boolean {
-    return Number.isFinite(this.session.brake.adjuster.hotLock);
-  }
-
-  /** Puts another kind of adjuster on the brake, as long as the one before; the run begins anew. */
-  fit(kind: AdjusterKind, hotLock: boolean, drivenBy = this.drivenBy): void {
-    const { brake, state } = this.session;
-    this.#halt();
-    const own = { ...brake, adjuster: this.#own.adjuster };
-    const limit = hotLock ? this.lockAt : Number.POSITIVE_INFINITY;
-    const next = withAdjuster(own, kind, { hotLock: limit, drivenBy });
-    this.session.refit(next, { ...state, tooth: toothAcross(brake, next, state.tooth) });
-    this.sync();
-    this.#changed();
+    return this.adjuster.kind === 'wedge'
+      ? this.events.filter((e) => e.kind !== 'click')
+      : this.events;
   }
 
   /**

@@ -24,7 +24,7 @@ export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
     return html`<section class="blk wearlog wearpanel" aria-label="Events"><p>Nothing has happened yet. Wear on: clicks, limits and whatever goes wrong are told here, and each line leads back to its moment.</p></section>`;
   }
   return html`<section class="blk wearlog wearpanel" aria-label="Events" tabindex="0">
-    ${d.kind === 'wedge' ? html`<p>The wedge moves in steps too small to tell one by one; the chart shows them.</p>` : ''}
+    ${d.adjuster.kind === 'wedge' ? html`<p>The wedge moves in steps too small to tell one by one; the chart shows them.</p>` : ''}
     ${all.length > MOST ? html`<p>The last ${MOST} of ${all.length}.</p>` : ''}
     <ul>${list.map(
       (e) =>

@@ -34,8 +34,8 @@ const bad = html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><pat
 function verdict(r: HotPress, d: WearDesk): TemplateResult {
   const drags = r.gapCold <= 0;
   const steps =
-    d.kind === 'wedge'
-      ? `the wedge made the strut ${number(d.grown(r.before.tooth, r.cold.tooth), 2)} mm longer`
+    d.adjuster.kind === 'wedge'
+      ? `the wedge made the strut ${number(d.adjuster.grown(r.before.tooth, r.cold.tooth), 2)} mm longer`
       : r.stepped === 1
         ? 'one step'
         : `${r.stepped} steps`;

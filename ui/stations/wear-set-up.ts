@@ -25,28 +25,28 @@ const shares: readonly [number | null, string][] = [
 const value = (e: Event): string => (e.target as HTMLSelectElement).value;
 
 export const roadPick = (d: WearDesk, id: string): TemplateResult =>
-  html`<select class="pick" id=${id} title=${d.duty.about} @change=${(e: Event) => d.chooseRoad(Number(value(e)))}>${d.session.brake.duties.map((duty, i) => html`<option value=${i} ?selected=${i === d.road}>${duty.name}</option>`)}</select>`;
+  html`<select class="pick" id=${id} title=${d.road.duty.about} @change=${(e: Event) => d.road.choose(Number(value(e)))}>${d.road.names.map((name, i) => html`<option value=${i} ?selected=${i === d.road.number}>${name}</option>`)}</select>`;
 
 export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult {
   const { brake } = session;
   return html`<section class="blk wearset wearpanel" aria-label="Set up" tabindex="0">
     <label class="lab" for="kind">Adjuster</label>
-    <select class="pick" id="kind" @change=${(e: Event) => d.fit(value(e) as AdjusterKind, d.hotLock)}>${kinds.map(([k, name]) => html`<option value=${k} ?selected=${k === d.kind}>${name}</option>`)}</select>
+    <select class="pick" id="kind" @change=${(e: Event) => d.adjuster.fit(value(e) as AdjusterKind, d.adjuster.hotLock)}>${kinds.map(([k, name]) => html`<option value=${k} ?selected=${k === d.adjuster.kind}>${name}</option>`)}</select>
     <div class="lab" id="lock">Hot lock: a bimetal holds the adjuster on a hot drum</div>
     <div class="seg" role="group" aria-labelledby="lock">${[false, true].map(
       (on) =>
-        html`<button class=${d.hotLock === on ? 'on' : ''} aria-pressed=${d.hotLock === on} @click=${() => d.fit(d.kind, on)}>${on ? `On, above ${d.lockAt} °C` : 'Off'}</button>`,
+        html`<button class=${d.adjuster.hotLock === on ? 'on' : ''} aria-pressed=${d.adjuster.hotLock === on} @click=${() => d.adjuster.fit(d.adjuster.kind, on)}>${on ? `On, above ${d.adjuster.lockAt} °C` : 'Off'}</button>`,
     )}</div>
     ${
-      d.kind === 'screw strut'
+      d.adjuster.kind === 'screw strut'
         ? html`<label class="lab" for="driven">Turned by</label>
-      <select class="pick" id="driven" @change=${(e: Event) => d.fit(d.kind, d.hotLock, value(e) as typeof d.drivenBy)}><option value="application" ?selected=${d.drivenBy === 'application'}>each press of the pedal</option><option value="parking pull" ?selected=${d.drivenBy === 'parking pull'}>the pull of the parking lever alone</option></select>`
+      <select class="pick" id="driven" @change=${(e: Event) => d.adjuster.fit(d.adjuster.kind, d.adjuster.hotLock, value(e) as typeof d.adjuster.drivenBy)}><option value="application" ?selected=${d.adjuster.drivenBy === 'application'}>each press of the pedal</option><option value="parking pull" ?selected=${d.adjuster.drivenBy === 'parking pull'}>the pull of the parking lever alone</option></select>`
         : ''
     }
     <label class="lab" for="reverse">Stops in reverse</label>
-    <select class="pick" id="reverse" @change=${(e: Event) => d.chooseReverse(shares[Number(value(e))]?.[0] ?? null)}>${shares.map(([share, name], i) => html`<option value=${i} ?selected=${share === d.reverse}>${name}</option>`)}</select>
-    <p class="wearabout"><b>${d.duty.name}</b> ${d.duty.about}</p>
-    ${roadEditor(d)}
+    <select class="pick" id="reverse" @change=${(e: Event) => d.road.chooseReverse(shares[Number(value(e))]?.[0] ?? null)}>${shares.map(([share, name], i) => html`<option value=${i} ?selected=${share === d.road.reverse}>${name}</option>`)}</select>
+    <p class="wearabout"><b>${d.road.duty.name}</b> ${d.road.duty.about}</p>
+    ${roadEditor(d.road)}
     <label class="lab" for="from">Start from</label>
     <select class="pick" id="from" @change=${(e: Event) => {
       const at = e.target as HTMLSelectElement;

@@ -16,7 +16,7 @@ import { roadPick, setUp } from './wear-set-up.ts';
 /** Wear: drive the brake on, watch the adjuster take up, go back to any moment of its life. */
 
 const story = (d: WearDesk): TemplateResult =>
-  html`${wearIdea[d.kind]}${d.kind === 'wedge' ? '.' : html`: <b class="adj">click</b>.`}`;
+  html`${wearIdea[d.adjuster.kind]}${d.adjuster.kind === 'wedge' ? '.' : html`: <b class="adj">click</b>.`}`;
 
 const desk = (page: PageView): WearDesk => {
   const found = deskOf(WearDesk, page.session);
@@ -34,7 +34,7 @@ function readings(page: PageView, d: WearDesk): TemplateResult {
   const share = (key: string) => `${number(Math.max(0, Math.floor(find(key).value)), 0)} %`;
   const distance = find('distance');
   const factor = row && row.clearance > 0 ? row.brakeFactor : Number.NaN;
-  const step = d.kind === 'wedge' ? 'step' : 'click';
+  const step = d.adjuster.kind === 'wedge' ? 'step' : 'click';
   return html`<section class="blk rd wearpanel thirds" aria-label="Readings" tabindex="0">
       <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
         <div><b>${last ? `Since the last ${step}` : `No ${step} yet`}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
@@ -92,7 +92,7 @@ function controls(page: PageView): TemplateResult {
         <div class="seg" role="group" aria-labelledby="drawn">${([1, 20, 40] as const).map((m) => html`<button aria-pressed=${session.magnification === m} class=${session.magnification === m ? 'on' : ''} @click=${() => session.magnify(m)}>×${m}</button>`)}</div></div>
     </div>
     <div><div class="lab" id="by">Wear on by</div>
-      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' && d.kind === 'wedge' ? 'to next step' : name}</button>`)}</div></div>
+      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' && d.adjuster.kind === 'wedge' ? 'to next step' : name}</button>`)}</div></div>
     <div class="row two">
       ${drive(d)}
       <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
