@@ -1,4 +1,5 @@
 import { forgetTangent } from '../contact/rub.ts';
+import { rootBetween } from '../math/root.ts';
 import { solveInPlace } from '../math/solve.ts';
 import { addClampTangent, assemble } from './assemble.ts';
 import type { Rig } from './rig.ts';
@@ -291,7 +292,7 @@ const TRIALS = 60;
 /**
  * With all their hold-down friction the shoes leave the strut, without it they fall back on it: then
  * the drum has shaken them just so far that they lie on it without force, or are about to fall on it.
- * The part shaken off is found by bisection with secants (Illinois) on the parting of strut and seat.
+ * The part shaken off is found as the root of the parting of strut and seat.
  *
  * @param y where the strut let go; the pose out
  * @param gap parting with all friction shaken off, mm: below zero
@@ -313,27 +314,23 @@ function shakenTo(
     settle(rig, w, y, load, inertia, s);
     return w.separation - load.strutLength;
   };
-  let [a, fa] = [1, gap];
-  let [b, fb] = [0, parting(0)];
-  if (!(fb >= 0)) return false;
-  let last = 0;
-  let [kept, parted] = [b, fb];
-  for (let i = 0; i < TRIALS && Math.abs(fb) > TOUCHES && Math.abs(b - a) > SAME_PART; i++) {
-    // Where friction gives way the shoe runs far for nothing: then halving beats the secant.
-    const c = i % 3 === 2 ? (a + b) / 2 : b - (fb * (b - a)) / (fb - fa);
-    const fc = parting(c);
-    if (fb * fc < 0) {
-      a = b;
-      fa = fb;
-      last = 0;
-    } else if (last++ > 0) fa /= 2;
-    b = c;
-    fb = fc;
-    if (fc >= 0) [kept, parted] = [c, fc];
-  }
+  const whole = parting(0);
+  if (!(whole >= 0)) return false;
+  let kept = 0;
+  // Where friction gives way the shoe runs far for nothing: hence the halving.
+  let [, parted] = rootBetween(
+    (by) => {
+      const gap = parting(by);
+      if (gap >= 0) kept = by;
+      return gap;
+    },
+    [1, gap],
+    [0, whole],
+    { near: TOUCHES, apart: (a, b) => Math.abs(b - a) <= SAME_PART, trials: TRIALS, halving: true },
+  );
   // A heel that lets go makes the parting jump past nothing: then the side on which the strut is free
   // counts, a hair before the jump, where the pose does not hang on the last digit of the part.
-  if (Math.abs(fb) > TOUCHES) parted = parting(Math.floor(kept / HAIR) * HAIR);
+  if (Math.abs(parted) > TOUCHES) parted = parting(Math.floor(kept / HAIR) * HAIR);
   s.strutOn = !(parted > TOUCHES);
   s.clamp = 0;
   return s.converged;

@@ -3,6 +3,7 @@ import type { Rig, ShoeRig } from '../balance/rig.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
 import type { Load } from '../balance/work.ts';
 import type { Friction } from '../contact/rub.ts';
+import { rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
 
 const NO_FRICTION: Friction = { kind: 'slide', mu: 0, sense: 0 };
@@ -112,9 +113,9 @@ export class BrakeJoint extends Joint {
     const before = this.drumSpeed;
     const left = (speed: number): number =>
       (inertia * (speed - before)) / h - outer - this.#solveAt(start, speed, h);
-    let fa = left(before);
+    const fa = left(before);
     if (Math.abs(fa) < DRUM_NOTHING) return;
-    let a = before;
+    const a = before;
     // One step towards the answer at the friction found, then on until it is bracketed.
     let b = before - (h * fa) / inertia;
     let fb = left(b);
@@ -122,20 +123,12 @@ export class BrakeJoint extends Joint {
       b += b - a;
       fb = left(b);
     }
-    let last = 0;
-    for (let n = 0; n < 60 && Math.abs(fb) >= DRUM_NOTHING && fa * fb <= 0; n++) {
-      const c = b - (fb * (b - a)) / (fb - fa);
-      const fc = left(c);
-      if (fb * fc < 0) {
-        a = b;
-        fa = fb;
-        last = 0;
-      } else if (last++ > 0) fa /= 2;
-      b = c;
-      fb = fc;
-      if (Math.abs(b - a) < 1e-15 * (1 + Math.abs(b))) break;
-    }
-    this.drumSpeed = b;
+    const [speed] = rootBetween(left, [a, fa], [b, fb], {
+      near: DRUM_NOTHING,
+      apart: (u, v) => Math.abs(v - u) < 1e-15 * (1 + Math.abs(v)),
+      trials: 60,
+    });
+    this.drumSpeed = speed;
   }
 
   override solveVelocityConstraints(step: TimeStep): void {
