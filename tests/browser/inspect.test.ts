@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { noWider, soonNear } from './soon.ts';
+import { noWider, soonNear, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -287,18 +287,7 @@ it('works on the phone: one reading at a time, under the thumb', async () => {
   await page.getByRole('button', { name: /^Next: leading lining, heel/ }).click();
   await field(page, 'Leading lining, heel').waitFor();
   await noWider(page, 390);
-  const small = () =>
-    page.evaluate(() => {
-      const root = document
-        .querySelector('takeup-app')
-        ?.shadowRoot?.querySelector('takeup-inspect')?.shadowRoot;
-      return [...(root?.querySelectorAll('button, input, select') ?? [])]
-        .filter(
-          (e) => e.getBoundingClientRect().height < 56 && e.getBoundingClientRect().height > 0,
-        )
-        .map((e) => e.outerHTML.slice(0, 80));
-    });
-  await expect.poll(small).toEqual([]);
+  await thumbHigh(page.locator('takeup-inspect').locator('button, input, select'));
   await shot('inspect-phone');
   expect(await seriousFaults(page)).toEqual([]);
   await page.reload();

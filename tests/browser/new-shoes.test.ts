@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { noWider, placeOf, soonNear } from './soon.ts';
+import { noWider, placeOf, soonNear, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -167,15 +167,7 @@ for (const [name, width, height] of [
     await noWider(page, width);
     await shot(`new-shoes-${name}`);
     if (name === 'phone') {
-      const small = () =>
-        page
-          .locator('main button:visible')
-          .evaluateAll((all) =>
-            all
-              .map((b) => ({ text: b.textContent, high: b.getBoundingClientRect().height }))
-              .filter((b) => b.high < 56),
-          );
-      await expect.poll(small).toEqual([]);
+      await thumbHigh(page.locator('main button:visible'));
     }
     expect(errors).toEqual([]);
     await close();

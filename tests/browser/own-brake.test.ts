@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { readSceneText } from '../../sim/index.ts';
 import { seriousFaults } from './axe.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { noWider, soonNear } from './soon.ts';
+import { noWider, soonNear, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -159,16 +159,7 @@ it('works on the phone, with the thumb', async () => {
   await field(page, 'liningWidth').fill('1 1/4 in');
   await expect.poll(() => told(page, 'liningWidth').innerText()).toMatch(/= 31\.75 mm/);
   await noWider(page, 390);
-  const small = () =>
-    page.evaluate(() => {
-      const root = document
-        .querySelector('takeup-app')
-        ?.shadowRoot?.querySelector('takeup-own')?.shadowRoot;
-      return [...(root?.querySelectorAll('button, input, select') ?? [])]
-        .filter((e) => e.getBoundingClientRect().height < 55.9)
-        .map((e) => e.outerHTML.slice(0, 80));
-    });
-  await expect.poll(small).toEqual([]);
+  await thumbHigh(page.locator('takeup-own').locator('button, input, select'));
   await shot('own-brake-phone');
   expect(await seriousFaults(page)).toEqual([]);
   expect(errors).toEqual([]);

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { near } from '../near.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { noWider, placeOf, soon, soonNear } from './soon.ts';
+import { noWider, placeOf, soon, soonNear, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -186,15 +186,7 @@ for (const [name, width, height] of [
     await page.getByRole('button', { name: 'Nose up' }).click();
     await expect.poll(() => verdictOf(page)).toContain('nose up');
     if (name === 'phone') {
-      const small = () =>
-        page
-          .locator('main button:visible')
-          .evaluateAll((all) =>
-            all
-              .map((b) => ({ text: b.textContent, high: b.getBoundingClientRect().height }))
-              .filter((b) => b.high < 56),
-          );
-      await expect.poll(small).toEqual([]);
+      await thumbHigh(page.locator('main button:visible'));
     }
     await shot(`park-${name}`);
     expect(errors).toEqual([]);

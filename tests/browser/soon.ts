@@ -53,3 +53,21 @@ export const noWider = (page: Page, width: number): Promise<void> =>
   expect
     .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
     .toBeLessThanOrEqual(width);
+
+/** Least height of what a thumb presses on a phone, px: our own rule; common advice is 44 to 48 (from memory). */
+const THUMB = 56;
+
+/** Everything to press in a part of the page is a thumb high; there is something to press. */
+export const thumbHigh = (controls: Locator): Promise<void> =>
+  soon(async () => {
+    const all = await controls.evaluateAll((found) =>
+      found.map((e) => ({
+        text: e.outerHTML.slice(0, 80),
+        high: e.getBoundingClientRect().height,
+      })),
+    );
+    // What is not shown has no height; a height may lack the last digit.
+    const shown = all.filter((c) => c.high > 0);
+    expect(shown.length).toBeGreaterThan(0);
+    expect(shown.filter((c) => c.high < THUMB - 1e-3)).toEqual([]);
+  });

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { near } from '../near.ts';
 import { type OpenBrowser, type Opened, openBrowser } from './open.ts';
-import { frames, noWider, placeOf, soon, soonNear, steady } from './soon.ts';
+import { frames, noWider, placeOf, soon, soonNear, steady, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -250,15 +250,7 @@ it('fits a phone: every control of the station is a thumb wide', async () => {
   for (const tab of ['Readings', /^Events/, 'Set up']) {
     await button(page, tab).click();
     await expect.poll(() => button(page, tab).getAttribute('aria-pressed')).toBe('true');
-    const small = () =>
-      page
-        .locator('aside')
-        .evaluate((aside) =>
-          [...aside.querySelectorAll('button, select')]
-            .map((e) => ({ height: e.getBoundingClientRect().height, text: e.textContent?.trim() }))
-            .filter((e) => e.height > 0 && e.height < 56),
-        );
-    await expect.poll(small).toEqual([]);
+    await thumbHigh(page.locator('aside').locator('button, select'));
   }
   await shot('wear-phone-set-up');
   await noWider(page, 390);
