@@ -17,8 +17,17 @@ const MOST_WEBGL = 8;
 /** A frame that took longer to come missed its turn at 60 a second, ms. */
 const LATE = 25;
 
-async function times(page: Page, frames: number, magnified: boolean): Promise<FrameTimes> {
-  const r = await page.evaluate(([n, m]) => window.bench?.(n, m), [frames, magnified] as const);
+async function times(
+  page: Page,
+  frames: number,
+  magnified: boolean,
+  filled = false,
+): Promise<FrameTimes> {
+  const r = await page.evaluate(([n, m, f]) => window.bench?.(n, m, f), [
+    frames,
+    magnified,
+    filled,
+  ] as const);
   if (!r) throw new Error('the page gave no figures');
   return r;
 }
@@ -102,6 +111,9 @@ export async function frame(folder: string): Promise<Goal[]> {
       for (const magnified of [false, true]) {
         await times(page, frames / 3, magnified);
         all.push(told(await times(page, frames, magnified), magnified));
+        if (kind === 'webgl') continue;
+        const { fill } = await times(page, frames / 3, magnified, true);
+        console.log(`    the browser then fills the canvas for ${median(fill).toFixed(1)} ms`);
       }
       await page.close();
       return all;

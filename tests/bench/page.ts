@@ -13,6 +13,8 @@ export interface FrameTimes {
   readonly motion: readonly number[];
   readonly shapes: readonly number[];
   readonly paint: readonly number[];
+  /** Filling of the canvas, which the browser puts off till it shows it; only when asked for. */
+  readonly fill: readonly number[];
   /** Time from frame to frame, ms. */
   readonly gap: readonly number[];
   /** Which renderer painted. */
@@ -22,7 +24,7 @@ export interface FrameTimes {
 
 declare global {
   interface Window {
-    bench?: (frames: number, magnified: boolean) => Promise<FrameTimes>;
+    bench?: (frames: number, magnified: boolean, filled?: boolean) => Promise<FrameTimes>;
     /** Time from frame to frame where a canvas of the same size is only cleared, ms. */
     empty?: (frames: number) => Promise<number[]>;
   }
@@ -57,12 +59,13 @@ const lens: Lens = { at: [width * 0.23, height / 2], radius: width * 0.19 };
 /** Texts change ten times a second, as on the page. */
 const TEXTS = 6;
 
-window.bench = async (frames, magnified) => {
+window.bench = async (frames, magnified, filled = false) => {
   const view = viewOf(magnified);
   const out = {
     motion: [] as number[],
     shapes: [] as number[],
     paint: [] as number[],
+    fill: [] as number[],
     gap: [] as number[],
     kind: stage.kind,
     count: { shapes: 0, labels: 0 },
@@ -91,6 +94,11 @@ window.bench = async (frames, magnified) => {
     stage.draw(drawings);
     if (n % TEXTS === 0) texts.draw(drawings);
     const t3 = performance.now();
+    if (filled) {
+      // Reading one pixel back makes the browser fill them all now.
+      stage.canvas.getContext('2d')?.getImageData(0, 0, 1, 1);
+      out.fill.push(performance.now() - t3);
+    }
     out.motion.push(t1 - t0);
     out.shapes.push(t2 - t1);
     out.paint.push(t3 - t2);

@@ -1,4 +1,6 @@
+import pixelmatch from 'pixelmatch';
 import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { placeOf, steady } from './soon.ts';
@@ -216,6 +218,91 @@ it('two fingers zoom on a phone', async () => {
   expect(Math.min(size.height, size.width)).toBeGreaterThanOrEqual(56);
   await back.click();
   await expect.poll(() => zoomed(page)).toBe(false);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+/** Later than any page takes to load, ms. */
+const HOUR = 3.6e6;
+/**
+ * A browser smooths an edge a little otherwise where it paints only a part of it, by up to a third of
+ * its contrast in single pixels. What was left standing, or out, differs by all of a line's contrast
+ * or in an area.
+ */
+const LINE = 0.4;
+const TINT = 0.05;
+/** Side of a square that is looked at for a lost area, px. */
+const SQUARE = 8;
+
+/** Squares of which most pixels differ in colour. */
+function lostAreas(a: PNG, b: PNG): number {
+  const { width, height } = a;
+  const mask = new PNG({ width, height });
+  pixelmatch(a.data, b.data, mask.data, width, height, {
+    threshold: TINT,
+    includeAA: true,
+    diffMask: true,
+  });
+  const found = new Map<number, number>();
+  for (let i = 0; i < width * height; i++) {
+    if (mask.data[4 * i + 3] === 0) continue;
+    const square = Math.floor(i / width / SQUARE) * width + Math.floor((i % width) / SQUARE);
+    found.set(square, (found.get(square) ?? 0) + 1);
+  }
+  return [...found.values()].filter((n) => n > (2 / 3) * SQUARE ** 2).length;
+}
+
+it('what is painted in part is what would be painted whole', async () => {
+  const { page, errors, close } = await browser.open({ clock: true });
+  await page.locator('takeup-stage canvas').waitFor();
+  await page.clock.pauseAt(HOUR);
+  await page.clock.runFor(300);
+  const stage = page.locator('takeup-stage canvas');
+  const run = async (button: string, ms: number) => {
+    await page.getByRole('button', { name: button }).first().click();
+    await page.clock.runFor(ms);
+  };
+  /** The canvas as it stands, and then after all of it was painted anew at the same moment. */
+  const compared = async (): Promise<void> => {
+    const partly = PNG.sync.read(await stage.screenshot());
+    // Another size and back: nothing painted stands, while the page's time does.
+    await page.setViewportSize({ width: 1900, height: 1060 });
+    await expect.poll(async () => (await stage.boundingBox())?.height).toBeLessThan(1060);
+    await page.setViewportSize({ width: 1920, height: 1080 });
+    await expect.poll(async () => PNG.sync.read(await stage.screenshot()).width).toBe(partly.width);
+    const whole = PNG.sync.read(await stage.screenshot());
+    const { width, height } = partly;
+    const lines = pixelmatch(partly.data, whole.data, undefined, width, height, {
+      threshold: LINE,
+      includeAA: true,
+    });
+    expect([lines, lostAreas(partly, whole)]).toEqual([0, 0]);
+  };
+  const pedal = page.locator('takeup-pedal [role="slider"]');
+  await pedal.focus();
+  await page.keyboard.press('Enter');
+  await page.clock.runFor(400);
+  await compared();
+  await run('Gap fan', 300);
+  await run('Rest ghost', 200);
+  await run('Names', 200);
+  await compared();
+  // The drum stands, so nothing else moves over what goes.
+  await run('Stopped', 1000);
+  await compared();
+  await run('Rest ghost', 200);
+  await run('Gap fan', 200);
+  await compared();
+  await run('Forward', 100);
+  await run('Loupe', 200);
+  await pedal.focus();
+  await page.keyboard.press('Enter');
+  await page.clock.runFor(500);
+  await compared();
+  await page.keyboard.press('+');
+  await page.clock.runFor(200);
+  await run('Names', 200);
+  await compared();
   expect(errors).toEqual([]);
   await close();
 });

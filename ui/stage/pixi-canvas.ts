@@ -1,71 +1,200 @@
-import { type CanvasRenderer, Matrix, RenderContainer, type Renderer } from 'pixi.js';
+import { type CanvasRenderer, RenderContainer, type Renderer } from 'pixi.js';
 import { colourOf } from '../theme.ts';
-import type { Path } from './path.ts';
-import { type Ground, type Hand, isBaked, standing } from './pixi-hand.ts';
+import { dashes, flatten, type Polyline } from './flatten.ts';
+import { type Frame, TURN } from './geometry.ts';
+import { both, meet, type Patches, type PatchGrid, type Rect } from './patches.ts';
+import { moved, type Path } from './path.ts';
+import { type Ground, type Hand, isBaked, outlines, standing, type Window } from './pixi-hand.ts';
 import { type Shape, strokePx } from './shapes.ts';
+import type { Due, Stains } from './stains.ts';
 
+type Pen = CanvasRenderingContext2D;
+
+/** A shape as it is painted now. */
 interface Painted {
   readonly lines: Path2D;
   readonly rule: CanvasFillRule;
   readonly fill: string | CanvasPattern | null;
   readonly fillAlpha: number;
+  /** What is stroked, where it is not the outline itself: its dashes. */
+  readonly dashes: Path2D | null;
   readonly stroke: string | null;
   readonly strokeAlpha: number;
   readonly width: number;
   readonly cap: CanvasLineCap;
-  readonly dash: number[];
   /** Where a shape that moves stands; null: as built. */
-  place: Matrix | null;
+  place: Frame | null;
+  /** What of the screen it touches. */
+  cover: Patches;
+  /** Its turn in the painting. */
+  rank: number;
 }
+
+/** How exactly an outline is followed to see which patches it touches, px. */
+const NEARLY = 2;
+/** Smoothing spreads an edge over the next pixel. */
+const SMOOTH = 1;
+/**
+ * On a large canvas lines up to this wide, device px, are painted one pixel wide: software draws
+ * those several times faster than any wider line, which it has to fill as an outline. A small
+ * canvas has the time, and there all lines are near that width, so that it would blur their order.
+ */
+const HAIR = 1.35;
+/** Device px. */
+const LARGE = 1.5e6;
+/** A pixel, and room for what a small turn makes of it: the fast way is for one pixel at most. */
+const ONE = 0.96;
 
 /**
  * Paints a whole drawing as one custom node of Pixi's canvas renderer. Outlines are kept as Path2D,
- * so one call fills or strokes all of a shape's lines and the canvas cuts dashes itself; Pixi's own
- * Graphics would stroke every dash and every turn of a coil by a call of its own.
+ * so one call fills or strokes all of a shape's lines; Pixi's own Graphics would stroke every dash
+ * and every turn of a coil by a call of its own. Dashes are cut once, when a shape is built: a canvas
+ * would cut them in every frame.
+ *
+ * Only the rectangles that are due (stains.ts) are painted, in each only the shapes that touch it; the
+ * stage has cleared them before. A window's drawing is painted on a glass of its own, so that its
+ * round edge is cut once and not with every shape.
  */
 export class CanvasHand implements Hand {
   readonly node = new RenderContainer({ render: (renderer) => this.#render(renderer) });
+  readonly #stains: Stains;
   readonly #kept = new Map<string, Painted>();
-  readonly #order: Painted[] = [];
-  readonly #matrix = new Matrix();
+  #order: Painted[] = [];
+  #before: Painted[] = [];
+  #glass: HTMLCanvasElement | null = null;
+  #window: Window | null = null;
+  /** What the window shows. */
+  #shown: Patches | null = null;
+  #grid: PatchGrid;
+  /** Drum's centre, device px. */
+  #at: readonly [number, number] = [0, 0];
+  #ground: Ground | null = null;
+  /** Everything stands elsewhere on the screen. */
+  #shifted = true;
+  /** Highest rank put so far. */
+  #last = -1;
 
-  begin(): void {
+  constructor(stains: Stains) {
+    this.#stains = stains;
+    this.#grid = stains.grid;
+  }
+
+  begin(x: number, y: number, window: Window | null, ground: Ground): void {
+    const { grid } = this.#stains;
+    const anew = grid !== this.#grid;
+    // What was covered of the old grid says nothing in the new, which is stained all over.
+    if (anew) for (const painted of this.#kept.values()) painted.cover = grid.none();
+    if (anew || window?.key !== this.#window?.key) {
+      if (this.#shown && !anew) this.#stains.add(this.#shown);
+      this.#shown = window && grid.cover([round(window)], SMOOTH, 'nonzero');
+      if (this.#shown) this.#stains.add(this.#shown);
+      this.#shifted = true;
+    } else this.#shifted = x !== this.#at[0] || y !== this.#at[1];
+    this.#grid = grid;
+    this.#at = [x, y];
+    this.#ground = ground;
+    this.#window = window;
+    [this.#before, this.#order] = [this.#order, this.#before];
     this.#order.length = 0;
+    this.#last = -1;
   }
 
   put(shape: Shape, build: boolean, move: boolean, ground: Ground): void {
-    let painted = build ? undefined : this.#kept.get(shape.key);
-    if (!painted) {
-      painted = built(shape, ground);
+    const was = this.#kept.get(shape.key);
+    let painted = was;
+    if (build || !painted) {
+      painted = built(shape, ground, was?.cover ?? this.#grid.none(), was?.rank ?? this.#last);
       this.#kept.set(shape.key, painted);
     }
+    if (build || move || this.#shifted) {
+      painted.place = isBaked(shape) ? null : (shape.place ?? null);
+      this.#stains.add(painted.cover);
+      painted.cover = this.#coverOf(shape, painted, ground);
+      this.#stains.add(painted.cover);
+    }
+    // One that was painted before its forerunner until now has changed its turn.
+    if (painted.rank < this.#last) this.#stains.add(painted.cover);
+    this.#last = Math.max(this.#last, painted.rank);
     this.#order.push(painted);
-    if (!shape.place || isBaked(shape) || !(build || move)) return;
-    const c = Math.cos(shape.place.angle);
-    const s = Math.sin(shape.place.angle);
-    const { x, y } = shape.place;
-    painted.place ??= new Matrix();
-    painted.place.set(c, -s, s, c, x * ground.scale, -y * ground.scale);
+  }
+
+  end(): void {
+    this.#order.forEach((painted, i) => {
+      painted.rank = i;
+    });
   }
 
   drop(key: string): void {
+    const painted = this.#kept.get(key);
+    if (painted) this.#stains.add(painted.cover);
     this.#kept.delete(key);
   }
 
+  #coverOf(shape: Shape, painted: Painted, { scale, pixels }: Ground): Patches {
+    const path = shape.place ? moved(shape.path, shape.place) : shape.path;
+    const px = scale * pixels;
+    const [x, y] = this.#at;
+    const lines = flatten(path, NEARLY / px).map(({ points, closed }) => ({
+      points: points.map((v, i) => (i % 2 === 0 ? x + v * px : y - v * px)),
+      closed,
+    }));
+    const half = painted.stroke ? (painted.width * pixels) / 2 : 0;
+    const rule = painted.fill ? painted.rule : null;
+    const cover = this.#grid.cover(lines, half + NEARLY + SMOOTH, rule);
+    return this.#shown ? both(cover, this.#shown) : cover;
+  }
+
   #render(renderer: Renderer): void {
-    const system = (renderer as CanvasRenderer).canvasContext;
-    const pen = system.activeContext as unknown as CanvasRenderingContext2D;
-    const base = this.node.groupTransform;
+    const pen = penOf(renderer);
+    const shown = this.#shown;
+    for (const due of this.#stains.due) {
+      if (!shown) this.#paint(pen, due, 0, 0);
+      else if (this.#window && meet(due.patches, shown)) this.#look(pen, due, this.#window);
+    }
+  }
+
+  /** Paints on the glass, then shows what of it lies in the window. */
+  #look(pen: Pen, due: Due, { x, y, radius, fill }: Window): void {
+    const left = Math.floor(x - radius) - 1;
+    const top = Math.floor(y - radius) - 1;
+    const side = Math.ceil(2 * radius) + 3;
+    this.#glass ??= document.createElement('canvas');
+    if (this.#glass.width !== side) Object.assign(this.#glass, { width: side, height: side });
+    const inside = this.#glass.getContext('2d', { alpha: false });
+    if (!inside) throw new Error('This browser gives no 2D canvas for the loupe.');
+    const { rect } = due;
+    inside.setTransform(1, 0, 0, 1, 0, 0);
+    inside.globalAlpha = 1;
+    inside.fillStyle = fill;
+    inside.fillRect(rect.x - left, rect.y - top, rect.width, rect.height);
+    this.#paint(inside, due, left, top);
     pen.save();
+    clipTo(pen, rect, 0, 0);
+    pen.beginPath();
+    pen.arc(x, y, radius, 0, TURN);
+    pen.clip();
+    pen.globalAlpha = 1;
+    pen.drawImage(this.#glass, left, top);
+    pen.restore();
+  }
+
+  /** @param left what of the screen the pen's canvas begins with, device px */
+  #paint(pen: Pen, { rect, patches }: Due, left: number, top: number): void {
+    const { pixels, scale } = this.#ground ?? { pixels: 1, scale: 1 };
+    const [x, y] = [this.#at[0] - left, this.#at[1] - top];
+    pen.save();
+    clipTo(pen, rect, left, top);
     pen.lineJoin = 'round';
-    let stands: Matrix | null | undefined;
+    let stands: Frame | null | undefined;
     for (const p of this.#order) {
+      if (!meet(p.cover, patches)) continue;
       if (stands !== p.place) {
         stands = p.place;
-        system.setContextTransform(
-          p.place ? this.#matrix.copyFrom(base).append(p.place) : base,
-          false,
-        );
+        const { angle, x: dx, y: dy } = p.place ?? { angle: 0, x: 0, y: 0 };
+        const c = pixels * Math.cos(angle);
+        const s = pixels * Math.sin(angle);
+        const mm = pixels * scale;
+        pen.setTransform(c, -s, s, c, x + dx * mm, y - dy * mm);
       }
       if (p.fill) {
         pen.globalAlpha = p.fillAlpha;
@@ -77,12 +206,44 @@ export class CanvasHand implements Hand {
         pen.strokeStyle = p.stroke;
         pen.lineWidth = p.width;
         pen.lineCap = p.cap;
-        pen.setLineDash(p.dash);
-        pen.stroke(p.lines);
+        pen.stroke(p.dashes ?? p.lines);
       }
     }
     pen.restore();
   }
+}
+
+/**
+ * Covers with the sheet's colour what is due, before anything is painted on it. A node too, since
+ * Pixi gives a canvas its new size, and so wipes it, only when it begins to paint.
+ */
+export function canvasGround(stains: Stains, colour: () => string): RenderContainer {
+  return new RenderContainer({
+    render(renderer) {
+      const pen = penOf(renderer);
+      pen.save();
+      pen.setTransform(1, 0, 0, 1, 0, 0);
+      pen.globalAlpha = 1;
+      pen.fillStyle = colour();
+      for (const { rect } of stains.due) pen.fillRect(rect.x, rect.y, rect.width, rect.height);
+      pen.restore();
+    },
+  });
+}
+
+const penOf = (renderer: Renderer): Pen =>
+  (renderer as CanvasRenderer).canvasContext.activeContext as unknown as Pen;
+
+function clipTo(pen: Pen, { x, y, width, height }: Rect, left: number, top: number): void {
+  pen.setTransform(1, 0, 0, 1, 0, 0);
+  pen.beginPath();
+  pen.rect(x - left, y - top, width, height);
+  pen.clip();
+}
+
+function round({ x, y, radius }: Window): Polyline {
+  const [circle] = flatten([['A', x, y, radius, 0, TURN], ['Z']], NEARLY / 2);
+  return circle ?? { points: [], closed: true };
 }
 
 /**
@@ -103,7 +264,7 @@ function outlinePath(path: Path, scale: number): Path2D {
   return out;
 }
 
-function built(shape: Shape, ground: Ground): Painted {
+function built(shape: Shape, ground: Ground, cover: Patches, rank: number): Painted {
   const { style, evenOdd } = shape;
   const colour = style.fill ? colourOf(ground.theme, style.fill) : null;
   return {
@@ -113,9 +274,30 @@ function built(shape: Shape, ground: Ground): Painted {
     fillAlpha: style.fillAlpha ?? 1,
     stroke: style.stroke ? colourOf(ground.theme, style.stroke) : null,
     strokeAlpha: style.strokeAlpha ?? 1,
-    width: strokePx(style.width, ground),
+    width: penWidth(strokePx(style.width, ground), ground),
     cap: style.round ? 'round' : 'butt',
-    dash: style.dash?.map((d) => d * ground.k) ?? [],
+    dashes: style.stroke && style.dash ? dashed(shape, style.dash, ground) : null,
     place: null,
+    cover,
+    rank,
   };
+}
+
+function penWidth(width: number, { pixels, width: wide, height: high }: Ground): number {
+  return wide * high > LARGE && width * pixels <= HAIR ? Math.min(width, ONE / pixels) : width;
+}
+
+/** The dashes of a shape's outline, in CSS px, y down. */
+function dashed(shape: Shape, pattern: readonly number[], ground: Ground): Path2D {
+  const out = new Path2D();
+  const lengths = pattern.map((d) => d * ground.k);
+  for (const line of outlines(shape, ground)) {
+    for (const piece of dashes(line, lengths)) {
+      out.moveTo(piece[0] as number, piece[1] as number);
+      for (let i = 2; i < piece.length; i += 2) {
+        out.lineTo(piece[i] as number, piece[i + 1] as number);
+      }
+    }
+  }
+  return out;
 }

@@ -1,22 +1,19 @@
-import { Container, Graphics } from 'pixi.js';
+import { Container } from 'pixi.js';
 import type { Theme } from '../theme.ts';
-import { flatten } from './flatten.ts';
-import { TURN } from './geometry.ts';
-import { CanvasHand } from './pixi-canvas.ts';
-import { GraphicsHand } from './pixi-graphics.ts';
-import { type Ground, type Hand, isBaked, turnedDown } from './pixi-hand.ts';
+import { type Ground, type Hand, isBaked, type Window } from './pixi-hand.ts';
 import type { HatchTiles } from './pixi-hatch.ts';
 import { changeOf } from './same.ts';
 import type { Drawing, Shape } from './shapes.ts';
 
-/** Deviation of a loupe's round edge, px. */
-const EDGE = 0.1;
 /**
  * What goes less far than this from where it was painted stays as painted, device px. Smoothed edges
  * would change by a twentieth of their contrast, which nobody sees; the numbers of a moving brake
  * never stand quite still, and without it every frame would paint every part anew.
  */
 const UNSEEN = 0.05;
+
+/** The canvas, device px, and how many of them make a CSS pixel. */
+export type Screen = Pick<Ground, 'pixels' | 'width' | 'height'>;
 
 /**
  * One drawing as a container about the drum's centre. A shape is built again only when its outline
@@ -26,19 +23,20 @@ export class PaintedDrawing {
   readonly container = new Container();
   readonly #hand: Hand;
   readonly #shapes = new Map<string, Shape>();
-  #window: { ground: Graphics; mask: Graphics; key: string } | null = null;
   #ground: Ground | null = null;
   #keys: string[] = [];
+  #window: string | undefined;
 
-  constructor(kind: 'webgl' | 'canvas') {
-    this.#hand = kind === 'webgl' ? new GraphicsHand() : new CanvasHand();
-    this.container.addChild(this.#hand.node);
+  constructor(hand: Hand) {
+    this.#hand = hand;
+    this.container.addChild(hand.node);
   }
 
   /** Brings the container up to date; true when anything changed. */
-  update(drawing: Drawing, theme: Theme, pixels: number, tiles: HatchTiles): boolean {
+  update(drawing: Drawing, theme: Theme, screen: Screen, tiles: HatchTiles): boolean {
     const { view } = drawing;
-    const ground: Ground = { scale: view.scale, k: view.k, theme, pixels, tiles };
+    const { pixels } = screen;
+    const ground: Ground = { scale: view.scale, k: view.k, theme, tiles, ...screen };
     const old = this.#ground;
     const fresh =
       !old ||
@@ -47,7 +45,7 @@ export class PaintedDrawing {
       old.theme !== theme ||
       old.pixels !== pixels;
     this.#ground = ground;
-    let changed = this.#round(drawing, theme) || fresh;
+    let changed = fresh;
     const x = Math.round(view.origin[0] * pixels);
     const y = Math.round(view.origin[1] * pixels);
     if (this.container.x !== x || this.container.y !== y || fresh) {
@@ -55,10 +53,16 @@ export class PaintedDrawing {
       this.container.scale.set(pixels);
       changed = true;
     }
-    this.#hand.begin();
+    const window = windowOf(drawing, theme, pixels);
+    if (window?.key !== this.#window) {
+      this.#window = window?.key;
+      changed = true;
+    }
+    this.#hand.begin(x, y, window, ground);
     drawing.shapes.forEach((shape, i) => {
       if (this.#put(shape, ground, fresh) || this.#keys[i] !== shape.key) changed = true;
     });
+    this.#hand.end();
     return this.#forget(drawing.shapes) || changed;
   }
 
@@ -90,28 +94,17 @@ export class PaintedDrawing {
     return true;
   }
 
-  /** Round window of a loupe, with its own ground. */
-  #round({ clip, view }: Drawing, theme: Theme): boolean {
-    if (!clip) return false;
-    const [x, y] = [clip.at[0] - view.origin[0], clip.at[1] - view.origin[1]];
-    const key = `${x} ${y} ${clip.radius} ${theme.name}`;
-    if (this.#window?.key === key) return false;
-    if (!this.#window) {
-      this.#window = { ground: new Graphics(), mask: new Graphics(), key };
-      this.container.addChildAt(this.#window.ground, 0);
-      this.container.addChild(this.#window.mask);
-      this.container.mask = this.#window.mask;
-    }
-    this.#window.key = key;
-    const circle = flatten([['A', x, -y, clip.radius, 0, TURN], ['Z']], EDGE);
-    const points = turnedDown(circle, 1)[0]?.points ?? [];
-    this.#window.mask.clear().poly(points).fill(0xffffff);
-    this.#window.ground.clear().poly(points).fill(theme.colours[clip.fill]);
-    return true;
-  }
-
   destroy(): void {
     this.container.destroy({ children: true });
     this.#shapes.clear();
   }
+}
+
+/** Where on the screen a loupe's drawing is seen. */
+function windowOf({ clip }: Drawing, theme: Theme, pixels: number): Window | null {
+  if (!clip) return null;
+  const [x, y] = [clip.at[0] * pixels, clip.at[1] * pixels];
+  const radius = clip.radius * pixels;
+  const fill = theme.colours[clip.fill];
+  return { x, y, radius, fill, key: `${x} ${y} ${radius} ${fill}` };
 }

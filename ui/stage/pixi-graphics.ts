@@ -1,17 +1,39 @@
 import { Container, Graphics } from 'pixi.js';
 import { colourOf } from '../theme.ts';
-import { dashes } from './flatten.ts';
-import { type Ground, type Hand, isBaked, outlines } from './pixi-hand.ts';
+import { dashes, flatten } from './flatten.ts';
+import { TURN } from './geometry.ts';
+import { type Ground, type Hand, isBaked, outlines, type Window } from './pixi-hand.ts';
 import { type Shape, strokePx } from './shapes.ts';
+
+/** Deviation of a loupe's round edge, px. */
+const EDGE = 0.1;
 
 /** Paints with one Pixi Graphics a shape: triangles on the graphics card, kept while nothing changes. */
 export class GraphicsHand implements Hand {
   readonly node = new Container({ sortableChildren: true });
   readonly #kept = new Map<string, Graphics>();
   #order = 0;
+  #round: { ground: Graphics; mask: Graphics; key: string } | null = null;
 
-  begin(): void {
+  begin(x: number, y: number, window: Window | null, { pixels }: Ground): void {
     this.#order = 0;
+    const key = `${x} ${y} ${window?.key} ${pixels}`;
+    if (!window || this.#round?.key === key) return;
+    this.#round ??= this.#makeRound();
+    this.#round.key = key;
+    const [cx, cy] = [(window.x - x) / pixels, (window.y - y) / pixels];
+    const circle = flatten([['A', cx, cy, window.radius / pixels, 0, TURN], ['Z']], EDGE);
+    const points = circle[0]?.points ?? [];
+    this.#round.mask.clear().poly(points).fill(0xffffff);
+    this.#round.ground.clear().poly(points).fill(window.fill);
+  }
+
+  #makeRound() {
+    const made = { ground: new Graphics(), mask: new Graphics(), key: '' };
+    made.ground.zIndex = -1;
+    this.node.addChild(made.ground, made.mask);
+    this.node.mask = made.mask;
+    return made;
   }
 
   put(shape: Shape, build: boolean, move: boolean, ground: Ground): void {
@@ -27,6 +49,8 @@ export class GraphicsHand implements Hand {
     g.rotation = -shape.place.angle;
     g.position.set(shape.place.x * ground.scale, -shape.place.y * ground.scale);
   }
+
+  end(): void {}
 
   drop(key: string): void {
     this.#kept.get(key)?.destroy();

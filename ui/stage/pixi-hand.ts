@@ -12,14 +12,31 @@ export interface Ground {
   readonly theme: Theme;
   /** Device pixels per CSS pixel. */
   readonly pixels: number;
+  /** Whole canvas, device px. */
+  readonly width: number;
+  readonly height: number;
   readonly tiles: HatchTiles;
+}
+
+/** Round window through which alone a drawing is seen, over a ground of its own; device px. */
+export interface Window {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly fill: string;
+  /** The same for equal windows. */
+  readonly key: string;
 }
 
 /** The hand that paints: one for the graphics card, one for the 2D canvas. */
 export interface Hand {
   readonly node: Container;
-  /** Starts over with the painting order. */
-  begin(): void;
+  /**
+   * Starts over with the painting order.
+   *
+   * @param x drum's centre, device px
+   */
+  begin(x: number, y: number, window: Window | null, ground: Ground): void;
   /**
    * Next shape in order.
    *
@@ -28,6 +45,8 @@ export interface Hand {
    */
   put(shape: Shape, build: boolean, move: boolean, ground: Ground): void;
   drop(key: string): void;
+  /** All shapes are put. */
+  end(): void;
 }
 
 /** A hatched shape is built where it stands, so that its hatch keeps its place on the screen. */

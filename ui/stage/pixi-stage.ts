@@ -15,9 +15,12 @@
 import 'pixi.js/unsafe-eval';
 import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
 import type { Theme } from '../theme.ts';
+import { CanvasHand, canvasGround } from './pixi-canvas.ts';
 import { PaintedDrawing } from './pixi-drawing.ts';
+import { GraphicsHand } from './pixi-graphics.ts';
 import { HatchTiles } from './pixi-hatch.ts';
 import type { Drawing } from './shapes.ts';
+import { Stains } from './stains.ts';
 
 type Kind = 'webgl' | 'canvas';
 
@@ -36,11 +39,15 @@ function hardwareWebgl(): boolean {
   return !SOFTWARE.test(name);
 }
 
-function makeRenderer(kind: Kind): Promise<Renderer> {
+/**
+ * The canvas has the sheet's colour and hides what lies under it: where software puts the page's
+ * layers together, a canvas that lets through would cost as much again as it takes to show it.
+ */
+function makeRenderer(kind: Kind, theme: Theme): Promise<Renderer> {
   return autoDetectRenderer({
     preference: kind === 'webgl' ? ['webgl', 'canvas'] : ['canvas'],
     antialias: true,
-    backgroundAlpha: 0,
+    background: theme.colours.sheet,
     width: 16,
     height: 16,
     resolution: 1,
@@ -59,6 +66,7 @@ export class PixiStage {
   readonly #host: HTMLElement;
   readonly #observer: ResizeObserver;
   readonly #tiles: HatchTiles;
+  readonly #stains = new Stains();
   readonly #root = new Container();
   readonly #painted: PaintedDrawing[] = [];
   #renderer: Renderer;
@@ -91,7 +99,7 @@ export class PixiStage {
     { prefer }: PixiStageOptions = {},
   ): Promise<PixiStage> {
     const kind = prefer ?? (hardwareWebgl() ? 'webgl' : 'canvas');
-    const renderer = await makeRenderer(kind);
+    const renderer = await makeRenderer(kind, theme);
     // Pixi takes the canvas by itself where WebGL cannot be had.
     return new PixiStage(host, theme, renderer, 'gl' in renderer ? 'webgl' : 'canvas');
   }
@@ -111,24 +119,40 @@ export class PixiStage {
     this.#tiles.renew(this.#theme, this.#pixels);
     while (this.#painted.length > drawings.length) {
       this.#painted.pop()?.destroy();
+      this.#stains.all();
       this.#stale = true;
     }
+    const { width, height } = this.canvas;
+    const screen = { pixels: this.#pixels, width, height };
     drawings.forEach((drawing, i) => {
       let painted = this.#painted[i];
       if (!painted) {
-        painted = new PaintedDrawing(this.#kind);
+        painted = new PaintedDrawing(
+          this.#kind === 'webgl' ? new GraphicsHand() : new CanvasHand(this.#stains),
+        );
         this.#painted.push(painted);
         this.#root.addChild(painted.container);
       }
-      if (painted.update(drawing, this.#theme, this.#pixels, this.#tiles)) this.#stale = true;
+      if (painted.update(drawing, this.#theme, screen, this.#tiles)) this.#stale = true;
     });
     if (!this.#stale) return;
-    this.#renderer.render(this.#root);
+    this.#render();
     this.#stale = false;
+  }
+
+  /** A card paints the whole; a 2D canvas what was stained. */
+  #render(): void {
+    if (this.#kind === 'webgl') {
+      this.#renderer.render(this.#root);
+      return;
+    }
+    this.#stains.take();
+    this.#renderer.render({ container: this.#root, clear: false });
   }
 
   setTheme(theme: Theme): void {
     this.#theme = theme;
+    this.#renderer.background.color = theme.colours.sheet;
     this.#again();
   }
 
@@ -159,6 +183,11 @@ export class PixiStage {
     canvas.addEventListener('webglcontextlost', () => this.#lost());
     canvas.addEventListener('webglcontextrestored', () => this.#restored());
     this.#host.prepend(canvas);
+    if (this.#kind === 'webgl') return;
+    this.#root.addChildAt(
+      canvasGround(this.#stains, () => this.#theme.colours.sheet),
+      0,
+    );
   }
 
   #watch(): void {
@@ -180,12 +209,14 @@ export class PixiStage {
     if (this.canvas.width === w && this.canvas.height === h && this.#pixels === w / width) return;
     this.#pixels = w / width;
     this.#renderer.resize(w, h, 1);
+    this.#stains.resize(w, h);
     this.onResize?.(width, height);
     this.#again();
   }
 
   /** Draws the last drawings anew. */
   #again(): void {
+    this.#stains.all();
     this.#stale = true;
     if (this.#last.length > 0) this.draw(this.#last);
   }
@@ -208,7 +239,7 @@ export class PixiStage {
 
   /** The graphics card does not come back: go on with the canvas renderer. */
   async #takeOver(): Promise<void> {
-    const renderer = await makeRenderer('canvas');
+    const renderer = await makeRenderer('canvas', this.#theme);
     if (this.#gone) {
       renderer.destroy(true);
       return;
@@ -222,6 +253,7 @@ export class PixiStage {
     old.destroy();
     this.#mount();
     renderer.resize(width, height, 1);
+    this.#stains.resize(width, height);
     this.#restored();
   }
 }
