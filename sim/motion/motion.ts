@@ -110,19 +110,24 @@ export class Motion {
     return this.#steps * this.dt;
   }
 
-  /** Puts a state on at rest, pose from Balance: after a fast-forward, or a fresh build. */
-  load(state: BrakeState): void {
+  /**
+   * Puts a state on, pose from Balance: at rest, after a fast-forward or a fresh build, or in the
+   * middle of a steady press with the drum turning.
+   */
+  load(state: BrakeState, pressed?: Press & { readonly turning: -1 | 1 }): void {
     this.#dressed = dress(this.rig, state);
-    const solved = solveBalance(this.rig, state, { pressure: 0, turning: 0 });
+    const press: Press = pressed ?? { pressure: 0, turning: 0 };
+    const solved = solveBalance(this.rig, state, press);
     this.#joint.pose.set(solved.pose);
     this.#joint.solution = { ...solved.solution };
-    copyMemory(this.#dressed.memory, this.#memory);
+    copyMemory(pressed ? solved.work.after : this.#dressed.memory, this.#memory);
     this.#wear();
-    this.#drumSpeed = 0;
+    if (pressed) this.#joint.load.groove = solved.load.groove;
+    this.#drumSpeed = press.turning * DRUM_SPEED;
     this.#backlog = 0;
     this.#steps = 0;
     this.#clickedThisPress = 0;
-    this.#press = { pressure: 0, turning: 0 };
+    this.#press = press;
     this.#place();
     this.#keepFaces();
     for (const b of this.#bristles) b.deflection.fill(0);
