@@ -40,8 +40,8 @@ const SMOOTH = 1;
  * canvas has the time, and there all lines are near that width, so that it would blur their order.
  */
 const HAIR = 1.35;
-/** Device px. */
-const LARGE = 1.5e6;
+/** A stage on a screen of 1920×1080, and any larger; device px. */
+const LARGE = 1.2e6;
 /** A pixel, and room for what a small turn makes of it: the fast way is for one pixel at most. */
 const ONE = 0.96;
 
