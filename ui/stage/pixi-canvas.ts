@@ -52,15 +52,14 @@ const ONE = 0.96;
  * would cut them in every frame.
  *
  * Only the rectangles that are due (stains.ts) are painted, in each only the shapes that touch it; the
- * stage has cleared them before. A window's drawing is painted on a glass of its own, so that its
+ * ground has cleared them before. A window's drawing is painted on a glass of its own, so that its
  * round edge is cut once and not with every shape.
  */
 export class CanvasHand implements Hand {
   readonly node = new RenderContainer({ render: (renderer) => this.#render(renderer) });
   readonly #stains: Stains;
   readonly #kept = new Map<string, Painted>();
-  #order: Painted[] = [];
-  #before: Painted[] = [];
+  readonly #order: Painted[] = [];
   #glass: HTMLCanvasElement | null = null;
   #window: Window | null = null;
   /** What the window shows. */
@@ -94,7 +93,6 @@ export class CanvasHand implements Hand {
     this.#at = [x, y];
     this.#ground = ground;
     this.#window = window;
-    [this.#before, this.#order] = [this.#order, this.#before];
     this.#order.length = 0;
     this.#last = -1;
   }
