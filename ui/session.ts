@@ -98,6 +98,7 @@ export class Session extends EventTarget {
   #history: ArrayBuffer[] = [];
   #bendingRig: Rig | null = null;
   #clock = 0;
+  #guest: string | null = null;
 
   constructor(rig: Rig, reducedMotion: boolean) {
     super();
@@ -124,6 +125,10 @@ export class Session extends EventTarget {
   }
   get state(): BrakeState {
     return this.#state;
+  }
+  /** What stands on the bench instead of the brake that was chosen. */
+  get guest(): string | null {
+    return this.#guest;
   }
   get pressure(): number {
     return this.#pressure;
@@ -292,8 +297,17 @@ export class Session extends EventTarget {
     this.#put(state);
   }
 
-  /** Puts another build of the brake on the bench, in the present state or the one given. */
-  refit(brake: Brake, state: BrakeState = this.motion.state): void {
+  /**
+   * Puts another build of the brake on the bench, in the present state or the one given.
+   *
+   * @param guest what it is, where it is not the brake that was chosen; null: that one again
+   */
+  refit(
+    brake: Brake,
+    state: BrakeState = this.motion.state,
+    guest: string | null = this.#guest,
+  ): void {
+    this.#guest = guest;
     this.release();
     this.#pressure = 0;
     this.rig = createRig(brake);

@@ -111,3 +111,33 @@ it('browses: readings before and after, look-alikes, and the fault on the bench'
   expect(errors).toEqual([]);
   await close();
 });
+
+it('names what stands on the bench: the van with its fault, then the brake that was chosen', async () => {
+  const { page, errors, close } = await open();
+  const brake = page.getByLabel('Brake', { exact: true });
+  const shown = () => brake.evaluate((s: HTMLSelectElement) => s.selectedOptions[0]?.label);
+  await brake.selectOption('Farm trailer');
+  await expect.poll(shown).toBe('Farm trailer');
+  await page.keyboard.press('7');
+  await page
+    .getByLabel('Fault', { exact: true })
+    .selectOption({ label: 'Hose shuts on the way back' });
+  await expect.poll(shown).toBe('Quay van: Hose shuts on the way back');
+  await page.keyboard.press('1');
+  await expect.poll(shown).toBe('Quay van: Hose shuts on the way back');
+  await brake.selectOption('Farm trailer');
+  await expect.poll(shown).toBe('Farm trailer');
+  await expect.poll(() => brake.locator('option').count()).toBe(4);
+  // In the station a van takes its place again; taken out, the trailer is back.
+  await page.keyboard.press('7');
+  await expect.poll(shown).toContain('Quay van: ');
+  await page.getByRole('button', { name: 'Take it out' }).click();
+  await expect.poll(shown).toBe('Farm trailer');
+  // A sound van, while its cause is sought; gone with the station.
+  await page.getByRole('button', { name: 'Find the fault' }).click();
+  await expect.poll(shown).toBe('Quay van');
+  await page.keyboard.press('1');
+  await expect.poll(shown).toBe('Farm trailer');
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -1,8 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { benchScenes } from '../own-brakes.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
+import { brakeOptions } from './brake-options.ts';
 import { dialogStyles } from './dialog-styles.ts';
 import { icons } from './icons.ts';
 import { layerNames } from './layer-names.ts';
@@ -86,7 +86,7 @@ export class BenchSheet extends LitElement {
         <select id="brake" @change=${(e: Event) => {
           const brake = Number((e.target as HTMLSelectElement).value);
           this.dispatchEvent(new CustomEvent('choose', { detail: brake }));
-        }}>${benchScenes().map((b, i) => html`<option value=${i} ?selected=${i === this.brake}>${b.title}</option>`)}</select></section>
+        }}>${brakeOptions(this.brake, session.guest)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
       <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}${this.size === 'narrow' ? nothing : this.#wall()}</div>${this.size === 'narrow' ? nothing : html`<p>Wall: half drawing, half words, for a projector. Key w.</p>`}</section>
       <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div></section>

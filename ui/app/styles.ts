@@ -19,7 +19,7 @@ export const styles = css`
   .util { margin-left: auto; display: flex; }
   .util button { padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
   .util .brake { display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
-  .util .brake select { font-weight: 620; height: 38px; max-width: 150px; background: var(--sheet); }
+  .util .brake select { font-weight: 620; height: 38px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   .stage { position: relative; background: var(--sheet); border: 2px solid var(--ink); min-height: 0; min-width: 0; overflow: hidden; }
   .side { display: flex; flex-direction: column; gap: 12px; min-height: 0; overflow-y: auto; }

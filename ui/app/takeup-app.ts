@@ -9,6 +9,7 @@ import { OPEN } from '../stations/questions/desk.ts';
 import { askedBar } from '../stations/questions/station.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
+import { brakeOptions } from './brake-options.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { icons, mark } from './icons.ts';
 import './bench-sheet.ts';
@@ -229,7 +230,7 @@ export class TakeupApp extends LitElement {
       <div class="util">
         ${
           size === 'wide'
-            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${benchScenes().map((b, i) => html`<option value=${i} ?selected=${i === this.#scene}>${b.title}</option>`)}</select></label>`
+            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakeOptions(this.#scene, session.guest)}</select></label>`
             : nothing
         }
         ${

@@ -201,8 +201,7 @@ function rim(view: View, lens: Lens, sight: Sight): Drawing {
     labels: [
       ...(view.wall ? [] : [text('loupe name', 'A', left, {})]),
       text('loupe scale', scale, view.wall ? left : left + size * 0.85, {
-        style: 'caption',
-        size: sizeOf(view, 'caption') * 1.07,
+        style: 'lens scale',
         colour: 'ink2',
       }),
     ],

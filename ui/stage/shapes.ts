@@ -70,6 +70,7 @@ export type LabelStyle =
   | 'number'
   | 'tooth'
   | 'lens'
+  | 'lens scale'
   | 'zone'
   | 'heat';
 

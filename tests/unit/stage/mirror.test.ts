@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { loupe } from '../../../ui/stage/loupe.ts';
 import { mirrorDrawing } from '../../../ui/stage/mirror.ts';
 import { drawBrake } from '../../../ui/stage/scene.ts';
 import { toPx } from '../../../ui/stage/view.ts';
@@ -52,6 +53,20 @@ describe('a right-hand wheel', () => {
     near(at(right, 'caption'), at(left, 'caption'), { abs: 1e-9 }, 'caption');
     expect(at(left, 'role front 0')).toBeLessThan(left.view.width / 2);
     expect(at(right, 'role front 0')).toBeGreaterThan(left.view.width / 2);
+  });
+
+  it('keeps the loupe’s letter and its scale together', () => {
+    const glass = loupe(input, { at: [200, 200], radius: 150 }).map(mirrorDrawing);
+    const [letter, scale] = ['loupe name', 'loupe scale'].map((key) => {
+      const drawing = glass.find((d) => d.labels.some((l) => l.key === key));
+      const found = drawing?.labels.find((l) => l.key === key);
+      if (!drawing || !found) throw new Error(key);
+      expect(found.anchor).toBe('end');
+      return toPx(drawing.view, found.at)[0] + found.dx;
+    }) as [number, number];
+    // On the other side of the middle than before, the scale within a letter of the letter.
+    expect(scale).toBeGreaterThan(left.view.width / 2);
+    expect(Math.abs(letter - scale)).toBeLessThan(40);
   });
 
   it('mirrored twice is what it was', () => {

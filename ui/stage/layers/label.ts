@@ -15,6 +15,7 @@ const SIZES: Readonly<Record<LabelStyle, number>> = {
   number: 15,
   tooth: 20,
   lens: 26,
+  'lens scale': 16,
   zone: 13,
   heat: 22,
 };
@@ -24,6 +25,10 @@ const LEAST_WALL = 34;
 
 export const sizeOf = (view: View, style: LabelStyle): number =>
   Math.max(view.wall ? LEAST_WALL : view.narrow ? LEAST_NARROW : LEAST, SIZES[style] * view.text);
+
+/** Mean width of a letter as a share of the size: enough to leave room for words. */
+const LETTER = 0.56;
+export const textWidth = (text: string, size: number): number => text.length * LETTER * size;
 
 /** A label with its size for the view; dx and dy default to 0. */
 export const label = (
@@ -49,6 +54,7 @@ const FONTS: Readonly<Record<LabelStyle, Font>> = {
   number: { weight: 700, stretch: 100 },
   tooth: { weight: 700, stretch: 100 },
   lens: { weight: 760, stretch: 100 },
+  'lens scale': { weight: 520, stretch: 100 },
   zone: { weight: 600, stretch: 100 },
   heat: { weight: 760, stretch: 100 },
 };

@@ -12,7 +12,7 @@ import { circlePath, type Path, polyline } from '../path.ts';
 import type { Places } from '../place.ts';
 import type { Label, Shape } from '../shapes.ts';
 import { toMm, toPx, type View } from '../view.ts';
-import { label, sizeOf } from './label.ts';
+import { label, sizeOf, textWidth } from './label.ts';
 
 export interface Spot {
   readonly part: PartId;
@@ -98,10 +98,6 @@ export function untangle(leaders: Leader[]): Leader[] {
   }
   return leaders.sort((a, b) => a.elbow[1] - b.elbow[1]);
 }
-
-/** Mean width of a letter as a share of the size: enough to leave room for a name. */
-const LETTER = 0.56;
-const textWidth = (text: string, size: number): number => text.length * LETTER * size;
 
 /**
  * Names with leaders in two columns; numbers instead where there is no room for words.

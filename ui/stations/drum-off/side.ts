@@ -92,7 +92,7 @@ function adjuster(desk: DrumDesk): TemplateResult {
     <div class="lab" id="backoff">${steps.task}</div>
     <div class="step" role="group" aria-labelledby="backoff">
       <button class="btn" aria-label=${steps.on} ?disabled=${state.tooth >= brake.adjuster.teeth} @click=${() => desk.backOff(-steps.press)}>−</button>
-      <div class="count"><strong data-back>${steps.amount(from, back)}</strong> ${need === null ? '; even all of it is not enough' : steps.of(from, need)}</div>
+      <div class="count"><strong data-back>${steps.amount(from, back)}</strong> ${need === null ? '; even all of it is not enough' : need <= 0 ? '; none needed' : steps.of(from, need)}</div>
       <button class="btn p" aria-label=${steps.back} ?disabled=${state.tooth <= 0} @click=${() => desk.backOff(steps.press)}>+</button>
     </div>
     ${cells ? html`<div class="bars" aria-hidden="true">${Array.from({ length: cells }, (_, i) => html`<i class=${i < back ? 'on' : ''}></i>`)}</div>` : nothing}

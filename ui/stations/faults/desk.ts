@@ -16,7 +16,7 @@ import {
   parted,
 } from '../../../sim/index.ts';
 import type { Session } from '../../session.ts';
-import { vanRig, vanState } from './van.ts';
+import { VAN_TITLE, vanRig, vanState } from './van.ts';
 
 export type Mode = 'browse' | 'find';
 
@@ -58,7 +58,11 @@ export class FaultsDesk {
   cheapest: { readonly minutes: number; readonly taken: readonly ExaminationId[] } | null = null;
   #session: Session;
   /** The bench as it was before the first fault. */
-  #before: { readonly brake: Brake; readonly state: BrakeState } | null = null;
+  #before: {
+    readonly brake: Brake;
+    readonly state: BrakeState;
+    readonly guest: string | null;
+  } | null = null;
   #job = 0;
   #place = 0;
 
@@ -102,14 +106,18 @@ export class FaultsDesk {
   }
 
   #keep(): void {
-    this.#before ??= { brake: this.#session.brake, state: this.#session.state };
+    this.#before ??= {
+      brake: this.#session.brake,
+      state: this.#session.state,
+      guest: this.#session.guest,
+    };
   }
 
   /** A sound van stands on the bench while a cause is hidden. */
   #sound(): void {
     this.#keep();
     this.onBench = false;
-    this.#session.refit(vanRig().brake, vanState('Worn-in'));
+    this.#session.refit(vanRig().brake, vanState('Worn-in'), VAN_TITLE);
   }
 
   /** Puts the chosen fault on the bench. */
@@ -117,13 +125,13 @@ export class FaultsDesk {
     this.#keep();
     const { right } = this.#axle(this.fault);
     this.onBench = true;
-    this.#session.refit(right.rig.brake, right.state);
+    this.#session.refit(right.rig.brake, right.state, `${VAN_TITLE}: ${this.fault.name}`);
   }
 
   /** Puts the bench back as it was before the first fault. */
   restore(): void {
     if (!this.#before) return;
-    this.#session.refit(this.#before.brake, this.#before.state);
+    this.#session.refit(this.#before.brake, this.#before.state, this.#before.guest);
     this.#before = null;
     this.onBench = false;
     this.#tell();

@@ -7,6 +7,9 @@ import {
 } from '../../../sim/index.ts';
 import { brakes } from '../../scenes.ts';
 
+/** The van as it is called in the list of brakes. */
+export const VAN_TITLE = brakes[0].title;
+
 /** The van that faults are shown on, and the states that it starts from: made once, when first asked for. */
 let rig: Rig | null = null;
 const states = new Map<string, BrakeState>();

@@ -32,7 +32,7 @@ export function parkControls({ size }: PageView, desk: ParkDesk): TemplateResult
   const narrow = size === 'narrow';
   return html`<section class="blk ctl park-ctl" aria-label="Controls">
     <div class="row park-first">
-      <div><div class="lab" id="park-nose">The van stands</div><div class="seg" role="group" aria-labelledby="park-nose">${seg}</div></div>
+      <div><div class="lab" id="park-nose">Vehicle stands</div><div class="seg" role="group" aria-labelledby="park-nose">${seg}</div></div>
       ${narrow ? nothing : slopeStep(desk)}
     </div>
     <div class="park-hand">

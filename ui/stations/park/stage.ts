@@ -3,7 +3,7 @@ import { number } from '../../format.ts';
 import { add, apply, degrees, polar } from '../../stage/geometry.ts';
 import { arrowPath } from '../../stage/layers/arrows.ts';
 import { FORCE_SCALE, forceText } from '../../stage/layers/forces.ts';
-import { label } from '../../stage/layers/label.ts';
+import { label, sizeOf, textWidth } from '../../stage/layers/label.ts';
 import { rimRadius } from '../../stage/parts/drum.ts';
 import { leverBody } from '../../stage/parts/parking.ts';
 import { polyline } from '../../stage/path.ts';
@@ -11,6 +11,9 @@ import { placesOf } from '../../stage/place.ts';
 import type { StageInput } from '../../stage/scene.ts';
 import { DASH, type Label, type Shape, stroked, WEIGHT } from '../../stage/shapes.ts';
 import type { ParkDesk } from './desk.ts';
+
+/** Kept free at the edge of the sheet, px. */
+const MARGIN = 30;
 
 /** Force of the strut and of the lever's pivot on the shoes, the cable's pull, the lever at rest. */
 export function parkStage(
@@ -56,7 +59,10 @@ export function parkStage(
         group: 'forces',
       });
     }
-    const told = view.wall ? [] : view.width < 1000 ? words.slice(0, 1) : words;
+    // The drum stands in the middle, so there is as much room on both sides.
+    const room = view.origin[0] - out * view.scale - MARGIN;
+    const size = sizeOf(view, 'gap word');
+    const told = view.wall ? [] : words.filter((text) => textWidth(text, size) < room);
     [forceText(Math.hypot(...force)), ...told].forEach((text, i) => {
       labels.push(
         label(view, {

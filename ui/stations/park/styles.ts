@@ -77,7 +77,7 @@ export const parkStyles = css`
   .park-care { display: flex; gap: 10px; font-size: 14.5px; line-height: 1.34; }
   .park-care svg { width: 28px; height: 26px; flex: none; }
   .park-hill { position: absolute; left: 40px; bottom: 74px; display: flex; align-items: flex-end; gap: 12px; pointer-events: none; z-index: 1; }
-  .park-hill svg { width: 210px; flex: none; }
+  .park-hill svg { width: 180px; flex: none; }
   .park-hill .mirrored { transform: scaleX(-1); }
   .park-hill div { padding-bottom: 6px; font-size: 15px; line-height: 1.3; }
   .park-hill b { display: block; font-size: 24px; font-weight: 760; }

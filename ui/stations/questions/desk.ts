@@ -3,7 +3,7 @@ import type { Question } from '../../questions/types.ts';
 import type { Session } from '../../session.ts';
 import { DrumDesk } from '../drum-off/desk.ts';
 import { FaultsDesk } from '../faults/desk.ts';
-import { vanRig, vanState } from '../faults/van.ts';
+import { VAN_TITLE, vanRig, vanState } from '../faults/van.ts';
 import { ShoeDesk, type ShoeStep } from '../new-shoes/desk.ts';
 import { deskOf } from '../station.ts';
 
@@ -50,7 +50,7 @@ export class QuestionsDesk {
     this.asked = q;
     if (setup.state) {
       if (session.brake.states.some((s) => s.name === setup.state)) session.standing(setup.state);
-      else session.refit(vanRig().brake, vanState(setup.state));
+      else session.refit(vanRig().brake, vanState(setup.state), VAN_TITLE);
     }
     session.dispatchEvent(new CustomEvent(OPEN, { detail: q.station }));
     if (setup.fault || setup.van) {
