@@ -29,3 +29,23 @@ it('Apply, Wear, Park and New shoes have no serious fault of access, light and d
   await close();
   await browser.close();
 });
+
+it('opens a station by its key from a list too, save where the key could find an entry', async () => {
+  const browser = await openBrowser();
+  const { page, errors, close } = await browser.open();
+  const tab = page.locator('nav.tabs [aria-current="page"]');
+  await page.getByLabel('Brake', { exact: true }).focus();
+  await page.keyboard.press('4');
+  await expect.poll(() => tab.innerText()).toContain('Park');
+  const rules = page.getByLabel('Judged by');
+  await rules.focus();
+  expect(await rules.locator('option').allInnerTexts()).toContainEqual(expect.stringMatching(/^2/));
+  await page.keyboard.press('2');
+  await page.waitForTimeout(300);
+  expect(await tab.innerText()).toContain('Park');
+  await page.keyboard.press('9');
+  await expect.poll(() => tab.innerText()).toContain('Questions');
+  expect(errors).toEqual([]);
+  await close();
+  await browser.close();
+});

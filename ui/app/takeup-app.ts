@@ -152,11 +152,13 @@ export class TakeupApp extends LitElement {
   #key = (e: KeyboardEvent): void => {
     if (e.ctrlKey || e.metaKey || e.altKey) return;
     const target = e.composedPath()[0] as HTMLElement;
-    const inField = target.closest('select, input, textarea') !== null;
-    // An open sheet keeps its keys.
-    if (inField || target.closest('dialog')) return;
-    const { session } = this;
     const called = stations.find((s) => s.key === e.key);
+    // A field keeps its keys; a list those that could find an entry. An open sheet keeps its own.
+    if (target.closest('input, textarea, dialog')) return;
+    const list = target.closest('select');
+    const sought = (o: HTMLOptionElement) => o.label.trim().startsWith(e.key);
+    if (list && (!called || [...list.options].some(sought))) return;
+    const { session } = this;
     if (e.key === ' ') {
       // Space is the pedal, save on a button, where it presses the button.
       if (target.closest('button')) return;
