@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { NARROW } from './page-sizes.ts';
 
 /** Look of the sheets that open over the page: square, ruled, head and close button always in view. */
 export const dialogStyles = css`
@@ -9,7 +10,7 @@ export const dialogStyles = css`
   h2 { margin: 0; font-size: 24px; font-weight: 800; font-stretch: 106%; }
   button, select { font: inherit; color: inherit; background: var(--sheet); border: 2px solid var(--ink); border-radius: 0; min-height: 48px; cursor: pointer; padding: 0 14px; font-weight: 600; }
   button:focus-visible, select:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     button, select { min-height: 56px; }
     dialog { width: 100vw; margin: auto 0 0; border-width: 2px 0 0; }
   }

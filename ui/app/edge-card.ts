@@ -3,6 +3,7 @@ import { type Instant, type Tilt, tiltOf } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { type EdgeBox, TILT_DRAWN } from '../stage/edge-on.ts';
+import { NARROW, NARROW_STAGE } from './page-sizes.ts';
 
 /** Words and switches under the edge-on drawing: what tips the shoe, what stops it. */
 
@@ -15,7 +16,7 @@ const WORDS = 190;
 /** Where the drawing stands on the stage, px. */
 export function edgeBox(width: number, height: number, foot: number): EdgeBox {
   const free = height - foot;
-  if (width < 600) return { at: [8, 8], width: width - 16, height: free - WORDS - 16 };
+  if (width < NARROW_STAGE) return { at: [8, 8], width: width - 16, height: free - WORDS - 16 };
   const wide = width > 1000 ? 330 : 270;
   const left = width > 1000 ? 44 : 14;
   const high = Math.min(wide * 1.05, free - WORDS - 70);
@@ -52,5 +53,5 @@ export const edgeStyles = css`
   .edge div { display: grid; grid-template-columns: 1fr 1fr; gap: 6px; }
   .edge button { border: 2px solid var(--ink); min-height: 40px; padding: 0 6px; font-size: 14px; font-weight: 600; text-align: center; line-height: 1.15; }
   .edge .on { background: var(--ink); color: var(--sheet); }
-  @media (max-width: 700px) { .edge button { min-height: 56px; } }
+  @media ${NARROW} { .edge button { min-height: 56px; } }
 `;

@@ -1,20 +1,13 @@
 import type { Session } from '../session.ts';
 import type { Lens } from '../stage/loupe.ts';
 import { type View, weightFor } from '../stage/view.ts';
-import type { PageSize } from '../stations/station.ts';
 import { edgeBox } from './edge-card.ts';
+import { NARROW_STAGE, pageSize } from './page-sizes.ts';
 
 /** Where the brake and the loupe stand on the stage, px: one rule for every size. */
 
-/** Under this width there is no room for words beside the brake. */
-const NARROW = 600;
-
-export const pageSize = (): PageSize =>
-  matchMedia('(max-width: 700px)').matches
-    ? 'narrow'
-    : matchMedia('(max-width: 1500px)').matches
-      ? 'middle'
-      : 'wide';
+/** There is no room for words under this width beside what a station lays over the stage. */
+const NARROW_BESIDE = 520;
 
 /** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
 const SIDE = 42;
@@ -30,10 +23,18 @@ export function brakeView(
   const width = whole * (1 - beside);
   const { drum } = session.brake;
   const rim = drum.radiusNew + drum.rim;
-  const narrow = whole < NARROW;
+  const narrow = whole < NARROW_STAGE || width < NARROW_BESIDE;
   const free = height - foot;
   const k = narrow ? 0.72 : weightFor(Math.min(width * 0.72, free + 60));
-  const base = { width: whole, height, k, text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k), narrow };
+  const base = {
+    width: whole,
+    height,
+    k,
+    text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k),
+    narrow,
+    // A phone's strip has its own place, and beside a loupe there is no corner left.
+    foot: pageSize() === 'narrow' || session.layers.loupe ? 0 : foot,
+  };
   if (session.wall) {
     // Lines twice as heavy on a full screen, less where the brake itself is smaller.
     const heavy = Math.max(1.4, Math.min(2, height / 540));
@@ -66,7 +67,7 @@ export function lensFor(session: Session, width: number, height: number, foot: n
     const radius = Math.min(width * 0.44, (free - 90) / 2);
     return { at: [radius + 36, free / 2 - 20], radius };
   }
-  if (width < NARROW) {
+  if (width < NARROW_STAGE) {
     const radius = Math.min(width * 0.354, free * 0.42);
     return { at: [radius * 1.05, free * 0.53], radius };
   }

@@ -7,6 +7,7 @@ import { type PartId, partNames } from '../stage/part-names.ts';
 import { springPart } from '../stage/parts/return-springs.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { toMm } from '../stage/view.ts';
+import { NARROW } from './page-sizes.ts';
 
 /** What is read off a part: a reading's key; with a star, one for each shoe. */
 const shows: Partial<Record<PartId, readonly string[]>> = {
@@ -114,5 +115,5 @@ export const pointerStyles = css`
   :host([wall]) .part { left: 24px; bottom: 24px !important; width: calc(100% - 48px); font-size: 34px; border-width: 4px; }
   :host([wall]) .part b { font-size: 40px; }
   #host:focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
-  @media (max-width: 700px) { .part { left: 8px; width: 210px; font-size: 14px; } }
+  @media ${NARROW} { .part { left: 8px; width: 210px; font-size: 14px; } }
 `;

@@ -1,5 +1,6 @@
 import { css, html, LitElement } from 'lit';
 import { MOST_BAR, PRESS_BAR, type Session } from '../session.ts';
+import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** The pedal: press and hold, drag along it, or keys. A slider in bar for assistive software. */
 export class Pedal extends LitElement {
@@ -22,8 +23,8 @@ export class Pedal extends LitElement {
     .fill.none { border: 0; }
     b { position: relative; font-size: 29px; font-weight: 780; background: var(--sheet); padding: 2px 12px; border: 2px solid var(--ink); }
     span { position: relative; background: var(--sheet); padding: 4px 12px; font-weight: 620; font-size: 18px; border: 1px solid var(--rule); }
-    @media (max-width: 1500px) { b { font-size: 24px; } span { font-size: 15.5px; } .pad { height: var(--pad, 74px); } }
-    @media (max-width: 700px) { .pad { height: 112px; } b { font-size: 32px; } span { font-size: 17px; } }
+    @media ${COMPACT} { b { font-size: 24px; } span { font-size: 15.5px; } .pad { height: var(--pad, 74px); } }
+    @media ${NARROW} { .pad { height: 112px; } b { font-size: 32px; } span { font-size: 17px; } }
   `;
 
   #at(e: PointerEvent): number {

@@ -3,6 +3,7 @@ import { type Instant, parkedReadings, type Reading, turnReadings } from '../../
 import { down, number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { dialogStyles } from './dialog-styles.ts';
+import { NARROW } from './page-sizes.ts';
 import { withIndices } from './symbols.ts';
 
 /** Pull of the cable for which the parked brake is told, N: an ordinary pull (the lessons' own). */
@@ -42,7 +43,7 @@ export class ReadingsTable extends LitElement {
       .v small { font-size: 14px; font-weight: 540; margin-left: 4px; }
       .f { color: var(--ink2); min-width: 19em; }
       sub { font-size: 0.75em; line-height: 0; }
-      @media (max-width: 700px) {
+      @media ${NARROW} {
         thead { display: none; }
         tr { display: grid; grid-template-columns: 1fr auto; padding: 8px 16px; border-top: 1px solid var(--rule); }
         td { border: 0; padding: 0; }

@@ -13,7 +13,8 @@ import { panView, type View, zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
 import { edgeBox } from './edge-card.ts';
-import { brakeView, lensFor, pageSize } from './layout.ts';
+import { brakeView, lensFor } from './layout.ts';
+import { COMPACT, NARROW, pageSize } from './page-sizes.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
 
 const HOME = { factor: 1, dx: 0, dy: 0 } as const;
@@ -21,6 +22,8 @@ const HOME = { factor: 1, dx: 0, dy: 0 } as const;
 const ZOOM = 1.25;
 /** One press of Shift and an arrow moves by this, px. */
 const PAN = 60;
+/** Least width that what stands beside the brake can be read in, with its margins, px. */
+const LEAST_BESIDE = 280;
 const ways = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -71,8 +74,8 @@ export class StageView extends LitElement {
       .zoom .sign { font-size: 22px; line-height: 1; }
       .zoom button:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 1; }
       :host([wall]) .zoom button { font-size: 34px; min-height: 64px; border-width: 4px; }
-      @media (max-width: 1500px) { .zoom { top: 4px; right: calc(var(--beside) + 20px); } }
-      @media (max-width: 700px) {
+      @media ${COMPACT} { .zoom { top: 4px; right: calc(var(--beside) + 20px); } }
+      @media ${NARROW} {
         .zoom { left: 50%; right: auto; top: auto; bottom: 0; transform: translateX(-50%); }
         /* A thumb high, drawn lower: so it stays clear of the drum. */
         .zoom button { min-width: 56px; min-height: 56px; border: solid transparent; border-width: 12px 0 0; background-clip: padding-box; box-shadow: inset 0 0 0 2px var(--ink); }
@@ -117,8 +120,17 @@ export class StageView extends LitElement {
 
   #home(): View {
     const { width, height } = this.#size;
-    const beside = this.session.wall ? 0 : this.station.beside?.[pageSize()];
+    const beside = this.session.wall ? 0 : this.#beside();
     return brakeView(this.session, width, height, this.foot, beside);
+  }
+
+  /** Share of the width that the station keeps for what it draws beside the brake. */
+  #beside(): number {
+    const size = pageSize();
+    const share = this.station.beside?.[size] ?? 0;
+    return share > 0 && size !== 'narrow'
+      ? Math.max(share, LEAST_BESIDE / this.#size.width)
+      : share;
   }
 
   #view(): View {
@@ -181,7 +193,7 @@ export class StageView extends LitElement {
         small || layers.names
           ? 'none'
           : (this.station.roles ?? (layers.loupe || this.station.beside ? 'short' : 'full')),
-      frame: this.#size.width > 1000 && this.foot < 100 && !view.wall,
+      frame: this.#size.width > 1000 && this.#size.height > 640 && this.foot < 100 && !view.wall,
       ...(view.narrow || view.wall
         ? {}
         : {
@@ -374,7 +386,7 @@ export class StageView extends LitElement {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
     // Clear of what a station draws beside the brake.
-    const share = 100 * (this.station.beside?.[pageSize()] ?? 0);
+    const share = 100 * this.#beside();
     return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--beside:${share}%`}>
       ${
         zoomed

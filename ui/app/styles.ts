@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { BARRED, COMPACT, LOW, NARROW } from './page-sizes.ts';
 
 /** Layout and type of the page: ruled cells, square corners, two line weights. */
 export const styles = css`
@@ -10,16 +11,17 @@ export const styles = css`
   .top { display: flex; align-items: stretch; height: 60px; flex: none; background: var(--sheet); border-bottom: 2px solid var(--ink); }
   .brand { display: flex; align-items: center; gap: 12px; padding: 0 26px 0 20px; font-weight: 800; font-stretch: 118%; font-size: 25px; letter-spacing: -0.01em; }
   .mark { width: 40px; height: 22px; color: var(--adj); }
-  .tabs { display: flex; }
+  .tabs { display: flex; flex: none; }
+  .where { flex: 1; min-width: 0; border-left: 1px solid var(--rule); padding: 0 14px; font-size: 19px; font-weight: 700; }
   .tabs button { padding: 0 16px; white-space: nowrap; border-left: 1px solid var(--rule); font-size: 18px; font-weight: 560; display: flex; align-items: center; gap: 9px; }
   .tabs button:last-child { border-right: 1px solid var(--rule); }
   .tabs i { font-style: normal; font-size: 13px; font-weight: 650; color: var(--ink2); }
   .tabs .on { background: var(--ink); color: var(--sheet); font-weight: 700; }
   .tabs .on i { color: var(--sheet); }
-  .util { margin-left: auto; display: flex; }
-  .util button { padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
-  .util .brake { display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
-  .util .brake select { font-weight: 620; height: 38px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
+  .util { margin-left: auto; display: flex; min-width: 0; }
+  .util button { flex: none; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util .brake { min-width: 0; display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util .brake select { font-weight: 620; height: 38px; min-width: 60px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   .stage { position: relative; background: var(--sheet); border: 2px solid var(--ink); min-height: 0; min-width: 0; overflow: hidden; }
   .side { display: flex; flex-direction: column; gap: 12px; min-height: 0; overflow-y: auto; }
@@ -51,7 +53,7 @@ export const styles = css`
   .bq strong { font-weight: 700; color: var(--ink); }
   .try { padding: 10px 18px 11px; font-size: 17.5px; line-height: 1.35; min-height: 70px; }
   .try b { font-weight: 780; margin-right: 6px; }
-  .ctl { padding: 12px 16px 14px; display: grid; gap: 10px; margin-top: auto; }
+  .ctl { padding: 12px 16px 14px; display: grid; gap: 10px; margin-top: auto; position: sticky; bottom: 0; z-index: 2; }
   .row { display: grid; gap: 10px; }
   .two { grid-template-columns: 1fr 1fr; }
   .three { grid-template-columns: 1fr 1fr 1fr; }
@@ -69,7 +71,7 @@ export const styles = css`
   .show button:first-child { border-left: 0; }
   .show .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 0 -5px 0 var(--ink); }
   .show svg { width: 28px; height: 18px; flex: none; }
-  .show .says { display: none; margin-left: auto; align-self: center; padding: 0 16px; font-size: 15px; color: var(--ink2); }
+  .show .says { display: none; margin-left: auto; align-self: center; padding: 0 16px; font-size: 15px; color: var(--ink2); min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .strip { position: absolute; left: 0; right: 0; bottom: 0; border-top: 2px solid var(--ink); background: var(--panel); }
   .card { position: absolute; z-index: 1; background: var(--sheet); border: 2px solid var(--ink); padding: 6px 14px; font-size: 19px; font-weight: 560; color: var(--ink2); text-align: center; }
   .card b { display: block; font-size: 15px; font-weight: 560; }
@@ -128,7 +130,7 @@ export const styles = css`
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .error { padding: 20px; white-space: pre-wrap; border: 2px solid var(--bad); margin: 14px; background: var(--sheet); }
 
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     :host { --gap: 12px; }
     .top { height: 50px; }
     .brand { font-size: 21px; padding: 0 20px 0 14px; }
@@ -137,7 +139,9 @@ export const styles = css`
     .asked .btn { min-height: 34px; font-size: 14px; }
     .tabs button { padding: 0 10px; font-size: 15px; gap: 6px; }
     .util button { padding: 0 14px; font-size: 14px; }
-    .work { grid-template-columns: minmax(0, 1fr) 420px; }
+    .util .brake { padding: 0 14px; font-size: 14px; }
+    .util .brake select { font-size: 14px; height: 34px; }
+    .work { grid-template-columns: minmax(0, 1fr) clamp(360px, 32vw, 420px); }
     .side { gap: 10px; }
     .h { padding: 8px 16px 10px; }
     .h h1 { font-size: 27px; }
@@ -173,7 +177,20 @@ export const styles = css`
     .wearlog button, .hotdid, .hotverdict, .hotsum { font-size: 15px; }
     .seg.by button, .wearpages button { font-size: 14px; padding: 0 3px; }
   }
-  @media (min-width: 701px) and (max-height: 800px) {
+  @media ${BARRED} {
+    .side { gap: 8px; }
+    .h { padding: 8px 18px 9px; }
+    .h h1 { font-size: 30px; }
+    .h p { font-size: 17.5px; line-height: 1.3; min-height: 2.6em; }
+    .c { padding-top: 4px; padding-bottom: 3px; }
+    .c .v { font-size: 31px; }
+    .bf .v:not(.big):not(.mid) { font-size: 54px; }
+    .try { padding: 6px 18px 7px; font-size: 16px; line-height: 1.3; min-height: 0; }
+    .note { font-size: 15px; padding: 6px 16px; }
+    .ctl { padding: 9px 16px 11px; gap: 8px; }
+    takeup-pedal { --pad: 84px; }
+  }
+  @media ${LOW} {
     .h { padding: 6px 16px 7px; }
     .h h1 { font-size: 24px; margin: 0; }
     .h p { font-size: 15px; line-height: 1.3; }
@@ -192,15 +209,14 @@ export const styles = css`
     .bf .v:not(.big):not(.mid) { font-size: 44px; }
     takeup-pedal { --pad: 56px; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     :host { height: auto; min-height: 100%; }
     .top { height: 52px; position: sticky; top: 0; z-index: 3; }
     .brand { padding: 0 12px; font-size: 0; gap: 0; }
     .brand span { display: none; }
-    .where { flex: 1; min-width: 0; border-left: 1px solid var(--rule); padding: 0 14px; font-size: 19px; font-weight: 700; }
     .util button { white-space: nowrap; font-size: 17px; font-weight: 600; min-width: 84px; text-align: center; }
     .work { display: flex; flex-direction: column; padding: 0; gap: 0; }
-    .stage { height: 410px; flex: none; border-width: 0 0 2px; }
+    .stage { height: max(410px, 46vh); flex: none; border-width: 0 0 2px; }
     .side { overflow: visible; gap: 0; flex: 1; }
     .blk, .note { border-width: 0 0 2px; }
     .ctl { position: sticky; bottom: 0; order: 9; border-top: 2px solid var(--ink); border-bottom: 0; padding: 12px; z-index: 2; }
@@ -225,6 +241,11 @@ export const styles = css`
     .wearlog button { min-height: 58px; font-size: 16px; align-items: center; }
     .pick { min-height: 58px; font-size: 17px; }
     .wearctl .row.two:first-child { display: none; }
+  }
+  /* A phone on its side: what sticks would cover all the rest. */
+  @media (max-height: 520px) {
+    .stage { height: 76vh; }
+    .ctl { position: static; }
   }
   @media (prefers-reduced-motion: no-preference) {
     .card { transition: background-color 240ms linear; }

@@ -17,7 +17,7 @@ import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
 import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
 import './readings-table.ts';
-import { pageSize } from './layout.ts';
+import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from './page-sizes.ts';
 import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
@@ -225,13 +225,13 @@ export class TakeupApp extends LitElement {
       html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${s.name}</button>`;
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
       ${
-        size === 'narrow'
+        size === 'narrow' || !roomForTabs()
           ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} ?selected=${open === s}>${s.name}</option>`)}</select>`
           : html`<nav class="tabs" aria-label="Stations">${stations.map(tab)}</nav>`
       }
       <div class="util">
         ${
-          size === 'wide'
+          size === 'wide' || (size === 'middle' && roomForBrakes())
             ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakeOptions(this.#scene, session.guest)}</select></label>`
             : nothing
         }
@@ -280,7 +280,7 @@ export class TakeupApp extends LitElement {
     const at = stage?.cardAt;
     if (!stage || !at) return '';
     const box = stage.getBoundingClientRect();
-    if (box.width < 600)
+    if (box.width < NARROW_STAGE)
       return `right:10px;top:${(box.height - this.#foot(pageSize()) - 96).toFixed(0)}px`;
     const right = this.session.wheel === 'right';
     const top = `top:${(at[1] + 8).toFixed(0)}px`;

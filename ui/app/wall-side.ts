@@ -3,6 +3,7 @@ import type { Reading } from '../../sim/index.ts';
 import { down, number } from '../format.ts';
 import { PRESS_BAR } from '../session.ts';
 import type { PageView, Station } from '../stations/station.ts';
+import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** The half of the wall beside the drawing: what is asked of the class to look at, in large type. */
 
@@ -53,7 +54,7 @@ export const wallStyles = css`
   .wall button { border: 4px solid var(--ink); min-height: 84px; padding: 0 34px; font-size: 38px; font-weight: 700; }
   .wall button.main { background: var(--ink); color: var(--sheet); flex: 1; text-align: center; }
   .wall .keys { margin: 0; font-size: 34px; color: var(--ink2); }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     .wall .words { font-size: 34px; padding: 3vh 30px 2vh 20px; gap: 2vh; }
     .wall h1 { font-size: 48px; }
     .wall .figure { padding: 4px 16px; }
@@ -63,7 +64,7 @@ export const wallStyles = css`
     .wall .keys { display: none; }
     .wall button { min-height: 64px; font-size: 34px; padding: 0 18px; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     .wall { display: flex; flex-direction: column; overflow: auto; }
     .wall .stage { height: 420px; }
     .wall .words { overflow: visible; }

@@ -15,6 +15,8 @@ export interface View {
   readonly text: number;
   /** No room for words beside the brake: names become numbers. */
   readonly narrow: boolean;
+  /** px that lie under what is laid over the stage's foot, for words in its corners. */
+  readonly foot?: number;
   /** For a classroom's wall: no text under 34 px, words in the corners, double lines. */
   readonly wall?: boolean;
 }

@@ -113,7 +113,10 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
       label(view, {
         key: `corner ${side} ${n}`,
         text,
-        at: toMm(view, [left ? inset : view.width - inset, view.wall ? up : view.height - up]),
+        at: toMm(view, [
+          left ? inset : view.width - inset,
+          view.wall ? up : view.height - (view.foot ?? 0) - up,
+        ]),
         anchor: left ? 'start' : 'end',
         style: 'role',
         size,

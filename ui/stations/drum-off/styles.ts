@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { COMPACT, LOW, NARROW } from '../../app/page-sizes.ts';
 
 /** What only this station has: lines of locks, teeth, the section's card, questions. */
 export const drumStyles = css`
@@ -34,7 +35,7 @@ export const drumStyles = css`
   .drumctl .three .btn { padding: 0 6px; font-size: 15.5px; line-height: 1.15; text-align: center; }
   .drumctl .btn[aria-pressed='true'] { background: var(--ink); color: var(--sheet); }
   .foot { margin: 0; font-size: 14px; line-height: 1.35; color: var(--ink2); padding: 0 4px; }
-  .onstage { position: absolute; right: 34px; top: 62px; bottom: 78px; width: 33.5%; display: flex; flex-direction: column; gap: 12px; z-index: 1; }
+  .onstage { position: absolute; right: 34px; top: 62px; bottom: 78px; width: max(33.5%, 260px); display: flex; flex-direction: column; gap: 12px; z-index: 1; }
   .onstage.turned { right: auto; left: 34px; }
   .bb { flex: 1; min-height: 0; display: flex; flex-direction: column; border: 2px solid var(--ink); background: var(--sheet); }
   .bb .cap { padding: 9px 14px 0; font-size: 16px; color: var(--ink2); }
@@ -74,7 +75,7 @@ export const drumStyles = css`
   .nut { width: 100%; max-height: 150px; border: 1px solid var(--rule); }
   .nut .w { font-size: 13px; font-weight: 600; fill: var(--ink); }
   .strip-bb { display: flex; }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     .onstage { right: 14px; top: 14px; bottom: 62px; gap: 8px; }
     .onstage.turned { left: 14px; top: 44px; }
     .locks .ask { padding: 4px 14px; font-size: 14px; }
@@ -104,7 +105,7 @@ export const drumStyles = css`
     .rows thead th { font-size: 13.5px; }
     .force { font-size: 13.5px; padding: 5px 10px; line-height: 1.3; }
   }
-  @media (min-width: 701px) and (max-height: 800px) {
+  @media ${LOW} {
     .lock { min-height: 26px; padding-top: 2px; padding-bottom: 2px; }
     .lock.holds { padding-top: 4px; padding-bottom: 4px; }
     main[data-station='drum-off'] .side { gap: 6px; }
@@ -116,10 +117,10 @@ export const drumStyles = css`
     .drumctl .three .btn { font-size: 13.5px; min-height: 36px; padding: 0 3px; line-height: 1.05; }
     .foot { line-height: 1.25; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     main[data-station='drum-off']:has(.quiz, .order, .fast) .drumctl { display: none; }
     .btn.wide, .sets .pick { min-height: 56px; }
-    main[data-station='drum-off'] .stage { height: 336px; }
+    main[data-station='drum-off'] .stage { height: max(336px, 40vh); }
     .strip-bb { order: 1; height: 132px; }
     .strip-bb takeup-section { width: 57%; }
     .strip-bb > div { flex: 1; padding: 8px 10px; font-size: 15px; line-height: 1.25; }

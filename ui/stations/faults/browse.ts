@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { type FaultGroup, faults, notShown } from '../../../sim/index.ts';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';
@@ -30,8 +31,8 @@ export class FaultReadings extends LitElement {
       td:first-child { white-space: nowrap; }
       td:last-child { font-weight: 680; }
       p { padding: 10px 14px; font-size: 16px; }
-      @media (max-width: 1500px) { td { font-size: 13.5px; padding: 3px 10px; } th { font-size: 13px; padding: 3px 10px; } p { font-size: 14px; } }
-      @media (max-width: 700px) { td { font-size: 14px; padding: 6px 10px; } th { font-size: 14px; } td:first-child { white-space: normal; width: 30%; } }
+      @media ${COMPACT} { td { font-size: 13.5px; padding: 3px 10px; } th { font-size: 13px; padding: 3px 10px; } p { font-size: 14px; } }
+      @media ${NARROW} { td { font-size: 14px; padding: 6px 10px; } th { font-size: 14px; } td:first-child { white-space: normal; width: 30%; } }
     `,
   ];
 
@@ -69,11 +70,11 @@ export class FaultCard extends LitElement {
       ul { margin: 4px 0 0; padding-left: 20px; }
       li { font-size: 15px; }
       summary { cursor: pointer; font-weight: 680; font-size: 16px; }
-      @media (max-width: 1500px) {
+      @media ${COMPACT} {
         section { padding: 8px 14px; } section + section { margin-top: 8px; }
         h2 { font-size: 20px; } p, li { font-size: 14.5px; } .ch, dd, dt { font-size: 14px; } dt span, h3 { font-size: 13.5px; } li { font-size: 13.5px; }
       }
-      @media (max-width: 700px) {
+      @media ${NARROW} {
         section { border-width: 0 0 2px; } section + section { margin: 0; }
         p { font-size: 16px; } .ch, dd, dt, dt span, h3, li { font-size: 14.5px; }
         dt { flex-direction: column; gap: 0; } dt span { text-align: left; } dt button { min-height: 56px; } summary { min-height: 56px; }

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { type Examination, examinations } from '../../../sim/index.ts';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
@@ -41,7 +42,7 @@ export class FindBoard extends LitElement {
       tr.done { background: var(--panel); }
       tr.shut, tr.shut td.f { color: var(--ink2); font-weight: 520; }
       tr.hint td { box-shadow: inset 0 3px 0 var(--adj), inset 0 -3px 0 var(--adj); }
-      @media (max-width: 1500px) {
+      @media ${COMPACT} {
         :host(:not([narrow])) .list { margin-left: 36%; }
         .van { width: 36%; height: 110px; }
         .said { padding: 10px 22px 9px; }
@@ -54,7 +55,7 @@ export class FindBoard extends LitElement {
         td:first-child { width: 36px; }
         .btn { min-height: 28px; }
       }
-      @media (max-width: 700px) {
+      @media ${NARROW} {
         .btn { min-height: 56px; }
         .said { padding: 12px 14px; }
         .said q { font-size: 25px; }

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { examinations, type Fault } from '../../../sim/index.ts';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';
@@ -36,7 +37,7 @@ export class FindSide extends LitElement {
       .answer { border-left: 8px solid var(--ink); }
       .answer h2 { font-size: 22px; line-height: 1.15; }
       .answer p { font-size: 16px; line-height: 1.35; margin-top: 5px; }
-      @media (max-width: 1500px) {
+      @media ${COMPACT} {
         section { padding: 7px 12px; }
         section + section { margin-top: 8px; }
         .time strong { font-size: 36px; }
@@ -50,7 +51,7 @@ export class FindSide extends LitElement {
         .answer h2 { font-size: 18px; }
         .answer p { font-size: 14px; }
       }
-      @media (max-width: 700px) {
+      @media ${NARROW} {
         section { border-width: 0 0 2px; }
         section + section { margin: 0; }
         .names label { min-height: 56px; font-size: 17px; }

@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 
 /** Ruled lists, square corners, two line weights: what both modes share. */
 export const look = css`
@@ -14,12 +15,12 @@ export const look = css`
   .no { flex: none; display: inline-flex; align-items: center; justify-content: center; width: 28px; height: 28px; border: 2px solid currentColor; border-radius: 50%; font-size: 14px; font-weight: 700; }
   .no.small { width: 23px; height: 23px; font-size: 13px; border: 0; background: var(--ink); color: var(--sheet); }
   .no.done { background: var(--ink); color: var(--sheet); border-color: var(--ink); }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     .lab { font-size: 13.5px; }
     .btn { font-size: 14.5px; min-height: 34px; padding: 0 10px; }
     .no { width: 24px; height: 24px; font-size: 13px; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     .lab { font-size: 14px; }
     .btn { min-height: 56px; font-size: 16px; }
     .no { width: 28px; height: 28px; font-size: 14px; }

@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 
 /** Where the station's blocks stand on the page. */
 export const pageStyles = css`
@@ -13,7 +14,7 @@ export const pageStyles = css`
   .place .mark-v { width: 17px; height: 17px; vertical-align: -3px; }
   .place.narrow { position: absolute; top: 10px; right: 10px; width: 46%; padding: 0; }
   .place.narrow i { display: none; }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     [data-station='inspect'] { grid-template-columns: 482px minmax(0, 1fr); }
     [data-station='inspect'] .show .says { display: none; }
     .place { padding: 8px 12px; gap: 10px; }
@@ -21,7 +22,7 @@ export const pageStyles = css`
     .place p { font-size: 14px; line-height: 1.28; }
     .place .standing { font-size: 13px; margin-top: 4px; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     [data-station='inspect'] .side { overflow: visible; }
     [data-station='inspect'] .stage { height: 216px !important; }
     .place h2 { font-size: 19px; }

@@ -2,6 +2,7 @@ import { css, html, nothing, type TemplateResult } from 'lit';
 import { largestBore, outOfRound, type Wheel, wheels } from '../../../sim/index.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
+import { NARROW } from '../../app/page-sizes.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { InspectDesk } from './desk.ts';
@@ -15,7 +16,7 @@ import { forecastText } from './words.ts';
 const within = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 export const phoneStyles = css`
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     :host { border-width: 0; font-size: 16px; }
     .one { background: color-mix(in srgb, var(--warn) 22%, var(--sheet)); border-bottom: 2px solid var(--ink); padding: 12px; display: grid; gap: 8px; }
     .one .set { display: grid; grid-template-columns: 72px 1fr 72px; gap: 10px; align-items: start; }

@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { COMPACT } from '../../app/page-sizes.ts';
 
 /** The sheet at wall, desk and laptop size; the phone's is in phone.ts. */
 export const sheetStyles = css`
@@ -68,7 +69,7 @@ export const sheetStyles = css`
   .ask { display: flex; gap: 8px; align-items: center; flex: 1; font-weight: 650; }
   .trouble { flex: none; padding: 6px 16px; background: var(--warn); color: var(--warn-ink); font-weight: 600; font-size: 14.5px; }
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     :host { font-size: 14.5px; }
     th, td { padding: 1px 6px; }
     tbody th { height: 31px; }
@@ -97,7 +98,7 @@ export const sheetStyles = css`
     .about { display: none; }
     .v small .mark-v { width: 14px; height: 14px; vertical-align: -2px; }
     .seg button { min-height: 34px; }
-    .btn.p { min-width: 0; }
+    .btn.p { min-width: 150px; }
     .axle { padding: 6px 10px; gap: 4px 18px; }
     .axle label, .heads label { font-size: 14px; }
     .heads { padding: 6px 10px; }

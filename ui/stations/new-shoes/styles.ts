@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 
 /** What only this station has. */
 export const shoesStyles = css`
@@ -64,7 +65,7 @@ export const shoesStyles = css`
   .ns-ctl .btn { padding: 0 8px; text-align: center; }
   .ns-count { font-size: 16px; font-weight: 640; align-self: center; min-height: 1.3em; }
   .ns-ctl .seg button { font-size: 14.5px; padding: 0 2px; }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     .ns-strip button { padding: 7px 9px; gap: 0; }
     .ns-strip strong { font-size: 22px; }
     .ns-strip b { font-size: 14.5px; }
@@ -74,7 +75,7 @@ export const shoesStyles = css`
     .ns-strip .on strong { font-size: 50px; }
     .ns-strip .on b { font-size: 19px; }
     .ns-strip .on .ns-t > span { font-size: 14.5px; }
-    .ns-over { right: 10px; top: 10px; width: 33%; max-height: calc(100% - 192px); }
+    .ns-over { right: 10px; top: 10px; width: max(33%, 250px); max-height: calc(100% - 192px); }
     .ns-card { padding: 7px 12px 9px; }
     .ns-card h2 { font-size: 17px; }
     .ns-card h2 small, .ns-card > small { font-size: 13px; }
@@ -99,7 +100,7 @@ export const shoesStyles = css`
     .ns-three .ns-step { grid-template-columns: 28px minmax(0, 1fr) 28px; }
     .ns-ctl .seg button, .ns-count { font-size: 13.5px; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     .ns-strip { height: 58px; border-bottom: 1px solid var(--rule); }
     .ns-strip button, .ns-strip .on { flex: 1; flex-direction: row; align-items: center; justify-content: center; gap: 4px; padding: 0; }
     .ns-strip strong, .ns-strip .on strong { font-size: 22px; line-height: 1; }

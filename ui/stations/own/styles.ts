@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 
 export const ownStyles = css`
   :host { display: flex; flex-direction: column; min-height: 0; flex: 1; background: var(--sheet); border: 2px solid var(--ink); font-size: 16px; line-height: 1.3; }
@@ -45,7 +46,7 @@ export const ownStyles = css`
   .said ul { margin: 2px 0 0; padding-left: 20px; }
   .trouble { flex: none; padding: 6px 16px; background: var(--warn); color: var(--warn-ink); font-weight: 600; }
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  @media (max-width: 1500px) {
+  @media ${COMPACT} {
     :host { font-size: 15px; }
     h1 { font-size: 24px; }
     h2 { font-size: 16px; }
@@ -56,7 +57,7 @@ export const ownStyles = css`
     input, select { min-height: 34px; }
     .btn { min-height: 38px; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     :host { border-width: 0 0 2px; font-size: 16px; }
     .scroll { overflow: visible; }
     .row { grid-template-columns: 1fr; gap: 4px; }
@@ -73,8 +74,8 @@ export const ownStyles = css`
 export const ownPageStyles = css`
   [data-station='own'] { grid-template-columns: minmax(0, 1fr) 660px; }
   [data-station='own'] .side { overflow: hidden; }
-  @media (max-width: 1500px) { [data-station='own'] { grid-template-columns: minmax(0, 1fr) 560px; } }
-  @media (max-width: 700px) {
+  @media ${COMPACT} { [data-station='own'] { grid-template-columns: minmax(0, 1fr) 560px; } }
+  @media ${NARROW} {
     [data-station='own'] .side { overflow: visible; }
     [data-station='own'] .stage { height: 300px; }
   }

@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import { number } from '../../format.ts';
 import { MOST_PULL, type ParkDesk } from './desk.ts';
 
@@ -28,8 +29,8 @@ export class ParkPad extends LitElement {
     .fill { position: absolute; inset: 0 auto 0 0; background: color-mix(in srgb, var(--ink) 24%, transparent); border-right: 5px solid var(--ink); }
     b { position: relative; font-size: 24px; font-weight: 780; background: var(--sheet); padding: 2px 10px; border: 2px solid var(--ink); white-space: nowrap; }
     span { position: relative; background: var(--sheet); padding: 4px 10px; font-weight: 620; font-size: 17px; border: 1px solid var(--rule); white-space: nowrap; }
-    @media (max-width: 1500px) { b { font-size: 19px; } span { font-size: 14.5px; } .pad { height: var(--pad, 56px); } }
-    @media (max-width: 700px) { .pad { height: 84px; } b { font-size: 19px; padding: 2px 8px; } span { font-size: 15px; padding: 4px 8px; } }
+    @media ${COMPACT} { b { font-size: 19px; } span { font-size: 14.5px; } .pad { height: var(--pad, 56px); } }
+    @media ${NARROW} { .pad { height: 84px; } b { font-size: 19px; padding: 2px 8px; } span { font-size: 15px; padding: 4px 8px; } }
   `;
 
   #pullTo(e: PointerEvent): void {

@@ -10,15 +10,18 @@ import { polyline } from '../../stage/path.ts';
 import { placesOf } from '../../stage/place.ts';
 import type { StageInput } from '../../stage/scene.ts';
 import { DASH, type Label, type Shape, stroked, WEIGHT } from '../../stage/shapes.ts';
+import { toPx } from '../../stage/view.ts';
 import type { ParkDesk } from './desk.ts';
 
 /** Kept free at the edge of the sheet, px. */
 const MARGIN = 30;
+/** The caption's lower edge with and without a frame of zones, px. */
+const CAPTION_FOOT = { framed: 58, plain: 30 };
 
 /** Force of the strut and of the lever's pivot on the shoes, the cable's pull, the lever at rest. */
 export function parkStage(
   desk: ParkDesk,
-  { brake, rest, view }: StageInput,
+  { brake, rest, view, frame }: StageInput,
 ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
   if (desk.cable === 0) return { shapes: [], labels: [] };
   const shapes: Shape[] = [];
@@ -99,12 +102,15 @@ export function parkStage(
     }),
   );
   if (!view.wall) {
+    // Over its arrow, or beside it where a low stage has its caption there.
+    const above = polar(rimRadius(brake) + 19, degrees(90));
+    const crowded = toPx(view, above)[1] < (frame ? CAPTION_FOOT.framed : CAPTION_FOOT.plain);
     labels.push(
       label(view, {
         key: 'park hill',
         text: `The hill turns the drum ${desk.nose === 'down' ? 'forward' : 'backward'}`,
-        at: polar(rimRadius(brake) + 19, degrees(90)),
-        anchor: 'middle',
+        at: crowded ? polar(rimRadius(brake) + 13, degrees(70)) : above,
+        anchor: crowded ? 'start' : 'middle',
         style: 'turning',
         colour: 'ink',
       }),

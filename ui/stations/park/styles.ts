@@ -1,4 +1,5 @@
 import { css } from 'lit';
+import { BARRED, COMPACT, LOW, NARROW } from '../../app/page-sizes.ts';
 
 /** What only this station has. */
 export const parkStyles = css`
@@ -97,8 +98,8 @@ export const parkStyles = css`
   .park-hand .pick { min-height: 42px; text-align: center; padding: 0 2px; border-radius: 0; color: var(--ink); min-width: 0; }
   .park-cable { margin-top: 8px; }
   input.pick:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
-  @media (max-width: 1500px) {
-    .park-over { right: 10px; top: 10px; bottom: 58px; width: 31%; gap: 8px; }
+  @media ${COMPACT} {
+    .park-over { right: 10px; top: 10px; bottom: 58px; width: max(31%, 250px); gap: 8px; }
     .park-hill { left: 10px; bottom: 56px; gap: 6px; }
     .park-hill svg { width: 138px; }
     .park-hill .mirrored { transform: scaleX(-1); }
@@ -156,12 +157,22 @@ export const parkStyles = css`
     .park-mini { font-size: 13.5px; }
     .park-way { font-size: 13.5px; }
   }
-  @media (min-width: 701px) and (max-height: 800px) {
+  @media ${BARRED} {
+    takeup-park-pad { --pad: 64px; }
+    .park-verdict { padding: 5px 18px 6px; }
+    .park-says strong { font-size: 27px; }
+    .park-says span { font-size: 16.5px; }
+    .park-bar i { height: 18px; }
+    .park-bar b { font-size: 19px; }
+    .park-needs { margin-top: 0; }
+    .park-what { margin-top: 3px; line-height: 1.25; }
+  }
+  @media ${LOW} {
     takeup-park-pad { --pad: 46px; }
     .park-says strong { font-size: 22px; }
     .park-what { line-height: 1.2; }
   }
-  @media (max-width: 700px) {
+  @media ${NARROW} {
     .park-bars .lab, .park-stop h2 { display: block; }
     .park-first .seg button { min-height: 58px; }
     [data-station='park'] .note { order: 2; }

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import type { Question } from '../../questions/types.ts';
 import type { Session } from '../../session.ts';
 import { look } from '../faults/look.ts';
@@ -24,11 +25,11 @@ export class QuestionList extends LitElement {
       .steps { color: var(--ink2); }
       .btn { grid-row: 1 / span 3; grid-column: 2; min-width: 118px; text-align: center; }
       .none { font-weight: 640; }
-      @media (max-width: 1500px) {
+      @media ${COMPACT} {
         .in { padding: 4px 22px 24px; }
         h2 { font-size: 19px; margin-top: 16px; } b { font-size: 15.5px; } p { font-size: 14.5px; } li { padding: 7px 0 8px; }
       }
-      @media (max-width: 700px) {
+      @media ${NARROW} {
         .in { padding: 4px 14px 20px; }
         li { grid-template-columns: 1fr; } .btn { grid-row: auto; grid-column: 1; margin-top: 5px; }
         h2 { font-size: 21px; } b { font-size: 17px; } p { font-size: 16px; }

@@ -1,0 +1,28 @@
+import { css } from 'lit';
+import type { PageSize } from '../stations/station.ts';
+
+/**
+ * The three layouts of the page, as conditions for its styles: one column under the thumb for phones,
+ * also on their sides, and upright tablets; a compact one for laptops and projectors; a roomy one for
+ * a whole screen. What is compact is also what every narrower page begins with.
+ */
+export const NARROW = css`(max-width: 900px), (max-height: 520px)`;
+export const COMPACT = css`(max-width: 1799px), (max-height: 900px)`;
+/** A roomy page less high than a whole screen: a browser's own bars take the rest. */
+export const BARRED = css`(min-width: 1800px) and (min-height: 901px) and (max-height: 1030px)`;
+/** A compact page that is low besides. */
+export const LOW = css`(min-width: 901px) and (min-height: 521px) and (max-height: 800px)`;
+
+/** On a stage under this width, px, there is no room for words beside the brake. */
+export const NARROW_STAGE = 680;
+
+/** The compact page has room for its stations' names from here on, and for the list of brakes. */
+const TABS = '(min-width: 1200px)';
+const BRAKES = '(min-width: 1420px)';
+
+const is = (condition: string): boolean => matchMedia(condition).matches;
+
+export const pageSize = (): PageSize =>
+  is(NARROW.cssText) ? 'narrow' : is(COMPACT.cssText) ? 'middle' : 'wide';
+export const roomForTabs = (): boolean => is(TABS);
+export const roomForBrakes = (): boolean => is(BRAKES);
