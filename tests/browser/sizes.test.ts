@@ -30,7 +30,10 @@ function cut(): string[] {
   };
   const place = stage?.getBoundingClientRect();
   return [
-    ...all(root, '.top *, .side *, .show button').filter((el) => over(el, 0, innerWidth)),
+    ...all(root, '.top *, .side *').filter((el) => over(el, 0, innerWidth)),
+    ...all(root, '.show button').filter(
+      (el) => place && place.height > 0 && over(el, place.left, place.right),
+    ),
     ...all(stage?.shadowRoot, '.stage-labels text').filter(
       (el) => place && place.height > 0 && over(el, place.left, place.right),
     ),

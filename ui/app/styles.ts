@@ -163,7 +163,7 @@ export const styles = css`
     .note { font-size: 14.5px; padding: 7px 12px; }
     .strip { bottom: 50px; }
     .show { left: 0; right: 0; bottom: 0; height: 48px; border-width: 2px 0 0; }
-    .show button { flex: none; width: 58px; border-right: 1px solid var(--rule); border-left: 0; position: relative; }
+    .show button { flex: 0 1 58px; min-width: 0; border-right: 1px solid var(--rule); border-left: 0; position: relative; }
     .show button span { position: absolute; bottom: calc(100% + 2px); left: 0; background: var(--ink); color: var(--sheet); padding: 4px 10px; font-size: 14px; opacity: 0; pointer-events: none; }
     .show button:hover span, .show button:focus-visible span { opacity: 1; }
     .show .says { display: block; }

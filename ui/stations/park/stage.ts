@@ -13,6 +13,8 @@ import { DASH, type Label, type Shape, stroked, WEIGHT } from '../../stage/shape
 import { toPx } from '../../stage/view.ts';
 import type { ParkDesk } from './desk.ts';
 
+/** Scale under which a wall has no room for the lever's own words, px per mm. */
+const SMALL_WALL = 2.2;
 /** Kept free at the edge of the sheet, px. */
 const MARGIN = 30;
 /** The caption's lower edge with and without a frame of zones, px. */
@@ -83,24 +85,27 @@ export function parkStage(
   };
   say('strut', strutTip, -1, alone.strut, ['strut', 'on the front shoe']);
   say('pivot', pivotTip, 1, alone.pivotOnLever, ['its pivot', 'on the rear shoe']);
-  labels.push(
-    label(view, {
-      key: 'park cable',
-      text: `Cable ${number(desk.cable, 0)}\u00a0N`,
-      at: [alone.hook[0] - 6, alone.hook[1] + 8],
-      anchor: 'end',
-      style: 'force',
-      colour: 'ink',
-    }),
-    label(view, {
-      key: 'park turn',
-      text: `${number((alone.turn * 180) / Math.PI, 1)}°`,
-      at: [alone.hook[0] - 4, (alone.hook[1] + alone.notch[1]) / 2 - 4],
-      anchor: 'end',
-      style: 'force',
-      colour: 'ink',
-    }),
-  );
+  // On a small wall letters are large and the brake is not: the forces on the shoes come first.
+  if (!view.wall || view.scale > SMALL_WALL) {
+    labels.push(
+      label(view, {
+        key: 'park cable',
+        text: `Cable ${number(desk.cable, 0)}\u00a0N`,
+        at: [alone.hook[0] - 6, alone.hook[1] + 8],
+        anchor: 'end',
+        style: 'force',
+        colour: 'ink',
+      }),
+      label(view, {
+        key: 'park turn',
+        text: `${number((alone.turn * 180) / Math.PI, 1)}°`,
+        at: [alone.hook[0] - 4, (alone.hook[1] + alone.notch[1]) / 2 - 4],
+        anchor: 'end',
+        style: 'force',
+        colour: 'ink',
+      }),
+    );
+  }
   if (!view.wall) {
     // Over its arrow, or beside it where a low stage has its caption there.
     const above = polar(rimRadius(brake) + 19, degrees(90));
