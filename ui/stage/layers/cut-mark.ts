@@ -4,7 +4,7 @@ import { rimRadius } from '../parts/drum.ts';
 import { polyline } from '../path.ts';
 import { type Label, type Shape, stroked } from '../shapes.ts';
 import type { View } from '../view.ts';
-import { label } from './label.ts';
+import { label, textWidth } from './label.ts';
 
 /** Angle at which section B–B cuts the front lining, rad: its ends that can catch, or its middle. */
 export function cutAngle(brake: Brake, word: 'toe' | 'centre' | 'heel'): number {
@@ -58,18 +58,27 @@ export function cutMark(
   };
 }
 
+/** The words at the toes begin at this share of the rim's radius. */
+const TOE_WORDS = 0.78;
+/** Kept free at the sheet's edge, px. */
+const EDGE = 8;
+
 /** "Leading" and "Trailing" in the brake's upper corners, clear of the outer band; roles of forward travel. */
 export function roleCorners(brake: Brake, view: View): Label[] {
   const rim = rimRadius(brake);
-  const put = (text: string, side: -1 | 1, colour: 'lead' | 'trail'): Label =>
-    label(view, {
+  const size = 28 * view.text;
+  const put = (text: string, side: -1 | 1, colour: 'lead' | 'trail'): Label => {
+    const clear = TOE_WORDS * rim + textWidth(text, size) / view.scale;
+    const room = (view.origin[0] - EDGE) / view.scale;
+    return label(view, {
       key: `overlap role ${side}`,
       text,
-      at: [side * (rim + 26), rim + 6],
+      at: [side * Math.min(room, Math.max(rim + 26, clear)), rim + 6],
       anchor: side < 0 ? 'start' : 'end',
       style: 'role',
-      size: 28 * view.text,
+      size,
       colour,
     });
+  };
   return [put('Leading', -1, 'lead'), put('Trailing', 1, 'trail')];
 }
