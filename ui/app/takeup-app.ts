@@ -29,6 +29,8 @@ const LAYER_ROW = { wide: 60, middle: 50 } as const;
 
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
+/** Height of the counter's card, px. */
+const CARD_HEIGHT = 84;
 /** How far a wedge's counter stands out from the loupe's rim, px. */
 const WEDGE_CARD = 100;
 
@@ -283,7 +285,9 @@ export class TakeupApp extends LitElement {
     if (box.width < NARROW_STAGE)
       return `right:10px;top:${(box.height - this.#foot(pageSize()) - 96).toFixed(0)}px`;
     const right = this.session.wheel === 'right';
-    const top = `top:${(at[1] + 8).toFixed(0)}px`;
+    // On a low stage it reaches up into the loupe rather than down over the chart.
+    const lowest = box.height - this.#foot(pageSize()) - CARD_HEIGHT;
+    const top = `top:${Math.min(at[1] + 8, lowest).toFixed(0)}px`;
     // A wedge's words are long: they reach over the loupe's rim, not over the brake's gaps.
     if (this.session.brake.adjuster.kind === 'wedge')
       return right
