@@ -18,8 +18,12 @@ export const overlapTimes = (greatest: number): 40 | 20 | 1 =>
 /** How far past the lining's ends the values of toe and heel stand, rad. */
 const PAST_END = (12 * Math.PI) / 180;
 
-/** "0.29", or "clear" where nothing overlaps. */
-export const overlapText = (mm: number): string => (mm > SEEN ? mm.toFixed(2) : 'clear');
+/** Least overlap that two decimals can tell, mm. */
+const TOLD = 0.005;
+
+/** "0.29", "<0.01", or "clear" where nothing overlaps. */
+export const overlapText = (mm: number): string =>
+  mm > SEEN ? (mm < TOLD ? '<0.01' : mm.toFixed(2)) : 'clear';
 
 /** Part of the arc where the lining stands outside the lip: outline points from low to high angle. */
 function caught(o: Overlap, base: number, times: number): Point[] {
@@ -125,7 +129,7 @@ function values(
     const line = size * 0.95;
     const high = down * line;
     if (holds) {
-      out.push(put(mm.toFixed(2), high - 0.1 * line, 'value', true));
+      out.push(put(overlapText(mm), high - 0.1 * line, 'value', true));
       out.push(put(word, high + Math.max(0.72 * line, 14), 'word', false));
     } else if (centre) {
       out.push(put('clear', high - 0.45 * line, 'value', false));
