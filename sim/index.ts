@@ -19,7 +19,10 @@ export {
 } from './brake/duty.ts';
 export {
   type AdjusterOptions,
+  adjusterKinds,
   HOT_LOCK,
+  type KindLaw,
+  kindLaws,
   STAR_WHEEL,
   toothAcross,
   WEDGE_SLOPE,
@@ -57,7 +60,7 @@ export { pedalStack, runOutLeft } from './readings/pedal.ts';
 export type { Reading } from './readings/reading.ts';
 export { readingOf, readings } from './readings/readings.ts';
 export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
-export type { Finding } from './scene/findings.ts';
+export type { Finding } from './scene/finding.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
 export {
@@ -103,7 +106,7 @@ export {
   type Wheel as WheelBrake,
 } from './study/checks.ts';
 export { type Examination, type ExaminationId, examinations } from './study/examinations.ts';
-export { examine, type Finding as Observed, minutesOf, parted } from './study/examine.ts';
+export { examine, minutesOf, type Observed, parted } from './study/examine.ts';
 export { type Excess, excess } from './study/excess.ts';
 export type { Fault, FaultGroup, NotShown } from './study/fault-types.ts';
 export { axleWith, faultOf, faults, notShown, withFault } from './study/faults.ts';

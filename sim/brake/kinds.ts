@@ -23,30 +23,75 @@ export interface AdjusterOptions {
   readonly drivenBy?: Adjuster['drivenBy'];
 }
 
-function steps(pitch: number, range: number): Pick<Adjuster, 'teeth' | 'growth'> {
+type Steps = Pick<Adjuster, 'teeth' | 'growth'>;
+
+/** Faults that need a part which not every kind has: their ids in the list of faults. */
+export type KindFault = 'worn teeth' | 'broken lever spring' | 'wrong side';
+
+/** What the mechanics know of a kind. */
+export interface KindLaw {
+  /** Steps that can be told one by one; a stepless kind is reckoned in steps too small for that. */
+  readonly countable: boolean;
+  /** Stepped by a toothed lever in the strut, whose geometry a scene may give in place of a pitch. */
+  readonly toothedLever: boolean;
+  /** Most steps in one application, of so many that there are. */
+  readonly atOnce: (teeth: number) => number;
+  /** Steps of a new one in place of another kind: as far as that one reaches. */
+  readonly steps: (own: Adjuster) => Steps;
+  readonly faults: readonly KindFault[];
+}
+
+function even(pitch: number, range: number): Steps {
   // Half a thousandth of a step lets a range that divides evenly keep its last step.
   const teeth = Math.max(1, Math.floor(range / pitch + 5e-4));
   return { teeth, growth: evenGrowth(pitch, teeth) };
 }
 
-function numbers(own: Adjuster, kind: AdjusterKind): Partial<Adjuster> {
-  if (kind === own.kind) return {};
-  const range = own.growth[own.teeth] as number;
-  if (kind === 'screw strut') {
-    return {
-      ...steps(STAR_WHEEL.thread / STAR_WHEEL.teeth, range),
-      perApplication: 1,
-      lever: null,
-    };
-  }
-  if (kind === 'wedge') {
-    const even = steps(WEDGE_STEP, range);
-    return { ...even, perApplication: even.teeth, lever: null };
-  }
-  const toothed = own.kind === 'toothed lever' || own.kind === 'incremental';
-  const even = toothed ? { teeth: own.teeth, growth: own.growth } : steps(EVEN_TOOTH, range);
-  return { ...even, perApplication: kind === 'incremental' ? 1 : even.teeth };
-}
+const reach = ({ growth, teeth }: Adjuster): number => growth[teeth] as number;
+const all = (teeth: number): number => teeth;
+const one = (): number => 1;
+
+/** A toothed lever has the same teeth whether it takes all or one a press. */
+const toothed = (own: Adjuster): Steps =>
+  kindLaws[own.kind].toothedLever
+    ? { teeth: own.teeth, growth: own.growth }
+    : even(EVEN_TOOTH, reach(own));
+
+/** The one place where the mechanics tell kinds apart: what differs between them is a row here. */
+export const kindLaws: Readonly<Record<AdjusterKind, KindLaw>> = {
+  'toothed lever': {
+    countable: true,
+    toothedLever: true,
+    atOnce: all,
+    steps: toothed,
+    faults: ['worn teeth', 'broken lever spring', 'wrong side'],
+  },
+  incremental: {
+    countable: true,
+    toothedLever: true,
+    atOnce: one,
+    steps: toothed,
+    faults: ['worn teeth', 'broken lever spring', 'wrong side'],
+  },
+  'screw strut': {
+    countable: true,
+    toothedLever: false,
+    atOnce: one,
+    steps: (own) => even(STAR_WHEEL.thread / STAR_WHEEL.teeth, reach(own)),
+    // A thread carries any push, so no tooth lets go; fitted on the wrong side it winds back.
+    faults: ['wrong side'],
+  },
+  wedge: {
+    countable: false,
+    toothedLever: false,
+    atOnce: all,
+    steps: (own) => even(WEDGE_STEP, reach(own)),
+    faults: [],
+  },
+};
+
+/** Every kind, as scenes and commands name it. */
+export const adjusterKinds = Object.keys(kindLaws) as readonly AdjusterKind[];
 
 /**
  * The brake with another kind of adjuster, a new one: same strut length at zero, same lost motion,
@@ -59,16 +104,22 @@ export function withAdjuster(
   options: AdjusterOptions = {},
 ): Brake {
   const own = brake.adjuster;
+  const adjuster = kind === own.kind ? own : renewed(own, kind);
   return {
     ...brake,
     adjuster: {
-      ...own,
-      ...numbers(own, kind),
-      kind,
+      ...adjuster,
       hotLock: options.hotLock ?? own.hotLock,
       drivenBy: options.drivenBy ?? own.drivenBy,
     },
   };
+}
+
+function renewed(own: Adjuster, kind: AdjusterKind): Adjuster {
+  const law = kindLaws[kind];
+  const steps = law.steps(own);
+  const lever = law.toothedLever ? own.lever : null;
+  return { ...own, ...steps, kind, perApplication: law.atOnce(steps.teeth), lever };
 }
 
 /** The step of another kind that makes the strut as long as it stands, or the nearest shorter one. */

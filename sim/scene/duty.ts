@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Duty } from '../brake/duty.ts';
 import { SURFACES } from '../brake/surface.ts';
 import { BAR, KG, KM, KMH } from '../units/units.ts';
+import type { Finding } from './finding.ts';
 import { num, size, words } from './parts.ts';
 
 const perKm = (about: string) => size(`${about}, 1/km`, 100);
@@ -97,7 +98,7 @@ export function toDuty(d: DutyPart): Duty {
 export function impossibleDuties(
   duties: readonly DutyPart[],
   plain: string,
-  add: (finding: { path: string; found: string; allowed: string }) => void,
+  add: (finding: Finding) => void,
 ): void {
   const names = new Set([plain]);
   duties.forEach((d, i) => {

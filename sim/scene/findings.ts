@@ -1,12 +1,7 @@
+import { impossibleSteps } from './adjuster.ts';
 import { impossibleDuties } from './duty.ts';
+import type { Finding } from './finding.ts';
 import type { Scene } from './schema.ts';
-
-/** One thing wrong with a scene: where, what was found, what is allowed. */
-export interface Finding {
-  readonly path: string;
-  readonly found: string;
-  readonly allowed: string;
-}
 
 const finding = (path: string, found: string, allowed: string): Finding => ({
   path,
@@ -173,49 +168,7 @@ export function impossible(scene: Scene): Finding[] {
       out.push(finding(`springs.${i}.ends`, `both on ${a.on}`, 'two different parts'));
     }
   });
-  const adj = scene.adjuster;
-  if (adj.lever && adj.pitch !== undefined) {
-    out.push(
-      finding(
-        'adjuster.pitch',
-        'pitch and lever both given',
-        'either a pitch or a lever, not both',
-      ),
-    );
-  } else if (!adj.lever && adj.pitch === undefined) {
-    out.push(
-      finding('adjuster', 'neither pitch nor lever', 'a pitch in mm a step, or the lever geometry'),
-    );
-  }
-  if (adj.pitch !== undefined && !(adj.pitch > 0)) {
-    out.push(
-      finding(
-        'adjuster.pitch',
-        `${adj.pitch} mm: the teeth would run backwards`,
-        'more than 0 mm a step',
-      ),
-    );
-  }
-  if (adj.lever) {
-    const end = adj.lever.startAngle + adj.teeth * adj.lever.toothAngle;
-    if (!(adj.lever.toothAngle > 0)) {
-      out.push(
-        finding(
-          'adjuster.lever.toothAngle',
-          `${adj.lever.toothAngle}°: the teeth would run backwards`,
-          'more than 0°',
-        ),
-      );
-    } else if (end > 175) {
-      out.push(
-        finding(
-          'adjuster.lever.toothAngle',
-          `the last tooth at ${end.toFixed(1)}°`,
-          'at most 175°: past that the nose lets the strut shorten',
-        ),
-      );
-    }
-  }
+  impossibleSteps(scene.adjuster, (f) => out.push(f));
   const surfaces = Object.entries(scene.frictionOfSurfaces).map(
     ([name, s]) =>
       [
@@ -238,8 +191,9 @@ export function impossible(scene: Scene): Finding[] {
     });
   }
   const { start } = scene;
-  if (start.tooth > adj.teeth) {
-    out.push(finding('start.tooth', `${start.tooth}`, `0 to ${adj.teeth}, the teeth there are`));
+  const { teeth } = scene.adjuster;
+  if (start.tooth > teeth) {
+    out.push(finding('start.tooth', `${start.tooth}`, `0 to ${teeth}, the teeth there are`));
   }
   const bore = start.drumDiameter ?? scene.drum.diameterNew;
   if (bore < scene.drum.diameterNew || bore > scene.drum.diameterMax + 2) {

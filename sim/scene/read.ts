@@ -1,12 +1,13 @@
 import * as v from 'valibot';
-import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
 import { dutyOf } from '../brake/duty.ts';
 import { type SurfaceFriction, type SurfaceFrictions, usualSurfaces } from '../brake/surface.ts';
 import type { Anchor, Brake, Point, Shoe, Side } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
 import { BAR, DEG, JOULE, KG, KG_MM2, KM, KMH, PI } from '../units/units.ts';
+import { toAdjuster } from './adjuster.ts';
 import { toDuty } from './duty.ts';
-import { type Finding, impossible } from './findings.ts';
+import type { Finding } from './finding.ts';
+import { impossible } from './findings.ts';
 import { type Scene, sceneSchema } from './schema.ts';
 
 export type ReadResult =
@@ -136,9 +137,8 @@ function pullFrom(scene: Scene): Point {
 }
 
 function toBrake(scene: Scene): Brake {
-  const { drum, adjuster: adj, cylinder } = scene;
+  const { drum, cylinder } = scene;
   const area = (PI / 4) * cylinder.bore * cylinder.bore;
-  const lever = adj.lever;
   const plain = {
     name: scene.duty.name,
     pressure: scene.duty.pressure * BAR,
@@ -180,31 +180,7 @@ function toBrake(scene: Scene): Brake {
       const y = b.at[1] - a.at[1];
       return { ...s, fittedLength: Math.sqrt(x * x + y * y) };
     }),
-    adjuster: {
-      kind: adj.kind,
-      lengthAtZero: adj.lengthAtZero,
-      lostMotion: adj.lostMotion,
-      teeth: adj.teeth,
-      growth: lever
-        ? leverGrowth(lever.nose, lever.startAngle * DEG, lever.toothAngle * DEG, adj.teeth)
-        : evenGrowth(adj.pitch ?? Number.NaN, adj.teeth),
-      perApplication: adj.perApplication,
-      climbForce: adj.climbForce,
-      hotLock: adj.hotLock ?? Number.POSITIVE_INFINITY,
-      drivenBy: adj.drivenBy,
-      lever: lever
-        ? {
-            pin: lever.pin,
-            noseRadius: lever.nose,
-            startAngle: lever.startAngle * DEG,
-            toothAngle: lever.toothAngle * DEG,
-            toothRadius: lever.toothRadius,
-            toothHeight: lever.toothHeight,
-            firstTooth: lever.firstTooth * DEG,
-            window: { x: lever.window[0], y: lever.window[1] },
-          }
-        : null,
-    },
+    adjuster: toAdjuster(scene.adjuster),
     parkingLever: {
       pivot: scene.parkingLever.pivot,
       hook: scene.parkingLever.hook,

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Surface } from '../brake/surface.ts';
+import { adjuster } from './adjuster.ts';
 import { dutyPart } from './duty.ts';
 import { count, num, point, size, words } from './parts.ts';
 
@@ -122,35 +123,7 @@ export const sceneSchema = v.strictObject({
     }),
     'a list of springs',
   ),
-  adjuster: v.strictObject({
-    kind: v.picklist(
-      ['toothed lever', 'incremental', 'screw strut', 'wedge'],
-      'toothed lever, incremental, screw strut or wedge',
-    ),
-    lengthAtZero: size('Strut from seat to seat at tooth 0, mm'),
-    lostMotion: num('Slot play, mm', 0, 50),
-    teeth: count('Steps from zero to the end', 1, 2000),
-    pitch: v.optional(num('Even growth a step, mm', -50, 50)),
-    perApplication: v.optional(count('Most steps in one application', 1, 2000), 1),
-    climbForce: v.optional(num('Force at the strut while a tooth is climbed, N', 0, 500), 0),
-    hotLock: v.optional(num('Temperature above which the lever is held, °C', -50, 1000)),
-    drivenBy: v.optional(
-      v.picklist(['application', 'parking pull'], 'application or parking pull'),
-      'application',
-    ),
-    lever: v.optional(
-      v.strictObject({
-        pin: point('Lever pin in the zero position, mm'),
-        nose: size('Pin to nose, mm', 200),
-        startAngle: num('Nose from the strut axis at tooth 0, degrees', 0, 180),
-        toothAngle: num('Turn of one tooth, degrees', -45, 45),
-        toothRadius: size('Pin to tooth root, mm', 200),
-        toothHeight: size('mm', 20),
-        firstTooth: num('Direction of tooth 0 from the pin, degrees', -360, 360),
-        window: v.strictTuple([size('Finger width, mm', 50), size('Window height, mm', 50)]),
-      }),
-    ),
-  }),
+  adjuster,
   parkingLever: v.strictObject({
     pivot: point('On the rear web, mm'),
     hook: point('Cable hook, mm'),

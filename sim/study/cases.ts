@@ -2,7 +2,7 @@ import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Axle, Wheel } from './checks.ts';
 import { type Examination, type ExaminationId, examinations } from './examinations.ts';
-import { examine, type Finding, minutesOf, parted } from './examine.ts';
+import { examine, minutesOf, type Observed, parted } from './examine.ts';
 import type { Fault } from './fault-types.ts';
 import { axleWith, faultOf } from './faults.ts';
 
@@ -105,7 +105,7 @@ export const cases: readonly Case[] = [
 /** What a name would have shown at an examination. */
 export interface Against {
   readonly by: ExaminationId;
-  readonly would: readonly Finding[];
+  readonly would: readonly Observed[];
 }
 
 /** A case with its vans built: the one that stands there, and one for each name. Reads lazily. */
@@ -115,7 +115,7 @@ export class Investigation {
   readonly names: readonly Fault[];
   readonly axle: Axle;
   readonly #others: ReadonlyMap<string, Axle>;
-  readonly #found = new Map<string, readonly Finding[]>();
+  readonly #found = new Map<string, readonly Observed[]>();
 
   /** @param base the sound brake and its state that the van starts from */
   constructor(c: Case, rig: Rig, base: BrakeState) {
@@ -128,7 +128,7 @@ export class Investigation {
   }
 
   /** What an examination finds on a van with the named fault; on this van when left out. */
-  found(id: ExaminationId, name = this.case.cause): readonly Finding[] {
+  found(id: ExaminationId, name = this.case.cause): readonly Observed[] {
     const key = `${name}/${id}`;
     const known = this.#found.get(key);
     if (known) return known;

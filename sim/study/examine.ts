@@ -26,7 +26,7 @@ import {
 import type { Examination, ExaminationId } from './examinations.ts';
 
 /** One thing found. A number is told apart from another only beyond what the check resolves. */
-export type Finding =
+export type Observed =
   | {
       readonly kind: 'number';
       readonly name: string;
@@ -64,10 +64,10 @@ const num = (
   unit: string,
   digits: number,
   resolves: number,
-): Finding => ({ kind: 'number', name, value, unit, digits, resolves });
-const words = (name: string, says: string): Finding => ({ kind: 'words', name, says });
+): Observed => ({ kind: 'number', name, value, unit, digits, resolves });
+const words = (name: string, says: string): Observed => ({ kind: 'words', name, says });
 
-function torque(name: string, value: number, share: number, least: number): Finding {
+function torque(name: string, value: number, share: number, least: number): Observed {
   const v = value * NM;
   if (v > NO_HAND && share === HAND_SHARE) return words(name, 'hand does not turn it');
   if (v > STANDS) return words(name, 'stands still');
@@ -77,21 +77,21 @@ function torque(name: string, value: number, share: number, least: number): Find
 const sides = ['left', 'right'] as const;
 
 /** The wheels, or both in one line when they are alike. */
-function each(a: Axle, of: (w: Wheel, label: (what: string) => string) => Finding[]): Finding[] {
+function each(a: Axle, of: (w: Wheel, label: (what: string) => string) => Observed[]): Observed[] {
   const left = of(a.left, (what) => what);
   const right = of(a.right, (what) => what);
-  const same = left.every((f, i) => alike(f, right[i] as Finding));
-  const named = (list: Finding[], side: string) =>
+  const same = left.every((f, i) => alike(f, right[i] as Observed));
+  const named = (list: Observed[], side: string) =>
     list.map((f) => ({ ...f, name: f.name ? `${side}, ${f.name}` : side }));
   return same ? named(left, 'both') : [...named(left, 'left'), ...named(right, 'right')];
 }
 
-const ways = (t: BothWays, what: string, share: number, least: number): Finding[] => [
+const ways = (t: BothWays, what: string, share: number, least: number): Observed[] => [
   torque(`${what}forward`, t.forward, share, least),
   torque(`${what}backward`, t.backward, share, least),
 ];
 
-function story(a: Axle): Finding[] {
+function story(a: Axle): Observed[] {
   const odd = sides.filter((s) => dragHeat(a[s], DRIVE) > WARM);
   const where = odd.length === 1 ? `at the ${odd[0]} rear only` : 'not at one wheel alone';
   const light = pedalAt(a, LIGHT).total;
@@ -105,7 +105,7 @@ function story(a: Axle): Finding[] {
   ];
 }
 
-function pump(a: Axle): Finding[] {
+function pump(a: Axle): Observed[] {
   const first = pedalAt(a, FIRM);
   const { axle, clicked } = pressedOnce(a, FIRM);
   const next = pedalAt(axle, FIRM);
@@ -120,7 +120,7 @@ function pump(a: Axle): Finding[] {
   ];
 }
 
-function heat(a: Axle, allWheels: boolean): Finding[] {
+function heat(a: Axle, allWheels: boolean): Observed[] {
   const rear = each(a, (w) => {
     const rise = dragHeat(w, DRIVE);
     if (rise >= TOO_HOT) return [words('', 'too hot to touch')];
@@ -130,7 +130,7 @@ function heat(a: Axle, allWheels: boolean): Finding[] {
   return [...rear, words('front wheels', allWheels ? 'warm too' : 'as ever')];
 }
 
-function turn(a: Axle): Finding[] {
+function turn(a: Axle): Observed[] {
   return each(a, (w) => {
     const pull = pullDrum(w);
     const hands = handTurn(w);
@@ -161,7 +161,7 @@ function turn(a: Axle): Finding[] {
   });
 }
 
-function rock(a: Axle): Finding[] {
+function rock(a: Axle): Observed[] {
   return each(a, (w) => {
     const play = w.state.condition.drumRise;
     const touch = Math.min(rubbing(w, 'front').least, rubbing(w, 'rear').least) < 0;
@@ -178,7 +178,7 @@ const bled = (w: Wheel): Wheel => ({
   state: { ...w.state, condition: { ...w.state.condition, keptPressure: 0 } },
 });
 
-function bleed(a: Axle): Finding[] {
+function bleed(a: Axle): Observed[] {
   return each(a, (w) => {
     if (w.state.condition.keptPressure === 0) return [words('', 'nothing changes')];
     const after = handTurn(bled(w));
@@ -186,7 +186,7 @@ function bleed(a: Axle): Finding[] {
   });
 }
 
-function lever(a: Axle): Finding[] {
+function lever(a: Axle): Observed[] {
   return each(a, (w) => {
     const off = leverOff(w);
     return [
@@ -196,14 +196,14 @@ function lever(a: Axle): Finding[] {
   });
 }
 
-function rollers(a: Axle): Finding[] {
+function rollers(a: Axle): Observed[] {
   return each(a, (w) => [
     ...ways(roller(w, ROLLER), 'pedal ', ROLLER_SHARE, 3),
     ...ways(parkedRoller(w, HAND), 'parked ', ROLLER_SHARE, 3),
   ]);
 }
 
-function off(a: Axle): Finding[] {
+function off(a: Axle): Observed[] {
   return each(a, (w) => {
     const pull = pullDrum(w);
     const teeth = pull.backOff.teeth;
@@ -221,7 +221,7 @@ function off(a: Axle): Finding[] {
   });
 }
 
-function measure(a: Axle): Finding[] {
+function measure(a: Axle): Observed[] {
   return each(a, (w) => {
     const b = boreCheck(w);
     return [
@@ -233,10 +233,10 @@ function measure(a: Axle): Finding[] {
   });
 }
 
-const dial = (a: Axle): Finding[] =>
+const dial = (a: Axle): Observed[] =>
   each(a, (w) => [num('swing', boreCheck(w).dial, 'mm', 2, 0.05)]);
 
-function tooth(a: Axle): Finding[] {
+function tooth(a: Axle): Observed[] {
   return each(a, (w) => {
     const { adjusterSeized, leverSpring, adjusterStep } = w.state.condition;
     const says = adjusterSeized
@@ -250,13 +250,13 @@ function tooth(a: Axle): Finding[] {
   });
 }
 
-const boots = (a: Axle): Finding[] => each(a, (w) => [words('', w.wet ?? 'dry')]);
+const boots = (a: Axle): Observed[] => each(a, (w) => [words('', w.wet ?? 'dry')]);
 
-const bore = (a: Axle): Finding[] =>
+const bore = (a: Axle): Observed[] =>
   each(a, (w) => [num('', w.rig.brake.cylinder.bore, 'mm', 2, 0.1)]);
 
 /** What an examination of this axle finds. */
-export function examine(a: Axle, id: ExaminationId, allWheels = false): Finding[] {
+export function examine(a: Axle, id: ExaminationId, allWheels = false): Observed[] {
   switch (id) {
     case 'story':
       return story(a);
@@ -292,7 +292,7 @@ export function examine(a: Axle, id: ExaminationId, allWheels = false): Finding[
 }
 
 /** Cannot be told apart by this check. */
-function alike(a: Finding, b: Finding): boolean {
+function alike(a: Observed, b: Observed): boolean {
   if (a.name !== b.name || a.kind !== b.kind) return false;
   if (a.kind === 'words') return a.says === (b as typeof a).says;
   return (
@@ -301,7 +301,7 @@ function alike(a: Finding, b: Finding): boolean {
 }
 
 /** What of `there` differs from `here`: those findings of `there`. Empty: this check does not part them. */
-export function parted(here: readonly Finding[], there: readonly Finding[]): Finding[] {
+export function parted(here: readonly Observed[], there: readonly Observed[]): Observed[] {
   return there.filter((f) => !here.some((h) => h.name === f.name && alike(h, f)));
 }
 

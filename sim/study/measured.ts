@@ -2,7 +2,7 @@ import type { Rig } from '../balance/rig.ts';
 import { type BrakeState, freshState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
 import { sin } from '../math/trig.ts';
-import type { Finding } from '../scene/findings.ts';
+import type { Finding } from '../scene/finding.ts';
 import { PI } from '../units/units.ts';
 import { application } from '../wear/application.ts';
 

@@ -200,7 +200,7 @@ export function ownScene(
   adjuster.lostMotion = sizes.lostMotion ?? adjuster.lostMotion;
   adjuster.teeth = sizes.teeth ?? adjuster.teeth;
   adjuster.perApplication = Math.min(adjuster.perApplication, Math.max(1, adjuster.teeth));
-  if (adjuster.lever) {
+  if ('lever' in adjuster && adjuster.lever) {
     // The toothed lever goes with its seat.
     adjuster.lever.pin = [
       adjuster.lever.pin[0] + front.strutSeat[0] - seatBefore[0],

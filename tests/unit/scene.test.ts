@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { type Finding, freshState, readScene, readSceneText, startState } from '../../sim/index.ts';
+import {
+  adjusterKinds,
+  type Finding,
+  freshState,
+  kindLaws,
+  readScene,
+  readSceneText,
+  startState,
+} from '../../sim/index.ts';
 import { quayScene } from '../brakes.ts';
 
 type Loose = { [key: string]: Loose } & { [key: number]: Loose };
@@ -201,6 +209,41 @@ describe('a scene file', () => {
       }
     });
   }
+
+  it.each(adjusterKinds)('a %s has its own parts and no other’s', (kind) => {
+    const own = quayScene().adjuster;
+    const even = {
+      kind,
+      lengthAtZero: own.lengthAtZero,
+      lostMotion: own.lostMotion,
+      teeth: 20,
+      pitch: 0.5,
+    };
+    const wrong = (adjuster: unknown): readonly Finding[] =>
+      findings((s) => {
+        s['adjuster'] = put(adjuster);
+      });
+    expect(wrong(even)).toEqual([]);
+    const { pitch, ...levered } = { ...even, lever: own.lever };
+    expect(pitch).toBe(0.5);
+    if (kindLaws[kind].toothedLever) {
+      expect(wrong(levered)).toEqual([]);
+      // Growth told twice may be told differently.
+      expect(wrong({ ...levered, pitch }).map((f) => f.path)).toEqual(['adjuster.pitch']);
+    } else {
+      const found = wrong({ ...levered, pitch });
+      expect(found.map((f) => [f.path, f.found])).toEqual([['adjuster.lever', 'an unknown key']]);
+    }
+  });
+
+  it('tells which kinds of adjuster there are', () => {
+    const found = findings((s) => {
+      (s['adjuster'] as Loose)['kind'] = put('zip');
+    });
+    const [first] = found;
+    expect(first?.path).toBe('adjuster.kind');
+    for (const kind of adjusterKinds) expect(first?.allowed).toContain(kind);
+  });
 
   it('refuses numbers that are not finite', () => {
     const text = JSON.stringify(quayScene()).replace('"rim":10', '"rim":1e999');
