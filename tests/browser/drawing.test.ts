@@ -1,8 +1,8 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { placeOf, steady } from './soon.ts';
+import { placeOf, soon, steady } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -128,6 +128,144 @@ it('a graphics context that stays away: the canvas takes over', async () => {
   await close();
 });
 
+/**
+ * A browser smooths an edge a little otherwise where it paints only a part of it, and may begin a thin
+ * line a pixel sooner, so a pixel is looked for in the other picture with its neighbours. Steps of 255.
+ * A line that was left standing, or out, differs by all its contrast; a tinted area by a little.
+ */
+const LINE = 60;
+const TINT = 4;
+/** Side of a square that is looked at for a lost area, px. */
+const SQUARE = 8;
+
+/** How far each pixel lies outside of what the other picture has within a pixel of it, row by row. */
+function astray(a: PNG, b: PNG): Uint8Array {
+  const { width, height } = a;
+  const out = new Uint8Array(width * height);
+  const around = [-width - 1, -width, -width + 1, -1, 0, 1, width - 1, width, width + 1];
+  for (let i = width + 1; i < width * (height - 1) - 1; i++) {
+    for (let c = 0; c < 3; c++) {
+      let [low, high] = [255, 0];
+      for (const d of around) {
+        const v = b.data[4 * (i + d) + c] as number;
+        if (v < low) low = v;
+        if (v > high) high = v;
+      }
+      const v = a.data[4 * i + c] as number;
+      out[i] = Math.max(out[i] as number, low - v, v - high);
+    }
+  }
+  return out;
+}
+
+const SAME = { lines: 0, areas: 0 };
+
+/** Pixels of lines that only the first picture has, and squares of areas that it has in another tint. */
+function onlyIn(a: PNG, b: PNG): { lines: number; areas: number } {
+  const squares = new Map<number, number>();
+  let lines = 0;
+  astray(a, b).forEach((off, i) => {
+    if (off > LINE) lines++;
+    if (off <= TINT) return;
+    const square = Math.floor(i / a.width / SQUARE) * a.width + Math.floor((i % a.width) / SQUARE);
+    squares.set(square, (squares.get(square) ?? 0) + 1);
+  });
+  const areas = [...squares.values()].filter((n) => n > (2 / 3) * SQUARE ** 2).length;
+  return { lines, areas };
+}
+
+/** Ends the browser's graphics process, as a fault of the driver does: every canvas loses what it held. */
+async function endGraphics(page: Page): Promise<void> {
+  const session = await page.context().browser()?.newBrowserCDPSession();
+  if (!session) throw new Error('no browser to speak to');
+  // The call is never answered by what it ends.
+  await session.send('Browser.crashGpuProcess').catch(() => undefined);
+}
+
+/** Keeps what a canvas tells of its context, lost and given back. */
+const listen = (canvas: Locator): Promise<void> =>
+  canvas.evaluate((element) => {
+    const told: string[] = [];
+    Object.assign(window, { told });
+    const names = ['contextlost', 'contextrestored', 'webglcontextlost', 'webglcontextrestored'];
+    for (const name of names) element.addEventListener(name, () => told.push(name));
+  });
+const told = (page: Page): Promise<string[]> =>
+  page.evaluate(() => (window as unknown as { told: string[] }).told);
+
+it.each([
+  ['canvas', withoutCard, ['contextlost', 'contextrestored']],
+  ['webgl', withCard, ['webglcontextlost', 'webglcontextrestored']],
+] as const)(
+  'when the graphics process dies and comes back, the %s stands as it did, hatches and loupe too',
+  async (kind, before, events) => {
+    // A browser of its own: the process is that of all its pages.
+    const own = await openBrowser();
+    const { page, errors, close } = await own.open(SMALL);
+    await page.addInitScript(patient);
+    await again(page, before);
+    await expect.poll(() => painter(page)).toBe(kind);
+    await page.getByRole('button', { name: 'Stopped' }).click();
+    await page.getByRole('button', { name: 'Loupe' }).click();
+    const picture = async (): Promise<PNG> =>
+      PNG.sync.read(await page.locator('section.stage').screenshot());
+    await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+    await steady(page, async () => (await picture()).data.toString('base64'));
+    const whole = await picture();
+    await listen(page.locator('takeup-stage canvas'));
+    await endGraphics(page);
+    await expect.poll(() => told(page)).toEqual(events);
+    await soon(async () => {
+      const after = await picture();
+      expect([onlyIn(whole, after), onlyIn(after, whole)]).toEqual([SAME, SAME]);
+    });
+    expect(errors).toEqual([]);
+    await close();
+    await own.close();
+  },
+);
+
+it('when the graphics process dies and comes back, the chart stands as it did', async () => {
+  const own = await openBrowser();
+  const { page, errors, close } = await own.open(SMALL);
+  await expect.poll(() => painter(page)).not.toBe('');
+  await page.keyboard.press('2');
+  const chart = page.locator('takeup-chart');
+  const picture = (): Promise<string> =>
+    chart
+      .locator('canvas')
+      .first()
+      .evaluate((e) => (e as HTMLCanvasElement).toDataURL());
+  await chart.locator('canvas').first().waitFor();
+  const whole = await steady(page, picture);
+  await listen(chart.locator('canvas').first());
+  await endGraphics(page);
+  await expect.poll(() => told(page)).toEqual(['contextlost', 'contextrestored']);
+  await expect.poll(picture).toBe(whole);
+  expect(errors).toEqual([]);
+  await close();
+  await own.close();
+});
+
+it('a page that was hidden is painted whole when it is shown again', async () => {
+  const { page, errors, close } = await browser.open(SMALL);
+  await again(page, withoutCard);
+  await expect.poll(() => painter(page)).toBe('canvas');
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  // What a hidden page's canvas lost without a word.
+  await page.locator('takeup-stage canvas').evaluate((e) => {
+    const { canvas } = (e as HTMLCanvasElement).getContext('2d') ?? {};
+    const pen = canvas?.getContext('2d');
+    pen?.setTransform(1, 0, 0, 1, 0, 0);
+    pen?.fillRect(0, 0, canvas?.width ?? 0, canvas?.height ?? 0);
+  });
+  await expect.poll(() => colours(page)).toBeLessThan(DRAWN);
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  expect(errors).toEqual([]);
+  await close();
+});
+
 const zoomed = (page: Page): Promise<boolean> =>
   page.locator('takeup-stage').evaluate((e) => e.hasAttribute('zoomed'));
 
@@ -223,50 +361,6 @@ it('two fingers zoom on a phone', async () => {
 
 /** Later than any page takes to load, ms. */
 const HOUR = 3.6e6;
-/**
- * A browser smooths an edge a little otherwise where it paints only a part of it, and may begin a thin
- * line a pixel sooner, so a pixel is looked for in the other picture with its neighbours. Steps of 255.
- * A line that was left standing, or out, differs by all its contrast; a tinted area by a little.
- */
-const LINE = 60;
-const TINT = 4;
-/** Side of a square that is looked at for a lost area, px. */
-const SQUARE = 8;
-
-/** How far each pixel lies outside of what the other picture has within a pixel of it, row by row. */
-function astray(a: PNG, b: PNG): Uint8Array {
-  const { width, height } = a;
-  const out = new Uint8Array(width * height);
-  const around = [-width - 1, -width, -width + 1, -1, 0, 1, width - 1, width, width + 1];
-  for (let i = width + 1; i < width * (height - 1) - 1; i++) {
-    for (let c = 0; c < 3; c++) {
-      let [low, high] = [255, 0];
-      for (const d of around) {
-        const v = b.data[4 * (i + d) + c] as number;
-        if (v < low) low = v;
-        if (v > high) high = v;
-      }
-      const v = a.data[4 * i + c] as number;
-      out[i] = Math.max(out[i] as number, low - v, v - high);
-    }
-  }
-  return out;
-}
-
-/** Pixels of lines that only the first picture has, and squares of areas that it has in another tint. */
-function onlyIn(a: PNG, b: PNG): { lines: number; areas: number } {
-  const squares = new Map<number, number>();
-  let lines = 0;
-  astray(a, b).forEach((off, i) => {
-    if (off > LINE) lines++;
-    if (off <= TINT) return;
-    const square = Math.floor(i / a.width / SQUARE) * a.width + Math.floor((i % a.width) / SQUARE);
-    squares.set(square, (squares.get(square) ?? 0) + 1);
-  });
-  const areas = [...squares.values()].filter((n) => n > (2 / 3) * SQUARE ** 2).length;
-  return { lines, areas };
-}
-
 it('what is painted in part is what would be painted whole', async () => {
   const { page, errors, close } = await browser.open({ clock: true });
   await page.locator('takeup-stage canvas').waitFor();
@@ -291,8 +385,7 @@ it('what is painted in part is what would be painted whole', async () => {
     await page.setViewportSize({ width: 1920, height: 1080 });
     await expect.poll(async () => (await picture()).width).toBe(partly.width);
     const whole = await picture();
-    const none = { lines: 0, areas: 0 };
-    expect([onlyIn(partly, whole), onlyIn(whole, partly)]).toEqual([none, none]);
+    expect([onlyIn(partly, whole), onlyIn(whole, partly)]).toEqual([SAME, SAME]);
   };
   const pedal = page.locator('takeup-pedal [role="slider"]');
   await pedal.focus();

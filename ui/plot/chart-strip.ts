@@ -71,10 +71,12 @@ export class ChartStrip extends LitElement {
       this.requestUpdate();
     });
     this.#observer.observe(this);
+    document.addEventListener('visibilitychange', this.#anew);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    document.removeEventListener('visibilitychange', this.#anew);
     this.#observer?.disconnect();
     for (const p of this.#plots) p.destroy();
     this.#plots = [];
@@ -95,9 +97,19 @@ export class ChartStrip extends LitElement {
     return themes[this.desk.session.theme];
   }
 
+  protected override firstUpdated(): void {
+    // These events do not bubble.
+    this.renderRoot.addEventListener('contextrestored', this.#anew, true);
+  }
+
   override updated(): void {
     this.#draw();
   }
+
+  /** What a browser did with a canvas whose graphics died, or whose page was hidden, is gone. */
+  #anew = (): void => {
+    for (const p of this.#plots) p.redraw(false);
+  };
 
   #draw(): void {
     if (this.#width < 50 || this.#height < 50) return;

@@ -9,6 +9,9 @@ interface Kept {
   pattern?: CanvasPattern | undefined;
 }
 
+/** Tiles kept at once: several times what one moment shows. Zooming by the wheel asks for ever new ones. */
+const MOST = 200;
+
 /** Hatch tiles, made at the screen's own pixels so that they stay sharp: as textures or as patterns. */
 export class HatchTiles {
   readonly #kept = new Map<string, Kept>();
@@ -32,7 +35,8 @@ export class HatchTiles {
   texture(hatch: Hatch, view: TileView) {
     const kept = this.#of(hatch, view);
     if (!kept.texture) {
-      kept.texture = Texture.from(kept.tile);
+      // Pixi's own cache would keep every tile that was ever made.
+      kept.texture = Texture.from(kept.tile, true);
       kept.texture.source.style.addressMode = 'repeat';
     }
     return { texture: kept.texture, matrix: this.#matrix, textureSpace: 'global' as const };
@@ -51,6 +55,7 @@ export class HatchTiles {
     const key = `${hatchKey(hatch)} ${view.scale.toFixed(3)} ${view.k}`;
     let kept = this.#kept.get(key);
     if (!kept) {
+      if (this.#kept.size >= MOST) this.clear();
       kept = { tile: this.#draw(hatch, view) };
       this.#kept.set(key, kept);
     }

@@ -8,8 +8,8 @@
  * WebGL where a graphics card draws it; the canvas renderer where WebGL is missing or done in
  * software, because filling pixels is then 25 to 35 times dearer than a 2D canvas. Pixi's own arcs
  * are never used: at a lining's radius they stand off by the size of a clearance. All lengths are
- * CSS px inside; the canvas has the screen's own pixels. A lost graphics context comes back by
- * itself; when it does not within a few seconds, the canvas renderer takes over.
+ * CSS px inside; the canvas has the screen's own pixels. A lost context, of WebGL or of the 2D
+ * canvas, comes back by itself; when it does not within a few seconds, a new canvas takes over.
  */
 // First of all: without it Pixi asks for eval, which the page's security policy forbids.
 import 'pixi.js/unsafe-eval';
@@ -26,6 +26,10 @@ type Kind = 'webgl' | 'canvas';
 
 /** Time that a lost context is waited for, ms. */
 const PATIENCE = 3000;
+
+/** A WebGL canvas and a 2D canvas tell it under names of their own. */
+const LOST = ['webglcontextlost', 'contextlost'] as const;
+const RESTORED = ['webglcontextrestored', 'contextrestored'] as const;
 
 const SOFTWARE = /swiftshader|llvmpipe|softpipe|software|basic render/i;
 
@@ -71,6 +75,7 @@ export class PixiStage {
   readonly #painted: PaintedDrawing[] = [];
   #renderer: Renderer;
   #kind: Kind;
+  #ground: Container | null = null;
   #theme: Theme;
   #last: readonly Drawing[] = [];
   #pixels = 1;
@@ -90,6 +95,7 @@ export class PixiStage {
       this.#fit(box?.inlineSize, box?.blockSize);
     });
     this.#watch();
+    document.addEventListener('visibilitychange', this.#shown);
     this.resize();
   }
 
@@ -164,6 +170,7 @@ export class PixiStage {
   destroy(): void {
     this.#gone = true;
     clearTimeout(this.#waiting);
+    document.removeEventListener('visibilitychange', this.#shown);
     this.#observer.disconnect();
     this.#forget();
     this.#root.destroy();
@@ -180,14 +187,12 @@ export class PixiStage {
       display: 'block',
     });
     canvas.setAttribute('aria-hidden', 'true');
-    canvas.addEventListener('webglcontextlost', () => this.#lost());
-    canvas.addEventListener('webglcontextrestored', () => this.#restored());
+    for (const name of LOST) canvas.addEventListener(name, this.#lost);
+    for (const name of RESTORED) canvas.addEventListener(name, this.#restored);
     this.#host.prepend(canvas);
     if (this.#kind === 'webgl') return;
-    this.#root.addChildAt(
-      canvasGround(this.#stains, () => this.#theme.colours.sheet),
-      0,
-    );
+    this.#ground = canvasGround(this.#stains, () => this.#theme.colours.sheet);
+    this.#root.addChildAt(this.#ground, 0);
   }
 
   #watch(): void {
@@ -226,21 +231,33 @@ export class PixiStage {
     this.#tiles.clear();
   }
 
-  #lost(): void {
+  #lost = (): void => {
     if (this.#gone) return;
+    clearTimeout(this.#waiting);
     this.#waiting = setTimeout(() => void this.#takeOver(), PATIENCE);
-  }
+  };
 
-  #restored(): void {
+  /**
+   * When the browser's graphics process dies, the hatch tiles and the loupe's glass die with the
+   * canvas: all is built anew.
+   */
+  #restored = (): void => {
     clearTimeout(this.#waiting);
     this.#waiting = undefined;
+    this.#forget();
     this.#again();
-  }
+  };
 
-  /** The graphics card does not come back: go on with the canvas renderer. */
+  /** What a browser did with the canvas of a hidden page is not told everywhere. */
+  #shown = (): void => {
+    if (document.visibilityState === 'visible' && !this.#waiting) this.#restored();
+  };
+
+  /** The context does not come back: go on with a new 2D canvas. */
   async #takeOver(): Promise<void> {
     const renderer = await makeRenderer('canvas', this.#theme);
-    if (this.#gone) {
+    // It may have come back while the new one was made.
+    if (this.#gone || !this.#waiting) {
       renderer.destroy(true);
       return;
     }
@@ -249,11 +266,19 @@ export class PixiStage {
     const { width, height } = this.canvas;
     this.#renderer = renderer;
     this.#kind = 'canvas';
-    old.canvas.remove();
-    old.destroy();
+    this.#unmount(old);
     this.#mount();
     renderer.resize(width, height, 1);
     this.#stains.resize(width, height);
     this.#restored();
+  }
+
+  #unmount(renderer: Renderer): void {
+    const canvas = renderer.canvas as HTMLCanvasElement;
+    for (const name of LOST) canvas.removeEventListener(name, this.#lost);
+    for (const name of RESTORED) canvas.removeEventListener(name, this.#restored);
+    this.#ground?.destroy();
+    canvas.remove();
+    renderer.destroy();
   }
 }
