@@ -19,6 +19,7 @@ import { type AnyBrake, built, onAbutments, onPins } from '../any-brake.ts';
 import { both } from '../bending-pair.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
+import { samples } from '../samples.ts';
 
 const steel = {
   tableThickness: 3,
@@ -326,16 +327,16 @@ const settles = (b: AnyBrake, flexible: boolean): void => {
 };
 
 describe('any sound brake finds its balance from cold', () => {
-  for (const [name, brakes, flexible, numRuns] of [
-    ['bending, on pins', onPins, true, 400],
-    ['rigid, on abutments', onAbutments, false, 1000],
-    ['bending, on abutments', onAbutments, true, 150],
+  for (const [name, brakes, flexible, test] of [
+    ['bending, on pins', onPins, true, 'settlesOnPins'],
+    ['rigid, on abutments', onAbutments, false, 'settlesRigid'],
+    ['bending, on abutments', onAbutments, true, 'settlesOnAbutments'],
   ] as const) {
     it(name, () => {
       fc.assert(
         fc.property(brakes, (b) => settles(b, flexible)),
-        { seed: 20261125, numRuns },
+        { seed: 20261125, numRuns: samples(test) },
       );
-    }, 120000);
+    });
   }
 });

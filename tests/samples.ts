@@ -1,0 +1,30 @@
+/**
+ * How many random cases a test goes through: few for every change, many on the long run
+ * (`npm run test:long`). The seeds are the same, so the few are the first of the many.
+ */
+const counts = {
+  // any-brake.test.ts
+  balances: { few: 40, many: 2000 },
+  comesToRest: { few: 16, many: 1000 },
+  bendsFromCold: { few: 10, many: 100 },
+  // flexible.test.ts
+  settlesOnPins: { few: 40, many: 400 },
+  settlesRigid: { few: 40, many: 1000 },
+  settlesOnAbutments: { few: 10, many: 150 },
+  // balance.test.ts
+  quayVan: { few: 300, many: 3000 },
+  randomPairs: { few: 300, many: 3000 },
+} as const;
+
+/** What tests/run/long.mjs sets. */
+const long = process.env['TAKEUP_SAMPLES'] === 'many';
+
+/** Random cases of a test, by its name above. */
+export const samples = (test: keyof typeof counts): number => counts[test][long ? 'many' : 'few'];
+
+/**
+ * How many of a sample may be out of the ordinary, where a share of all are. The generator begins with
+ * extremes, so the few are no fair sample: of them up to two thirds may be. Many show the share itself.
+ */
+export const atMost = (share: number, of: number): number =>
+  Math.floor((long ? share : Math.max(share, 2 / 3)) * of);
