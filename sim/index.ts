@@ -55,6 +55,7 @@ export type {
 } from './brake/types.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
+export type { MotionRecord } from './motion/record.ts';
 export { dragOf, peak, shoeFactor, shoeFactorFull } from './readings/factors.ts';
 export { pedalStack, runOutLeft } from './readings/pedal.ts';
 export type { Reading } from './readings/reading.ts';

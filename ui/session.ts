@@ -9,6 +9,7 @@ import {
   type Instant,
   isTold,
   type Motion,
+  type MotionRecord,
   type Reading,
   type Rig,
   readings,
@@ -95,7 +96,7 @@ export class Session extends EventTarget {
   #follow = false;
   #state: BrakeState;
   #rest: { readonly state: BrakeState; readonly instant: Instant } | null = null;
-  #history: ArrayBuffer[] = [];
+  #history: MotionRecord[] = [];
   #bendingRig: Rig | null = null;
   #clock = 0;
   #guest: string | null = null;

@@ -76,16 +76,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
   const restPose = builtRest(on, state, front, rear, leverStop);
   const memory = makeMemory();
   const toeRest = new Float64Array(2);
-  keepPlaces(on.rig, w, restPose, memory.hold, toeRest);
-  for (const [shoe, i] of [
-    [rig.front, 0],
-    [rig.rear, 1],
-  ] as const) {
-    if (shoe.shoe.anchor.kind === 'abutment') {
-      memory.heel[i] =
-        -shoe.shoe.anchor.heelRadius * (restPose[shoe.at + shoe.freedoms - 1] as number);
-    }
-  }
+  keepPlaces(on.rig, w, restPose, memory, toeRest);
   const { frictionTable, surfaces } = rig.brake;
   const friction = (side: Side): number =>
     rig[side].shoe.lining.friction *

@@ -1,6 +1,24 @@
-import type { BrakeState } from '../brake/state.ts';
-import { strutLength } from '../brake/state.ts';
+import { type BrakeState, strutLength } from '../brake/state.ts';
 import type { Adjuster, Brake } from '../brake/types.ts';
+
+/** What the ratchet asks of a state. */
+export type AtTooth = Pick<BrakeState, 'tooth' | 'temperature' | 'condition'>;
+
+/**
+ * Seats apart at which the lever drops into the tooth after a given one, mm: the strut as it is, the
+ * lost motion, a whole tooth, and by how much a weak spring is late. Infinity past the last tooth.
+ */
+export function seatsToStep(
+  brake: Brake,
+  { leverSpring }: Pick<BrakeState['condition'], 'leverSpring'>,
+  tooth: number,
+): number {
+  if (tooth >= brake.adjuster.teeth) return Number.POSITIVE_INFINITY;
+  const here = strutLength(brake, tooth);
+  const step = strutLength(brake, tooth + 1) - here;
+  const late = (1 - leverSpring) * step;
+  return here + brake.adjuster.lostMotion + step + late;
+}
 
 /**
  * The ratchet law. While the seats are closer than strut + lost motion nothing happens; beyond it
@@ -17,7 +35,7 @@ import type { Adjuster, Brake } from '../brake/types.ts';
  */
 export function teethPassed(
   brake: Brake,
-  state: BrakeState,
+  state: AtTooth,
   separation: number,
   taken = 0,
   by: Adjuster['drivenBy'] = 'application',
@@ -30,11 +48,7 @@ export function teethPassed(
   if (condition.adjusterStep === 0 || (back && (taken > 0 || tooth === 0))) return 0;
   const most = adjuster.perApplication - taken;
   let passed = 0;
-  while (passed < most && tooth + passed < adjuster.teeth) {
-    const here = strutLength(brake, tooth + passed);
-    const step = strutLength(brake, tooth + passed + 1) - here;
-    const late = (1 - condition.leverSpring) * step;
-    if (separation < here + adjuster.lostMotion + step + late) break;
+  while (passed < most && separation >= seatsToStep(brake, condition, tooth + passed)) {
     if (back) return -1;
     passed++;
   }

@@ -5,7 +5,10 @@ import { solveInPlace } from '../math/solve.ts';
 import { place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 import { solvePose } from './solve.ts';
-import { type Load, makeMemory, makeWork, type Work } from './work.ts';
+import { type Load, type Memory, makeMemory, makeWork, type Work } from './work.ts';
+
+/** What of a state a rest pose hangs on, beside the worn linings and the lever's stop. */
+export type Standing = Pick<BrakeState, 'tooth' | 'condition'>;
 
 /** A rig of its own for finding rest poses, so that dressing a brake disturbs no solve's buffers. */
 export interface RestRig {
@@ -110,7 +113,7 @@ const SETTLED = 1e-9;
 function bend(
   on: RestRig,
   y: Float64Array,
-  state: BrakeState,
+  state: Standing,
   front: WornBed,
   rear: WornBed,
   length: number,
@@ -145,7 +148,7 @@ function bend(
   const shoes = [rig.front, rig.rear] as const;
   const solved = new Float64Array(rig.n);
   for (let round = 0; round < 8; round++) {
-    keepPlaces(rig, w, y, memory.hold, toeRest);
+    keepPlaces(rig, w, y, memory, toeRest);
     solved.set(y);
     solvePose(rig, w, solved, load, null, leverStop, false, { strutOn: true, leverFree: false });
     let moved = 0;
@@ -162,12 +165,15 @@ function bend(
   }
 }
 
-/** Notes where hold-downs (x, y each) and toes (x) stand in a pose. */
+/**
+ * Puts every bristle at home in a pose: hold-downs and heels hold where they stand; and notes where the
+ * toes do (x).
+ */
 export function keepPlaces(
   rig: Rig,
   w: Work,
   y: Float64Array,
-  hold: Float64Array,
+  { hold, heel }: Memory,
   toes: Float64Array,
 ): void {
   turnsOf(rig, y, w.turns);
@@ -179,13 +185,17 @@ export function keepPlaces(
     hold[2 * i] = h.x;
     hold[2 * i + 1] = h.y;
     toes[i] = place(rig, y, w.turns, shoe.toe, w.toe[i]).x;
+    const { anchor } = shoe.shoe;
+    if (anchor.kind === 'abutment') {
+      heel[i] = -anchor.heelRadius * (y[shoe.at + shoe.freedoms - 1] as number);
+    }
   }
 }
 
 /** @param leverStop turn of the parking lever on its stop, rad */
 export function builtRest(
   on: RestRig,
-  state: BrakeState,
+  state: Standing,
   front: WornBed,
   rear: WornBed,
   leverStop: number,

@@ -12,6 +12,15 @@ import type { Side, Turning } from '../brake/types.ts';
 import type { Friction } from '../contact/rub.ts';
 import { BrakeJoint } from './brake-joint.ts';
 import { type Body, handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
+import {
+  type Bristles,
+  type Clockwork,
+  copyBristles,
+  type MotionPress,
+  type MotionRecord,
+  makeBristles,
+  mustFit,
+} from './record.ts';
 
 /** Turn of the driven drum, rad/s: slow enough to watch. Coulomb friction does not depend on it. */
 const DRUM_SPEED = 3.14;
@@ -20,24 +29,6 @@ const DRUM_RAMP = 0.1;
 
 /** Slower than this a free drum counts as standing, rad/s: its bristles may still stretch. */
 const CREEP = 1e-3;
-
-/** A press in time. With a torque (N·mm, counter-clockwise) the drum is free under it; else driven. */
-export interface MotionPress extends Press {
-  readonly torque?: number;
-}
-
-/** Bristles of one lining: their state between two steps. */
-interface Bristles {
-  readonly deflection: Float64Array;
-  readonly beforeX: Float64Array;
-  readonly beforeY: Float64Array;
-}
-
-const makeBristles = (count: number): Bristles => ({
-  deflection: new Float64Array(count),
-  beforeX: new Float64Array(count),
-  beforeY: new Float64Array(count),
-});
 
 /**
  * The brake in time: rigid bodies in the engine at a fixed step, forces from the same functions as
@@ -54,12 +45,14 @@ export class Motion {
   readonly #memory: Memory = makeMemory();
   readonly #bristles: readonly [Bristles, Bristles];
   #dressed: Dressed;
-  #steps = 0;
-  #drumAngle = 0;
-  #drumSpeed = 0;
-  #clickedThisPress = 0;
-  #backlog = 0;
-  #press: MotionPress = { pressure: 0, turning: 0 };
+  readonly #now: Clockwork = {
+    steps: 0,
+    drumAngle: 0,
+    drumSpeed: 0,
+    clickedThisPress: 0,
+    backlog: 0,
+    press: { pressure: 0, turning: 0 },
+  };
   #lockKept: { state: BrakeState; turning: Turning; side: Side | null } | null = null;
 
   /**
@@ -79,7 +72,7 @@ export class Motion {
     ];
     this.#dressed = dress(this.rig, state);
     const none: Friction = { kind: 'slide', mu: 0, sense: 0 };
-    const load = loadOf(this.#dressed, this.#press, none, none);
+    const load = loadOf(this.#dressed, this.#now.press, none, none);
     load.memory = this.#memory;
     this.#joint = new BrakeJoint(this.rig, this.#front, this.#rear, load, this.#dressed);
     this.#world.createJoint(this.#joint);
@@ -107,7 +100,7 @@ export class Motion {
 
   /** s since load. */
   get time(): number {
-    return this.#steps * this.dt;
+    return this.#now.steps * this.dt;
   }
 
   /**
@@ -123,11 +116,11 @@ export class Motion {
     copyMemory(pressed ? solved.work.after : this.#dressed.memory, this.#memory);
     this.#wear();
     if (pressed) this.#joint.load.groove = solved.load.groove;
-    this.#drumSpeed = press.turning * DRUM_SPEED;
-    this.#backlog = 0;
-    this.#steps = 0;
-    this.#clickedThisPress = 0;
-    this.#press = press;
+    this.#now.drumSpeed = press.turning * DRUM_SPEED;
+    this.#now.backlog = 0;
+    this.#now.steps = 0;
+    this.#now.clickedThisPress = 0;
+    this.#now.press = press;
     this.#place();
     this.#keepFaces();
     for (const b of this.#bristles) b.deflection.fill(0);
@@ -139,7 +132,7 @@ export class Motion {
     const { load } = this.#joint;
     load.frontWorn = d.front;
     load.rearWorn = d.rear;
-    load.drum = drumAt(d, this.#drumAngle);
+    load.drum = drumAt(d, this.#now.drumAngle);
     load.groove = [d.state.condition.groove, d.state.condition.groove];
     load.stuck = [d.state.condition.pistonStuck.front, d.state.condition.pistonStuck.rear];
     load.cupExtra = d.state.condition.cupExtra;
@@ -153,7 +146,7 @@ export class Motion {
   }
 
   /** Sets the engine's bodies to the joint's pose, at rest. */
-  #place(velocities?: Float64Array): void {
+  #place(speeds?: Float64Array): void {
     for (const [shoe, body] of [
       [this.rig.front, this.#front],
       [this.rig.rear, this.#rear],
@@ -169,11 +162,11 @@ export class Motion {
         pose[at + shoe.freedoms - 1] as number,
       );
       body.setLinearVelocity(
-        new Vec2(free ? (velocities?.[at] ?? 0) : 0, free ? (velocities?.[at + 1] ?? 0) : 0),
+        new Vec2(free ? (speeds?.[at] ?? 0) : 0, free ? (speeds?.[at + 1] ?? 0) : 0),
       );
-      body.setAngularVelocity(velocities?.[at + shoe.freedoms - 1] ?? 0);
+      body.setAngularVelocity(speeds?.[at + shoe.freedoms - 1] ?? 0);
     }
-    setPlace(this.#drum, 0, 0, this.#drumAngle);
+    setPlace(this.#drum, 0, 0, this.#now.drumAngle);
   }
 
   /** Keeps where each face stands: the bristles of the next step start from there. */
@@ -202,25 +195,29 @@ export class Motion {
     return this.#lockKept?.side !== null;
   }
 
+  /** A drum left to itself, by a torque from outside or since a shoe locks; null: driven. */
+  #freeDrum(press: MotionPress): BrakeJoint['freeDrum'] {
+    const torque = press.torque ?? (this.#locks(press) ? 0 : null);
+    return torque === null ? null : { inertia: this.rig.brake.drum.inertia, torque };
+  }
+
   /** Speed of the drum, rad/s. */
   get drumSpeed(): number {
-    return this.#drumSpeed;
+    return this.#now.drumSpeed;
   }
 
   /** One fixed step under this press. */
   step(press: MotionPress): { readonly clicked: number } {
-    this.#press = press;
+    this.#now.press = press;
     const { load } = this.#joint;
     const joint = this.#joint;
-    const outer = press.torque ?? (this.#locks(press) ? 0 : undefined);
-    joint.drumSpeed = this.#drumSpeed;
-    joint.freeDrum =
-      outer === undefined ? null : { inertia: this.rig.brake.drum.inertia, torque: outer };
-    if (outer === undefined) {
+    joint.drumSpeed = this.#now.drumSpeed;
+    joint.freeDrum = this.#freeDrum(press);
+    if (!joint.freeDrum) {
       const most = (DRUM_SPEED * this.dt) / DRUM_RAMP;
-      const change = press.turning * DRUM_SPEED - this.#drumSpeed;
-      this.#drumSpeed += Math.max(-most, Math.min(most, change));
-      joint.drumSpeed = this.#drumSpeed;
+      const change = press.turning * DRUM_SPEED - this.#now.drumSpeed;
+      this.#now.drumSpeed += Math.max(-most, Math.min(most, change));
+      joint.drumSpeed = this.#now.drumSpeed;
     }
     const law = (index: 0 | 1, turn: number): Friction => {
       const b = this.#bristles[index];
@@ -236,15 +233,17 @@ export class Motion {
     const { pressure, cable } = acting(this.state.condition, press);
     load.pressure = pressure;
     load.cable = cable ?? 0;
-    load.drum = drumAt(this.#dressed, this.#drumAngle + this.#drumSpeed * this.dt);
+    load.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
     joint.laws = (turn) => [law(0, turn), law(1, turn)];
-    joint.turning = outer === undefined ? this.#drumSpeed !== 0 : Math.abs(this.#drumSpeed) > CREEP;
+    joint.turning = joint.freeDrum
+      ? Math.abs(this.#now.drumSpeed) > CREEP
+      : this.#now.drumSpeed !== 0;
     this.#world.step(this.dt, 1, 1);
-    this.#drumSpeed = joint.drumSpeed;
+    this.#now.drumSpeed = joint.drumSpeed;
     // A free drum's speed is known only after the joint; a driven one's was set before.
-    this.#drumAngle += this.#drumSpeed * this.dt;
-    setPlace(this.#drum, 0, 0, this.#drumAngle);
-    this.#steps++;
+    this.#now.drumAngle += this.#now.drumSpeed * this.dt;
+    setPlace(this.#drum, 0, 0, this.#now.drumAngle);
+    this.#now.steps++;
     // A shoe that broke out of its groove slides freely until it is home on the strut again.
     if (!brokeOut(load, workOf(this.rig)) && this.#joint.solution.strutOn) {
       const { groove } = this.state.condition;
@@ -258,11 +257,11 @@ export class Motion {
   /** Judges the ratchet at the end of a step. A new tooth makes a longer strut at once. */
   #ratchet(): number {
     const { brake } = this.rig;
-    if (this.#joint.solution.strutOn) this.#clickedThisPress = 0;
+    if (this.#joint.solution.strutOn) this.#now.clickedThisPress = 0;
     const { separation } = workOf(this.rig);
-    const passed = teethPassed(brake, this.state, separation, this.#clickedThisPress);
+    const passed = teethPassed(brake, this.state, separation, this.#now.clickedThisPress);
     if (passed === 0) return 0;
-    this.#clickedThisPress += Math.abs(passed);
+    this.#now.clickedThisPress += Math.abs(passed);
     const before = this.#dressed.toeRest;
     this.#dressed = dress(this.rig, { ...this.state, tooth: this.tooth + passed });
     for (const [shoe, i] of [
@@ -284,10 +283,10 @@ export class Motion {
    * @returns teeth that dropped in
    */
   advance(seconds: number, press: MotionPress): number {
-    this.#backlog += Math.min(0.25, seconds);
+    this.#now.backlog += Math.min(0.25, seconds);
     let clicked = 0;
-    while (this.#backlog >= this.dt) {
-      this.#backlog -= this.dt;
+    while (this.#now.backlog >= this.dt) {
+      this.#now.backlog -= this.dt;
       clicked += this.step(press).clicked;
     }
     return clicked;
@@ -297,8 +296,9 @@ export class Motion {
   instant(): Instant {
     const work = workOf(this.rig);
     const still = this.#joint.freeDrum ? CREEP : 0;
-    const turning: Turning = this.#drumSpeed > still ? 1 : this.#drumSpeed < -still ? -1 : 0;
-    const locked = this.#locks(this.#press) ? (this.#lockKept?.side ?? null) : null;
+    const turning: Turning =
+      this.#now.drumSpeed > still ? 1 : this.#now.drumSpeed < -still ? -1 : 0;
+    const locked = this.#locks(this.#now.press) ? (this.#lockKept?.side ?? null) : null;
     const instant = instantOf(
       {
         dressed: this.#dressed,
@@ -307,36 +307,32 @@ export class Motion {
         pose: this.#joint.pose,
         solution: this.#joint.solution,
       },
-      { ...this.#press, turning },
-      this.#drumAngle,
+      { ...this.#now.press, turning },
+      this.#now.drumAngle,
     );
     return locked ? { ...instant, locked } : instant;
   }
 
-  /** All that a step depends on, as numbers; restore() goes on bit for bit. */
-  snapshot(): ArrayBuffer {
-    const { solution } = this.#joint;
-    const out: number[] = [
-      this.#steps,
-      this.#drumAngle,
-      this.#drumSpeed,
-      this.#clickedThisPress,
-      this.#backlog,
-      this.#press.pressure,
-      this.#press.turning,
-      this.#press.cable ?? 0,
-      this.tooth,
-      solution.strutOn ? 1 : 0,
-      solution.leverFree ? 1 : 0,
-      solution.clamp,
-      ...this.#places(),
-      ...this.#velocities(),
-      ...this.#memory.hold,
-      ...this.#memory.cup,
-      ...this.#memory.heel,
-    ];
-    for (const b of this.#bristles) out.push(...b.deflection, ...b.beforeX, ...b.beforeY);
-    return Float64Array.from(out).buffer as ArrayBuffer;
+  /** This moment, to come back to. */
+  snapshot(): MotionRecord {
+    const { solution, load } = this.#joint;
+    const memory = makeMemory();
+    copyMemory(this.#memory, memory);
+    const bristles = (b: Bristles): Bristles => {
+      const copy = makeBristles(b.deflection.length);
+      copyBristles(b, copy);
+      return copy;
+    };
+    return {
+      ...this.#now,
+      state: this.state,
+      solution: { ...solution },
+      groove: load.groove,
+      pose: this.#places(),
+      speeds: this.#speeds(),
+      memory,
+      bristles: [bristles(this.#bristles[0]), bristles(this.#bristles[1])],
+    };
   }
 
   /** Pose as the engine's bodies hold it: the last bit may differ from the joint's. */
@@ -356,7 +352,7 @@ export class Motion {
     return out;
   }
 
-  #velocities(): Float64Array {
+  #speeds(): Float64Array {
     const out = new Float64Array(this.rig.n);
     for (const [shoe, body] of [
       [this.rig.front, this.#front],
@@ -372,45 +368,21 @@ export class Motion {
     return out;
   }
 
-  /** Goes back to a snapshot of this brake in the same state of wear. Throws when it does not fit. */
-  restore(data: ArrayBuffer): void {
-    const v = new Float64Array(data);
-    const n = this.rig.n;
-    const bristles = this.#bristles[0].deflection.length;
-    const size = 12 + 2 * n + 8 + 6 * bristles;
-    if (v.length !== size) {
-      throw new Error(`Snapshot of ${v.length} numbers; this brake has ${size}`);
-    }
-    let at = 0;
-    const take = (): number => v[at++] as number;
-    this.#steps = take();
-    this.#drumAngle = take();
-    this.#drumSpeed = take();
-    this.#clickedThisPress = take();
-    this.#backlog = take();
-    this.#press = { pressure: take(), turning: take() as Turning, cable: take() };
-    const tooth = take();
-    if (tooth !== this.tooth) this.#dressed = dress(this.rig, { ...this.state, tooth });
-    const { solution, pose } = this.#joint;
-    solution.strutOn = take() === 1;
-    solution.leverFree = take() === 1;
-    solution.clamp = take();
-    const fill = (to: Float64Array): Float64Array => {
-      for (let i = 0; i < to.length; i++) to[i] = take();
-      return to;
-    };
-    fill(pose);
-    const velocities = fill(new Float64Array(n));
-    fill(this.#memory.hold);
-    fill(this.#memory.cup);
-    fill(this.#memory.heel);
-    for (const b of this.#bristles) {
-      fill(b.deflection);
-      fill(b.beforeX);
-      fill(b.beforeY);
-    }
+  /** Goes back to a moment of this brake, in whatever state it was. Throws when it is of another one. */
+  restore(record: MotionRecord): void {
+    mustFit(this.rig, record);
+    const { state, solution, groove, pose, speeds, memory, bristles, ...now } = record;
+    Object.assign(this.#now, now);
+    if (state !== this.state) this.#dressed = dress(this.rig, state);
+    this.#joint.solution = { ...solution };
+    this.#joint.pose.set(pose);
+    copyMemory(memory, this.#memory);
+    copyBristles(bristles[0], this.#bristles[0]);
+    copyBristles(bristles[1], this.#bristles[1]);
     this.#wear();
-    this.#place(velocities);
+    this.#joint.load.groove = groove;
+    this.#joint.freeDrum = this.#freeDrum(this.#now.press);
+    this.#place(speeds);
     this.#refresh();
   }
 
@@ -425,7 +397,7 @@ export class Motion {
       beforeY: b.beforeY,
       turn: 0,
     });
-    const { pressure, cable } = acting(this.state.condition, this.#press);
+    const { pressure, cable } = acting(this.state.condition, this.#now.press);
     load.pressure = pressure;
     load.cable = cable ?? 0;
     load.frontLaw = still(this.#bristles[0], this.#dressed.friction.front);

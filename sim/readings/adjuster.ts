@@ -1,9 +1,16 @@
 import type { Instant } from '../balance/instant.ts';
-import type { BrakeState } from '../brake/state.ts';
+import { seatsToStep } from '../balance/ratchet.ts';
+import { type BrakeState, strutLength } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { type Reading, row } from './reading.ts';
 import { gapsOf } from './roles.ts';
+
+/** Play at which the lever drops into its next tooth, mm; NaN when it never does. */
+function toNextTooth(brake: Brake, { tooth, condition }: BrakeState): number {
+  if (tooth >= brake.adjuster.teeth || condition.leverSpring <= 0) return Number.NaN;
+  return seatsToStep(brake, condition, tooth) - strutLength(brake, tooth);
+}
 
 /**
  * Readings of both shoes together, the adjuster, the drum and the springs.
@@ -75,13 +82,11 @@ export function adjusterReadings(
       'toNextTooth',
       'Needed for the next tooth',
       '',
-      brake.adjuster.lostMotion +
-        ((brake.adjuster.growth[state.tooth + 1] ?? Number.NaN) -
-          (brake.adjuster.growth[state.tooth] ?? Number.NaN)),
+      toNextTooth(brake, state),
       'mm',
       2,
-      'Lost motion plus one tooth: the play at which the lever drops in.',
-      'lost motion + L(n+1) − L(n)',
+      'Lost motion, one tooth, and what a weak spring is late: the play at which the lever drops in.',
+      'lost motion + (2 − spring) · (L(n+1) − L(n))',
     ),
     row(
       'climb',

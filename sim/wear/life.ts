@@ -121,7 +121,7 @@ class Driven implements Life {
     if (this.#duty.heat) this.#probe();
     this.#shown.press(w, w.temperature);
     if (this.#cameApart()) return;
-    const passed = teethPassed(this.#rig.brake, w.view, w.separation);
+    const passed = teethPassed(this.#rig.brake, w, w.separation);
     if (passed !== 0) this.#click(passed, w.separation, w.temperature);
     else {
       this.#dragCheck();
@@ -176,7 +176,7 @@ class Driven implements Life {
     }
     if (kind.length === 0) w.applications++;
     this.#schedule.advance();
-    this.#after(teethPassed(this.#rig.brake, w.view, apart), apart, heat.after);
+    this.#after(teethPassed(this.#rig.brake, w, apart), apart, heat.after);
   }
 
   /** Drives one lump: to the next click, limit or parking that matters, or as far as wear allows. */
@@ -257,12 +257,10 @@ class Driven implements Life {
     const { brake } = this.#rig;
     const { gain, heat } = this.#presses;
     this.#row('before click');
-    const now = w.temperature;
-    w.temperature = heat.air;
     const coldApart = this.#presses.sensed(apart, temperature, heat.air);
-    const cold = gain > 0 ? teethPassed(brake, w.view, coldApart) : passed;
+    const cooled = { tooth: w.tooth, condition: w.condition, temperature: heat.air };
+    const cold = gain > 0 ? teethPassed(brake, cooled, coldApart) : passed;
     const short = this.#presses.needed() - coldApart;
-    w.temperature = now;
     const sense = passed > 0 ? 1 : -1;
     for (let i = 0; i < Math.abs(passed); i++) {
       w.tooth += sense;

@@ -1,15 +1,14 @@
-import { teethPassed } from '../balance/ratchet.ts';
+import { seatsToStep, teethPassed } from '../balance/ratchet.ts';
 import type { Duty } from '../brake/duty.ts';
-import { type BrakeState, strutLength } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import type { PressHeat } from './life-heat.ts';
 import { Plan } from './press-plan.ts';
 import type { Kind, Schedule } from './schedule.ts';
-import type { Wearing } from './wearing.ts';
+import type { Wearing, WearingRecord } from './wearing.ts';
 
 /** Where a lump began: what is taken back when it ran past a click or a limit. */
 export interface Mark {
-  readonly state: BrakeState;
+  readonly worn: WearingRecord;
   readonly due: readonly number[];
   readonly lastAt: number;
   readonly hottest: number;
@@ -66,17 +65,13 @@ export class Presses {
 
   /** Seats apart at which the next tooth drops in, mm; Infinity past the last. */
   needed(): number {
-    const { adjuster } = this.#brake;
     const { tooth, condition } = this.#w;
-    if (tooth >= adjuster.teeth) return Number.POSITIVE_INFINITY;
-    const here = strutLength(this.#brake, tooth);
-    const step = strutLength(this.#brake, tooth + 1) - here;
-    return here + adjuster.lostMotion + step * (2 - condition.leverSpring);
+    return seatsToStep(this.#brake, condition, tooth);
   }
 
   mark(): Mark {
     return {
-      state: this.#w.state(),
+      worn: this.#w.record(),
       due: this.#schedule.mark(),
       lastAt: this.heat.lastAt,
       hottest: this.heat.hottest,
@@ -85,7 +80,9 @@ export class Presses {
   }
 
   takeBack(mark: Mark): void {
-    this.#w.restore(mark.state);
+    // `lost` counts on through what is taken back: only its differences are asked for.
+    this.#w.restore({ ...mark.worn, lost: this.#w.lost });
+    this.#w.rest();
     this.#schedule.reset(mark.due);
     this.heat.lastAt = mark.lastAt;
     this.heat.hottest = mark.hottest;
@@ -149,8 +146,8 @@ export class Presses {
   judge(): Verdict {
     const w = this.#w;
     const needed = this.needed();
-    const { temperature } = w;
-    let verdict: Verdict = { passed: 0, apart: 0, temperature, share: 0.5 };
+    const { tooth, condition } = w;
+    let verdict: Verdict = { passed: 0, apart: 0, temperature: w.temperature, share: 0.5 };
     for (const plan of this.plans) {
       if (!plan || plan.count === 0) continue;
       const middle = plan.middle / plan.count;
@@ -170,9 +167,8 @@ export class Presses {
       plan.sensed = cold;
       plan.heated = now - cold;
       plan.sensedAt = w.distance;
-      w.temperature = plan.hottest;
-      const passed = teethPassed(this.#brake, w.view, now);
-      w.temperature = temperature;
+      const asked = { tooth, condition, temperature: plan.hottest };
+      const passed = teethPassed(this.#brake, asked, now);
       if (Math.abs(passed) > Math.abs(verdict.passed)) {
         const share = now > before && needed > before ? (needed - before) / (now - before) : 0.5;
         verdict = { passed, apart: now, temperature: plan.hottest, share };

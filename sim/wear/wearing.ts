@@ -20,6 +20,18 @@ export interface Warm extends Supports {
   known: boolean;
 }
 
+/** One moment of a brake that is driven, whole: what restore() goes on from, bit for bit. Own copies. */
+export interface WearingRecord {
+  readonly state: BrakeState;
+  /** Lost in all by the element that wears most, mm: now, and when the rest pose was found. */
+  readonly lost: number;
+  readonly restAt: number;
+  readonly restPose: Float64Array;
+  readonly separation: number;
+  readonly torque: number;
+  readonly balanced: boolean;
+}
+
 /** Rest pose is found anew once a lining has lost this much, mm: it moves by less, sideways alone. */
 const SAME_REST = 2e-3;
 
@@ -38,8 +50,9 @@ export class Wearing {
   readonly #remembers: boolean;
   readonly #lawFront = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
   readonly #lawRear = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
-  readonly wear: Readonly<Record<Side, Float64Array>>;
-  readonly condition: Condition;
+  /** Goes on changing, so it is nobody else's: outside there are copies, as `state()` and `record()`. */
+  readonly #wear: Readonly<Record<Side, Float64Array>>;
+  #condition: Condition;
   tooth: number;
   drumRadius: number;
   temperature: number;
@@ -48,28 +61,28 @@ export class Wearing {
   leverOffStop: number;
   #leverStop = 0;
   #restAt = Number.NEGATIVE_INFINITY;
-  #restPose: Float64Array;
+  readonly #restPose: Float64Array;
   #lost = 0;
   /** Results of the last press: seats apart, mm, and torque against the turning, N·mm. */
   separation = 0;
   torque = 0;
-  /** Every press since the last restore found a balance; where not, its numbers mean nothing. */
+  /** Every press up to now found a balance; where not, its numbers mean nothing. */
   balanced = true;
 
   constructor(rig: Rig, state: BrakeState) {
     this.rig = rig;
     this.#remembers = remembers(rig, 1);
     this.#on = makeRestRig(rig);
-    this.wear = { front: state.wear.front.slice(), rear: state.wear.rear.slice() };
-    this.condition = state.condition;
+    this.#wear = { front: state.wear.front.slice(), rear: state.wear.rear.slice() };
+    this.#condition = state.condition;
     this.tooth = state.tooth;
     this.drumRadius = state.drumRadius;
     this.temperature = state.temperature;
     this.distance = state.distance;
     this.applications = state.applications;
     this.leverOffStop = state.leverOffStop;
-    this.#front = wornBed(rig.front.bed, this.wear.front);
-    this.#rear = wornBed(rig.rear.bed, this.wear.rear);
+    this.#front = wornBed(rig.front.bed, this.#wear.front);
+    this.#rear = wornBed(rig.rear.bed, this.#wear.rear);
     const { condition } = state;
     const memory = makeMemory();
     this.#load = {
@@ -95,6 +108,10 @@ export class Wearing {
     };
     this.#restPose = new Float64Array(rig.n);
     this.rest();
+  }
+
+  get condition(): Condition {
+    return this.#condition;
   }
 
   /** Lost in all by the element that wears most, mm. */
@@ -127,59 +144,85 @@ export class Wearing {
   state(): BrakeState {
     return {
       tooth: this.tooth,
-      wear: { front: this.wear.front.slice(), rear: this.wear.rear.slice() },
+      wear: { front: this.#wear.front.slice(), rear: this.#wear.rear.slice() },
       drumRadius: this.drumRadius,
       temperature: this.temperature,
       distance: this.distance,
       applications: this.applications,
       leverOffStop: this.leverOffStop,
-      condition: this.condition,
+      condition: this.#condition,
     };
   }
 
-  /** Takes everything back to a state of this brake. */
-  restore(state: BrakeState): void {
-    this.wear.front.set(state.wear.front);
-    this.wear.rear.set(state.wear.rear);
+  /** This moment, to come back to. */
+  record(): WearingRecord {
+    return {
+      state: this.state(),
+      lost: this.#lost,
+      restAt: this.#restAt,
+      restPose: this.#restPose.slice(),
+      separation: this.separation,
+      torque: this.torque,
+      balanced: this.balanced,
+    };
+  }
+
+  /** Goes back to a moment of this brake. */
+  restore(r: WearingRecord): void {
+    const { state } = r;
+    this.#wear.front.set(state.wear.front);
+    this.#wear.rear.set(state.wear.rear);
+    this.#condition = state.condition;
     this.tooth = state.tooth;
     this.drumRadius = state.drumRadius;
     this.temperature = state.temperature;
     this.distance = state.distance;
     this.applications = state.applications;
     this.leverOffStop = state.leverOffStop;
-    this.balanced = true;
-    this.rest();
-  }
-
-  /** A view for the laws that ask for a state: the arrays are this brake's own and go on changing. */
-  get view(): BrakeState {
-    return this as BrakeState;
+    this.#lost = r.lost;
+    this.#restAt = r.restAt;
+    this.#restPose.set(r.restPose);
+    this.separation = r.separation;
+    this.torque = r.torque;
+    this.balanced = r.balanced;
+    this.#strut();
+    this.#stand();
   }
 
   /** To be called when the tooth or the lever's stop has changed. */
   rest(): void {
-    const { rig, work } = this.#on;
     const load = this.#load;
+    this.#strut();
+    this.#bed('front', 0);
+    this.#bed('rear', 0);
+    this.#restPose.set(builtRest(this.#on, this, load.frontWorn, load.rearWorn, this.#leverStop));
+    this.#stand();
+    this.#restAt = this.#lost;
+  }
+
+  /** What of the load belongs to tooth, lever and condition. */
+  #strut(): void {
+    const { rig } = this.#on;
+    const load = this.#load;
+    const condition = this.#condition;
     const { growth } = rig.brake.adjuster;
     load.strutLength = strutLength(rig.brake, this.tooth);
     const next = growth[this.tooth + 1];
     load.nextTooth = next === undefined ? 0 : next - (growth[this.tooth] as number);
     this.#leverStop = rig.hookArm > 0 ? this.leverOffStop / rig.hookArm : 0;
-    this.#bed('front', 0);
-    this.#bed('rear', 0);
-    this.#restPose = builtRest(this.#on, this.view, load.frontWorn, load.rearWorn, this.#leverStop);
-    keepPlaces(rig, work, this.#restPose, load.memory.hold, load.toeRest);
-    for (const [shoe, i] of [
-      [rig.front, 0],
-      [rig.rear, 1],
-    ] as const) {
-      const { anchor } = shoe.shoe;
-      if (anchor.kind === 'abutment') {
-        load.memory.heel[i] =
-          -anchor.heelRadius * (this.#restPose[shoe.at + shoe.freedoms - 1] as number);
-      }
-    }
-    this.#restAt = this.#lost;
+    load.cable = condition.keptCable;
+    load.groove = [condition.groove, condition.groove];
+    load.stuck = [condition.pistonStuck.front, condition.pistonStuck.rear];
+    load.cupExtra = condition.cupExtra;
+    load.springFactor = condition.springFactor;
+    load.lean = [condition.lean.front, condition.lean.rear];
+  }
+
+  /** Where bristles hold and toes stand in the rest pose. */
+  #stand(): void {
+    const { rig, work } = this.#on;
+    const load = this.#load;
+    keepPlaces(rig, work, this.#restPose, load.memory, load.toeRest);
   }
 
   /** Gap of the linings' middle at rest, mean of both shoes (they are alike), at a temperature, mm. */
@@ -218,14 +261,14 @@ export class Wearing {
     const own = side === 'front' ? this.#front : this.#rear;
     const { bed } = this.rig[side];
     // Bending shoes need their modes made anew; rigid ones are worn in place.
-    const worn = bed.modes ? wornBed(bed, this.wear[side], softening) : own;
-    if (worn === own) wearBed(own, this.wear[side], softening);
+    const worn = bed.modes ? wornBed(bed, this.#wear[side], softening) : own;
+    if (worn === own) wearBed(own, this.#wear[side], softening);
     if (side === 'front') this.#load.frontWorn = worn;
     else this.#load.rearWorn = worn;
   }
 
   #drum(radius: number): DrumNow {
-    const { offCentre, oval, drumRise } = this.condition;
+    const { offCentre, oval, drumRise } = this.#condition;
     if (offCentre === 0 && oval === 0 && drumRise === 0) return roundDrum(radius);
     return { ...runningDrum(radius, offCentre, oval, 1, 0), y: drumRise };
   }
@@ -254,16 +297,16 @@ export class Wearing {
     this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
     const { frictionTable, surfaces } = rig.brake;
     const factor = tableAt(frictionTable, temperature);
-    const own = this.condition.surface;
+    const own = this.#condition.surface;
     const on = (side: Side): number =>
       factor * surfaceFactor(surfaces, surface ?? own[side], temperature);
     this.#lawFront.mu = rig.front.shoe.lining.friction * on('front');
     this.#lawRear.mu = rig.rear.shoe.lining.friction * on('rear');
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
-    load.pressure = Math.max(pressure, this.condition.keptPressure);
+    load.pressure = Math.max(pressure, this.#condition.keptPressure);
     load.drum = this.#drum(this.radiusAt(temperature) + ahead);
-    if (this.condition.groove > 0) load.groove = [this.condition.groove, this.condition.groove];
+    if (this.#condition.groove > 0) load.groove = [this.#condition.groove, this.#condition.groove];
     const { pose, drift } = warm;
     if (warm.known) {
       for (let j = 0; j < pose.length; j++) {
@@ -326,7 +369,7 @@ export class Wearing {
       const { lining } = shoe.shoe;
       const { normal } = shoe.rub;
       const depth = (lining.wearRate * sliding) / shoe.bed.area;
-      const worn = this.wear[side];
+      const worn = this.#wear[side];
       let sum = 0;
       for (let i = 0; i < worn.length; i++) {
         const n = normal[i] as number;
@@ -344,6 +387,6 @@ export class Wearing {
 
   /** Thinnest lining left, mm. */
   thinnest(side: Side): number {
-    return thinnestLeft(this.rig[side].bed, this.wear[side]);
+    return thinnestLeft(this.rig[side].bed, this.#wear[side]);
   }
 }

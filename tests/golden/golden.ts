@@ -9,6 +9,7 @@ import {
   createRig,
   freshState,
   KM,
+  type MotionRecord,
   wearOn,
 } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
@@ -30,6 +31,18 @@ function fnv(bytes: Uint8Array, from: number): number {
 
 const bytesOf = (values: Float64Array): Uint8Array => new Uint8Array(values.buffer.slice(0));
 
+/** A moment's numbers in an order that stays, so that hashes can be laid beside older ones. */
+function numbersOf(m: MotionRecord): Float64Array {
+  const { press, solution, memory } = m;
+  return Float64Array.from([
+    ...[m.steps, m.drumAngle, m.drumSpeed, m.clickedThisPress, m.backlog],
+    ...[press.pressure, press.turning, press.cable ?? 0, m.state.tooth],
+    ...[Number(solution.strutOn), Number(solution.leverFree), solution.clamp],
+    ...[m.pose, m.speeds, memory.hold, memory.cup, memory.heel].flatMap((a) => [...a]),
+    ...m.bristles.flatMap((b) => [...b.deflection, ...b.beforeX, ...b.beforeY]),
+  ]);
+}
+
 function run(brake: Brake): Golden {
   const rig = createRig(brake);
   const life = wearOn(rig, freshState(brake), { distance: 6000 * KM });
@@ -42,7 +55,7 @@ function run(brake: Brake): Golden {
       clicks += motion.step({ pressure, turning }).clicked;
     }
   }
-  let hash = fnv(new Uint8Array(motion.snapshot()), 2166136261);
+  let hash = fnv(bytesOf(numbersOf(motion.snapshot())), 2166136261);
   hash = fnv(bytesOf(life.state.wear.front), hash);
   hash = fnv(bytesOf(life.state.wear.rear), hash);
   const i = balance(rig, motion.state, { pressure: 3, turning: 1 });

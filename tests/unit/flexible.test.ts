@@ -246,18 +246,6 @@ describe('the bending brake', () => {
       );
     }
   });
-
-  it('goes back to a snapshot bit for bit', () => {
-    const motion = createMotion(rigs.bending, rigs.state);
-    const press = (k: number) => ({ pressure: Math.min(3, k / 20), turning: 1 }) as const;
-    for (let k = 0; k < 40; k++) motion.step(press(k));
-    const kept = motion.snapshot();
-    for (let k = 40; k < 90; k++) motion.step(press(k));
-    const end = new Uint8Array(motion.snapshot());
-    motion.restore(kept);
-    for (let k = 40; k < 90; k++) motion.step(press(k));
-    expect(new Uint8Array(motion.snapshot())).toEqual(end);
-  });
 });
 
 describe('wear of the bending shoe', () => {

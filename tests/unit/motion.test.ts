@@ -129,18 +129,3 @@ describe('ratchet in time', () => {
     for (let n = 0; n < 240; n++) expect(motion.step({ pressure: 8, turning: 1 }).clicked).toBe(0);
   });
 });
-
-it('a snapshot goes on bit for bit', () => {
-  const { rig, state } = quay();
-  const motion = createMotion(rig, state);
-  for (let n = 0; n < 100; n++) motion.step({ pressure: n / 40, turning: 1 });
-  const snapshot = motion.snapshot();
-  const onward = (): string => {
-    for (let n = 0; n < 90; n++) motion.step({ pressure: 2.5 - n / 50, turning: n > 50 ? -1 : 1 });
-    return new Uint8Array(motion.snapshot()).join();
-  };
-  const first = onward();
-  motion.restore(snapshot);
-  expect(onward()).toBe(first);
-  expect(() => motion.restore(new ArrayBuffer(80))).toThrow(/Snapshot/);
-});

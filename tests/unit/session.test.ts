@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import quayVan from '../../scenes/quay-van.json';
+import type { MotionRecord } from '../../sim/index.ts';
 import { Session } from '../../ui/session.ts';
 import { near } from '../near.ts';
 
 const open = (): Session => Session.of(quayVan, false);
 const FRAME = 1 / 60;
-const bits = (s: Session): number[] => [...new Uint8Array(s.motion.snapshot())];
+const bits = (s: Session): MotionRecord => s.motion.snapshot();
 /** Lets a session run for seconds of the page, frame by frame. */
 const run = (s: Session, seconds: number): void => {
   for (let n = 0; n < Math.round(seconds / FRAME); n++) s.frame(FRAME);
@@ -42,7 +43,7 @@ describe('freeze and single steps', () => {
     run(s, 0.1);
     expect(s.canStepBack).toBe(false);
     const begin = bits(s);
-    const on: number[][] = [];
+    const on: MotionRecord[] = [];
     for (let n = 0; n < 12; n++) {
       s.oneStep();
       on.push(bits(s));

@@ -1,0 +1,80 @@
+import type { Press } from '../balance/press.ts';
+import type { Rig, ShoeRig } from '../balance/rig.ts';
+import type { Solution } from '../balance/solve.ts';
+import type { Memory } from '../balance/work.ts';
+import type { BrakeState } from '../brake/state.ts';
+
+/** A press in time. With a torque (N·mm, counter-clockwise) the drum is free under it; else driven. */
+export interface MotionPress extends Press {
+  readonly torque?: number;
+}
+
+/** Bristles of one lining: their state between two steps. */
+export interface Bristles {
+  /** Deflection, mm: drum ahead of the lining is positive. */
+  readonly deflection: Float64Array;
+  /** Where each face stands, mm. */
+  readonly beforeX: Float64Array;
+  readonly beforeY: Float64Array;
+}
+
+export const makeBristles = (count: number): Bristles => ({
+  deflection: new Float64Array(count),
+  beforeX: new Float64Array(count),
+  beforeY: new Float64Array(count),
+});
+
+export function copyBristles(from: Bristles, to: Bristles): void {
+  to.deflection.set(from.deflection);
+  to.beforeX.set(from.beforeX);
+  to.beforeY.set(from.beforeY);
+}
+
+/** What Motion counts and turns by itself; the rest of a moment belongs to the joint and the bodies. */
+export interface Clockwork {
+  /** Fixed steps since the state was put on. */
+  steps: number;
+  /** Turn of the drum since the start, rad, and its speed, rad/s. */
+  drumAngle: number;
+  drumSpeed: number;
+  /** Steps that the adjuster has taken since the strut was last clamped, without regard to their sense. */
+  clickedThisPress: number;
+  /** Time handed in that no whole step has used yet, s. */
+  backlog: number;
+  /** What was done to the brake in the last step. */
+  press: MotionPress;
+}
+
+/**
+ * One moment of Motion, whole: whatever a step depends on is in it, so restore() goes on bit for bit, in
+ * the same Motion or in another of the same brake. Own copies, but for the state, which never changes.
+ */
+export interface MotionRecord extends Readonly<Clockwork> {
+  readonly state: BrakeState;
+  readonly solution: Readonly<Solution>;
+  /** Force at which each shoe breaks out of its groove, N: 0 once it has, until it is home again. */
+  readonly groove: readonly [number, number];
+  /** Pose and speeds of all freedoms, as the engine's bodies hold them. */
+  readonly pose: Float64Array;
+  readonly speeds: Float64Array;
+  readonly memory: Memory;
+  readonly bristles: readonly [Bristles, Bristles];
+}
+
+/** Throws, with what is wrong, when a record is not one of this brake. */
+export function mustFit(rig: Rig, r: MotionRecord): void {
+  const check = (what: string, found: number, allowed: number): void => {
+    if (found !== allowed) {
+      throw new Error(`Record of another brake: ${what} is ${found}; here it is ${allowed}`);
+    }
+  };
+  check('the number of freedoms', r.pose.length, rig.n);
+  const count = (shoe: ShoeRig, i: 0 | 1): void =>
+    check(
+      `the number of elements on the ${shoe.side} lining`,
+      r.bristles[i].deflection.length,
+      shoe.bed.count,
+    );
+  count(rig.front, 0);
+  count(rig.rear, 1);
+}
