@@ -110,22 +110,14 @@ function addLink(
 }
 
 function lining(rig: Rig, w: Work, y: Float64Array, load: Load, shoe: ShoeRig, index: 0 | 1): void {
-  const force = w.shoeForce[index];
-  const tangent = w.shoeTangent[index];
   const front = index === 0;
-  rub(
-    front ? load.frontWorn : load.rearWorn,
-    shoe.freedoms,
-    y,
-    shoe.at,
-    front ? w.turns.frontCos : w.turns.rearCos,
-    front ? w.turns.frontSin : w.turns.rearSin,
-    load.drum,
-    front ? load.frontLaw : load.rearLaw,
-    force,
-    tangent,
-    shoe.rub,
-  );
+  const stance = w.stance[index];
+  stance.q = y;
+  stance.cos = front ? w.turns.frontCos : w.turns.rearCos;
+  stance.sin = front ? w.turns.frontSin : w.turns.rearSin;
+  const worn = front ? load.frontWorn : load.rearWorn;
+  rub(worn, stance, load.drum, front ? load.frontLaw : load.rearLaw, shoe.rub);
+  const { force, tangent } = shoe.rub;
   for (let j = 0; j < shoe.n; j++) {
     w.q[shoe.at + j] = (w.q[shoe.at + j] as number) + (force[j] as number);
     for (let l = 0; l < shoe.n; l++) {

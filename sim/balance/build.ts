@@ -1,4 +1,5 @@
 import type { Point } from '../brake/types.ts';
+import { torqueOnDrum } from '../contact/rub.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
@@ -25,7 +26,6 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
   let tx = 0;
   let ty = 0;
   let sum = 0;
-  let torque = 0;
   const pressure = new Float64Array(bed.count);
   for (let i = 0; i < bed.count; i++) {
     const px = (rub.faceX[i] as number) - drum.x;
@@ -38,7 +38,6 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     tx -= (t * py) / rho;
     ty += (t * px) / rho;
     sum += n;
-    torque -= rho * t;
     pressure[i] = n / bed.area;
   }
   // Compression S pushes the front seat away from the rear one.
@@ -68,7 +67,7 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     normalForce: [nx, ny],
     frictionForce: [tx, ty],
     normalSum: sum,
-    torqueOnDrum: torque,
+    torqueOnDrum: torqueOnDrum(rub, drum),
     anchorForce,
     pistonForce: w.piston[index] as number,
     holdDown: {
@@ -81,18 +80,25 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
   };
 }
 
-/** Gathers a solved pose into an instant (own copies; nothing points into the solver's buffers). */
-export function instantOf(s: Solved, press: Press, drumAngle = 0): Instant {
+/**
+ * Gathers a solved pose into an instant (own copies; nothing points into the solver's buffers).
+ *
+ * @param press what was asked: the way the drum turns, and where it stands in its turn
+ */
+export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>): Instant {
   const { dressed: d, work: w, solution, load } = s;
   const { rig } = d;
   const climbed = w.separation - d.strutLength - rig.brake.adjuster.lostMotion;
   const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
+  const front = shoeInstant(s, rig.front, 0);
+  const rear = shoeInstant(s, rig.rear, 1);
   return {
     pressure: load.pressure,
     turning: press.turning,
-    drumAngle,
+    drumAngle: press.drumAngle ?? 0,
     drumRadius: d.drum.radius,
-    shoes: { front: shoeInstant(s, rig.front, 0), rear: shoeInstant(s, rig.rear, 1) },
+    shoes: { front, rear },
+    torqueOnDrum: front.torqueOnDrum + rear.torqueOnDrum,
     tooth: d.state.tooth,
     strutLength: d.strutLength,
     separation: w.separation,

@@ -6,6 +6,7 @@ import { heelForce, makeHeelForce } from './heel.ts';
 import { makePlaced, place, turnsOf } from './place.ts';
 import type { ShoeRig } from './rig.ts';
 import { FIRST_DRAG, JUMPED, MARCH, MOST_DRAG, MOST_SHIFT, mostStep, nextDrag } from './solve.ts';
+import { makeStance } from './work.ts';
 
 /** One shoe whose toe is held at a place; the push it needs there is an unknown. */
 export interface Drive {
@@ -45,8 +46,9 @@ export function driveToe(
   const { n, at } = shoe;
   const y = drive.pose;
   const size = n + 1;
-  const force = new Float64Array(n);
-  const tangent = new Float64Array(n * n);
+  const { force, tangent } = shoe.rub;
+  const stance = makeStance(shoe);
+  stance.q = y;
   const matrix = new Float64Array(size * size);
   const rhs = new Float64Array(size);
   const toe = makePlaced(rig.n);
@@ -59,9 +61,9 @@ export function driveToe(
 
   const evaluate = (): number => {
     turnsOf(rig, y, turns);
-    const c = front ? turns.frontCos : turns.rearCos;
-    const s = front ? turns.frontSin : turns.rearSin;
-    rub(worn, shoe.freedoms, y, at, c, s, d.drum, law, force, tangent, shoe.rub);
+    stance.cos = front ? turns.frontCos : turns.rearCos;
+    stance.sin = front ? turns.frontSin : turns.rearSin;
+    rub(worn, stance, d.drum, law, shoe.rub);
     place(rig, y, turns, shoe.toe, toe);
     place(rig, y, turns, shoe.hold, hold);
     const { anchor } = shoe.shoe;

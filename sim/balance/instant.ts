@@ -49,11 +49,13 @@ export interface Instant {
   /** MPa */
   readonly pressure: number;
   readonly turning: Turning;
-  /** Turn of the drum since the start, rad. */
+  /** Turn of the drum, rad: as asked of Balance; in Motion since the start. */
   readonly drumAngle: number;
   /** Inner radius now, with wear and heat, mm. */
   readonly drumRadius: number;
   readonly shoes: Readonly<Record<Side, ShoeInstant>>;
+  /** Torque of both shoes on the drum about its axis, N·mm, counter-clockwise positive. */
+  readonly torqueOnDrum: number;
   readonly tooth: number;
   readonly strutLength: number;
   /** Distance of the two strut seats, mm: strutLength when clamped, more when the shoes part. */

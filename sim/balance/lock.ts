@@ -1,6 +1,6 @@
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
-import { rub } from '../contact/rub.ts';
+import { rub, type ShoeStance } from '../contact/rub.ts';
 import { cos, sin } from '../math/trig.ts';
 import { type Dressed, dress } from './dress.ts';
 import { type Drive, driveToe } from './drive.ts';
@@ -15,31 +15,20 @@ import type { Rig, ShoeRig } from './rig.ts';
 function pinLocks(shoe: ShoeRig, d: Dressed, turning: Turning): boolean {
   const worn = shoe.side === 'front' ? d.front : d.rear;
   const mu = shoe.side === 'front' ? d.friction.front : d.friction.rear;
-  const q = new Float64Array(1);
-  const force = new Float64Array(1);
-  const tangent = new Float64Array(1);
+  const stance: ShoeStance = { freedoms: 1, at: 0, q: new Float64Array(1), cos: 1, sin: 0 };
   const law = { kind: 'slide', mu, sense: turning } as const;
   // Outward in small turns until the lining bears, then 0.02 mm more at the drum radius.
   const step = (0.005 / d.drum.radius) * shoe.opening;
   let touched = 0;
   for (let i = 0; i < 4000 && touched < 4; i++) {
-    q[0] = (q[0] as number) + step;
-    rub(
-      worn,
-      1,
-      q,
-      0,
-      cos(q[0] as number),
-      sin(q[0] as number),
-      d.drum,
-      law,
-      force,
-      tangent,
-      shoe.rub,
-    );
+    const turn = (stance.q[0] as number) + step;
+    stance.q[0] = turn;
+    stance.cos = cos(turn);
+    stance.sin = sin(turn);
+    rub(worn, stance, d.drum, law, shoe.rub);
     if (shoe.rub.normal.some((v) => v > 0)) touched++;
   }
-  return (force[0] as number) * shoe.opening >= 0;
+  return (shoe.rub.force[0] as number) * shoe.opening >= 0;
 }
 
 /** First movement of the toe past the touch, mm, doubled from step to step; the last still asked for. */

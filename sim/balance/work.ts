@@ -1,7 +1,7 @@
 import type { WornBed } from '../contact/bed.ts';
-import type { DrumNow, Friction } from '../contact/rub.ts';
+import type { DrumNow, Friction, ShoeStance } from '../contact/rub.ts';
 import { makePlaced, type Placed, type Turns } from './place.ts';
-import type { Rig } from './rig.ts';
+import type { Rig, ShoeRig } from './rig.ts';
 
 /** Where each dry-friction bristle holds: what a brake remembers between two instants. */
 export interface Memory {
@@ -60,8 +60,7 @@ export interface Load {
 export interface Work {
   readonly q: Float64Array;
   readonly k: Float64Array;
-  readonly shoeForce: readonly [Float64Array, Float64Array];
-  readonly shoeTangent: readonly [Float64Array, Float64Array];
+  readonly stance: readonly [ShoeStance, ShoeStance];
   /** Gradient of the strut seat distance over all freedoms. */
   readonly seatGradient: Float64Array;
   /** Motion of a link's ends against each other in every freedom: along it and across. */
@@ -101,17 +100,22 @@ export interface Work {
   readonly step: Float64Array;
 }
 
+/** A shoe as built, in a vector of its own until it is given another. */
+export const makeStance = ({ freedoms, at, n }: ShoeRig): ShoeStance => ({
+  freedoms,
+  at,
+  q: new Float64Array(at + n),
+  cos: 1,
+  sin: 0,
+});
+
 export function makeWork(rig: Rig): Work {
   const n = rig.n;
   const size = n + 1;
   return {
     q: new Float64Array(n),
     k: new Float64Array(n * n),
-    shoeForce: [new Float64Array(rig.front.n), new Float64Array(rig.rear.n)],
-    shoeTangent: [
-      new Float64Array(rig.front.n * rig.front.n),
-      new Float64Array(rig.rear.n * rig.rear.n),
-    ],
+    stance: [makeStance(rig.front), makeStance(rig.rear)],
     seatGradient: new Float64Array(n),
     along: new Float64Array(n),
     across: new Float64Array(n),

@@ -60,17 +60,19 @@ export function runningDrum(radius: number, e: number, o: number, c: number, s: 
 export type Friction =
   | { readonly kind: 'slide'; readonly mu: number; readonly sense: -1 | 0 | 1 }
   | { readonly kind: 'press'; readonly mu: number; readonly start: Float64Array }
-  | {
-      readonly kind: 'stick';
-      readonly mu: number;
-      /** Deflection of each bristle before the step, mm (drum ahead of the lining is positive). */
-      readonly deflection: Float64Array;
-      /** Place of each face before the step, mm. */
-      readonly beforeX: Float64Array;
-      readonly beforeY: Float64Array;
-      /** Turn of the drum over the step, rad. */
-      readonly turn: number;
-    };
+  | Sticking;
+
+export interface Sticking {
+  readonly kind: 'stick';
+  readonly mu: number;
+  /** Deflection of each bristle before the step, mm (drum ahead of the lining is positive). */
+  readonly deflection: Float64Array;
+  /** Place of each face before the step, mm. */
+  readonly beforeX: Float64Array;
+  readonly beforeY: Float64Array;
+  /** Turn of the drum over the step, rad. */
+  readonly turn: number;
+}
 
 /**
  * Shear stiffness of the lining over its compressive stiffness: G / E = 1 / (2(1 + nu)) with nu of
@@ -78,8 +80,28 @@ export type Friction =
  */
 export const SHEAR_SHARE = 0.4;
 
+/** Where a shoe stands. */
+export interface ShoeStance {
+  /** Rigid freedoms: 1 (turn about the pin) or 3 (shift of the heel centre, turn). */
+  readonly freedoms: 1 | 3;
+  /** Index of this shoe's first freedom: [turn] or [ux, uy, turn], then mode amplitudes. */
+  readonly at: number;
+  /** All freedoms. */
+  q: Float64Array;
+  /** Of its turn. */
+  cos: number;
+  sin: number;
+}
+
 /** Results of one evaluation; arrays are reused. */
 export interface Rub {
+  /** Generalised force, one entry a freedom of the shoe; N, N·mm or √(N·mm). */
+  readonly force: Float64Array;
+  /**
+   * dQ/dq, row-major; left as it is while the same elements bear in the same way since
+   * forgetTangent().
+   */
+  readonly tangent: Float64Array;
   readonly normal: Float64Array;
   readonly gap: Float64Array;
   readonly friction: Float64Array;
@@ -95,6 +117,8 @@ export interface Rub {
 export function makeRub(count: number, freedoms: number): Rub {
   const make = () => new Float64Array(count);
   return {
+    force: new Float64Array(freedoms),
+    tangent: new Float64Array(freedoms * freedoms),
     normal: make(),
     gap: make(),
     friction: make(),
@@ -105,9 +129,90 @@ export function makeRub(count: number, freedoms: number): Rub {
   };
 }
 
+/**
+ * Torque of a lining on the drum about its axis, N·mm, counter-clockwise positive: each friction force
+ * at its element's distance, −Σ T_i·|x_i|.
+ */
+export function torqueOnDrum(out: Rub, drum: DrumNow): number {
+  const { friction, faceX, faceY } = out;
+  let sum = 0;
+  for (let i = 0; i < friction.length; i++) {
+    const t = friction[i] as number;
+    if (t === 0) continue;
+    const x = (faceX[i] as number) - drum.x;
+    const y = (faceY[i] as number) - drum.y;
+    sum -= t * Math.sqrt(x * x + y * y);
+  }
+  return sum;
+}
+
 /** To be called before a solve: no tangent is known yet. */
 export function forgetTangent(rub: Rub): void {
   rub.gather.knownTurn = Number.NaN;
+}
+
+/** One bearing element: where it touches, and what a bristle makes of it. */
+interface Touching {
+  /** N/mm, mm, N */
+  stiffness: number;
+  penetration: number;
+  normal: number;
+  /** Of the drum there, mm. */
+  radius: number;
+  /** Face from the drum's centre, and how far it is, mm. */
+  x: number;
+  y: number;
+  distance: number;
+  /** Friction, N, and its slopes A and B (see rub), N/mm. */
+  friction: number;
+  follow: number;
+  hold: number;
+  /** mm */
+  deflection: number;
+}
+
+const touching: Touching = {
+  stiffness: 0,
+  penetration: 0,
+  normal: 0,
+  radius: 0,
+  x: 0,
+  y: 0,
+  distance: 1,
+  friction: 0,
+  follow: 0,
+  hold: 0,
+  deflection: 0,
+};
+
+/** The `stick` law on one element: its bristle stretches by what the drum ran ahead, up to mu·N. */
+function hold(law: Sticking, i: number, drum: DrumNow, t: Touching): void {
+  const { stiffness, penetration, radius, x, y, distance } = t;
+  const kt = stiffness * SHEAR_SHARE;
+  const bx = (law.beforeX[i] as number) - drum.x;
+  const by = (law.beforeY[i] as number) - drum.y;
+  const moved = -(y / distance) * (x - bx) + (x / distance) * (y - by);
+  // A face that was clear before the step rubs only for the part of it after the touch.
+  const clear = radius - Math.sqrt(bx * bx + by * by);
+  const rubbed = clear > 0 ? penetration / (penetration + clear) : 1;
+  const slid = law.turn * distance - moved;
+  const friction = kt * ((law.deflection[i] as number) + rubbed * slid);
+  const most = law.mu * t.normal;
+  t.hold = 0;
+  if (friction > most) {
+    t.friction = most;
+    t.follow = law.mu * stiffness;
+  } else if (friction < -most) {
+    t.friction = -most;
+    t.follow = -law.mu * stiffness;
+  } else {
+    // A deeper face has rubbed for more of the step: d(rubbed) = clear/(penetration + clear)² of it.
+    const way = penetration + clear;
+    t.friction = friction;
+    t.follow = clear > 0 ? (kt * slid * clear) / (way * way) : 0;
+    t.hold = -kt * rubbed;
+  }
+  t.deflection = t.friction / kt;
 }
 
 /**
@@ -120,25 +225,17 @@ export function forgetTangent(rub: Rub): void {
  * (A = ±mu·k sliding; B = −k_t sticking). e_r and e_t turn with x: de_r = e_t (e_t·dx)/|x|,
  * de_t = −e_r (e_t·dx)/|x|; that is in the tangent too (for other shoes than a hinged one see gather.ts).
  *
- * @param freedoms rigid freedoms: 1 (turn about the pin) or 3 (shift of the heel centre, turn)
- * @param q all freedoms; this shoe's begin at index `at`: [turn] or [ux, uy, turn], then mode amplitudes
- * @param force generalised force, length n = freedoms + modes; N, N·mm or √(N·mm)
- * @param tangent dQ/dq, n×n row-major; left as it is while the same elements bear in the same way
- * since forgetTangent()
+ * @param out force, tangent and what each element does
  */
 export function rub(
   worn: WornBed,
-  freedoms: 1 | 3,
-  q: Float64Array,
-  at: number,
-  cosTurn: number,
-  sinTurn: number,
+  stance: ShoeStance,
   drum: DrumNow,
   law: Friction,
-  force: Float64Array,
-  tangent: Float64Array,
   out: Rub,
 ): void {
+  const { freedoms, q, at, cos: cosTurn, sin: sinTurn } = stance;
+  const { force, tangent } = out;
   const { bed, stiffness, modes } = worn;
   const extra = modes ? modes.count : 0;
   const ux = freedoms === 3 ? (q[at] as number) : 0;
@@ -194,30 +291,18 @@ export function rub(
       friction = share * normal;
       a = share * k;
     } else if (stick) {
-      const kt = k * SHEAR_SHARE;
-      const bx = (stick.beforeX[i] as number) - drum.x;
-      const by = (stick.beforeY[i] as number) - drum.y;
-      const moved = -ny * (px - bx) + nx * (py - by);
-      // A face that was clear before the step rubs only for the part of it after the touch.
-      const clear = radius - Math.sqrt(bx * bx + by * by);
-      const rubbed = clear > 0 ? penetration / (penetration + clear) : 1;
-      const slid = stick.turn * rho - moved;
-      const deflection = (stick.deflection[i] as number) + rubbed * slid;
-      const most = stick.mu * normal;
-      friction = kt * deflection;
-      if (friction > most) {
-        friction = most;
-        a = stick.mu * k;
-      } else if (friction < -most) {
-        friction = -most;
-        a = -stick.mu * k;
-      } else {
-        // A deeper face has rubbed for more of the step: d(rubbed) = clear/(penetration + clear)² of it.
-        const way = penetration + clear;
-        a = clear > 0 ? (kt * slid * clear) / (way * way) : 0;
-        b = -kt * rubbed;
-      }
-      deflections[i] = friction / kt;
+      touching.stiffness = k;
+      touching.penetration = penetration;
+      touching.normal = normal;
+      touching.radius = radius;
+      touching.x = px;
+      touching.y = py;
+      touching.distance = rho;
+      hold(stick, i, drum, touching);
+      friction = touching.friction;
+      a = touching.follow;
+      b = touching.hold;
+      deflections[i] = touching.deflection;
     }
     normals[i] = normal;
     frictions[i] = friction;

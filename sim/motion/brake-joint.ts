@@ -2,7 +2,7 @@ import { type Dressed, workOf } from '../balance/dress.ts';
 import type { Rig, ShoeRig } from '../balance/rig.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
 import type { Load } from '../balance/work.ts';
-import type { Friction } from '../contact/rub.ts';
+import { type Friction, torqueOnDrum } from '../contact/rub.ts';
 import { rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
 
@@ -101,7 +101,8 @@ export class BrakeJoint extends Joint {
       this.turning,
       this.solution,
     );
-    return torqueOn(this.#rig.front, this.load) + torqueOn(this.#rig.rear, this.load);
+    const { drum } = this.load;
+    return torqueOnDrum(this.#rig.front.rub, drum) + torqueOnDrum(this.#rig.rear.rub, drum);
   }
 
   /**
@@ -171,20 +172,6 @@ export class BrakeJoint extends Joint {
   }
 
   override _reset(): void {}
-}
-
-/** Torque of one lining on the drum, N·mm, counter-clockwise positive. */
-function torqueOn(shoe: ShoeRig, load: Load): number {
-  const { friction, faceX, faceY } = shoe.rub;
-  let sum = 0;
-  for (let i = 0; i < friction.length; i++) {
-    const t = friction[i] as number;
-    if (t === 0) continue;
-    const x = (faceX[i] as number) - load.drum.x;
-    const y = (faceY[i] as number) - load.drum.y;
-    sum -= t * Math.sqrt(x * x + y * y);
-  }
-  return sum;
 }
 
 /**

@@ -307,8 +307,7 @@ export class Motion {
         pose: this.#joint.pose,
         solution: this.#joint.solution,
       },
-      { ...this.#now.press, turning },
-      this.#now.drumAngle,
+      { turning, drumAngle: this.#now.drumAngle },
     );
     return locked ? { ...instant, locked } : instant;
   }

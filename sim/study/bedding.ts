@@ -43,7 +43,7 @@ export function bedRow(rig: Rig, state: BrakeState, km: number, press: Press = P
   const i = balance(rig, state, press);
   return {
     km,
-    torque: Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum),
+    torque: Math.abs(i.torqueOnDrum),
     contactFront: contactShare(i.shoes.front),
     contactRear: contactShare(i.shoes.rear),
     pressureFront: i.shoes.front.pressure,

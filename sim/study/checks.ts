@@ -35,8 +35,7 @@ export interface BothWays {
   readonly backward: number;
 }
 
-const torqueOf = (i: Instant): number =>
-  Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
+const torqueOf = (i: Instant): number => Math.abs(i.torqueOnDrum);
 
 const turned = new WeakMap<Brake, Rig>();
 

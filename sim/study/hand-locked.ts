@@ -44,7 +44,7 @@ export function handLocked(
     const cable = cableAt(rig, state, taken, set, turning);
     const press = { pressure: 0, turning, cable };
     const i = instantOf(solveBalance(rig, state, press), press);
-    const torque = Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
+    const torque = Math.abs(i.torqueOnDrum);
     return { cable, torque };
   };
   const standing = cableAt(rig, state, taken, set);

@@ -29,8 +29,7 @@ export interface Parked {
   readonly locked: Instant['locked'];
 }
 
-const torqueOf = (i: Instant): number =>
-  Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
+const torqueOf = (i: Instant): number => Math.abs(i.torqueOnDrum);
 
 /** @param cable constant pull at the hook of each brake, N */
 export function parked(rig: Rig, state: BrakeState, cable: number): Parked {

@@ -89,7 +89,7 @@ function turning(
   const torque = (way: 1 | -1): number => {
     const i = balance(rig, state, { pressure: 0, turning: way });
     if (!isTold(i)) return Number.POSITIVE_INFINITY;
-    return Math.abs(i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum);
+    return Math.abs(i.torqueOnDrum);
   };
   const forward = torque(1);
   const backward = torque(-1);

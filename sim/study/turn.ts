@@ -23,10 +23,9 @@ export function aroundTurn(rig: Rig, state: BrakeState, press: Press, places = 7
   return Array.from({ length: places }, (_, k) => {
     const angle = (2 * PI * k) / places;
     const i = balance(rig, state, { ...press, drumAngle: angle });
-    const torque = i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
     return {
       angle,
-      torque: -press.turning * torque,
+      torque: -press.turning * i.torqueOnDrum,
       frontGap: gapsOf(rig.brake.shoes.front, i.shoes.front).centre,
       rearGap: gapsOf(rig.brake.shoes.rear, i.shoes.rear).centre,
     };

@@ -1,13 +1,13 @@
 import { brokeOut, pressInSteps, remembers } from '../balance/press.ts';
 import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from '../balance/rest.ts';
-import type { Rig, ShoeRig } from '../balance/rig.ts';
+import type { Rig } from '../balance/rig.ts';
 import { LOST, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import { type Load, makeMemory } from '../balance/work.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import { type Surface, surfaceFactor } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
 import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts';
-import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
+import { type DrumNow, roundDrum, runningDrum, torqueOnDrum } from '../contact/rub.ts';
 import { tableAt } from '../math/table.ts';
 import { PI } from '../units/units.ts';
 import { AIR } from './heat.ts';
@@ -335,21 +335,8 @@ export class Wearing {
     warm.leverFree = s.leverFree;
     if (!(s.residual < LOST)) this.balanced = false;
     this.separation = work.separation;
-    this.torque = turning * (this.#torqueOf(rig.front) + this.#torqueOf(rig.rear));
-  }
-
-  #torqueOf(shoe: ShoeRig): number {
-    const { friction, faceX, faceY } = shoe.rub;
-    const { x: cx, y: cy } = this.#load.drum;
-    let sum = 0;
-    for (let i = 0; i < friction.length; i++) {
-      const t = friction[i] as number;
-      if (t === 0) continue;
-      const x = (faceX[i] as number) - cx;
-      const y = (faceY[i] as number) - cy;
-      sum += t * Math.sqrt(x * x + y * y);
-    }
-    return sum;
+    const { drum } = load;
+    this.torque = -turning * (torqueOnDrum(rig.front.rub, drum) + torqueOnDrum(rig.rear.rub, drum));
   }
 
   /**
