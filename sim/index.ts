@@ -1,4 +1,4 @@
-/** The simulator's only door. Everything outside sim/ imports from here. */
+/** The mechanics' only door: codes and quantities. What they mean in a workshop, `workshop/index.ts` says. */
 export { balance, rest } from './balance/balance.ts';
 export { drumRadiusNow } from './balance/dress.ts';
 export { type Instant, isTold, type ShoeInstant, type ShoePose } from './balance/instant.ts';
@@ -58,21 +58,12 @@ export { createMotion, type Motion } from './motion/motion.ts';
 export type { MotionRecord } from './motion/record.ts';
 export { dragOf, peak, shoeFactor, shoeFactorFull } from './readings/factors.ts';
 export { pedalStack, runOutLeft } from './readings/pedal.ts';
-export type { Reading } from './readings/reading.ts';
+export type { Reading, ReadingKey, ShoeReading } from './readings/reading.ts';
 export { readingOf, readings } from './readings/readings.ts';
 export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
 export type { Finding } from './scene/finding.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
-export {
-  type AxleForecast,
-  type AxleFound,
-  type AxleVerdict,
-  axleForecast,
-  judgeAxle,
-  type Wheel,
-  wheels,
-} from './study/axle.ts';
 export {
   type BedRow,
   bedIn,
@@ -84,14 +75,17 @@ export {
   PRESS,
   pressUntilSilent,
 } from './study/bedding.ts';
-export { type Against, type Case, cases, Investigation } from './study/cases.ts';
 export {
   type Axle,
   type BothWays,
   boreCheck,
   CHECKED,
+  DRIVE,
   dragHeat,
+  FIRM,
+  HAND,
   handTurn,
+  LIGHT,
   leverOff,
   notchesAt,
   type PedalCheck,
@@ -100,17 +94,22 @@ export {
   pedalPulse,
   pressedOnce,
   pullDrum,
+  ROLLER,
   type Rub,
   restGap,
   roller,
   rubbing,
-  type Wheel as WheelBrake,
+  TOO_HOT,
+  type WheelBrake,
 } from './study/checks.ts';
-export { type Examination, type ExaminationId, examinations } from './study/examinations.ts';
-export { examine, minutesOf, type Observed, parted } from './study/examine.ts';
 export { type Excess, excess } from './study/excess.ts';
-export type { Fault, FaultGroup, NotShown } from './study/fault-types.ts';
-export { axleWith, faultOf, faults, notShown, withFault } from './study/faults.ts';
+export type { FaultChange } from './study/fault-types.ts';
+export { axleWith, type FaultId, faultChanges, withFault } from './study/faults.ts';
+export { type AdjusterFault, DESCENT } from './study/faults-adjuster.ts';
+export type { CableFault } from './study/faults-cable.ts';
+export type { DrumFault } from './study/faults-drum.ts';
+export type { FrictionFault } from './study/faults-friction.ts';
+export type { PistonFault } from './study/faults-pistons.ts';
 export { type Fit, fitOf, type NewLining, withNewLinings } from './study/fit.ts';
 export {
   BAND,
@@ -128,20 +127,7 @@ export {
   takenUp,
 } from './study/hand-locked.ts';
 export { type Hill, type HotPress, hotPress } from './study/hot-press.ts';
-export {
-  type AsNew,
-  type Found,
-  type Level,
-  type LookKey,
-  largestBore,
-  outOfRound,
-  type SizeKey,
-  thinnestOf,
-  type Verdict,
-  type WheelLine,
-} from './study/inspection.ts';
 export { type LeverAlone, leverAlone } from './study/lever-alone.ts';
-export { type LimitKey, type LimitSet, type Limits, limitSets } from './study/limits.ts';
 export {
   type BackOff,
   type LipFit,
@@ -155,6 +141,7 @@ export { HAND_PULL, type LipForce, lipForce, PULLER } from './study/lip-force.ts
 export { type DrumAnswers, likelyLocks } from './study/locks.ts';
 export {
   boreFrom,
+  type Filled,
   type LiningReading,
   type LoadResult,
   liningReading,
@@ -183,7 +170,7 @@ export {
   slopeHeld,
   slopeTorque,
 } from './study/parking.ts';
-export { type ParkingRule, parkingRules, ruleTorque } from './study/parking-rules.ts';
+export { type Asked, ruleTorque } from './study/parking-rules.ts';
 export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
 export { type Pumped, pumped, QUICK, RETURN_TIME } from './study/pump.ts';
 export {
@@ -228,7 +215,6 @@ export {
   standingState,
   type TracePoint,
   thinnest,
-  type WearEvent,
   type WearResult,
   wearOn,
 } from './wear/wear-on.ts';

@@ -2,11 +2,11 @@ import {
   type Finding,
   keyOfPath,
   type OwnKey,
-  type OwnSizes,
   ownScene,
   readScene,
   type Scene,
 } from '../sim/index.ts';
+import { ownWords } from '../sim/workshop/index.ts';
 import { keep, recall, textsOf } from './keep.ts';
 import { brakes } from './scenes.ts';
 import { ownFields } from './stations/own/fields.ts';
@@ -69,7 +69,7 @@ export function judgeOwn(own: OwnBrake, texts: OwnTexts = own.texts): OwnJudged 
     if (r.ok) sizes[key] = r.value;
     else wrong[key] = `found ${r.found}; allowed: ${r.allowed}`;
   }
-  const draft = ownScene(own.base, sizes as OwnSizes, own);
+  const draft = ownScene(own.base, sizes, ownWords(own.base, sizes, own));
   const none = { reads, wrong, draft, scene: null };
   if (Object.keys(wrong).length > 0) return { ...none, other: [] };
   const read = readScene(draft);

@@ -66,7 +66,7 @@ export interface PlainDuty {
 export function dutyOf(plain: PlainDuty): Duty {
   return {
     name: plain.name,
-    about: 'All stops alike, forward, the drum cool at each.',
+    about: '',
     heat: false,
     mass: Number.NaN,
     stops: [

@@ -1,8 +1,60 @@
 import type { Side } from '../brake/types.ts';
 
+/** Readings that each shoe has. */
+export type ShoeReading = `${
+  | 'toeForce'
+  | 'pistonTravel'
+  | 'drag'
+  | 'peak'
+  | 'clearance'
+  | 'restClearance'
+  | 'lining'
+  | 'liningShare'
+  | 'anchorForce'}${'Front' | 'Rear'}`;
+
+/** Every reading there is; what each means, the workshop says. */
+export type ReadingKey =
+  | 'brakeFactor'
+  | 'brakeFactorFull'
+  | 'shoeFactorLeading'
+  | 'shoeFactorTrailing'
+  | 'torque'
+  | 'linePressure'
+  | 'pistonForce'
+  | ShoeReading
+  | 'clearanceMean'
+  | 'restClearanceMean'
+  | 'tooth'
+  | 'strutForce'
+  | 'separation'
+  | 'toNextTooth'
+  | 'climb'
+  | 'drumDiameter'
+  | 'temperature'
+  | 'distance'
+  | 'leverOffStop'
+  | `spring${number}`
+  | 'pedalTravel'
+  | 'pedalFree'
+  | 'pedalGaps'
+  | 'pedalCircuit'
+  | 'pedalForce'
+  | 'fluid'
+  | 'runOut'
+  | 'slipForward'
+  | 'slipBackward'
+  | 'slopeDown'
+  | 'slopeUp'
+  | 'pivotForce'
+  | 'notches'
+  | 'handForce'
+  | 'slopeTorque'
+  | `${'cable' | 'hand' | 'margin'}Nose${'Down' | 'Up'}`
+  | `turn${'Front' | 'Rear' | 'Torque' | 'Bore'}${'Least' | 'Greatest'}`;
+
 /** What a gauge would show: read from an instant, never fed back. */
 export interface Reading {
-  readonly key: string;
+  readonly key: ReadingKey;
   readonly name: string;
   readonly symbol: string;
   /** NaN when there is nothing to read (no touch, locked). */
@@ -10,8 +62,6 @@ export interface Reading {
   readonly unit: string;
   /** Digits after the point. */
   readonly digits: number;
-  /** What it means, one plain sentence. */
-  readonly means: string;
   /** The formula it comes from, in symbols. */
   readonly formula: string;
   readonly side?: Side;
@@ -19,13 +69,12 @@ export interface Reading {
 
 /** One row of a list of readings. */
 export const row = (
-  key: string,
+  key: ReadingKey,
   name: string,
   symbol: string,
   value: number,
   unit: string,
   digits: number,
-  means: string,
   formula: string,
   side?: Side,
 ): Reading => ({
@@ -35,7 +84,6 @@ export const row = (
   value,
   unit,
   digits,
-  means,
   formula,
   ...(side ? { side } : {}),
 });

@@ -23,7 +23,6 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       factor.front + factor.rear,
       '',
       2,
-      'How many newtons of drag at the drum one newton on each toe makes, springs already paid.',
       'C* = (T_lead + T_trail) / (R · F_toe)',
     ),
     row(
@@ -33,7 +32,6 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       full.front + full.rear,
       '',
       2,
-      'The same drag over the whole push of the piston, springs not taken off.',
       'C*_p = (T_lead + T_trail) / (R · p · A)',
     ),
     row(
@@ -43,7 +41,6 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       byRole('leading', factor),
       '',
       2,
-      'Drag of the shoe that the drum drags tighter, per newton on its toe.',
       'C_lead = T_lead / (R · F_toe)',
     ),
     row(
@@ -53,7 +50,6 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       byRole('trailing', factor),
       '',
       2,
-      'Drag of the shoe that the drum pushes away, per newton on its toe.',
       'C_trail = T_trail / (R · F_toe)',
     ),
     row(
@@ -63,19 +59,9 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       isTold(i) ? (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000 : Number.NaN,
       'N·m',
       1,
-      'Both shoes together against the turning of the drum.',
       'T = R · Σ μ N',
     ),
-    row(
-      'linePressure',
-      'Line pressure',
-      'p',
-      i.pressure / BAR,
-      'bar',
-      1,
-      'Pressure of the fluid behind the pistons.',
-      'p',
-    ),
+    row('linePressure', 'Line pressure', 'p', i.pressure / BAR, 'bar', 1, 'p'),
     row(
       'pistonForce',
       'Piston force, each',
@@ -83,7 +69,6 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
       i.pressure * brake.cylinder.area,
       'N',
       0,
-      'Push of the fluid on each piston.',
       'F_p = p · π d² / 4',
     ),
   ];

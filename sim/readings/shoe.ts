@@ -24,7 +24,6 @@ export function shoeReadings(
   side: Side,
 ): Reading[] {
   const s = i.shoes[side];
-  const where = side === 'front' ? 'front' : 'rear';
   const key = side === 'front' ? 'Front' : 'Rear';
   const now = gapsOf(brake.shoes[side], s);
   const free = gapsOf(brake.shoes[side], rest.shoes[side]);
@@ -38,7 +37,6 @@ export function shoeReadings(
       Math.max(0, s.toeForce),
       'N',
       0,
-      `What the piston has left to push the ${where} shoe with once the return springs are paid.`,
       'F_toe = F_p − M_springs / h',
       side,
     ),
@@ -49,7 +47,6 @@ export function shoeReadings(
       s.pistonTravel,
       'mm',
       2,
-      `How far the ${where} piston has come out since rest.`,
       'x = toe now − toe at rest',
       side,
     ),
@@ -60,7 +57,6 @@ export function shoeReadings(
       isTold(i) ? dragOf(i, side) / i.drumRadius : Number.NaN,
       'N',
       0,
-      `Friction of the ${where} lining at the drum's face.`,
       'F_d = Σ μ N',
       side,
     ),
@@ -71,7 +67,6 @@ export function shoeReadings(
       isTold(i) ? peak(s.pressure) : Number.NaN,
       'MPa',
       2,
-      `Greatest pressure anywhere on the ${where} lining.`,
       'p = E / t · penetration',
       side,
     ),
@@ -82,7 +77,6 @@ export function shoeReadings(
       now.centre,
       'mm',
       2,
-      `Gap between the middle of the ${where} lining and the drum now.`,
       'g = R − face of the lining',
       side,
     ),
@@ -93,21 +87,10 @@ export function shoeReadings(
       free.centre,
       'mm',
       2,
-      `Gap at the middle of the ${where} lining when the pedal is let go.`,
       'g_0 = R − face of the lining',
       side,
     ),
-    row(
-      `lining${key}`,
-      'Lining left',
-      't',
-      left,
-      'mm',
-      1,
-      `Thickness of the ${where} lining at its thinnest point.`,
-      't = t_new − wear',
-      side,
-    ),
+    row(`lining${key}`, 'Lining left', 't', left, 'mm', 1, 't = t_new − wear', side),
     row(
       `liningShare${key}`,
       'Lining left above its limit',
@@ -115,7 +98,6 @@ export function shoeReadings(
       (100 * (left - l.thicknessMin)) / (l.thicknessNew - l.thicknessMin),
       '%',
       0,
-      `Part of the usable ${where} lining that is left.`,
       '(t − t_min) / (t_new − t_min)',
       side,
     ),
@@ -128,7 +110,6 @@ export function shoeReadings(
         : Number.NaN,
       'N',
       0,
-      `Force of the pin on the ${where} shoe.`,
       'R_a = −Σ of all other forces on the shoe',
       side,
     ),

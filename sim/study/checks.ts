@@ -14,7 +14,7 @@ import { type Held, type Removal, removal, UNHELD } from './removal.ts';
 /** The checks of a workshop, each on one wheel or on the two of an axle. */
 
 /** One wheel's brake as it is. */
-export interface Wheel {
+export interface WheelBrake {
   readonly rig: Rig;
   readonly state: BrakeState;
   /** What holds the drum besides. */
@@ -25,8 +25,8 @@ export interface Wheel {
 
 /** Both wheels of the axle; nearside is the left. */
 export interface Axle {
-  readonly left: Wheel;
-  readonly right: Wheel;
+  readonly left: WheelBrake;
+  readonly right: WheelBrake;
 }
 
 /** Forward and backward, N·mm. */
@@ -73,7 +73,7 @@ const onStands = (state: BrakeState): BrakeState =>
     ? state
     : { ...state, condition: { ...state.condition, drumRise: 0 } };
 
-function bothWays(w: Wheel, pressure: number, cable = 0): BothWays {
+function bothWays(w: WheelBrake, pressure: number, cable = 0): BothWays {
   const rig = turning(w.rig);
   const { offCentre, oval } = w.state.condition;
   const places = offCentre === 0 && oval === 0 ? 1 : AROUND;
@@ -89,20 +89,20 @@ function bothWays(w: Wheel, pressure: number, cable = 0): BothWays {
 }
 
 /** Torque that turns the wheel by hand on stands, nothing pressed, N·mm. */
-export const handTurn = (w: Wheel): BothWays =>
+export const handTurn = (w: WheelBrake): BothWays =>
   bothWays({ rig: w.rig, state: onStands(w.state) }, 0);
 
 /** Torque of one wheel on the roller at a line pressure in MPa, N·mm. */
-export const roller = (w: Wheel, pressure: number): BothWays =>
+export const roller = (w: WheelBrake, pressure: number): BothWays =>
   bothWays({ rig: w.rig, state: onStands(w.state) }, pressure);
 
 /** Torque of one wheel on the roller under the parking brake, N in its cable, N·mm. */
-export const parkedRoller = (w: Wheel, cable: number): BothWays =>
+export const parkedRoller = (w: WheelBrake, cable: number): BothWays =>
   bothWays({ rig: w.rig, state: onStands(w.state) }, 0, cable);
 
 /** Notches of the hand lever at a pull in each cable, N: it shares both wheels' travel. */
 export function notchesAt(a: Axle, cable: number): number {
-  const of = (w: Wheel): number => parked(w.rig, onStands(w.state), cable).notches;
+  const of = (w: WheelBrake): number => parked(w.rig, onStands(w.state), cable).notches;
   return (of(a.left) + of(a.right)) / 2;
 }
 
@@ -117,7 +117,7 @@ export interface PedalCheck {
 /** Pedal travel at a pressure in MPa, from where pistons and pedal stand released. */
 export function pedalAt(a: Axle, pressure: number): PedalCheck {
   const { brake } = a.right.rig;
-  const stack = (w: Wheel) => {
+  const stack = (w: WheelBrake) => {
     const state = onStands(w.state);
     const pressed = balance(w.rig, state, { pressure, turning: 1 });
     const released = balance(w.rig, state, { pressure: 0, turning: 0 });
@@ -134,7 +134,7 @@ export function pedalAt(a: Axle, pressure: number): PedalCheck {
 
 /** How much the pedal is pushed to and fro in one turn at a pressure in MPa, mm. */
 export function pedalPulse(a: Axle, pressure: number): number {
-  const gaps = (w: Wheel): number[] => {
+  const gaps = (w: WheelBrake): number[] => {
     const state = onStands(w.state);
     const { offCentre, oval } = state.condition;
     if (offCentre === 0 && oval === 0) return [];
@@ -154,7 +154,7 @@ export function pedalPulse(a: Axle, pressure: number): number {
 /** Both wheels after one press: what their adjusters took up. */
 export function pressedOnce(a: Axle, pressure: number): { axle: Axle; clicked: number } {
   let clicked = 0;
-  const press = (w: Wheel): Wheel => {
+  const press = (w: WheelBrake): WheelBrake => {
     const r = application(w.rig, w.state, { pressure, turning: 1 });
     clicked += r.clicked;
     return { ...w, state: r.state };
@@ -175,7 +175,7 @@ export const TOO_HOT = 300;
  * @param speed mm/s
  * @returns at most TOO_HOT
  */
-export function dragHeat(w: Wheel, speed: number): number {
+export function dragHeat(w: WheelBrake, speed: number): number {
   const { drum, vehicle } = w.rig.brake;
   const [still, perKmh] = drum.cooling;
   const rig = turning(w.rig);
@@ -198,13 +198,14 @@ export function dragHeat(w: Wheel, speed: number): number {
 }
 
 /** How far the parking lever stands off its stop with the hand lever down, mm at the hook. */
-export const leverOff = (w: Wheel): number => rest(w.rig, w.state).leverAngle * w.rig.hookArm;
+export const leverOff = (w: WheelBrake): number => rest(w.rig, w.state).leverAngle * w.rig.hookArm;
 
 /** Gap of the linings' middle at rest, mm; negative when they would stand inside the drum. */
-export const restGap = (w: Wheel): number => dress(w.rig, onStands(w.state)).restGap;
+export const restGap = (w: WheelBrake): number => dress(w.rig, onStands(w.state)).restGap;
 
 /** What hands find when they turn the drum and pull at it. */
-export const pullDrum = (w: Wheel): Removal => removal(w.rig, onStands(w.state), w.held ?? UNHELD);
+export const pullDrum = (w: WheelBrake): Removal =>
+  removal(w.rig, onStands(w.state), w.held ?? UNHELD);
 
 export interface Rub {
   /** How often a turn the lining touches: 0 clear, 1 once, 2 twice, Infinity all round. */
@@ -219,7 +220,7 @@ const PLACES = 180;
  * Where a lining rubs as the drum goes round, the shoe standing at rest: gap + e·cos(θ − φ) +
  * o·cos 2(θ − φ) for a bore off centre by e and oval by ±o (first and second harmonic of the radius).
  */
-export function rubbing(w: Wheel, side: Side): Rub {
+export function rubbing(w: WheelBrake, side: Side): Rub {
   const state = onStands(w.state);
   const { offCentre, oval } = state.condition;
   const shoe = rest(w.rig, { ...state, condition: { ...state.condition, offCentre: 0, oval: 0 } })
@@ -243,7 +244,7 @@ export function rubbing(w: Wheel, side: Side): Rub {
 }
 
 /** Least and greatest bore by a two-point gauge, and what a dial on the turning bore swings, mm. */
-export function boreCheck(w: Wheel): { least: number; greatest: number; dial: number } {
+export function boreCheck(w: WheelBrake): { least: number; greatest: number; dial: number } {
   const { oval, offCentre } = w.state.condition;
   const mean = 2 * w.state.drumRadius;
   const o = Math.abs(oval);

@@ -1,52 +1,16 @@
-import { ailing, type Fault } from './fault-types.ts';
+import { ailing, type FaultChange } from './fault-types.ts';
 
 /** Faults of cable and parking lever. */
-export const cableFaults: readonly Fault[] = [
-  {
-    id: 'short cable',
-    row: 6,
-    name: 'Cable set too short',
-    short: 'the lever never gets home',
-    group: 'Cable and lever',
-    change: 'lever held 6 mm off its stop',
-    mechanism:
-      'The lever stands in line with the strut, so the cable and not the stop sets the rest position. The slot play is used up and the adjuster does not step any more.',
-    tells: 'Few notches, and the lever is off its stop.',
-    lookAlikes: ['kept pull', 'lip', 'stepped hot'],
-    remedy: 'Slacken the cable, set the shoes, the cable last.',
-    caution: 'park',
+export const cableFaults = {
+  'short cable': {
     wheels: 'both',
     apply: (_rig, state) => ({ state: { ...state, leverOffStop: 6 } }),
   },
-  {
-    id: 'kept pull',
-    row: 7,
-    name: 'Cable keeps its pull',
-    short: 'seized in its sheath: the lever never gets home',
-    group: 'Cable and lever',
-    change: '40 N stay in one cable after release',
-    mechanism:
-      'A cable that sticks in its sheath goes on pulling after release. Strut and pivot press both shoes, so it drags the same both ways.',
-    tells: 'One wheel; the lever stands off its stop, and the bleed point changes nothing.',
-    lookAlikes: ['hose', 'leaning part', 'port shut', 'short cable'],
-    remedy: 'Renew the cable.',
-    caution: 'hot',
+  'kept pull': {
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { keptCable: 40 }) }),
   },
-  {
-    id: 'stretched cable',
-    row: 8,
-    name: 'Cable stretched or slack',
-    short: 'the lever’s stroke is lost before the hook',
-    group: 'Cable and lever',
-    change: 'cable slack 10 mm more',
-    mechanism:
-      'The hand lever takes up the slack before anything moves in the drum. The shoes are as they were.',
-    tells: 'Many notches with a good pedal: the pedal judges the gap, the lever gap and cable.',
-    lookAlikes: ['seized short', 'worn teeth', 'stiff pivot'],
-    remedy: 'Set or renew the cable once the shoes are right. Never set shoes with it.',
-    caution: 'park',
+  'stretched cable': {
     wheels: 'both',
     apply: (rig, state) => ({
       brake: {
@@ -56,19 +20,10 @@ export const cableFaults: readonly Fault[] = [
       state,
     }),
   },
-  {
-    id: 'stiff pivot',
-    row: 9,
-    name: 'Parking lever stiff in its pivot',
-    short: 'half the pull never gets to the shoes',
-    group: 'Cable and lever',
-    change: 'half the cable’s pull lost in the lever’s pivot',
-    mechanism: 'A rusted pivot takes part of the cable’s pull, on the way out and on the way back.',
-    tells: 'Weak parked, both ways alike, with a good pedal; the lever moves slowly.',
-    lookAlikes: ['glazed', 'oil on one lining', 'stretched cable'],
-    remedy: 'Free or renew the lever, check the other side.',
-    caution: 'springs',
+  'stiff pivot': {
     wheels: 'one',
     apply: (_rig, state) => ({ state: ailing(state, { leverLoss: 0.5 }) }),
   },
-];
+} as const satisfies Readonly<Record<string, FaultChange>>;
+
+export type CableFault = keyof typeof cableFaults;

@@ -1,10 +1,9 @@
 import type { Brake, Side } from '../brake/types.ts';
-import { KM } from '../units/units.ts';
 
 /**
  * From what was measured to the distance left. A plain rule of three: what was lost over the distance
  * goes on being lost alike. The rate is known within a factor of two, so every forecast carries a band
- * from half to twice, and says what it rests on.
+ * from half to twice, and what it rests on.
  */
 export interface Measured {
   /** Driven with these linings and since the drum had its first diameter, mm. */
@@ -34,8 +33,10 @@ export interface ForecastLine {
   /** Lost in each mm driven, in `unit`/mm. */
   readonly rate: number;
   readonly unit: 'mm' | 'teeth';
-  /** What it rests on, one sentence. */
-  readonly rests: string;
+  /** What it rests on: lost so far, in `unit`, over a distance, mm, and the limit it goes to, in `unit`. */
+  readonly lost: number;
+  readonly distance: number;
+  readonly limit: number;
 }
 
 export interface Forecast {
@@ -47,21 +48,17 @@ export interface Forecast {
 /** Less than this was lost, in the unit: a gauge does not see it, so no rate is told. */
 const SEEN = { mm: 0.02, teeth: 1 } as const;
 
-const round = (value: number, digits: number): string => value.toFixed(digits);
-
 function line(
   what: ForecastLine['what'],
   lost: number,
   margin: number,
   unit: ForecastLine['unit'],
   distance: number,
-  note: string,
+  limit: number,
 ): ForecastLine | null {
   if (!(distance > 0) || !(lost >= SEEN[unit])) return null;
   const rate = lost / distance;
   const left = Math.max(0, margin) / rate;
-  const digits = unit === 'mm' ? 2 : 0;
-  const each = rate * 1000 * KM;
   return {
     what,
     left,
@@ -70,7 +67,9 @@ function line(
     margin,
     rate,
     unit,
-    rests: `${round(lost, digits)} ${unit} lost in ${round(distance / KM, 0)} km is ${each < 0.1 ? round(each, 3) : round(each, 2)} ${unit} in 1000 km; ${margin > 0 ? `${round(margin, digits)} ${unit} left to the ${note}; the rate may be half or twice that` : `none left to the ${note}`}.`,
+    lost,
+    distance,
+    limit,
   };
 }
 
@@ -89,16 +88,16 @@ export function forecast(brake: Brake, m: Measured): Forecast {
     const l = brake.shoes[side].lining;
     const lost = (m.liningFitted ?? l.thicknessNew) - now;
     const margin = now - l.thicknessMin;
-    put(line(`${side} lining`, lost, margin, 'mm', m.distance, `limit of ${l.thicknessMin} mm`));
+    put(line(`${side} lining`, lost, margin, 'mm', m.distance, l.thicknessMin));
   }
   if (m.drum !== undefined) {
     const lost = m.drum - (m.drumFitted ?? 2 * brake.drum.radiusNew);
     const most = 2 * brake.drum.radiusMax;
-    put(line('drum', lost, most - m.drum, 'mm', m.distance, `largest diameter of ${most} mm`));
+    put(line('drum', lost, most - m.drum, 'mm', m.distance, most));
   }
   if (m.teeth !== undefined) {
     const left = brake.adjuster.teeth - m.teeth;
-    put(line('teeth', m.teeth, left, 'teeth', m.distance, `last of ${brake.adjuster.teeth}`));
+    put(line('teeth', m.teeth, left, 'teeth', m.distance, brake.adjuster.teeth));
   }
   let first: ForecastLine | null = null;
   for (const l of lines) if (!first || l.left < first.left) first = l;

@@ -113,8 +113,15 @@ export function measure(brake: Brake, state: BrakeState): WheelReadings {
   };
 }
 
+/** What was not measured, and what stands in its place. */
+export type Filled =
+  | { readonly what: 'drum as new' }
+  | { readonly what: 'lining as new'; readonly side: Side }
+  | { readonly what: 'lining even'; readonly side: Side; readonly thinnest: number }
+  | { readonly what: 'tooth where silent'; readonly tooth: number };
+
 export type LoadResult =
-  | { readonly ok: true; readonly state: BrakeState; readonly notes: readonly string[] }
+  | { readonly ok: true; readonly state: BrakeState; readonly notes: readonly Filled[] }
   | { readonly ok: false; readonly findings: readonly Finding[] };
 
 /** A drum may be past its mark by this and still be loaded, mm on diameter: it must be seen to fail. */
@@ -191,21 +198,21 @@ export function loadMeasured(rig: Rig, m: WheelReadings): LoadResult {
   const { brake } = rig;
   const findings = checked(brake, m);
   if (findings.length > 0) return { ok: false, findings };
-  const notes: string[] = [];
+  const notes: Filled[] = [];
   const bore = m.drum.length > 0 ? boreFrom(m.drum) : { mean: 2 * brake.drum.radiusNew, oval: 0 };
-  if (m.drum.length === 0) notes.push('No drum diameter: loaded as new.');
+  if (m.drum.length === 0) notes.push({ what: 'drum as new' });
   const fresh = freshState(brake);
   const worn = (side: Side): Float64Array => {
     const l = m.lining[side];
     const full = brake.shoes[side].lining.thicknessNew;
     const typed = [l?.toe, l?.thinnest, l?.heel].filter((t) => t !== undefined);
     if (typed.length === 0) {
-      notes.push(`No thickness of the ${side} lining: loaded as new.`);
+      notes.push({ what: 'lining as new', side });
       return fresh.wear[side];
     }
     const thinnest = Math.min(...typed);
     if (typed.length < 3) {
-      notes.push(`Not all of the ${side} lining measured: even from ${fixed(thinnest)} mm on.`);
+      notes.push({ what: 'lining even', side, thinnest });
     }
     const clip = (t: number | undefined): number => Math.min(full, t ?? thinnest);
     const reading = { toe: clip(l?.toe), thinnest: clip(thinnest), heel: clip(l?.heel) };
@@ -231,7 +238,7 @@ export function loadMeasured(rig: Rig, m: WheelReadings): LoadResult {
   };
   if (m.tooth === undefined) {
     state = taken(rig, state);
-    notes.push(`Tooth not counted: ${state.tooth}, where presses fall silent.`);
+    notes.push({ what: 'tooth where silent', tooth: state.tooth });
   }
   return { ok: true, state, notes };
 }

@@ -1,6 +1,6 @@
 import type { Rig } from '../balance/rig.ts';
 import { type Parked, slopeHeld } from './parking.ts';
-import { type ParkingRule, ruleTorque } from './parking-rules.ts';
+import { type Asked, ruleTorque } from './parking-rules.ts';
 
 /** Does the vehicle stand? One way round on the hill. */
 export interface OnHill {
@@ -24,7 +24,7 @@ export interface OnHill {
 export function onHill(
   rig: Rig,
   wheels: readonly Pick<Parked, 'forward' | 'backward' | 'locked'>[],
-  rule: Pick<ParkingRule, 'kind' | 'percent'>,
+  rule: Asked,
   nose: 'down' | 'up',
 ): OnHill {
   const way = nose === 'down' ? 'forward' : 'backward';

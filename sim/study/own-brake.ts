@@ -138,13 +138,13 @@ export function sizeAt(scene: Scene, key: OwnKey): number {
 export function ownScene(
   base: Scene,
   sizes: OwnSizes,
-  names: { readonly name: string; readonly title: string },
+  words: Pick<Scene, 'name' | 'title' | 'about' | 'source'>,
 ): Scene {
   const s = structuredCloneOf(base) as Draft;
-  s.name = names.name;
-  s.title = names.title;
-  s.about = `Own brake, made from ${base.title}.`;
-  s.source = `Measured by its owner: ${ownKeys.filter((k) => sizes[k] !== undefined).join(', ') || 'nothing yet'}. All else assumed in the proportions of ${base.title}.`;
+  s.name = words.name;
+  s.title = words.title;
+  s.about = words.about;
+  s.source = words.source;
   s.start = {
     tooth: 0,
     wear: { front: 0, rear: 0 },

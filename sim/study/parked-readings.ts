@@ -18,7 +18,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: told(p.forward * NM),
       unit: 'N·m',
       digits: 1,
-      means: 'Torque up to which a wheel stands still, nose down.',
       formula: 'T = Σ μ N r',
     },
     {
@@ -28,7 +27,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: told(p.backward * NM),
       unit: 'N·m',
       digits: 1,
-      means: 'Torque up to which a wheel stands still, nose up.',
       formula: 'T = Σ μ N r',
     },
     {
@@ -38,7 +36,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: told(100 * slopeHeld(rig, p.forward)),
       unit: '%',
       digits: 1,
-      means: 'Steepest slope on which the vehicle stands facing down it.',
       formula: 'sin φ = n T / (m g r)',
     },
     {
@@ -48,7 +45,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: told(100 * slopeHeld(rig, p.backward)),
       unit: '%',
       digits: 1,
-      means: 'Steepest slope on which the vehicle stands facing up it.',
       formula: 'sin φ = n T / (m g r)',
     },
     {
@@ -58,7 +54,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: p.pivotForce,
       unit: 'N',
       digits: 0,
-      means: 'Push of the lever’s pivot on the shoe that carries it.',
       formula: 'P = S − F_cable',
     },
     {
@@ -68,7 +63,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: p.notches,
       unit: '',
       digits: 1,
-      means: 'Notches that slack, stretch and the lever’s travel take.',
       formula: 'z = (slack + F_cable / k + travel) / notch',
     },
     {
@@ -78,7 +72,6 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
       value: p.handForce,
       unit: 'N',
       digits: 0,
-      means: 'Pull at the grip for all cables together.',
       formula: 'F_hand = n F_cable / (i η)',
     },
   ];

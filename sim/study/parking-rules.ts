@@ -2,69 +2,17 @@ import type { Rig } from '../balance/rig.ts';
 import { GRAVITY } from '../units/units.ts';
 import { slopeTorque } from './parking.ts';
 
-/**
- * Figures that parking brakes are judged by, each with what it asks and how sure it is: "read" where
- * the text was seen, "memory" where it was not. No figure here is a vehicle's own.
- */
-export interface ParkingRule {
-  readonly id: string;
-  /** As a slope (rise over level distance) or as holding force over weight, per cent. */
+/** What is asked of a parked vehicle: a slope (rise over level distance) or holding force over weight, per cent. */
+export interface Asked {
   readonly kind: 'slope' | 'force over weight';
   readonly percent: number;
-  readonly what: string;
-  readonly sure: 'read' | 'memory' | 'read in part' | 'own choice';
-  /** Hand force allowed with it, N, and how sure; null without one. */
-  readonly hand: { readonly newton: number; readonly sure: 'memory' } | null;
 }
-
-export const parkingRules: readonly ParkingRule[] = [
-  {
-    id: '20',
-    kind: 'slope',
-    percent: 20,
-    what: 'Cars, both ways round, five minutes (FMVSS 135; UN R13-H laden, from memory)',
-    sure: 'read in part',
-    hand: { newton: 400, sure: 'memory' },
-  },
-  {
-    id: '30',
-    kind: 'slope',
-    percent: 30,
-    what: 'Cars by an older rule, both ways round, five minutes (FMVSS 105)',
-    sure: 'read',
-    hand: { newton: 400, sure: 'memory' },
-  },
-  {
-    id: '18w',
-    kind: 'force over weight',
-    percent: 18,
-    what: 'Kit-car test of the United Kingdom: holding force over weight',
-    sure: 'read',
-    hand: null,
-  },
-  {
-    id: '16w',
-    kind: 'force over weight',
-    percent: 16,
-    what: 'Often asked at a yearly test: holding force over weight',
-    sure: 'memory',
-    hand: null,
-  },
-  {
-    id: '12',
-    kind: 'slope',
-    percent: 12,
-    what: 'Tractor and trailer held together (EU rule)',
-    sure: 'read',
-    hand: null,
-  },
-];
 
 /**
  * Torque a wheel that a rule asks of this vehicle, N·mm. A slope: m·g·sin(atan s)·r / brakes. Force
  * over weight e: the tyres together hold e·m·g, so e·m·g·r / brakes (force balance along the road).
  */
-export function ruleTorque(rig: Rig, rule: Pick<ParkingRule, 'kind' | 'percent'>): number {
+export function ruleTorque(rig: Rig, rule: Asked): number {
   const share = rule.percent / 100;
   if (rule.kind === 'slope') return slopeTorque(rig, share);
   const v = rig.brake.vehicle;

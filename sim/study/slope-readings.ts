@@ -30,7 +30,6 @@ export function slopeReadings(
       need * NM,
       'N·m',
       1,
-      'Torque that each braked wheel must hold for the vehicle to stand on this slope.',
       'T = m g sin φ r / n',
     ),
   ];
@@ -45,7 +44,6 @@ export function slopeReadings(
         pull,
         'N',
         0,
-        `Pull of each cable at which the vehicle just stands facing ${nose} the slope.`,
         'T(F_cable) = T_slope',
       ),
       row(
@@ -55,7 +53,6 @@ export function slopeReadings(
         (brakes * pull) / (handRatio * handEfficiency),
         'N',
         0,
-        'Pull at the grip for all cables together.',
         'F_hand = n F_cable / (i η)',
       ),
     );
@@ -69,7 +66,6 @@ export function slopeReadings(
           p.locked ? Number.NaN : 100 * (can / need - 1),
           '%',
           0,
-          'What the brake can hold beyond what the slope asks for; negative: it rolls.',
           'T_slip / T_slope − 1',
         ),
       );

@@ -38,28 +38,25 @@ const PLACES = 72;
 export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading[] {
   const points = aroundTurn(rig, state, press, PLACES);
   const row = (
-    key: string,
+    key: 'turnFront' | 'turnRear' | 'turnTorque' | 'turnBore',
     name: string,
     values: readonly number[],
     unit: string,
     digits: number,
-    means: string,
     formula: string,
   ): Reading[] =>
     (['least', 'greatest'] as const).map((end) => ({
-      key: `${key}${end === 'least' ? 'Least' : 'Greatest'}`,
+      key: `${key}${end === 'least' ? 'Least' : 'Greatest'}` as const,
       name: `${name}, ${end} in a turn`,
       symbol: '',
       value: end === 'least' ? Math.min(...values) : Math.max(...values),
       unit,
       digits,
-      means,
       formula,
     }));
   const bores = Array.from({ length: PLACES }, (_, k) =>
     boreDiameter(rig, state, (PI * k) / PLACES),
   );
-  const means = 'Gap at the middle of the lining as the drum goes round.';
   return [
     ...row(
       'turnFront',
@@ -67,7 +64,6 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
       points.map((p) => p.frontGap),
       'mm',
       2,
-      means,
       'g(θ)',
     ),
     ...row(
@@ -76,7 +72,6 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
       points.map((p) => p.rearGap),
       'mm',
       2,
-      means,
       'g(θ)',
     ),
     ...row(
@@ -85,18 +80,9 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
       points.map((p) => p.torque / 1000),
       'N·m',
       1,
-      'Torque against the turning as the drum goes round: what a foot feels as throbbing.',
       'T(θ)',
     ),
-    ...row(
-      'turnBore',
-      'Bore',
-      bores,
-      'mm',
-      2,
-      'What a two-point gauge reads across: an oval drum shows, one off centre does not.',
-      'D(θ) = 2 (R + e₂ cos 2θ)',
-    ),
+    ...row('turnBore', 'Bore', bores, 'mm', 2, 'D(θ) = 2 (R + e₂ cos 2θ)'),
   ];
 }
 

@@ -25,8 +25,10 @@ export interface LifeEvent {
   /** Tooth after it. */
   readonly tooth: number;
   readonly side: Side | null;
-  /** One plain sentence. */
-  readonly text: string;
+  /** Of the drum at a step taken hot, °C; 0 where it does not matter. */
+  readonly temperature: number;
+  /** What matters to the kind: the way of a click (1, −1), teeth lost, mm of a clearance or of the lever; else 0. */
+  readonly value: number;
   /** The brake right after it: put it on and the moment is there. */
   readonly state: BrakeState;
 }

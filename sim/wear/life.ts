@@ -9,7 +9,6 @@ import { PressHeat } from './life-heat.ts';
 import { Limits } from './life-limits.ts';
 import { lockedWhenDriven } from './life-locks.ts';
 import { rowOf } from './life-row.ts';
-import { sentence } from './life-text.ts';
 import type {
   Life,
   LifeEnd,
@@ -359,10 +358,8 @@ class Driven implements Life {
   }
 
   #tell(kind: LifeEventKind, side: Side | null, value: number, temperature = 0): void {
-    const { brake } = this.#rig;
     const { distance, tooth } = this.#w;
-    const text = sentence(kind, { brake, distance, tooth, side, temperature, value });
-    this.events.push({ kind, distance, tooth, side, text, state: this.state() });
+    this.events.push({ kind, distance, tooth, side, temperature, value, state: this.state() });
   }
 
   #row(at: LifeRow['at']): void {

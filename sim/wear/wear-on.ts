@@ -7,8 +7,6 @@ import { KM } from '../units/units.ts';
 import { createLife } from './life.ts';
 import type { LifeEvent, LifeRow } from './life-types.ts';
 
-/** An event as the page keeps it: some are its own, without a state. */
-export type WearEvent = Pick<LifeEvent, 'kind' | 'distance' | 'tooth' | 'text'>;
 /** One row of the chart strip. */
 export type TracePoint = LifeRow;
 

@@ -6,12 +6,12 @@ import {
   onHill,
   parked,
   parkedAxle,
-  parkingRules,
   ruleTorque,
   slopeHeld,
   spend,
   wearOn,
 } from '../../sim/index.ts';
+import { parkingRules } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 

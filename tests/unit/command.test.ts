@@ -17,6 +17,7 @@ import {
   standingState,
   wearOn,
 } from '../../sim/index.ts';
+import { eventText } from '../../sim/workshop/index.ts';
 import { main } from '../../ui/command/main.ts';
 import { quay, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -191,7 +192,9 @@ describe('wear', () => {
     near(data.events[0].distance.value, 3000, { abs: 100 });
     const { rig, brake } = quay();
     const { state, events } = wearOn(rig, freshState(brake), { distance: 9000 * KM });
-    expect(data.events.map((e: { text: string }) => e.text)).toEqual(events.map((e) => e.text));
+    expect(data.events.map((e: { text: string }) => e.text)).toEqual(
+      events.map((e) => eventText(brake, e)),
+    );
     const free = rest(rig, state);
     const left = readingOf(readings(brake, state, free, free), 'liningFront').value;
     expect(data.end.liningFront.value).toBe(left);

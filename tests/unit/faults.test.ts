@@ -5,16 +5,11 @@ import {
   BAR,
   balance,
   boreCheck,
-  cases,
   dragHeat,
-  faultOf,
-  faults,
   handTurn,
-  Investigation,
   KMH,
   leverOff,
   notchesAt,
-  notShown,
   parkedRoller,
   pedalAt,
   pressedOnce,
@@ -27,8 +22,10 @@ import {
   standingState,
   type WheelBrake,
 } from '../../sim/index.ts';
+import { cases, faultOf, faults, Investigation, notShown } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
+import { faultTable } from '../reference/fault-table.ts';
 
 /** Figures of the teaching table's twenty vans: 2 % on torque, 0.02 mm on gaps. */
 const { rig } = quay();
@@ -171,9 +168,11 @@ describe('the teaching table’s vans', () => {
 });
 
 describe('the fault table', () => {
-  it('has all forty rows, shown or told why not', () => {
-    const rows = [...faults.flatMap((f) => (f.row ? [f.row] : [])), ...notShown.map((n) => n.row)];
-    expect(rows.sort((a, b) => a - b)).toEqual(Array.from({ length: 40 }, (_, i) => i + 1));
+  it('has all forty causes, shown or told why not', () => {
+    const there = [...faults.map((f) => f.id as string), ...notShown.map((n) => n.name)];
+    expect(faultTable).toHaveLength(40);
+    expect(new Set(faultTable.map(([, as]) => as)).size).toBe(40);
+    expect(faultTable.filter(([, as]) => !there.includes(as))).toEqual([]);
   });
   it('is pure: applying leaves brake and state as they were', () => {
     const before = JSON.stringify([worn.state, rig.brake]);

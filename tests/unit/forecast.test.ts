@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BAND, forecast, KM } from '../../sim/index.ts';
+import { restsOn } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -17,8 +18,8 @@ describe('forecast', () => {
     near(f.left / KM, 20000, { rel: 1e-9 }, 'left');
     near(f.low / KM, 10000, { rel: 1e-9 }, 'low');
     near(f.high / KM, 40000, { rel: 1e-9 }, 'high');
-    expect(f.rests).toContain('0.050 mm in 1000 km');
-    expect(f.rests).toContain('half or twice');
+    expect(restsOn(f)).toContain('0.050 mm in 1000 km');
+    expect(restsOn(f)).toContain('half or twice');
   });
   it('1.98 mm at 50 000 km: 9 500 km, band 4 800 to 19 000', () => {
     const f = first({ distance: 50000 * KM, lining: { front: 1.98, rear: 3.64 } });

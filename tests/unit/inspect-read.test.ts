@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeAxle } from '../../sim/index.ts';
+import { judgeAxle } from '../../sim/workshop/index.ts';
 import type { Paper } from '../../ui/stations/inspect/paper.ts';
 import { toReadings, understand } from '../../ui/stations/inspect/read.ts';
 import { quay } from '../brakes.ts';

@@ -21,6 +21,7 @@ import {
   withAdjuster,
   withReverse,
 } from '../../sim/index.ts';
+import { eventText } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -264,7 +265,9 @@ describe('heat in a life', () => {
     const e = drive({ distance: 6000 * KM }, fresh, hills).events.find(
       (x) => x.kind === 'stepped hot',
     );
-    expect(e?.text).toMatch(/^Stepped on a drum of \d+ °C at [\d ]+ km: .*clearance cold/);
+    expect(e && eventText(brake, e)).toMatch(
+      /^Stepped on a drum of \d+ °C at [\d ]+ km: .*clearance cold/,
+    );
   });
   it('every duty of the scene can be driven, each stop warming the drum', () => {
     for (const d of brake.duties) {

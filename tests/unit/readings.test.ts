@@ -1,5 +1,16 @@
 import { expect, it } from 'vitest';
-import { balance, dragOf, readingOf, readings, rest, roleOf } from '../../sim/index.ts';
+import {
+  balance,
+  dragOf,
+  parkedReadings,
+  readingOf,
+  readings,
+  rest,
+  roleOf,
+  slopeReadings,
+  turnReadings,
+} from '../../sim/index.ts';
+import { meaningOf } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -56,11 +67,17 @@ it('a brake that locks has no torque and no factor', () => {
 
 it('every reading has a name, a unit or none, one sentence and a formula; keys are one of a kind', () => {
   const i = balance(van.rig, van.state, { pressure: 4, turning: 1 });
-  const all = readings(van.brake, van.state, i, rest(van.rig, van.state));
+  const press = { pressure: 4, turning: 1 } as const;
+  const all = [
+    ...readings(van.brake, van.state, i, rest(van.rig, van.state)),
+    ...slopeReadings(van.rig, van.state, 0.2, 300),
+    ...parkedReadings(van.rig, van.state, 300),
+    ...turnReadings(van.rig, van.state, press),
+  ];
   expect(new Set(all.map((r) => r.key)).size).toBe(all.length);
   for (const r of all) {
     expect(r.name.length).toBeGreaterThan(1);
-    expect(r.means).toMatch(/[.]$/);
+    expect(meaningOf(r)).toMatch(/[.]$/);
     expect(r.formula.length).toBeGreaterThan(0);
   }
   expect(() => readingOf(all, 'no such')).toThrow(/no such/);

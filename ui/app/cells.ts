@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Reading } from '../../sim/index.ts';
+import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 
 /** Looks a reading up by its key. */
@@ -19,7 +20,7 @@ const square = (role: 'lead' | 'trail'): TemplateResult => html`<i class="sq ${r
 /** One ruled cell: label over value and unit; its meaning and formula as a tooltip and for assistive software. */
 export function cell(r: Reading, o: CellOptions = {}): TemplateResult {
   const value = o.floor ? down(r.value, r.digits) : r.value;
-  return html`<div class="c" data-key=${r.key} title=${`${r.means}\n${r.formula}`}>
+  return html`<div class="c" data-key=${r.key} title=${`${meaningOf(r)}\n${r.formula}`}>
     <b>${o.square ? square(o.square) : nothing}${o.label ?? r.name}</b>
     <div class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}${o.beside ? html`<em>${o.beside}</em>` : nothing}</div>
   </div>`;
@@ -33,7 +34,7 @@ export function factorCell(find: Find, locked: boolean, bending = Number.NaN): T
   const full = find('brakeFactorFull');
   const known = Number.isFinite(both.value);
   const share = known ? (100 * lead.value) / both.value : 50;
-  return html`<div class="c w bf" title=${`${both.means}\n${both.formula}`}>
+  return html`<div class="c w bf" title=${`${meaningOf(both)}\n${both.formula}`}>
     <div><b>Brake factor, after springs</b><div class="v" data-key="brakeFactor">${locked ? 'locks' : number(both.value, 2)}</div></div>
     <div><div class="bar2" aria-hidden="true">${known ? html`<s .style=${`width:${share.toFixed(1)}%`}></s><u></u>` : nothing}</div>
       <div class="bl"><span class="lead" data-key="shoeFactorLeading">Leading ${number(lead.value, 2)}</span><span class="trail" data-key="shoeFactorTrailing">Trailing ${number(trail.value, 2)}</span></div>

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import type { Level } from '../../sim/index.ts';
+import type { Level } from '../../sim/workshop/index.ts';
 
 /** Marks of a verdict: tick, triangle with bar and dot, cross in a filled square. Never colour alone. */
 export const marks: Readonly<Record<Level, TemplateResult>> = {

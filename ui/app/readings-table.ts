@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { type Instant, parkedReadings, type Reading, turnReadings } from '../../sim/index.ts';
+import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { dialogStyles } from './dialog-styles.ts';
@@ -69,7 +70,7 @@ export class ReadingsTable extends LitElement {
         // A lining is never shown thicker than it is.
         const value = r.key.startsWith('lining') ? down(r.value, r.digits) : r.value;
         return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${r.means}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${meaningOf(r)}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
       })}</tbody></table>`;
   }
 

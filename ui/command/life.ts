@@ -11,6 +11,7 @@ import {
   withAdjuster,
   withReverse,
 } from '../../sim/index.ts';
+import { eventText, restsOn } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, choiceOf, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
@@ -73,19 +74,19 @@ export async function life(args: Arguments, plain: Rig, say: Say): Promise<void>
         ended: run.end,
         km: km(run.distance),
         stops: end.applications,
-        events: run.events.map(({ kind, tooth, side, text, distance }) => ({
-          kind,
-          tooth,
-          side,
-          distance: km(distance),
-          text,
+        events: run.events.map((e) => ({
+          kind: e.kind,
+          tooth: e.tooth,
+          side: e.side,
+          distance: km(e.distance),
+          text: eventText(brake, e),
         })),
         forecast: left.lines.map((l) => ({
           what: l.what,
           left: km(l.left),
           low: km(l.low),
           high: km(l.high),
-          rests: l.rests,
+          rests: restsOn(l),
         })),
         end: jsonValues(list),
       }),
@@ -93,13 +94,13 @@ export async function life(args: Arguments, plain: Rig, say: Say): Promise<void>
     return;
   }
   say(`${brake.title}: ${duty.name}, ${brake.adjuster.kind}`);
-  for (const e of run.events) say(e.text);
+  for (const e of run.events) say(eventText(brake, e));
   say(
     `Ended by ${run.end} after ${number(run.distance / KM, 0)} km and ${number(end.applications, 0)} stops.`,
   );
   for (const l of left.lines) {
     const band = `${number(l.low / KM, 0)} to ${number(l.high / KM, 0)}`;
-    say(`Left by the ${l.what}: ${number(l.left / KM, 0)} km, band ${band}. ${l.rests}`);
+    say(`Left by the ${l.what}: ${number(l.left / KM, 0)} km, band ${band}. ${restsOn(l)}`);
   }
   say('End state, released:');
   say(lines(list));

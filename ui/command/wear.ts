@@ -1,4 +1,5 @@
 import { KM, lockedShoe, type Rig, readings, rest, startState, wearOn } from '../../sim/index.ts';
+import { eventText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
@@ -29,14 +30,14 @@ export async function wear(args: Arguments, rig: Rig, say: Say): Promise<void> {
           kind: e.kind,
           tooth: e.tooth,
           distance: { value: e.distance / KM, unit: 'km' },
-          text: e.text,
+          text: eventText(rig.brake, e),
         })),
         end: jsonValues(list),
       }),
     );
     return;
   }
-  for (const e of events) say(e.text);
+  for (const e of events) say(eventText(rig.brake, e));
   if (locked) say(locks(locked));
   say(`End state after ${number(state.distance / KM, 0)} km, released:`);
   say(lines(list));

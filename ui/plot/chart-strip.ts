@@ -2,6 +2,7 @@ import { css, html, LitElement, unsafeCSS } from 'lit';
 import uPlot from 'uplot';
 import uplotCss from 'uplot/dist/uPlot.min.css?inline';
 import { KM, type LifeEvent, type LifeRow } from '../../sim/index.ts';
+import { eventText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import type { WearDesk } from '../stations/wear-desk.ts';
 import { type Theme, themes } from '../theme.ts';
@@ -308,7 +309,7 @@ export class ChartStrip extends LitElement {
       ${this.#choice()}
       <div class="words" data-clicks=${clicks.length}>
         <h2>Clearance and linings over the distance</h2>
-        <ul>${clicks.map((e) => html`<li data-mark>${e.text}</li>`)}</ul>
+        <ul>${clicks.map((e) => html`<li data-mark>${eventText(this.desk.session.brake, e)}</li>`)}</ul>
       </div>`;
   }
 }

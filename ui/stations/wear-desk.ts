@@ -15,6 +15,7 @@ import {
   type LifeOptions,
   type LifeRow,
 } from '../../sim/index.ts';
+import { type ToldEvent, toldEvent } from '../../sim/workshop/index.ts';
 import type { LifeNews } from '../life-messages.ts';
 import { LifeRun } from '../life-run.ts';
 import { type LaneId, rowAt } from '../plot/lanes.ts';
@@ -53,7 +54,7 @@ const ROWS: Readonly<Record<WearStep, number>> = {
 export class WearDesk {
   readonly session: Session;
   rows: readonly LifeRow[] = [];
-  events: readonly LifeEvent[] = [];
+  events: readonly ToldEvent[] = [];
   /** Row that the stage shows. */
   at = 0;
   /** What the chart's last lane shows. */
@@ -140,7 +141,16 @@ export class WearDesk {
       const text = `Click: tooth ${state.tooth} on the pedal`;
       this.events = [
         ...this.events,
-        { kind: 'click', distance, tooth: state.tooth, side: null, text, state },
+        {
+          kind: 'click',
+          distance,
+          tooth: state.tooth,
+          side: null,
+          temperature: 0,
+          value: 1,
+          text,
+          state,
+        },
       ];
     }
     this.at = this.rows.length - 1;
@@ -211,11 +221,12 @@ export class WearDesk {
     // The first row of a stretch is the last of the one before.
     const twice = first && last && first.at === 'run' && first.distance === last.distance;
     this.rows = [...this.rows, ...(twice ? news.rows.slice(1) : news.rows)];
-    this.events = [...this.events, ...news.events];
+    const events = news.events.map((e) => toldEvent(this.session.brake, e));
+    this.events = [...this.events, ...events];
     this.progress = news.progress;
     if (news.end) this.end = news.end;
     if (!this.#play) {
-      for (const e of news.events) this.session.tell(e);
+      for (const e of events) this.session.tell(e);
       this.at = this.rows.length - 1;
       this.#put(news.state ?? (this.rows[this.at] as LifeRow).state);
     }
@@ -293,7 +304,16 @@ export class WearDesk {
       const { distance } = state;
       const { tooth } = result.cold;
       const text = `Hot press at ${Math.round(result.temperature)} °C: ${result.stepped === 1 ? 'one step' : `${result.stepped} steps`} to tooth ${tooth}`;
-      const event = { kind: 'stepped hot', distance, tooth, side: null, text } as const;
+      const { temperature, gapCold: value } = result;
+      const event = {
+        kind: 'stepped hot',
+        distance,
+        tooth,
+        side: null,
+        temperature,
+        value,
+        text,
+      } as const;
       this.events = [...this.events, { ...event, state: result.cold }];
       this.session.tell(event);
       const options = { distance, askLocks: false };
@@ -373,7 +393,7 @@ export class WearDesk {
   }
 
   /** Events as told: a wedge's steps are too small to be told one by one. */
-  get told(): readonly LifeEvent[] {
+  get told(): readonly ToldEvent[] {
     return this.adjuster.kind === 'wedge'
       ? this.events.filter((e) => e.kind !== 'click')
       : this.events;

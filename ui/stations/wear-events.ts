@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import type { LifeEvent } from '../../sim/index.ts';
+import type { ToldEvent } from '../../sim/workshop/index.ts';
 import { markOf } from '../plot/words.ts';
 import type { PageView } from './station.ts';
 import type { WearDesk } from './wear-desk.ts';
@@ -19,7 +19,7 @@ export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
   const all = d.told;
   const list = all.slice(-MOST).reverse();
   const here = session.state;
-  const now = (e: LifeEvent): boolean => e.distance === here.distance && e.tooth === here.tooth;
+  const now = (e: ToldEvent): boolean => e.distance === here.distance && e.tooth === here.tooth;
   if (list.length === 0) {
     return html`<section class="blk wearlog wearpanel" aria-label="Events"><p>Nothing has happened yet. Wear on: clicks, limits and whatever goes wrong are told here, and each line leads back to its moment.</p></section>`;
   }

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { type Forecast, type ForecastLine, KM } from '../../sim/index.ts';
+import { restsOn } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 
 /** The forecast: what ends first, when, within which band, and what that rests on. */
@@ -23,9 +24,9 @@ export function forecastCell({ first }: Forecast): TemplateResult {
     return html`<div class="c w fc" data-key="forecast"><b>Forecast</b><p>None yet: too little has worn to tell a rate.</p></div>`;
   }
   if (first.left <= 0) {
-    return html`<div class="c w fc" data-key="forecast"><b>${names[first.what]}</b><p><strong>Reached.</strong> ${apart(first.rests)}</p></div>`;
+    return html`<div class="c w fc" data-key="forecast"><b>${names[first.what]}</b><p><strong>Reached.</strong> ${apart(restsOn(first))}</p></div>`;
   }
   return html`<div class="c w fc" data-key="forecast"><b>${names[first.what]}</b>
     <div class="v">about ${km(first.left)}<small>km</small><em>band ${km(first.low)} to ${km(first.high)} km</em></div>
-    <p>${apart(first.rests)}</p></div>`;
+    <p>${apart(restsOn(first))}</p></div>`;
 }

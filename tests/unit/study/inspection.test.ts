@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { axleForecast, type Found, judgeAxle, KM, limitSets } from '../../../sim/index.ts';
+import { KM } from '../../../sim/index.ts';
+import { axleForecast, type Found, judgeAxle, limitSets } from '../../../sim/workshop/index.ts';
 import { quay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 

@@ -12,6 +12,7 @@ import {
   rest,
   standingState,
 } from '../../../sim/index.ts';
+import { filledText } from '../../../sim/workshop/index.ts';
 import { mustRead, quay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
@@ -138,7 +139,9 @@ describe('what was not measured', () => {
   it('is filled in and told', () => {
     const loaded = loadMeasured(rig, { drum: [], lining: { front: { thinnest: 3 } }, tooth: 0 });
     if (!loaded.ok) throw new Error('not loaded');
-    expect(loaded.notes.join(' ')).toMatch(/drum.*new.*front lining.*even.*rear lining.*new/i);
+    expect(loaded.notes.map(filledText).join(' ')).toMatch(
+      /drum.*new.*front lining.*even.*rear lining.*new/i,
+    );
     near(Math.min(...loaded.state.wear.front), 1.5, { abs: 1e-12 });
     expect(loaded.state.wear.rear).toEqual(freshState(brake).wear.rear);
   });

@@ -16,10 +16,11 @@ import {
   shoeFactor,
   sizeAt,
 } from '../../../sim/index.ts';
+import { ownWords } from '../../../sim/workshop/index.ts';
 import { quayScene } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
-const names = { name: 'own-1', title: 'Mine' };
+const names = { name: 'own-1', title: 'Mine', about: 'One.', source: 'Measured.' };
 function sceneOf(data: unknown): Scene {
   const read = readScene(data);
   if (!read.ok) throw new Error(JSON.stringify(read.findings));
@@ -86,7 +87,8 @@ describe('a brake of one’s own', () => {
     );
   });
   it('says what was measured and what is assumed', () => {
-    const own = ownScene(quay, { bore: 20.64, drumMax: 201.5 }, names);
+    const sizes = { bore: 20.64, drumMax: 201.5 };
+    const own = ownScene(quay, sizes, ownWords(quay, sizes, names));
     expect(own.source).toMatch(/drumMax, bore.*All else assumed/);
   });
 });

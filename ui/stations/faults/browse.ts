@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { type FaultGroup, faults, notShown } from '../../../sim/index.ts';
+import { type FaultGroup, faults, notShown } from '../../../sim/workshop/index.ts';
 import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';

@@ -1,8 +1,5 @@
+import { type Axle, axleWith, type Brake, type BrakeState } from '../../../sim/index.ts';
 import {
-  type Axle,
-  axleWith,
-  type Brake,
-  type BrakeState,
   cases,
   type Examination,
   type ExaminationId,
@@ -14,7 +11,7 @@ import {
   Investigation,
   type Observed,
   parted,
-} from '../../../sim/index.ts';
+} from '../../../sim/workshop/index.ts';
 import type { Session } from '../../session.ts';
 import { VAN_TITLE, vanRig, vanState } from './van.ts';
 

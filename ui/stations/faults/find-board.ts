@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { type Examination, examinations } from '../../../sim/index.ts';
+import { type Examination, examinations } from '../../../sim/workshop/index.ts';
 import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { examinations, type Fault } from '../../../sim/index.ts';
+import { examinations, type Fault } from '../../../sim/workshop/index.ts';
 import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';

@@ -1,4 +1,4 @@
-import type { Observed } from '../../../sim/index.ts';
+import type { Observed } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 
 /** Findings in words and figures, as they stand in a list. */

@@ -1,5 +1,5 @@
 import { html, svg, type TemplateResult } from 'lit';
-import type { Observed } from '../../../sim/index.ts';
+import type { Observed } from '../../../sim/workshop/index.ts';
 
 /** The van from above, driving to the right: warm wheels filled, once their heat is known. */
 export function vanPicture(heat: readonly Observed[] | null): TemplateResult {

@@ -1,14 +1,12 @@
+import { KM, lipHeight, loadMeasured, measure } from '../../../sim/index.ts';
 import {
   type AxleForecast,
   type AxleVerdict,
   axleForecast,
+  filledText,
   judgeAxle,
-  KM,
-  lipHeight,
-  loadMeasured,
-  measure,
   type Wheel,
-} from '../../../sim/index.ts';
+} from '../../../sim/workshop/index.ts';
 import { down } from '../../format.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
@@ -108,7 +106,7 @@ export class InspectDesk {
     this.session.lookAt(this.wheel);
     this.session.load(result.state);
     this.tell(
-      `The stage shows the ${this.wheel} wheel as measured, tooth ${result.state.tooth}. ${result.notes.join(' ')}`.trim(),
+      `The stage shows the ${this.wheel} wheel as measured, tooth ${result.state.tooth}. ${result.notes.map(filledText).join(' ')}`.trim(),
     );
   }
 

@@ -1,4 +1,4 @@
-import type { LimitKey, LookKey, SizeKey, WheelLine } from '../../../sim/index.ts';
+import type { LimitKey, LookKey, SizeKey, WheelLine } from '../../../sim/workshop/index.ts';
 
 /** What is measured, where, and with what: the lines of the sheet in their order. */
 interface Common {

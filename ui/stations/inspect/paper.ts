@@ -1,4 +1,4 @@
-import type { LimitKey, LimitSet, LookKey, SizeKey, Wheel } from '../../../sim/index.ts';
+import type { LimitKey, LimitSet, LookKey, SizeKey, Wheel } from '../../../sim/workshop/index.ts';
 import { keep, recall, textsOf } from '../../keep.ts';
 import type { AxleKey, HeadKey } from './lines.ts';
 

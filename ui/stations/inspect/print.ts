@@ -7,7 +7,7 @@ import {
   type Verdict,
   type Wheel,
   wheels,
-} from '../../../sim/index.ts';
+} from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import { drawBrake } from '../../stage/scene.ts';

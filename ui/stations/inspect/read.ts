@@ -1,17 +1,15 @@
+import { type Brake, KM, type WheelReadings } from '../../../sim/index.ts';
 import {
   type AsNew,
   type AxleFound,
-  type Brake,
   type Found,
-  KM,
   type LimitKey,
   type Limits,
   type LookKey,
   limitSets,
   type SizeKey,
   type Wheel,
-  type WheelReadings,
-} from '../../../sim/index.ts';
+} from '../../../sim/workshop/index.ts';
 import { type QuantityResult, readQuantity } from '../../units.ts';
 import type { AxleKey } from './lines.ts';
 import type { Paper } from './paper.ts';

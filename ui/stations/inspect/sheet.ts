@@ -1,5 +1,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { largestBore, limitSets, outOfRound, type Wheel, wheels } from '../../../sim/index.ts';
+import {
+  largestBore,
+  limitSets,
+  outOfRound,
+  type Wheel,
+  wheels,
+} from '../../../sim/workshop/index.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
 import { cautions } from '../../cautions.ts';

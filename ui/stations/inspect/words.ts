@@ -1,4 +1,5 @@
-import { type AxleForecast, KM } from '../../../sim/index.ts';
+import { KM } from '../../../sim/index.ts';
+import type { AxleForecast } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 
 const what = {

@@ -11,15 +11,14 @@ import {
   type OnHill,
   onHill,
   type Parked,
-  type ParkingRule,
   parkedAxle,
-  parkingRules,
   presetRow,
   type Spent,
   spend,
   takenUp,
   type WheelFault,
 } from '../../../sim/index.ts';
+import { type ParkingRule, parkingRules } from '../../../sim/workshop/index.ts';
 import type { Session } from '../../session.ts';
 
 export type ParkPanel = 'lever' | 'wheels' | 'hot';

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type OnHill, parkingRules } from '../../../sim/index.ts';
+import type { OnHill } from '../../../sim/index.ts';
+import { parkingRules } from '../../../sim/workshop/index.ts';
 import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';

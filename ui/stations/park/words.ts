@@ -1,4 +1,5 @@
-import type { OnHill, ParkingRule, WheelFault } from '../../../sim/index.ts';
+import type { OnHill, WheelFault } from '../../../sim/index.ts';
+import type { ParkingRule } from '../../../sim/workshop/index.ts';
 import { down, number } from '../../format.ts';
 
 /** Texts of the station. */

@@ -1,5 +1,5 @@
+import { boreFrom } from '../index.ts';
 import type { Limits } from './limits.ts';
-import { boreFrom } from './measured.ts';
 
 /**
  * The measurement sheet of one axle: each line judged by its margin, the sheet by its worst line.

@@ -1,4 +1,3 @@
-import { thinnest } from '../wear/wear-on.ts';
 import {
   type Axle,
   type BothWays,
@@ -21,8 +20,9 @@ import {
   roller,
   rubbing,
   TOO_HOT,
-  type Wheel,
-} from './checks.ts';
+  thinnest,
+  type WheelBrake,
+} from '../index.ts';
 import type { Examination, ExaminationId } from './examinations.ts';
 
 /** One thing found. A number is told apart from another only beyond what the check resolves. */
@@ -77,7 +77,10 @@ function torque(name: string, value: number, share: number, least: number): Obse
 const sides = ['left', 'right'] as const;
 
 /** The wheels, or both in one line when they are alike. */
-function each(a: Axle, of: (w: Wheel, label: (what: string) => string) => Observed[]): Observed[] {
+function each(
+  a: Axle,
+  of: (w: WheelBrake, label: (what: string) => string) => Observed[],
+): Observed[] {
   const left = of(a.left, (what) => what);
   const right = of(a.right, (what) => what);
   const same = left.every((f, i) => alike(f, right[i] as Observed));
@@ -173,7 +176,7 @@ function rock(a: Axle): Observed[] {
 }
 
 /** The same wheel with no pressure in its line. */
-const bled = (w: Wheel): Wheel => ({
+const bled = (w: WheelBrake): WheelBrake => ({
   ...w,
   state: { ...w.state, condition: { ...w.state.condition, keptPressure: 0 } },
 });

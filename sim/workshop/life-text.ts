@@ -1,30 +1,16 @@
-import type { Brake, Side } from '../brake/types.ts';
-import { KM } from '../units/units.ts';
-import type { LifeEventKind } from './life-types.ts';
+import { type Brake, KM, type LifeEvent } from '../index.ts';
 
 /** A space each three digits, as the page writes numbers. */
 const grouped = (n: number): string => String(Math.round(n)).replace(/\B(?=(\d{3})+$)/g, ' ');
 const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-export interface Told {
-  readonly brake: Brake;
-  /** mm */
-  readonly distance: number;
-  readonly tooth: number;
-  readonly side: Side | null;
-  /** °C */
-  readonly temperature: number;
-  /** What matters to the kind: teeth, mm or cold clearance, mm. */
-  readonly value: number;
-}
-
 /** An event in one plain sentence. */
-export function sentence(kind: LifeEventKind, t: Told): string {
+export function eventText(brake: Brake, t: Omit<LifeEvent, 'state'>): string {
   const at = `at ${grouped(t.distance / KM)} km`;
   const side = t.side ?? 'front';
-  const lining = t.brake.shoes[side].lining;
-  const stop = t.brake.adjuster.teeth;
-  switch (kind) {
+  const lining = brake.shoes[side].lining;
+  const stop = brake.adjuster.teeth;
+  switch (t.kind) {
     case 'click':
       return t.value < 0 ? `Wound back to tooth ${t.tooth} ${at}` : `Click: tooth ${t.tooth} ${at}`;
     case 'stepped hot':
@@ -40,9 +26,9 @@ export function sentence(kind: LifeEventKind, t: Told): string {
     case 'table contact':
       return `${cap(side)} lining worn through ${at}: the table rubs on the drum`;
     case 'drum limit':
-      return `Drum past its largest diameter of ${2 * t.brake.drum.radiusMax} mm ${at}`;
+      return `Drum past its largest diameter of ${2 * brake.drum.radiusMax} mm ${at}`;
     case 'piston run-out':
-      return `${cap(side)} piston out of its bore ${at}: it travels more than ${t.brake.cylinder.stroke} mm`;
+      return `${cap(side)} piston out of its bore ${at}: it travels more than ${brake.cylinder.stroke} mm`;
     case 'no balance':
       return `No balance found ${at}: the drum carries a shoe off its anchor; not driven on`;
     case 'drag at rest':
@@ -55,3 +41,13 @@ export function sentence(kind: LifeEventKind, t: Told): string {
       return `The ${side} shoe would lock by itself ${at}: not driven on`;
   }
 }
+
+/** An event with its sentence. */
+export interface ToldEvent extends LifeEvent {
+  readonly text: string;
+}
+
+export const toldEvent = (brake: Brake, event: LifeEvent): ToldEvent => ({
+  ...event,
+  text: eventText(brake, event),
+});

@@ -1,10 +1,15 @@
-import type { Rig } from '../balance/rig.ts';
-import type { BrakeState } from '../brake/state.ts';
-import type { Axle, Wheel } from './checks.ts';
+import {
+  type Axle,
+  axleWith,
+  type BrakeState,
+  type FaultId,
+  type Rig,
+  type WheelBrake,
+} from '../index.ts';
 import { type Examination, type ExaminationId, examinations } from './examinations.ts';
 import { examine, minutesOf, type Observed, parted } from './examine.ts';
 import type { Fault } from './fault-types.ts';
-import { axleWith, faultOf } from './faults.ts';
+import { faultOf } from './faults.ts';
 
 /** A van in the workshop: what its driver says, what it has, which names are to be chosen from. */
 export interface Case {
@@ -12,15 +17,22 @@ export interface Case {
   /** Minutes that a good mechanic needs to be sure, by the teaching table; the story always counts. */
   readonly par: number;
   readonly complaint: string;
-  readonly cause: string;
+  readonly cause: FaultId;
   /** Ids of faults that fit such a complaint, the cause among them. */
-  readonly names: readonly string[];
+  readonly names: readonly FaultId[];
   /** Standing state of the brake that it starts from. */
   readonly from: string;
 }
 
-const LONG = ['seized short', 'air', 'stretched cable', 'worn teeth', 'glazed', 'short cable'];
-const HOT = [
+const LONG: readonly FaultId[] = [
+  'seized short',
+  'air',
+  'stretched cable',
+  'worn teeth',
+  'glazed',
+  'short cable',
+];
+const HOT: readonly FaultId[] = [
   'kept pull',
   'hose',
   'stepped hot',
@@ -29,8 +41,15 @@ const HOT = [
   'oval drum',
   'bearing',
 ];
-const TIGHT = ['stepped hot', 'rusted on', 'short cable', 'port shut', 'kept pull', 'hose'];
-const RUBS = [
+const TIGHT: readonly FaultId[] = [
+  'stepped hot',
+  'rusted on',
+  'short cable',
+  'port shut',
+  'kept pull',
+  'hose',
+];
+const RUBS: readonly FaultId[] = [
   'oval drum',
   'drum off centre',
   'bearing',
@@ -38,8 +57,15 @@ const RUBS = [
   'leaning part',
   'kept pull',
 ];
-const HELD = ['lip', 'hub rust', 'short cable', 'rusted on', 'stepped hot', 'kept pull'];
-const PULLS = [
+const HELD: readonly FaultId[] = [
+  'lip',
+  'hub rust',
+  'short cable',
+  'rusted on',
+  'stepped hot',
+  'kept pull',
+];
+const PULLS: readonly FaultId[] = [
   'stuck piston',
   'fluid on linings',
   'other bore',
@@ -47,7 +73,7 @@ const PULLS = [
   'stiff pivot',
   'sluggish pistons',
 ];
-const RAMP = [
+const RAMP: readonly FaultId[] = [
   'glazed',
   'oil on one lining',
   'stiff pivot',
@@ -59,8 +85,8 @@ const RAMP = [
 const van = (
   number: number,
   par: number,
-  cause: string,
-  names: readonly string[],
+  cause: FaultId,
+  names: readonly FaultId[],
   complaint: string,
   from = 'Worn-in',
 ): Case => ({ number, par, complaint, cause, names, from });
@@ -122,7 +148,7 @@ export class Investigation {
     this.case = c;
     this.cause = faultOf(c.cause);
     this.names = c.names.map(faultOf);
-    const sound: Wheel = { rig, state: base };
+    const sound: WheelBrake = { rig, state: base };
     this.#others = new Map(this.names.map((f) => [f.id, axleWith(sound, f)]));
     this.axle = this.#others.get(c.cause) as Axle;
   }
@@ -143,7 +169,7 @@ export class Investigation {
   }
 
   /** The first of these examinations that speaks against a name; null when none does. */
-  against(name: string, taken: readonly ExaminationId[]): Against | null {
+  against(name: FaultId, taken: readonly ExaminationId[]): Against | null {
     for (const by of taken) {
       const would = parted(this.found(by), this.found(by, name));
       if (would.length > 0) return { by, would };

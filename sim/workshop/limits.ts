@@ -1,4 +1,4 @@
-import type { Brake } from '../brake/types.ts';
+import type { Brake } from '../index.ts';
 
 /** Limits that a sheet is judged by; null where nobody has set one. */
 export interface Limits {

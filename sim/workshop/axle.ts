@@ -1,5 +1,4 @@
-import type { Brake, Side } from '../brake/types.ts';
-import { type ForecastLine, forecast } from './forecast.ts';
+import { type Brake, type ForecastLine, forecast, type Side } from '../index.ts';
 import {
   type AsNew,
   type Found,

@@ -1,0 +1,35 @@
+/** The workshop's only door: what the mechanics' codes and numbers mean to people at a brake. */
+export {
+  type AxleForecast,
+  type AxleFound,
+  type AxleVerdict,
+  axleForecast,
+  judgeAxle,
+  type Wheel,
+  wheels,
+} from './axle.ts';
+export { type Against, type Case, cases, Investigation } from './cases.ts';
+export { aboutDuty } from './duty-text.ts';
+export { type Examination, type ExaminationId, examinations } from './examinations.ts';
+export { examine, minutesOf, type Observed, parted } from './examine.ts';
+export type { Fault, FaultGroup, NotShown } from './fault-types.ts';
+export { faultOf, faults, notShown } from './faults.ts';
+export { restsOn } from './forecast-text.ts';
+export {
+  type AsNew,
+  type Found,
+  type Level,
+  type LookKey,
+  largestBore,
+  outOfRound,
+  type SizeKey,
+  thinnestOf,
+  type Verdict,
+  type WheelLine,
+} from './inspection.ts';
+export { eventText, type ToldEvent, toldEvent } from './life-text.ts';
+export { type LimitKey, type LimitSet, type Limits, limitSets } from './limits.ts';
+export { filledText } from './measured-notes.ts';
+export { ownWords } from './own-brake.ts';
+export { type ParkingRule, parkingRules } from './parking-rules.ts';
+export { meaningOf } from './reading-text.ts';

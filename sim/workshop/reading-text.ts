@@ -1,0 +1,86 @@
+import type { Reading, ReadingKey, ShoeReading } from '../index.ts';
+
+type Plain = Exclude<ReadingKey, ShoeReading | `spring${number}`>;
+
+/** What a reading means, one plain sentence. */
+const plain: Readonly<Record<Plain, string>> = {
+  brakeFactor:
+    'How many newtons of drag at the drum one newton on each toe makes, springs already paid.',
+  brakeFactorFull: 'The same drag over the whole push of the piston, springs not taken off.',
+  shoeFactorLeading: 'Drag of the shoe that the drum drags tighter, per newton on its toe.',
+  shoeFactorTrailing: 'Drag of the shoe that the drum pushes away, per newton on its toe.',
+  torque: 'Both shoes together against the turning of the drum.',
+  linePressure: 'Pressure of the fluid behind the pistons.',
+  pistonForce: 'Push of the fluid on each piston.',
+  clearanceMean: 'Mean of the two gaps at the linings’ middles now.',
+  restClearanceMean: 'Mean of the two gaps at the linings’ middles with the pedal let go.',
+  tooth: 'How many teeth the adjuster has stepped out.',
+  strutForce: 'Clamp of the shoes on the strut; nothing once the pistons have spread them.',
+  separation: 'How far the strut seats have parted beyond the strut.',
+  toNextTooth:
+    'Lost motion, one tooth, and what a weak spring is late: the play at which the lever drops in.',
+  climb: 'Part of the next tooth that the lever has climbed.',
+  drumDiameter: 'Inner diameter of the cold drum where it is swept.',
+  temperature: 'Temperature of the drum.',
+  distance: 'Driven since new.',
+  leverOffStop: 'How far the cable holds the parking lever off its stop, at the hook.',
+  pedalTravel:
+    'How far the pedal goes down: free play, then the gaps, then what the circuit gives.',
+  pedalFree: 'Pedal travel before the master piston moves.',
+  pedalGaps: 'Pedal travel that moves the wheel pistons of both brakes.',
+  pedalCircuit: 'Pedal travel that goes into hoses and fluid: it grows with the pressure.',
+  pedalForce: 'Push of the foot for this pressure, without a booster.',
+  fluid: 'Volume that both pistons of this brake have moved out.',
+  runOut: 'How much farther the farther piston may go before its cup leaves the bore.',
+  slipForward: 'Torque up to which a wheel stands still, nose down.',
+  slipBackward: 'Torque up to which a wheel stands still, nose up.',
+  slopeDown: 'Steepest slope on which the vehicle stands facing down it.',
+  slopeUp: 'Steepest slope on which the vehicle stands facing up it.',
+  pivotForce: 'Push of the lever’s pivot on the shoe that carries it.',
+  notches: 'Notches that slack, stretch and the lever’s travel take.',
+  handForce: 'Pull at the grip for all cables together.',
+  slopeTorque: 'Torque that each braked wheel must hold for the vehicle to stand on this slope.',
+  cableNoseDown: 'Pull of each cable at which the vehicle just stands facing down the slope.',
+  cableNoseUp: 'Pull of each cable at which the vehicle just stands facing up the slope.',
+  handNoseDown: 'Pull at the grip for all cables together.',
+  handNoseUp: 'Pull at the grip for all cables together.',
+  marginNoseDown: 'What the brake can hold beyond what the slope asks for; negative: it rolls.',
+  marginNoseUp: 'What the brake can hold beyond what the slope asks for; negative: it rolls.',
+  turnFrontLeast: 'Gap at the middle of the lining as the drum goes round.',
+  turnFrontGreatest: 'Gap at the middle of the lining as the drum goes round.',
+  turnRearLeast: 'Gap at the middle of the lining as the drum goes round.',
+  turnRearGreatest: 'Gap at the middle of the lining as the drum goes round.',
+  turnTorqueLeast:
+    'Torque against the turning as the drum goes round: what a foot feels as throbbing.',
+  turnTorqueGreatest:
+    'Torque against the turning as the drum goes round: what a foot feels as throbbing.',
+  turnBoreLeast:
+    'What a two-point gauge reads across: an oval drum shows, one off centre does not.',
+  turnBoreGreatest:
+    'What a two-point gauge reads across: an oval drum shows, one off centre does not.',
+};
+
+type OfShoe = ShoeReading extends `${infer What}Front` | `${infer What}Rear` ? What : never;
+
+const ofShoe: Readonly<Record<OfShoe, (where: 'front' | 'rear') => string>> = {
+  toeForce: (where) =>
+    `What the piston has left to push the ${where} shoe with once the return springs are paid.`,
+  pistonTravel: (where) => `How far the ${where} piston has come out since rest.`,
+  drag: (where) => `Friction of the ${where} lining at the drum’s face.`,
+  peak: (where) => `Greatest pressure anywhere on the ${where} lining.`,
+  clearance: (where) => `Gap between the middle of the ${where} lining and the drum now.`,
+  restClearance: (where) => `Gap at the middle of the ${where} lining when the pedal is let go.`,
+  lining: (where) => `Thickness of the ${where} lining at its thinnest point.`,
+  liningShare: (where) => `Part of the usable ${where} lining that is left.`,
+  anchorForce: (where) => `Force of the pin on the ${where} shoe.`,
+};
+
+const isPlain = (key: ReadingKey): key is Plain => key in plain;
+
+/** What a reading means, one plain sentence. */
+export function meaningOf({ key, name }: Reading): string {
+  if (isPlain(key)) return plain[key];
+  const shoe = /^(.*)(Front|Rear)$/.exec(key);
+  if (shoe) return ofShoe[shoe[1] as OfShoe](shoe[2] === 'Front' ? 'front' : 'rear');
+  return `What the ${name.replace(/^Pull of the /, '')} pulls with now.`;
+}
