@@ -46,6 +46,12 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   [/^(miles?|mi)$/i, 'mile'],
 ];
 
+/** Letters, powers, products and quotients: what the library is asked about, and no sum to work out. */
+const UNIT = /^[a-z]+(\^[23])?([ /][a-z]+(\^[23])?)*$/i;
+
+/** A size under this part of the greatest allowed, in a unit of one's own choice, is a slip of the prefix. */
+const SLIP = 1e-6;
+
 /** Longest text worth reading. */
 const LONGEST = 60;
 
@@ -91,7 +97,6 @@ function unitName(text: string): string {
     .replace(/^psi$/i, 'psi')
     .replace(/^kgf\/cm\^2$/, 'kgf/cm^2');
   for (const [words, name] of WORDS) if (words.test(t)) return name;
-  // M is mega and m is milli: a milli-pascal is no brake pressure, so the slip is refused below by range.
   return t === 'C' ? 'degC' : t === 'F' ? 'degF' : t;
 }
 
@@ -119,6 +124,18 @@ export function readQuantity(
   return second.ok ? second : first;
 }
 
+/** The size in the wanted unit; null for a unit that is not known, NaN for one of another kind. */
+function sizeIn(unit: string, value: number, name: string): number | null {
+  if (!UNIT.test(name)) return null;
+  try {
+    const read: Unit = math.unit(value, name);
+    return read.equalBase(math.unit(1, unit)) ? read.toNumber(unit) : Number.NaN;
+  } catch {
+    // The library throws on a unit it does not know.
+    return null;
+  }
+}
+
 function readWith(
   text: string,
   unit: string,
@@ -142,17 +159,19 @@ function readWith(
   const value = readNumber(parts?.[1] ?? '', comma);
   if (!parts || Number.isNaN(value)) return bad(`"${text}"`);
   const name = parts[2] === undefined ? plain : unitName(parts[2]);
-  let inUnit: number;
-  try {
-    const read: Unit = math.unit(value, name);
-    if (!read.equalBase(math.unit(1, unit))) return bad(`"${text}", which is no ${unit}`);
-    inUnit = read.toNumber(unit);
-  } catch {
-    // The library throws on a unit it does not know: that is the finding.
-    return bad(`"${text}" with the unknown unit "${parts[2] ?? ''}"`);
-  }
-  if (!Number.isFinite(inUnit) || inUnit < range[0] || inUnit > range[1]) {
-    return bad(`"${text}", read as ${short(inUnit)} ${unit}`);
+  const inUnit = sizeIn(unit, value, name);
+  // A unit that is not known is the finding.
+  if (inUnit === null) return bad(`"${text}" with the unknown unit "${parts[2] ?? ''}"`);
+  if (Number.isNaN(inUnit)) return bad(`"${text}", which is no ${unit}`);
+  const inside = (size: number): boolean => size >= range[0] && size <= range[1];
+  const least = SLIP * Math.max(...range.map(Math.abs));
+  const slip = name !== unit && inUnit !== 0 && Math.abs(inUnit) < least;
+  if (!Number.isFinite(inUnit) || !inside(inUnit) || slip) {
+    const mega = name.replace(/^m/, 'M');
+    const meant = slip && mega !== name ? sizeIn(unit, value, mega) : null;
+    const asked =
+      meant !== null && inside(meant) ? ` (m is milli; was ${value} ${mega} meant?)` : '';
+    return bad(`"${text}", read as ${short(inUnit)} ${unit}${asked}`);
   }
   const typed = parts[2] === undefined && name !== unit ? `${t} ${plain}` : t;
   const same = name === unit && /^[+-]?\d*\.?\d*$/.test((parts[1] ?? '').trim());

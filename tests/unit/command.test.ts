@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -256,7 +256,26 @@ describe('check', () => {
     expect(bad.out).toMatch(/drum\.rim: found -1; allowed: more than 0/);
     expect(bad.out).toMatch(/extra: found an unknown key/);
     expect(JSON.parse((await takeup('check', path, '--json')).out).findings.length).toBe(2);
-    expect((await takeup('press', path)).code).toBe(1);
+    const pressed = await takeup('press', path);
+    expect(pressed).toMatchObject({ code: 1, out: '' });
+    expect(pressed.err).toMatch(/^drum\.rim: found -1; allowed: more than 0/m);
+  });
+  it('takes a file with a byte-order mark, and tells bytes that are no text', async () => {
+    const text = JSON.stringify(quayScene());
+    const path = join(folder, 'marked.json');
+    const answer = async (bytes: Uint8Array): Promise<Answer> => {
+      writeFileSync(path, bytes);
+      return takeup('check', path);
+    };
+    for (const encoding of ['utf8', 'utf16le'] as const) {
+      expect(await answer(Buffer.from(`\ufeff${text}`, encoding)), encoding).toMatchObject({
+        code: 0,
+      });
+    }
+    expect(await answer(Buffer.from([0x7b, 0xff, 0x7d]))).toMatchObject({
+      code: 1,
+      out: '(file): found bytes that are no text; allowed: JSON in UTF-8\n',
+    });
   });
 });
 
@@ -285,20 +304,61 @@ describe('what was typed wrong', () => {
     [['press', 'quay-van', '--state', 'Lost'], /--state: found "Lost"; allowed: New, Worn-in/],
     [['wear', 'quay-van'], /--km: found nothing/],
     [['press', 'quay-van', '--pressure'], /--pressure: found no value/],
-    [['press', 'quay-van', '--pressure', '--json'], /--pressure: found no value/],
+    [['press', 'quay-van', '--pressure', '--flexible'], /--pressure: found no value/],
     [['press', 'quay-van', '--pressure', '4', '--pressure=5'], /--pressure: found twice/],
     [['press', 'quay-van', '--json=yes'], /--json: found "yes"; allowed: no value/],
     [['wear', 'quay-van', '--pressure', '4'], /unknown option of "wear"; allowed: --km, --flex/],
     [['press', 'quay-van', '--state', 'New', '--km', '5'], /--state and --km: found both/],
     [['constructor', 'quay-van'], /command: found "constructor"/],
+    [['press', 'quay-van', '--pressure', '2+2 MPa'], /--pressure: found "2\+2 MPa"/],
+    [
+      ['press', 'quay-van', '--pressure', '4 mPa'],
+      /read as 4e-9 MPa \(m is milli; was 4 MPa meant\?\)/,
+    ],
+    [['press', 'quay-van', '-x'], /^-x: found an option of one letter/],
+    [['press', 'quay\nvan'], /^SCENE: found no file "quay\\u000avan"/],
+    [['press', 'quay\0van'], /^SCENE: found "quay\\u0000van", with a character that no path has/],
+    [['press', `${'long'.repeat(100)}.json`], /^SCENE: found "longlong.*, a name too long/],
+    [
+      ['press', 'README.md/quay-van'],
+      /^SCENE: found "README.md\/quay-van", which leads through a file/,
+    ],
+    [['press', '/dev/zero'], /^SCENE: found "\/dev\/zero", which is no file/],
+    [['press', join(folder, 'round')], /round", whose links lead round in a circle/],
+    [['press', join(folder, 'a folder')], /^SCENE: found the folder ".*a folder"/],
   ];
+  mkdirSync(join(folder, 'a folder'));
+  symlinkSync('round', join(folder, 'round'));
   for (const [args, message] of wrong) {
-    it(args.join(' '), async () => {
+    it(JSON.stringify(args.join(' ')), async () => {
       const r = await takeup(...args);
-      expect(r.code).toBe(2);
+      expect(r).toMatchObject({ code: 2, out: '' });
       expect(r.err).toMatch(message);
+      expect(r.err.trimEnd().split('\n')).toEqual([
+        expect.stringMatching(/.+: found .+; allowed: .+/),
+        'See: npm run -s takeup -- --help',
+      ]);
     });
   }
+
+  it('is told as JSON where JSON was asked for', async () => {
+    for (const [args, message] of wrong) {
+      const r = await takeup(...args, '--json');
+      // What follows an option is its value.
+      if (!r.out) continue;
+      expect(r).toMatchObject({ code: 2, err: '' });
+      const { place, found, allowed } = JSON.parse(r.out).error;
+      expect(`${place}: found ${found}; allowed: ${allowed}`).toMatch(message);
+    }
+    const path = join(folder, 'not.json');
+    writeFileSync(path, 'no JSON');
+    const r = await takeup('press', path, '--json');
+    expect(r).toMatchObject({ code: 1, err: '' });
+    expect(JSON.parse(r.out)).toMatchObject({
+      command: 'press',
+      findings: [{ path: '(file)', allowed: 'JSON' }],
+    });
+  });
 });
 
 it('tells what it takes and the shape of --json', async () => {
@@ -312,7 +372,23 @@ it('tells what it takes and the shape of --json', async () => {
   ]) {
     expect(help.out).toContain(word);
   }
-  expect((await takeup()).out).toBe(help.out);
+  for (const asked of [
+    [],
+    ['help'],
+    ['-h'],
+    ['press', '-h'],
+    ['help', 'press'],
+    ['press', '--help'],
+  ]) {
+    expect(await takeup(...asked)).toEqual(help);
+  }
+});
+
+it('tells its version', async () => {
+  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  for (const asked of ['--version', '-v', 'version']) {
+    expect(await takeup(asked)).toEqual({ code: 0, out: `${version}\n`, err: '' });
+  }
 });
 
 it('works as a process of its own', () => {

@@ -116,12 +116,19 @@ const wrong: readonly (readonly [string, string])[] = [
   ['3.8 mm 0.15 in', 'mm'],
   ['5 kg', 'mm'],
   ['l.5 mm', 'mm'],
+  ['2+2 mm', 'mm'],
+  ['2 + 2', 'mm'],
+  ['2*2 mm', 'mm'],
+  ['2 mm^4', 'mm'],
+  ['2 mm/1', 'mm'],
+  ['2 mm*3', 'mm'],
+  ['2 3 mm', 'mm'],
 ];
 
 describe('sizes as people write them', () => {
   for (const [text, unit, value] of good) {
     it(`${text} in ${unit}`, () => {
-      const r = readQuantity(text, unit, [-1000, 100000]);
+      const r = readQuantity(text, unit, [-1000, 60000]);
       expect(r.ok, JSON.stringify(r)).toBe(true);
       if (r.ok) near(r.value, value, { rel: 1e-5 });
     });
@@ -147,6 +154,24 @@ describe('sizes as people write them', () => {
       echo: 'read as 7 57/64 in = 200.422 mm',
     });
     expect(readQuantity('3.8', 'mm', [0, 10])).toMatchObject({ echo: 'read as 3.8 mm' });
+  });
+
+  it('asks whether a size beyond all sense was meant', () => {
+    const read = (text: string, unit: string, most: number) => readQuantity(text, unit, [0, most]);
+    // A milli-pascal is a thousand-millionth of a mega-pascal.
+    expect(read('4 mPa', 'MPa', 20)).toMatchObject({
+      ok: false,
+      found: '"4 mPa", read as 4e-9 MPa (m is milli; was 4 MPa meant?)',
+    });
+    expect(read('4 Pa', 'MPa', 20)).toMatchObject({ ok: false });
+    expect(read('4 nm', 'mm', 25)).toMatchObject({
+      ok: false,
+      found: '"4 nm", read as 0.000004 mm',
+    });
+    // Small, but what somebody may want.
+    expect(read('40 kPa', 'MPa', 20)).toMatchObject({ ok: true });
+    expect(read('1 um', 'mm', 25)).toMatchObject({ ok: true });
+    expect(read('0 Pa', 'MPa', 20)).toMatchObject({ ok: true, value: 0 });
   });
 
   it('has at least sixty ways, wrong ones among them', () => {

@@ -1,5 +1,19 @@
-/** A fault in what was typed: told in one line, exit code 2. */
-export class UsageError extends Error {}
+/** Control characters as their escapes: a message stays one line, and does nothing to a terminal. */
+const plainly = (text: string): string =>
+  text.replace(/\p{Cc}/gu, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
+
+/** A call that cannot be carried out: told in one line, or as JSON, exit code 2. */
+export class UsageError extends Error {
+  readonly place: string;
+  readonly found: string;
+  readonly allowed: string;
+  constructor(place: string, found: string, allowed: string) {
+    super(plainly(`${place}: found ${found}; allowed: ${allowed}`));
+    this.place = plainly(place);
+    this.found = plainly(found);
+    this.allowed = plainly(allowed);
+  }
+}
 
 export interface Arguments {
   readonly command: string;
@@ -14,8 +28,12 @@ export interface Takes {
   readonly flags: readonly string[];
 }
 
-/** The word, or its beginning: a message stays one line. */
-const quoted = (text: string): string => `"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
+/** The word, or its beginning where it is long. */
+export const quoted = (text: string): string =>
+  `"${text.length > 60 ? `${text.slice(0, 60)}…` : text}"`;
+
+const HELP = ['--help', '-h'];
+const VERSION = ['--version', '-v'];
 
 /** Splits words into command, scene, --options with a value and --flags without. */
 export function parse(
@@ -25,50 +43,55 @@ export function parse(
   const [command = '', ...rest] = words;
   const options = new Map<string, string>();
   const flags = new Set<string>();
-  if (command === '' || words.includes('--help')) {
+  const asked = (names: readonly string[]): boolean => words.some((word) => names.includes(word));
+  if (command === '' || command === 'help' || asked(HELP)) {
     return { command: 'help', scene: '', options, flags };
+  }
+  if (command === 'version' || asked(VERSION)) {
+    return { command: 'version', scene: '', options, flags };
   }
   const takes = Object.hasOwn(commands, command) ? commands[command] : undefined;
   if (!takes) {
     const allowed = Object.keys(commands).join(', ');
-    throw new UsageError(`command: found ${quoted(command)}; allowed: ${allowed}`);
+    throw new UsageError('command', quoted(command), allowed);
   }
   const plain: string[] = [];
   for (let i = 0; i < rest.length; i++) {
     const word = rest[i] as string;
-    if (!word.startsWith('--')) {
+    if (!word.startsWith('-')) {
       plain.push(word);
       continue;
+    }
+    if (!word.startsWith('--')) {
+      throw new UsageError(word, 'an option of one letter', '-h, -v, or a name after two dashes');
     }
     const equals = word.indexOf('=');
     const name = word.slice(2, equals < 0 ? undefined : equals);
     const joined = equals < 0 ? undefined : word.slice(equals + 1);
     if (takes.flags.includes(name)) {
       if (joined !== undefined) {
-        throw new UsageError(`--${name}: found ${quoted(joined)}; allowed: no value`);
+        throw new UsageError(`--${name}`, quoted(joined), 'no value');
       }
       flags.add(name);
       continue;
     }
     if (!takes.options.includes(name)) {
       const allowed = [...takes.options, ...takes.flags].map((n) => `--${n}`).join(', ');
-      throw new UsageError(
-        `--${name}: found an unknown option of "${command}"; allowed: ${allowed}`,
-      );
+      throw new UsageError(`--${name}`, `an unknown option of "${command}"`, allowed);
     }
-    if (options.has(name)) throw new UsageError(`--${name}: found twice; allowed: once`);
+    if (options.has(name)) throw new UsageError(`--${name}`, 'twice', 'once');
     const value = joined ?? rest[++i];
     if (value === undefined || (joined === undefined && value.startsWith('--'))) {
-      throw new UsageError(`--${name}: found no value after it; allowed: a value`);
+      throw new UsageError(`--${name}`, 'no value after it', 'a value');
     }
     options.set(name, value);
   }
   const [scene = '', ...more] = plain;
   if (scene === '') {
-    throw new UsageError('SCENE: found nothing; allowed: a path or a name in scenes/');
+    throw new UsageError('SCENE', 'nothing', 'a path or a name in scenes/');
   }
   if (more.length > 0) {
-    throw new UsageError(`after SCENE: found ${quoted(more.join(' '))}; allowed: options only`);
+    throw new UsageError('after SCENE', quoted(more.join(' ')), 'options only');
   }
   return { command, scene, options, flags };
 }
@@ -88,15 +111,13 @@ export async function sizeOf(
   const plain = /^-?\d+(\.\d+)?$/.test(bare) ? Number(bare) : Number.NaN;
   if (plain >= range[0] && plain <= range[1]) return plain;
   if (!Number.isNaN(plain)) {
-    throw new UsageError(
-      `--${name}: found ${quoted(text)}; allowed: ${range[0]} to ${range[1]} ${unit}`,
-    );
+    throw new UsageError(`--${name}`, quoted(text), `${range[0]} to ${range[1]} ${unit}`);
   }
   // The unit library takes a while to load: only when there is more than a plain number.
   const { readQuantity } = await import('../units.ts');
   const result = readQuantity(text, unit, range);
   if (result.ok) return result.value;
-  throw new UsageError(`--${name}: found ${result.found}; allowed: ${result.allowed}`);
+  throw new UsageError(`--${name}`, result.found, result.allowed);
 }
 
 /** One of some words, or the default. */
@@ -110,7 +131,7 @@ export function choiceOf<T extends string>(
   if (text === undefined) return fallback;
   const found = choices.find((c) => c === text);
   if (!found) {
-    throw new UsageError(`--${name}: found ${quoted(text)}; allowed: ${choices.join(', ')}`);
+    throw new UsageError(`--${name}`, quoted(text), choices.join(', '));
   }
   return found;
 }

@@ -29,6 +29,9 @@ export const usage = `takeup: one leading/trailing drum brake, computed
   check SCENE [--json]
         findings, exit code 1 if there are any; else its friction tables with their sources
 
+  help, -h, --help
+        this; --version or -v the version
+
 SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar".
 
 --json prints one object:
@@ -39,7 +42,9 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
            events: [ { kind, tooth, side, distance, text } ],
            forecast: [ { what, left, low, high, rests } ], end }
   check  { scene, command, findings: [ { path, found, allowed } ] }
+Any command answers with findings in the scene as check does, and with a call that cannot be carried
+out as { error: { place, found, allowed } }.
 readings and end hold { name, symbol, value, unit } by key; value is null where there is nothing to
 tell. locked is "front" or "rear" for a shoe that holds the drum by itself, else null.
 
-Exit codes: 0 done, 1 findings in the scene, 2 a fault in what was typed.`;
+Exit codes: 0 done, 1 findings in the scene, 2 a call that cannot be carried out.`;

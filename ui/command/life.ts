@@ -13,7 +13,7 @@ import {
 } from '../../sim/index.ts';
 import { eventText, restsOn } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
-import { type Arguments, choiceOf, sizeOf, UsageError } from './args.ts';
+import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
 
@@ -36,7 +36,7 @@ export async function life(args: Arguments, plain: Rig, say: Say): Promise<void>
   const names = brake.duties.map((d) => d.name);
   const name = choiceOf(args, 'duty', names, names[0] as string);
   const named = brake.duties.find((d) => d.name === name);
-  if (!named) throw new UsageError(`--duty: found "${name}"; allowed: ${names.join(', ')}`);
+  if (!named) throw new UsageError('--duty', quoted(name), names.join(', '));
   const duty = args.options.has('reverse')
     ? withReverse(named, (await sizeOf(args, 'reverse', 0, '%', [0, 100])) / 100)
     : named;

@@ -2,21 +2,63 @@ import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type ReadResult, readSceneText } from '../../sim/index.ts';
-import { UsageError } from './args.ts';
+import { quoted, UsageError } from './args.ts';
 
 const scenes = fileURLToPath(new URL('../../scenes/', import.meta.url));
 
-const isFolder = (path: string): boolean =>
-  statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
-const isThere = (path: string): boolean =>
-  statSync(path, { throwIfNoEntry: false }) !== undefined && !isFolder(path);
+/** Longest file worth reading, bytes: the scenes here have a few thousand. */
+const LONGEST = 5e6;
+
+/** What stands in a path's way, by the system's code for it. */
+const IN_THE_WAY: Readonly<Record<string, string>> = {
+  EACCES: 'which may not be read',
+  EPERM: 'which may not be read',
+  ENOTDIR: 'which leads through a file',
+  ELOOP: 'whose links lead round in a circle',
+  ENAMETOOLONG: 'a name too long for the system',
+  ERR_INVALID_ARG_VALUE: 'with a character that no path has',
+};
+
+/** The file's bytes, or why there are none: null where nothing is there. */
+function bytesOf(path: string): Uint8Array | string | null {
+  try {
+    const there = statSync(path);
+    if (there.isDirectory()) return `the folder ${quoted(path)}`;
+    // A pipe is one too, but a device may go on for ever.
+    if (!there.isFile() && !there.isFIFO()) return `${quoted(path)}, which is no file`;
+    if (there.size > LONGEST) return `${quoted(path)}, ${there.size} bytes long`;
+    return readFileSync(path);
+  } catch (error) {
+    const { code = '' } = error as NodeJS.ErrnoException;
+    return code === 'ENOENT' ? null : `${quoted(path)}, ${IN_THE_WAY[code] ?? `error ${code}`}`;
+  }
+}
+
+/** UTF-8, or UTF-16 where its mark says so, as some shells write; the mark itself is no part of the text. */
+function textOf(bytes: Uint8Array): string {
+  const wide = bytes[0] === 0xff && bytes[1] === 0xfe;
+  return new TextDecoder(wide ? 'utf-16le' : 'utf-8', { fatal: true }).decode(bytes);
+}
 
 /** Reads a scene by its path, or by its name in scenes/. */
 export function loadScene(scene: string): ReadResult {
-  const path = [scene, join(scenes, scene), join(scenes, `${scene}.json`)].find(isThere);
-  if (!path) {
-    const found = isFolder(scene) ? `the folder "${scene}"` : `no file "${scene}"`;
-    throw new UsageError(`SCENE: found ${found}; allowed: a path or a name in scenes/`);
+  let found: string | null = null;
+  for (const path of [scene, join(scenes, scene), join(scenes, `${scene}.json`)]) {
+    const bytes = bytesOf(path);
+    if (typeof bytes === 'string') found ??= bytes;
+    else if (bytes) {
+      try {
+        return readSceneText(textOf(bytes));
+      } catch (error) {
+        if (!(error instanceof TypeError)) throw error;
+        const finding = {
+          path: '(file)',
+          found: 'bytes that are no text',
+          allowed: 'JSON in UTF-8',
+        };
+        return { ok: false, findings: [finding] };
+      }
+    }
   }
-  return readSceneText(readFileSync(path, 'utf8'));
+  throw new UsageError('SCENE', found ?? `no file ${quoted(scene)}`, 'a path or a name in scenes/');
 }

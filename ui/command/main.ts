@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { parse, type Takes, UsageError } from './args.ts';
 import { usage } from './help.ts';
+import { asJson } from './json.ts';
 import type { Say } from './print.ts';
 
 const COMMANDS: Readonly<Record<string, Takes>> = {
@@ -32,11 +34,17 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
   check: { options: [], flags: ['json'] },
 };
 
+/** Of the package. */
+function versionOf(): string {
+  const text = readFileSync(new URL('../../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { readonly version: string }).version;
+}
+
 /**
  * Does what was typed; gives the exit code.
  *
- * @param say takes what is told, line by line
- * @param complain takes what was typed wrong, in one line
+ * @param say takes what is told, line by line; with --json faults too, so that a script reads one place
+ * @param complain takes why a call cannot be carried out, in one line
  */
 export async function main(words: readonly string[], say: Say, complain: Say): Promise<number> {
   try {
@@ -45,12 +53,18 @@ export async function main(words: readonly string[], say: Say, complain: Say): P
       say(usage);
       return 0;
     }
+    if (args.command === 'version') {
+      say(versionOf());
+      return 0;
+    }
     // The simulator takes a while to load: not for a slip of the keyboard.
     const { run } = await import('./run.ts');
-    return await run(args, say);
+    return await run(args, say, complain);
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
-    complain(`${error.message}\nSee: npm run -s takeup -- --help`);
+    const { place, found, allowed } = error;
+    if (words.includes('--json')) say(asJson({ error: { place, found, allowed } }));
+    else complain(`${error.message}\nSee: npm run -s takeup -- --help`);
     return 2;
   }
 }

@@ -18,23 +18,24 @@ function frictionOf(brake: Brake): string {
   return [`friction against temperature: ${table} (${brake.source})`, ...surfaces].join('\n');
 }
 
-function check(scene: string, findings: readonly Finding[], json: boolean, say: Say): void {
-  if (json) say(asJson({ scene, command: 'check', findings }));
-  else if (findings.length === 0) say(`${scene}: no findings`);
-  else for (const f of findings) say(`${f.path}: found ${f.found}; allowed: ${f.allowed}`);
-}
+const told = ({ path, found, allowed }: Finding): string =>
+  `${path}: found ${found}; allowed: ${allowed}`;
 
 /** Reads the scene and does what was asked; gives the exit code. */
-export async function run(args: Arguments, say: Say): Promise<number> {
-  const result = loadScene(args.scene);
-  if (args.command === 'check' || !result.ok) {
-    const json = args.command === 'check' && args.flags.has('json');
-    check(args.scene, result.ok ? [] : result.findings, json, say);
-    if (result.ok && !json) say(frictionOf(result.brake));
+export async function run(args: Arguments, say: Say, complain: Say): Promise<number> {
+  const { scene, command, flags } = args;
+  const result = loadScene(scene);
+  const findings = result.ok ? [] : result.findings;
+  if (command === 'check' || !result.ok) {
+    // To check is to ask for the findings; any other command could not do what it was asked for.
+    const tell = command === 'check' ? say : complain;
+    if (flags.has('json')) say(asJson({ scene, command, findings }));
+    else if (result.ok) say(`${scene}: no findings\n${frictionOf(result.brake)}`);
+    else tell(findings.map(told).join('\n'));
     return result.ok ? 0 : 1;
   }
-  const rig = createRig(result.brake, { flexible: args.flags.has('flexible') });
+  const rig = createRig(result.brake, { flexible: flags.has('flexible') });
   const commands = { press, wear, life } as const;
-  await commands[args.command as keyof typeof commands](args, rig, say);
+  await commands[command as keyof typeof commands](args, rig, say);
   return 0;
 }

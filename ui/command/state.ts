@@ -10,14 +10,16 @@ import {
   startState,
   wearOn,
 } from '../../sim/index.ts';
-import { type Arguments, choiceOf, sizeOf, UsageError } from './args.ts';
+import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
 
 /** A brake that locks forward turns no driving into wear: asked for, it is refused. */
 function mustTurn(rig: Rig, state: BrakeState, option: string): void {
   const side = lockedShoe(rig, state, 1);
   if (side) {
     throw new UsageError(
-      `--${option}: found a brake whose ${side} shoe locks by itself; allowed: 0 km, it cannot be driven`,
+      `--${option}`,
+      `a brake whose ${side} shoe locks by itself`,
+      '0 km, it cannot be driven',
     );
   }
 }
@@ -27,13 +29,13 @@ async function worn(args: Arguments, rig: Rig): Promise<BrakeState> {
   const start = startState(rig.brake);
   if (name !== undefined) {
     if (args.options.has('km')) {
-      throw new UsageError('--state and --km: found both; allowed: one of them');
+      throw new UsageError('--state and --km', 'both', 'one of them');
     }
     const { states } = rig.brake;
     const recipe = states.find((s) => s.name === name);
     if (!recipe) {
       const names = states.map((s) => s.name).join(', ') || 'none, this scene has no states';
-      throw new UsageError(`--state: found "${name}"; allowed: ${names}`);
+      throw new UsageError('--state', quoted(name), names);
     }
     if (recipe.distance > 0) mustTurn(rig, start, 'state');
     return standingState(rig, name);

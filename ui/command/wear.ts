@@ -8,7 +8,7 @@ import { lines, locks, type Say } from './print.ts';
 /** `wear`: the click log of driving on from the start, and the released brake after it. */
 export async function wear(args: Arguments, rig: Rig, say: Say): Promise<void> {
   if (!args.options.has('km')) {
-    throw new UsageError('--km: found nothing; allowed: a number from 0 to 1000000');
+    throw new UsageError('--km', 'nothing', 'a number from 0 to 1000000');
   }
   const km = await sizeOf(args, 'km', 0, 'km', [0, 1e6]);
   const start = startState(rig.brake);
