@@ -18,6 +18,33 @@ it('loads without an error or a warning, and draws something', async () => {
   await close();
 });
 
+it('paints as many pixels as the screen has, an emulated one too', async () => {
+  for (const deviceScaleFactor of [1, 2, 2.625]) {
+    const { page, close } = await browser.open({
+      viewport: { width: 1001, height: 701 },
+      deviceScaleFactor,
+    });
+    const canvas = page.locator('takeup-stage canvas').first();
+    await canvas.waitFor();
+    const scale = () =>
+      canvas.evaluate((c) => (c as HTMLCanvasElement).width / c.getBoundingClientRect().width);
+    // A pixel more or less on some hundreds.
+    await expect.poll(scale).toBeCloseTo(deviceScaleFactor, 1);
+    await close();
+  }
+});
+
+it('draws the page and its chart where the language is no valid tag', async () => {
+  const { page, errors, close } = await browser.open({ language: 'en-US@posix' });
+  expect(await page.evaluate(() => navigator.language)).toBe('en-US@posix');
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.getByRole('button', { name: 'Wear' }).click();
+  await expect.poll(() => page.locator('takeup-chart .uplot canvas').count()).toBeGreaterThan(0);
+  expect(await page.evaluate(() => navigator.language)).toBe('en-US@posix');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('asks for nothing from another host', async () => {
   const { page, close } = await browser.open();
   const hosts: string[] = [];

@@ -29,8 +29,17 @@ export interface Opened {
   close(): Promise<void>;
 }
 
-/** `clock`: a test can stop the page's time and let it run. */
-type OpenOptions = BrowserContextOptions & { readonly path?: string; readonly clock?: boolean };
+/**
+ * `clock`: a test can stop the page's time and let it run. `language`: what the browser says the reader's
+ * is, though it may be none. `ratio`: device pixels in a CSS one as the page is told, where a picture of it
+ * is taken at another scale.
+ */
+type OpenOptions = BrowserContextOptions & {
+  readonly path?: string;
+  readonly clock?: boolean;
+  readonly language?: string;
+  readonly ratio?: number;
+};
 
 export interface OpenBrowser {
   /** Where the built page is served. */
@@ -51,7 +60,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
   const browser = await chromium.launch({ executablePath, args: flags });
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
-    const { path = '', clock = false, ...rest } = options;
+    const { path = '', clock = false, language, ratio, ...rest } = options;
     const context = await browser.newContext({
       viewport: { width: 1920, height: 1080 },
       ...rest,
@@ -59,6 +68,16 @@ export async function openBrowser(): Promise<OpenBrowser> {
     const page = await context.newPage();
     context.setDefaultTimeout(30000 * SLOW);
     await slowDown(page);
+    if (language !== undefined) {
+      await page.addInitScript((told) => {
+        Object.defineProperty(Navigator.prototype, 'language', { get: () => told });
+      }, language);
+    }
+    if (ratio !== undefined) {
+      await page.addInitScript((told) => {
+        Object.defineProperty(globalThis, 'devicePixelRatio', { get: () => told });
+      }, ratio);
+    }
     if (clock) await page.clock.install({ time: 0 });
     const errors: string[] = [];
     const warnings: string[] = [];

@@ -54,6 +54,8 @@ async function picture(size: Size, plate: Plate): Promise<Buffer> {
   const { page, errors, close } = await browser.open({
     viewport: { width, height },
     deviceScaleFactor,
+    // Painted for a whole screen, and only the picture made smaller.
+    ratio: 1,
     reducedMotion: 'reduce',
     clock: true,
   });

@@ -1,5 +1,5 @@
 import { css, html, LitElement, unsafeCSS } from 'lit';
-import uPlot from 'uplot';
+import type uPlot from 'uplot';
 import uplotCss from 'uplot/dist/uPlot.min.css?inline';
 import { KM, type LifeEvent, type LifeRow } from '../../sim/index.ts';
 import { eventText } from '../../sim/workshop/index.ts';
@@ -15,6 +15,7 @@ import {
   laneOf,
   nearestRow,
 } from './lanes.ts';
+import { loadPlots, type Plots } from './library.ts';
 import { font, type LaneView, paintLane } from './words.ts';
 
 /**
@@ -40,6 +41,9 @@ export class ChartStrip extends LitElement {
   declare desk: WearDesk;
   /** Changes with what is shown: a new value redraws. */
   declare rev: string;
+  #library: Plots | null = null;
+  /** Told in the curves' place when they cannot be drawn. */
+  #trouble = '';
   #plots: uPlot[] = [];
   #made = '';
   #drawn: readonly LifeRow[] = [];
@@ -57,6 +61,7 @@ export class ChartStrip extends LitElement {
       .u-legend { display: none; }
       #plots { position: absolute; inset: 0; cursor: ew-resize; touch-action: pan-y; }
       #plots:focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
+      p { position: absolute; inset: 0; margin: auto 24px; height: fit-content; }
       .words { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       select { position: absolute; left: 8px; width: 132px; height: 28px; font: 660 15px 'Encode Sans Variable', sans-serif; color: var(--ink); background: var(--panel); border: 1px solid var(--rule); border-radius: 0; cursor: pointer; }
       select:focus-visible { outline: 4px solid var(--trail); outline-offset: 1px; }
@@ -72,7 +77,18 @@ export class ChartStrip extends LitElement {
       this.requestUpdate();
     });
     this.#observer.observe(this);
+    void this.#load();
     document.addEventListener('visibilitychange', this.#anew);
+  }
+
+  async #load(): Promise<void> {
+    try {
+      this.#library ??= await loadPlots();
+      this.#trouble = '';
+    } catch (error) {
+      this.#trouble = `The curves cannot be drawn in this browser (${error}). All else works.`;
+    }
+    this.requestUpdate();
   }
 
   override disconnectedCallback(): void {
@@ -113,14 +129,14 @@ export class ChartStrip extends LitElement {
   };
 
   #draw(): void {
-    if (this.#width < 50 || this.#height < 50) return;
+    if (!this.#library || this.#width < 50 || this.#height < 50) return;
     const { rows, session } = this.desk;
     const ids = this.#ids();
     this.#lanes = ids.map((id) => laneOf(id, session.brake, rows));
     const key = `${this.#width}x${this.#height}/${session.theme}/${ids.join()}`;
     if (key !== this.#made) {
       this.#made = key;
-      this.#make();
+      this.#make(this.#library);
     } else if (rows !== this.#drawn || rows.length !== this.#drawnRows) {
       this.#plots.forEach((p, i) => {
         p.setData(this.#data(i), true);
@@ -136,7 +152,7 @@ export class ChartStrip extends LitElement {
     return [rows.map((r) => r.distance / KM), ...lane.series.map((s) => rows.map(s.value))];
   }
 
-  #make(): void {
+  #make(Plot: Plots): void {
     for (const p of this.#plots) p.destroy();
     const host = this.renderRoot.querySelector<HTMLElement>('#plots');
     if (!host) return;
@@ -146,7 +162,7 @@ export class ChartStrip extends LitElement {
     this.#plots = this.#lanes.map((lane, i) => {
       const last = i === this.#lanes.length - 1;
       const height = Math.floor((free * (shares[i] as number)) / total) + (last ? 26 : 0);
-      return new uPlot(this.#options(lane, i, height, last), this.#data(i), host);
+      return new Plot(this.#options(lane, i, height, last), this.#data(i), host);
     });
   }
 
@@ -307,6 +323,7 @@ export class ChartStrip extends LitElement {
     const clicks = desk.events.filter((e) => e.kind === 'click');
     return html`<div id="plots" role="slider" tabindex="0" aria-label="Moment of the run: arrow keys move along it, page keys from event to event" aria-valuemin="0" aria-valuemax=${desk.rows.length - 1} aria-valuenow=${desk.at} aria-valuetext=${this.#says()} @keydown=${this.#key} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
       ${this.#choice()}
+      ${this.#trouble ? html`<p role="status">${this.#trouble}</p>` : ''}
       <div class="words" data-clicks=${clicks.length}>
         <h2>Clearance and linings over the distance</h2>
         <ul>${clicks.map((e) => html`<li data-mark>${eventText(this.desk.session.brake, e)}</li>`)}</ul>

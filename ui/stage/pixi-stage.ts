@@ -58,6 +58,19 @@ function makeRenderer(kind: Kind, theme: Theme): Promise<Renderer> {
   });
 }
 
+/**
+ * Device pixels of a length. What the browser tells is exact to a part of a pixel that the CSS length,
+ * a whole number, has lost; but with an emulated screen it tells the real one's.
+ *
+ * @param css px
+ * @param told device pixels, as far as the browser tells them
+ */
+function devicePixels(css: number, ratio: number, told: number | undefined): number {
+  const near = css * ratio;
+  const exact = told !== undefined && Math.abs(told - near) <= Math.max(1, ratio / 2) ? told : near;
+  return Math.max(1, Math.round(exact));
+}
+
 export interface PixiStageOptions {
   /** Left out: WebGL on a graphics card, else canvas. */
   readonly prefer?: Kind;
@@ -209,8 +222,8 @@ export class PixiStage {
     const { clientWidth: width, clientHeight: height } = this.#host;
     if (width === 0 || height === 0) return;
     const ratio = globalThis.devicePixelRatio || 1;
-    const w = Math.max(1, Math.round(wide ?? width * ratio));
-    const h = Math.max(1, Math.round(high ?? height * ratio));
+    const w = devicePixels(width, ratio, wide);
+    const h = devicePixels(height, ratio, high);
     if (this.canvas.width === w && this.canvas.height === h && this.#pixels === w / width) return;
     this.#pixels = w / width;
     this.#renderer.resize(w, h, 1);
