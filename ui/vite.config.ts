@@ -1,9 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { notices } from './serve/notices.mjs';
+
+/** The build tool's list of what it took in; it does not stay in what is served. */
+const LIST = 'taken.json';
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
+  plugins: [notices(LIST)],
   // The life run's worker is a module too.
   worker: { format: 'es' },
   build: {
@@ -12,6 +17,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     target: 'es2022',
+    license: { fileName: LIST },
     chunkSizeWarningLimit: 900,
   },
 });

@@ -1,5 +1,10 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -52,6 +57,27 @@ it('asks for nothing from another host', async () => {
   await page.reload({ waitUntil: 'networkidle' });
   expect(hosts.length).toBeGreaterThan(1);
   expect(new Set(hosts)).toEqual(new Set([new URL(browser.address).host]));
+  await close();
+});
+
+it('leads to the licences of all that is served, served with it', async () => {
+  const { page, errors, close } = await browser.open();
+  await page.getByRole('button', { name: 'Bench' }).click();
+  const link = page.getByRole('link', { name: /^Licences/ });
+  const href = await link.evaluate((a) => (a as HTMLAnchorElement).href);
+  const answer = await fetch(href);
+  expect(answer.headers.get('content-type')).toBe('text/plain; charset=utf-8');
+  const text = await answer.text();
+  const read = (file: string): string => readFileSync(join(root, file), 'utf8');
+  expect(text).toContain(read('LICENSE').trim());
+  const { dependencies } = JSON.parse(read('package.json')) as {
+    dependencies: Record<string, string>;
+  };
+  for (const name of Object.keys(dependencies)) {
+    const file = readdirSync(join(root, 'node_modules', name)).find((f) => /^licen[cs]e/i.test(f));
+    expect(text, name).toContain(read(join('node_modules', name, file ?? 'LICENSE')).trim());
+  }
+  expect(errors).toEqual([]);
   await close();
 });
 

@@ -47,6 +47,8 @@ export class BenchSheet extends LitElement {
       .layer.on { box-shadow: inset 6px 0 0 var(--ink); border-color: var(--ink); }
       .layer svg { width: 28px; height: 18px; flex: none; }
       .layer em { margin-left: auto; font-style: normal; font-weight: 500; color: var(--ink2); }
+      a { font-size: 15px; color: var(--ink2); }
+      a:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
       p { margin: 6px 0 0; font-size: 15px; color: var(--ink2); }
     `,
   ];
@@ -112,6 +114,7 @@ export class BenchSheet extends LitElement {
             if (session.sound.on !== on) session.toggleSound();
           }}>${on ? 'On' : 'Off'}</button>`,
       )}</div></section>
+      <section><a href="./licences.txt" target="_blank" rel="noopener">Licences of Takeup and of what it is built with</a></section>
     </dialog>`;
   }
 }
