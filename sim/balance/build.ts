@@ -3,7 +3,7 @@ import { torqueOnDrum } from '../contact/rub.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
-import { LOST } from './solve.ts';
+import { balances } from './solve.ts';
 import type { Work } from './work.ts';
 
 /**
@@ -112,7 +112,7 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
     leverAngle: s.pose[rig.leverAt] as number,
     cableForce: load.cable,
     locked: null,
-    lost: !(solution.residual < LOST),
+    lost: !balances(solution),
     residual: solution.residual,
   };
 }

@@ -1,10 +1,9 @@
 import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
-import { surfaceFactor } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
+import { boreAt, frictionAt } from '../brake/warm.ts';
 import { type WornBed, wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
-import { tableAt } from '../math/table.ts';
 import { cos, sin } from '../math/trig.ts';
 import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from './rest.ts';
 import type { Rig } from './rig.ts';
@@ -29,13 +28,9 @@ export interface Dressed {
   readonly friction: { readonly front: number; readonly rear: number };
 }
 
-/** Temperature at which drum and linings have their written sizes, °C. */
-export const ROOM = 20;
-
-/** Inner radius now: linear expansion of a ring, r·(1 + alpha·ΔT); the shoes stay cold. */
-export function drumRadiusNow(rig: Rig, state: BrakeState): number {
-  return state.drumRadius * (1 + rig.brake.drum.expansion * (state.temperature - ROOM));
-}
+/** Inner radius of the drum as warm as it is, mm. */
+export const drumRadiusNow = (rig: Rig, state: BrakeState): number =>
+  boreAt(rig.brake, state.drumRadius, state.temperature);
 
 /** The drum at a turn of it; round and central on a sound brake. */
 export function drumAt(d: Dressed, angle: number): DrumNow {
@@ -77,11 +72,8 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
   const memory = makeMemory();
   const toeRest = new Float64Array(2);
   keepPlaces(on.rig, w, restPose, memory, toeRest);
-  const { frictionTable, surfaces } = rig.brake;
   const friction = (side: Side): number =>
-    rig[side].shoe.lining.friction *
-    tableAt(frictionTable, state.temperature) *
-    surfaceFactor(surfaces, state.condition.surface[side], state.temperature);
+    frictionAt(rig.brake, side, state.condition.surface[side], state.temperature);
   const made: Dressed = {
     rig,
     state,

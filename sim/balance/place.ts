@@ -1,6 +1,6 @@
 import type { Point, Shoe } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
-import type { ShoePose } from './instant.ts';
+import type { Instant, ShoePose } from './instant.ts';
 import type { Rig, ShoeRig, Spot } from './rig.ts';
 
 /** Where a point of a shoe (reference coordinates, mm) stands in a pose. Bending is not included. */
@@ -11,6 +11,21 @@ export function placePoint(shoe: Shoe, pose: ShoePose, point: Point): Point {
   const x = point[0] - ax;
   const y = point[1] - ay;
   return [ax + pose.ux + c * x - s * y, ay + pose.uy + s * x + c * y];
+}
+
+/** Turn of a shoe in a vector of all freedoms, rad. */
+export const turnIn = ({ at, freedoms }: ShoeRig, y: Float64Array): number =>
+  y[at + freedoms - 1] as number;
+
+/** All freedoms as an instant has them. */
+export function poseOf(rig: Rig, i: Instant): Float64Array {
+  const y = new Float64Array(rig.n);
+  for (const shoe of [rig.front, rig.rear]) {
+    const { ux, uy, phi, modes } = i.shoes[shoe.side].pose;
+    y.set(shoe.freedoms === 3 ? [ux, uy, phi, ...modes] : [phi, ...modes], shoe.at);
+  }
+  y[rig.leverAt] = i.leverAngle;
+  return y;
 }
 
 /** Place of a spot and its motion in every freedom (dx, dy over all freedoms). */

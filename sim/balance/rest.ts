@@ -1,7 +1,7 @@
 import { type BrakeState, strutLength } from '../brake/state.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { makeRub, roundDrum } from '../contact/rub.ts';
-import { solveInPlace } from '../math/solve.ts';
+import { newtonOn } from '../math/root.ts';
 import { place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 import { solvePose } from './solve.ts';
@@ -50,55 +50,54 @@ export function reach(
   return sum / 2;
 }
 
+/** Distance of the strut's seats in a pose, mm. Fills the work's turns and seats. */
+export function seatsApart({ rig, work: w }: RestRig, y: Float64Array): number {
+  turnsOf(rig, y, w.turns);
+  const a = place(rig, y, w.turns, rig.front.seat, w.seat[0]);
+  const b = place(rig, y, w.turns, rig.rear.seat, w.seat[1]);
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
+/** Of a pair of shoes, mm: its strut and its place count as met within this. */
+const MET = 1e-12;
+
+/**
+ * Turns the pair of shoes on its heels as they are until the strut fits between its seats and the pair
+ * stands sideways where it should.
+ *
+ * @param length of the strut, mm
+ * @param off how far the pair stands from there, mm; asked right after the turns of `work` are filled
+ */
+export function turnPair(on: RestRig, y: Float64Array, length: number, off: () => number): boolean {
+  const turn = ({ at, freedoms }: ShoeRig): number => at + freedoms - 1;
+  const errors = (): readonly number[] => [seatsApart(on, y) - length, off()];
+  return newtonOn(y, [turn(on.rig.front), turn(on.rig.rear)], errors, MET, 30);
+}
+
 /**
  * Built rest pose. The strut fixes the distance of the seats; how the pair stands sideways is a
  * rule: both centre gaps alike (mean of the two middle elements), as a brake stands after its drum
- * has turned. Newton on two turns with difference quotients; heels at home (shift 0), bent as `y` is.
+ * has turned. Heels at home (shift 0), bent as `y` is.
  */
 function turnHome(
-  { rig, work: w }: RestRig,
+  on: RestRig,
   y: Float64Array,
   front: WornBed,
   rear: WornBed,
   length: number,
 ): void {
-  const turnF = rig.front.at + rig.front.freedoms - 1;
-  const turnR = rig.rear.at + rig.rear.freedoms - 1;
-  const errors = (): [number, number] => {
-    turnsOf(rig, y, w.turns);
-    const a = place(rig, y, w.turns, rig.front.seat, w.seat[0]);
-    const b = place(rig, y, w.turns, rig.rear.seat, w.seat[1]);
-    const dx = b.x - a.x;
-    const dy = b.y - a.y;
-    return [
-      Math.sqrt(dx * dx + dy * dy) - length,
-      reach(rig.front, front, y, w.turns.frontCos, w.turns.frontSin) -
-        reach(rig.rear, rear, y, w.turns.rearCos, w.turns.rearSin),
-    ];
-  };
-  const jac = new Float64Array(4);
-  const step = new Float64Array(2);
-  const d = 1e-6;
-  for (let i = 0; i < 30; i++) {
-    const e = errors();
-    if (Math.abs(e[0]) < 1e-12 && Math.abs(e[1]) < 1e-12) break;
-    for (const [col, at] of [
-      [0, turnF],
-      [1, turnR],
-    ] as const) {
-      const keep = y[at] as number;
-      y[at] = keep + d;
-      const f = errors();
-      y[at] = keep;
-      jac[col] = (f[0] - e[0]) / d;
-      jac[2 + col] = (f[1] - e[1]) / d;
-    }
-    step[0] = -e[0];
-    step[1] = -e[1];
-    if (!solveInPlace(jac, step, 2)) break;
-    y[turnF] = (y[turnF] as number) + (step[0] as number);
-    y[turnR] = (y[turnR] as number) + (step[1] as number);
-  }
+  const { rig } = on;
+  const { turns } = on.work;
+  turnPair(
+    on,
+    y,
+    length,
+    () =>
+      reach(rig.front, front, y, turns.frontCos, turns.frontSin) -
+      reach(rig.rear, rear, y, turns.rearCos, turns.rearSin),
+  );
 }
 
 /** Grip that holds the shoes at home while their bending is found, N: more than any spring. */

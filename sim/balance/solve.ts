@@ -31,6 +31,8 @@ export interface Solution extends Supports {
   residual: number;
   iterations: number;
   converged: boolean;
+  /** The supports that act are those that the pose asks for; false when they still changed at the end. */
+  settled: boolean;
 }
 
 /** Moments are weighed as forces on this arm, mm. */
@@ -42,7 +44,12 @@ export const MOST_SHIFT = 0.15;
 const NOTHING = 1e-6;
 
 /** Unbalanced force from which a pose is no balance, N: the last digit that any reading shows. */
-export const LOST = 0.5;
+const LOST = 0.5;
+/** Most changes of the supports in one solve. */
+const ROUNDS = 8;
+
+/** Is a solution a balance? Else its numbers mean nothing. */
+export const balances = (s: Readonly<Solution>): boolean => s.residual < LOST && s.settled;
 
 function rowScale(rig: Rig, j: number): number {
   if (j === rig.leverAt) return 1 / ARM;
@@ -339,7 +346,8 @@ function shakenTo(
 /**
  * Finds the pose where all forces balance, with the one-sided supports (strut clamp, lever stop)
  * decided by an active set: drop a strut that would pull, put on one that would be entered, free a
- * lever that leaves its stop, stop one that would pass it.
+ * lever that leaves its stop, stop one that would pass it. Where they change to and fro without end the
+ * solution says that it is not settled.
  *
  * @param y pose, guess in, solution out
  * @param leverStop turn of the lever on its stop (or where a short cable holds it), rad
@@ -362,9 +370,10 @@ export function solvePose(
     residual: 0,
     iterations: 0,
     converged: false,
+    settled: true,
   };
   let letGo: Float64Array | null = null;
-  for (let round = 0; round < 8; round++) {
+  for (let round = 0; round < ROUNDS; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
     shake(rig, load, shaken && !s.strutOn ? 1 : 0);
     if (!s.strutOn) s.clamp = 0;
@@ -398,5 +407,6 @@ export function solvePose(
     }
     if (!changed) return s;
   }
+  s.settled = false;
   return s;
 }

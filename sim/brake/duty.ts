@@ -1,5 +1,10 @@
 import type { Surface } from './surface.ts';
 
+/** How hard a stop is: by the line's pressure, MPa, or by how the vehicle slows, mm/s². */
+export type StopAsked =
+  | { readonly by: 'pressure'; readonly pressure: number }
+  | { readonly by: 'deceleration'; readonly deceleration: number };
+
 /**
  * What is asked of a brake while it is driven: plain data, in inside units (mm, s, N, MPa). A life is
  * one duty driven until a distance or a limit.
@@ -8,10 +13,7 @@ export interface Stops {
   readonly name: string;
   /** Speed the vehicle is stopped from, mm/s. */
   readonly speed: number;
-  /** Line pressure of the stop, MPa; NaN when the deceleration is given. */
-  readonly pressure: number;
-  /** Deceleration of the vehicle, mm/s²; NaN when the pressure is given. */
-  readonly deceleration: number;
+  readonly asked: StopAsked;
   readonly perKm: number;
   /** Share of these stops in reverse, 0..1: leading and trailing swap. */
   readonly reverse: number;
@@ -43,8 +45,8 @@ export interface Duty {
   readonly about: string;
   /** Whether the drum's temperature is followed; else it stays as it is and every stop finds it so. */
   readonly heat: boolean;
-  /** Mass that is stopped, tonne; the vehicle's own when NaN. */
-  readonly mass: number;
+  /** Mass that is stopped, tonne; the vehicle's own when null. */
+  readonly mass: number | null;
   readonly stops: readonly Stops[];
   readonly descents: readonly Descent[];
   readonly parking: Parkings | null;
@@ -68,13 +70,12 @@ export function dutyOf(plain: PlainDuty): Duty {
     name: plain.name,
     about: '',
     heat: false,
-    mass: Number.NaN,
+    mass: null,
     stops: [
       {
         name: 'stop',
         speed: plain.speed,
-        pressure: plain.pressure,
-        deceleration: Number.NaN,
+        asked: { by: 'pressure', pressure: plain.pressure },
         perKm: plain.stopsPerKm,
         reverse: 0,
       },

@@ -16,8 +16,8 @@ export interface Gather {
   readonly columns: Float64Array;
   /** 0 clear, 1 slides, 2 slides the other way, 3 sticks: of all elements. */
   readonly touch: Uint8Array;
-  /** Turn and touch at which the kept tangent was made; NaN: none. */
-  knownTurn: number;
+  /** Turn and touch at which the kept tangent was made; null: none. */
+  knownTurn: number | null;
   readonly knownTouch: Uint8Array;
   /** Motion of each freedom, freedoms × capacity. */
   readonly normalMotion: Float64Array;
@@ -57,7 +57,7 @@ export function makeGather(freedoms: number, capacity: number): Gather {
     element: new Int32Array(capacity),
     columns: new Float64Array(COLUMN * capacity),
     touch: new Uint8Array(capacity),
-    knownTurn: Number.NaN,
+    knownTurn: null,
     knownTouch: new Uint8Array(capacity),
     normalMotion: new Float64Array(freedoms * capacity),
     dragMotion: new Float64Array(freedoms * capacity),
@@ -119,7 +119,7 @@ const SAME_TURN = 1e-3;
 
 /** The tangent changes so little while the same elements slide that it serves a whole solve. */
 export function tangentIsKnown(g: Gather, turn: number): boolean {
-  if (!(Math.abs(turn - g.knownTurn) < SAME_TURN)) return false;
+  if (g.knownTurn === null || !(Math.abs(turn - g.knownTurn) < SAME_TURN)) return false;
   const { touch, knownTouch } = g;
   for (let i = 0; i < touch.length; i++) {
     if (touch[i] !== knownTouch[i] || touch[i] === 3) return false;
@@ -270,6 +270,6 @@ export function sumTangent(
     if (sticks || slips) addAlong(g, j, slips, tangent);
   }
   if (slips) tangent[2 * n + 2] = (tangent[2 * n + 2] as number) + turningArm(g);
-  g.knownTurn = slips ? Number.NaN : turn;
+  g.knownTurn = slips ? null : turn;
   g.knownTouch.set(g.touch);
 }

@@ -148,7 +148,7 @@ export function torqueOnDrum(out: Rub, drum: DrumNow): number {
 
 /** To be called before a solve: no tangent is known yet. */
 export function forgetTangent(rub: Rub): void {
-  rub.gather.knownTurn = Number.NaN;
+  rub.gather.knownTurn = null;
 }
 
 /** One bearing element: where it touches, and what a bristle makes of it. */

@@ -1,3 +1,5 @@
+import { solveInPlace } from './solve.ts';
+
 /** A place and what the function gives there. */
 export type Found = readonly [at: number, value: number];
 
@@ -33,4 +35,60 @@ export function rootBetween(f: (x: number) => number, a: Found, b: Found, until:
     if (until.apart(p, q)) break;
   }
   return [q, fq];
+}
+
+/**
+ * Goes on from a second place, by the way from the first and twice as far each time, until the function
+ * has another sign than at the first. @returns where it was last asked
+ */
+export function acrossZero(f: (x: number) => number, a: Found, b: Found, trials: number): Found {
+  const [from, first] = a;
+  let [at, value] = b;
+  for (let n = 0; n < trials && first * value > 0; n++) {
+    at += at - from;
+    value = f(at);
+  }
+  return [at, value];
+}
+
+/** Change of an unknown for a difference quotient: an error of 1e-8 in the step, none in the answer. */
+const SLIGHT = 1e-6;
+
+/**
+ * Newton in several unknowns with difference quotients, in place. As many errors as unknowns.
+ *
+ * @param y values; @param unknowns their places in it; @param errors at the present values
+ * @param near errors below this count as nothing
+ * @returns whether all came below it
+ */
+export function newtonOn(
+  y: Float64Array,
+  unknowns: readonly number[],
+  errors: () => readonly number[],
+  near: number,
+  trials: number,
+): boolean {
+  const n = unknowns.length;
+  const slopes = new Float64Array(n * n);
+  const step = new Float64Array(n);
+  for (let i = 0; i < trials; i++) {
+    const now = errors();
+    if (now.every((e) => Math.abs(e) < near)) return true;
+    unknowns.forEach((at, column) => {
+      const kept = y[at] as number;
+      y[at] = kept + SLIGHT;
+      errors().forEach((e, row) => {
+        slopes[row * n + column] = (e - (now[row] as number)) / SLIGHT;
+      });
+      y[at] = kept;
+    });
+    now.forEach((e, row) => {
+      step[row] = -e;
+    });
+    if (!solveInPlace(slopes, step, n)) return false;
+    unknowns.forEach((at, k) => {
+      y[at] = (y[at] as number) + (step[k] as number);
+    });
+  }
+  return false;
 }

@@ -3,7 +3,7 @@ import type { Rig, ShoeRig } from '../balance/rig.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
 import type { Load } from '../balance/work.ts';
 import { type Friction, torqueOnDrum } from '../contact/rub.ts';
-import { rootBetween } from '../math/root.ts';
+import { acrossZero, rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
 
 const NO_FRICTION: Friction = { kind: 'slide', mu: 0, sense: 0 };
@@ -61,6 +61,7 @@ export class BrakeJoint extends Joint {
       residual: 0,
       iterations: 0,
       converged: true,
+      settled: true,
     };
   }
 
@@ -118,13 +119,8 @@ export class BrakeJoint extends Joint {
     if (Math.abs(fa) < DRUM_NOTHING) return;
     const a = before;
     // One step towards the answer at the friction found, then on until it is bracketed.
-    let b = before - (h * fa) / inertia;
-    let fb = left(b);
-    for (let n = 0; n < 12 && fa * fb > 0; n++) {
-      b += b - a;
-      fb = left(b);
-    }
-    const [speed] = rootBetween(left, [a, fa], [b, fb], {
+    const b = before - (h * fa) / inertia;
+    const [speed] = rootBetween(left, [a, fa], acrossZero(left, [a, fa], [b, left(b)], 12), {
       near: DRUM_NOTHING,
       apart: (u, v) => Math.abs(v - u) < 1e-15 * (1 + Math.abs(v)),
       trials: 60,

@@ -67,12 +67,14 @@ export function toDuty(d: DutyPart): Duty {
     name: d.name,
     about: d.about,
     heat: d.heat,
-    mass: d.mass === undefined ? Number.NaN : d.mass * KG,
+    mass: d.mass === undefined ? null : d.mass * KG,
     stops: d.stops.map((s) => ({
       name: s.name,
       speed: s.speed * KMH,
-      pressure: s.pressure === undefined ? Number.NaN : s.pressure * BAR,
-      deceleration: s.deceleration === undefined ? Number.NaN : s.deceleration * 1000,
+      asked:
+        s.pressure === undefined
+          ? { by: 'deceleration', deceleration: (s.deceleration ?? 0) * 1000 }
+          : { by: 'pressure', pressure: s.pressure * BAR },
       perKm: s.perKm,
       reverse: s.reverse,
     })),

@@ -1,7 +1,8 @@
 import { rest } from '../balance/balance.ts';
 import { drumRadiusNow } from '../balance/dress.ts';
 import type { Instant, ShoePose } from '../balance/instant.ts';
-import { placePoint } from '../balance/place.ts';
+import { placePoint, poseOf, turnIn } from '../balance/place.ts';
+import { makeRestRig, seatsApart, turnPair } from '../balance/rest.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Lining, Point, Side } from '../brake/types.ts';
@@ -131,59 +132,24 @@ function turnedGap(
 }
 
 /**
- * Turns by which the pair stands aside on its strut. Both shoes turn alike about their heels, the
- * strut's seats stay as far apart as they are: front outward by t, rear inward by the angle that
- * keeps the distance (one Newton step of difference quotients is repeated to the last digit). The
- * pair stands `aside` mm towards the front when half the difference of the centre overlaps is that.
+ * Turns by which the pair stands aside on its strut. Both shoes turn about their heels, front outward
+ * and rear inward, so that the strut's seats stay as far apart as they are. The pair stands `aside` mm
+ * towards the front when half the difference of the centre overlaps is that.
  */
-function asideTurns(
-  rig: Rig,
-  state: BrakeState,
-  i: Instant,
-  aside: number,
-): { front: number; rear: number } {
+function asideTurns(rig: Rig, state: BrakeState, i: Instant, aside: number): Record<Side, number> {
   if (aside === 0) return { front: 0, rear: 0 };
-  const seats = (front: number, rear: number): number => {
-    const place = (side: Side, more: number): Point => {
-      const { pose } = i.shoes[side];
-      const { shoe } = rig[side];
-      return placePoint(shoe, { ...pose, phi: pose.phi + more }, shoe.strutSeat);
-    };
-    const [ax, ay] = place('front', front);
-    const [bx, by] = place('rear', rear);
-    return Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
-  };
-  const length = seats(0, 0);
-  const rearFor = (front: number): number => {
-    let rear = front;
-    for (let n = 0; n < 20; n++) {
-      const off = seats(front, rear) - length;
-      if (Math.abs(off) < 1e-12) break;
-      rear -= (off * 1e-6) / (seats(front, rear + 1e-6) - seats(front, rear));
-    }
-    return rear;
-  };
-  const middle = (side: Side, more: number): number => {
+  const on = makeRestRig(rig);
+  const pose = poseOf(rig, i);
+  const more = (side: Side): number => turnIn(rig[side], pose) - i.shoes[side].pose.phi;
+  const middle = (side: Side): number => {
     const { lining } = rig[side].shoe;
-    const gap = turnedGap(rig, side, state, i, more);
+    const gap = turnedGap(rig, side, state, i, more(side));
     return along(gap, i.shoes[side].angle, (lining.from + lining.to) / 2);
   };
-  // Half of (front overlap − rear overlap) is nearly a straight line in the turn: secant.
-  const stands = (front: number): number =>
-    (middle('rear', rearFor(front)) - middle('front', front)) / 2;
-  const home = stands(0);
-  let a = 0;
-  let b = aside / rig.brake.drum.radiusNew;
-  let fa = -aside;
-  for (let n = 0; n < 20; n++) {
-    const fb = stands(b) - home - aside;
-    if (Math.abs(fb) < 1e-10 || fb === fa) break;
-    const c = b - (fb * (b - a)) / (fb - fa);
-    a = b;
-    fa = fb;
-    b = c;
-  }
-  return { front: b, rear: rearFor(b) };
+  const stands = (): number => (middle('rear') - middle('front')) / 2;
+  const aim = stands() + aside;
+  turnPair(on, pose, seatsApart(on, pose), () => stands() - aim);
+  return { front: more('front'), rear: more('rear') };
 }
 
 /**

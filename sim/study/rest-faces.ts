@@ -1,5 +1,6 @@
 import { dress } from '../balance/dress.ts';
 import { makePlaced, place, turnsOf } from '../balance/place.ts';
+import { makeRestRig, seatsApart, turnPair } from '../balance/rest.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
@@ -58,38 +59,10 @@ export function restFaces(rig: Rig, state: BrakeState, sideways = 0): RestFaces 
   return { front: faceOf(rig, state, pose, 'front'), rear: faceOf(rig, state, pose, 'rear') };
 }
 
-/** Turns the pair: secant on the front shoe's turn, and on the rear's to keep the strut clamped. */
+/** Turns the pair until the front lining's middle stands farther out by `sideways`, strut clamped. */
 function shift(rig: Rig, state: BrakeState, pose: Float64Array, sideways: number): void {
-  const turns = { frontCos: 1, frontSin: 0, rearCos: 1, rearSin: 0, leverCos: 1, leverSin: 0 };
-  const [a, b] = [makePlaced(rig.n), makePlaced(rig.n)];
-  const front = rig.front.at + rig.front.freedoms - 1;
-  const rear = rig.rear.at + rig.rear.freedoms - 1;
-  const seats = (): number => {
-    turnsOf(rig, pose, turns);
-    const p = place(rig, pose, turns, rig.front.seat, a);
-    const q = place(rig, pose, turns, rig.rear.seat, b);
-    const [dx, dy] = [q.x - p.x, q.y - p.y];
-    return Math.sqrt(dx * dx + dy * dy);
-  };
-  const length = seats();
+  const on = makeRestRig(rig);
   const centre = (): number => faceOf(rig, state, pose, 'front').centre;
-  const home = centre();
-  const d = 1e-6;
-  for (let n = 0; n < 20; n++) {
-    const off = home + sideways - centre();
-    if (Math.abs(off) < 1e-10) break;
-    const keep = pose[front] as number;
-    const before = centre();
-    pose[front] = keep + d;
-    const slope = (centre() - before) / d;
-    pose[front] = keep + off / slope;
-    for (let m = 0; m < 20; m++) {
-      const e = seats() - length;
-      if (Math.abs(e) < 1e-12) break;
-      const at = pose[rear] as number;
-      pose[rear] = at + d;
-      const grown = (seats() - length - e) / d;
-      pose[rear] = at - e / grown;
-    }
-  }
+  const aim = centre() + sideways;
+  turnPair(on, pose, seatsApart(on, pose), () => centre() - aim);
 }

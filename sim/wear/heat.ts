@@ -8,7 +8,7 @@ import { GRAVITY, KMH } from '../units/units.ts';
  * Fundamentals of Heat and Mass Transfer, ch. 5). All friction goes into the drum: linings insulate.
  */
 
-/** Temperature at which drum and linings have their written sizes, and of the air, °C. */
+/** Temperature of the air where nobody says another, °C. */
 export const AIR = 20;
 
 /** Cooling at a speed (mm/s), N·mm/s/K. */
@@ -51,19 +51,18 @@ export const cooled = (
 /**
  * Energy of one stop in one brake, N·mm: ½·m·v²·share / brakes.
  *
- * @param mass tonne; the vehicle's own when NaN or left out
+ * @param mass tonne; the vehicle's own when left out
  */
-export function stopEnergyOf(brake: Brake, speed: number, mass = Number.NaN): number {
+export function stopEnergyOf(brake: Brake, speed: number, mass = brake.vehicle.mass): number {
   const { vehicle } = brake;
-  const m = mass > 0 ? mass : vehicle.mass;
-  return (0.5 * m * speed * speed * vehicle.share) / vehicle.brakes;
+  return (0.5 * mass * speed * speed * vehicle.share) / vehicle.brakes;
 }
 
 /**
  * Rise of the drum by one stop that is short against its cooling, K: E / C (references: single stop,
  * all energy into the drums).
  */
-export const stopRise = (brake: Brake, speed: number, mass = Number.NaN): number =>
+export const stopRise = (brake: Brake, speed: number, mass = brake.vehicle.mass): number =>
   stopEnergyOf(brake, speed, mass) / brake.drum.heatCapacity;
 
 /**
@@ -77,11 +76,10 @@ export function descentForce(
   brake: Brake,
   slope: number,
   speed: number,
-  mass = Number.NaN,
+  mass = brake.vehicle.mass,
 ): number {
   const { vehicle } = brake;
-  const m = mass > 0 ? mass : vehicle.mass;
-  const weight = m * GRAVITY;
+  const weight = mass * GRAVITY;
   const c = 1 / Math.sqrt(1 + slope * slope);
   const pull = weight * slope * c - vehicle.rolling * weight * c - vehicle.air * speed * speed;
   return (Math.max(0, pull) * vehicle.share) / vehicle.brakes;
@@ -97,7 +95,7 @@ export function descended(
   temperature: number,
   hill: { readonly slope: number; readonly length: number; readonly speed: number },
   air = AIR,
-  mass = Number.NaN,
+  mass = brake.vehicle.mass,
 ): number {
   const { slope, length, speed } = hill;
   const power = descentForce(brake, slope, speed, mass) * speed;

@@ -2,7 +2,7 @@ import { seatsToStep, teethPassed } from '../balance/ratchet.ts';
 import type { Duty } from '../brake/duty.ts';
 import type { Brake } from '../brake/types.ts';
 import type { PressHeat } from './life-heat.ts';
-import { Plan } from './press-plan.ts';
+import { Plan, type Seen } from './press-plan.ts';
 import type { Kind, Schedule } from './schedule.ts';
 import type { Wearing, WearingRecord } from './wearing.ts';
 
@@ -12,7 +12,7 @@ export interface Mark {
   readonly due: readonly number[];
   readonly lastAt: number;
   readonly hottest: number;
-  readonly seen: readonly (readonly [sensed: number, at: number, rate: number])[];
+  readonly seen: readonly (Seen | null)[];
 }
 
 /** What the ratchet says at a lump's end. */
@@ -75,7 +75,7 @@ export class Presses {
       due: this.#schedule.mark(),
       lastAt: this.heat.lastAt,
       hottest: this.heat.hottest,
-      seen: this.plans.map((p) => (p ? [p.sensed, p.sensedAt, p.rate] : UNSEEN)),
+      seen: this.plans.map((p) => p?.seen ?? null),
     };
   }
 
@@ -87,7 +87,7 @@ export class Presses {
     this.heat.lastAt = mark.lastAt;
     this.heat.hottest = mark.hottest;
     this.plans.forEach((plan, i) => {
-      if (plan) [plan.sensed, plan.sensedAt, plan.rate] = mark.seen[i] ?? UNSEEN;
+      if (plan) plan.seen = mark.seen[i] ?? null;
     });
   }
 
@@ -160,17 +160,19 @@ export class Presses {
       }
       const now = this.sensed(apart, middle, plan.hottest);
       const cold = this.sensed(apart, middle, this.heat.air);
-      const before = plan.sensed + (now - cold);
-      if (w.distance > plan.sensedAt) {
-        plan.rate = (cold - plan.sensed) / (w.distance - plan.sensedAt);
-      }
-      plan.sensed = cold;
+      const { seen } = plan;
+      const before = seen ? seen.apart + (now - cold) : null;
+      const rate =
+        seen && w.distance > seen.at
+          ? (cold - seen.apart) / (w.distance - seen.at)
+          : (seen?.rate ?? 0);
+      plan.seen = { apart: cold, at: w.distance, rate };
       plan.heated = now - cold;
-      plan.sensedAt = w.distance;
       const asked = { tooth, condition, temperature: plan.hottest };
       const passed = teethPassed(this.#brake, asked, now);
       if (Math.abs(passed) > Math.abs(verdict.passed)) {
-        const share = now > before && needed > before ? (needed - before) / (now - before) : 0.5;
+        const known = before !== null && now > before && needed > before;
+        const share = known ? (needed - before) / (now - before) : 0.5;
         verdict = { passed, apart: now, temperature: plan.hottest, share };
       }
     }
@@ -182,11 +184,12 @@ export class Presses {
     const needed = this.needed();
     let least = Number.POSITIVE_INFINITY;
     for (const plan of this.plans) {
-      if (!plan || !(plan.rate > 0)) continue;
-      const now = plan.sensed + plan.rate * (this.#w.distance - plan.sensedAt);
+      if (!plan?.seen || !(plan.seen.rate > 0)) continue;
+      const { apart, at, rate } = plan.seen;
+      const now = apart + rate * (this.#w.distance - at);
       // As hot as last time, or cool where such a heat would have passed already.
       const hot = now + plan.heated < needed ? now + plan.heated : now;
-      if (hot < needed) least = Math.min(least, (needed - hot) / plan.rate);
+      if (hot < needed) least = Math.min(least, (needed - hot) / rate);
     }
     return least;
   }
@@ -194,4 +197,3 @@ export class Presses {
 
 /** A soft press tells the seats' distance to far within this, mm. */
 const NEAR = 0.004;
-const UNSEEN = [Number.NaN, Number.NaN, 0] as const;

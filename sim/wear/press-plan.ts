@@ -3,6 +3,13 @@ import type { Surface } from '../brake/surface.ts';
 import type { Kind } from './schedule.ts';
 import type { Warm, Wearing } from './wearing.ts';
 
+/** Seats apart with a cool drum, mm, where that was, mm driven, and its growth between two such, mm/mm. */
+export interface Seen {
+  readonly apart: number;
+  readonly at: number;
+  readonly rate: number;
+}
+
 /**
  * Presses of one kind, direction and surface: they start from the same warm pose, and in a lump they
  * are worn together.
@@ -29,10 +36,8 @@ export class Plan {
   hottest = Number.NEGATIVE_INFINITY;
   /** Seats apart in the last soft press, mm: nearly that of a press at the lump's end. */
   softApart = 0;
-  /** Seats apart with a cool drum at the end of the last lump, where that was, and its growth, mm/mm. */
-  sensed = Number.NaN;
-  sensedAt = Number.NaN;
-  rate = 0;
+  /** What was sensed at the end of the last lump that it was in; null: none yet. */
+  seen: Seen | null = null;
   /** What the heat of its hottest press parted them beyond that, mm. */
   heated = 0;
 
@@ -42,7 +47,7 @@ export class Plan {
     this.surface = surface;
     this.warm = warm;
     this.soft = soft;
-    this.pressure = Number.isFinite(kind.pressure) ? kind.pressure : FIRST;
+    this.pressure = kind.asked.by === 'pressure' ? kind.asked.pressure : FIRST;
   }
 
   clear(): void {
@@ -55,13 +60,14 @@ export class Plan {
 
   /** Presses, with the pressure that makes the torque asked for. */
   press(w: Wearing, temperature: number): void {
-    const { kind, turning, surface } = this;
+    const { turning, surface } = this;
+    const { asked } = this.kind;
     w.press(this.warm, this.pressure, turning, surface, temperature);
-    if (Number.isFinite(kind.torque) && kind.torque > 0) {
+    if (asked.by === 'torque' && asked.torque > 0) {
       for (let i = 0; i < MOST; i++) {
-        const off = kind.torque - w.torque;
+        const off = asked.torque - w.torque;
         // Next time: corrected by the slope that is known. Now: only when it is far off.
-        if (this.#slope > 0 && Math.abs(off) < CLOSE * kind.torque) {
+        if (this.#slope > 0 && Math.abs(off) < CLOSE * asked.torque) {
           this.pressure += off / this.#slope;
           break;
         }

@@ -4,13 +4,15 @@ import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { descentForce, stopEnergyOf } from './heat.ts';
 
+/** How hard a press is: by the line's pressure, MPa, or as the torque needs it, N·mm against the turning. */
+export type PressAsked =
+  | { readonly by: 'pressure'; readonly pressure: number }
+  | { readonly by: 'torque'; readonly torque: number };
+
 /** One kind of press that a duty repeats. Energies are those of one brake. */
 export interface Kind {
   readonly name: string;
-  /** MPa; NaN when a torque is asked for. */
-  readonly pressure: number;
-  /** N·mm against the turning; NaN when a pressure is given. */
-  readonly torque: number;
+  readonly asked: PressAsked;
   /** N·mm */
   readonly energy: number;
   /** Speed before it, mm/s: at that the drum cools. */
@@ -29,14 +31,15 @@ export interface Kind {
  */
 export function kindsOf(brake: Brake, duty: Duty): Kind[] {
   const { vehicle } = brake;
-  const mass = duty.mass > 0 ? duty.mass : vehicle.mass;
-  const torque = (deceleration: number): number =>
-    (mass * deceleration * vehicle.share * vehicle.tyreRadius) / vehicle.brakes;
+  const mass = duty.mass ?? vehicle.mass;
+  const torqueFor = (deceleration: number): PressAsked => ({
+    by: 'torque',
+    torque: (mass * deceleration * vehicle.share * vehicle.tyreRadius) / vehicle.brakes,
+  });
   const stops = duty.stops.map(
     (s): Kind => ({
       name: s.name,
-      pressure: s.pressure,
-      torque: torque(s.deceleration),
+      asked: s.asked.by === 'pressure' ? s.asked : torqueFor(s.asked.deceleration),
       energy: stopEnergyOf(brake, s.speed, mass),
       speed: s.speed,
       length: 0,
@@ -50,8 +53,7 @@ export function kindsOf(brake: Brake, duty: Duty): Kind[] {
     const force = descentForce(brake, h.slope, h.speed, mass);
     const hold: Kind = {
       name: h.name,
-      pressure: Number.NaN,
-      torque: force * vehicle.tyreRadius,
+      asked: { by: 'torque', torque: force * vehicle.tyreRadius },
       energy: force * h.length,
       speed: h.speed,
       length: h.length,

@@ -1,16 +1,15 @@
 import { brokeOut, pressInSteps, remembers } from '../balance/press.ts';
 import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from '../balance/rest.ts';
 import type { Rig } from '../balance/rig.ts';
-import { LOST, type Solution, type Supports, solvePose } from '../balance/solve.ts';
+import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import { type Load, makeMemory } from '../balance/work.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
-import { type Surface, surfaceFactor } from '../brake/surface.ts';
+import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
+import { boreAt, frictionAt } from '../brake/warm.ts';
 import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum, torqueOnDrum } from '../contact/rub.ts';
-import { tableAt } from '../math/table.ts';
 import { PI } from '../units/units.ts';
-import { AIR } from './heat.ts';
 
 /** How a press stood last time: where the next one of its kind starts from. */
 export interface Warm extends Supports {
@@ -135,9 +134,9 @@ export class Wearing {
     return this.#on.rig;
   }
 
-  /** Inner radius at a temperature, mm (as drumRadiusNow). */
+  /** Inner radius at a temperature, mm. */
   radiusAt(temperature: number): number {
-    return this.drumRadius * (1 + this.rig.brake.drum.expansion * (temperature - AIR));
+    return boreAt(this.rig.brake, this.drumRadius, temperature);
   }
 
   /** What lasts, as it stands now: a copy. */
@@ -295,13 +294,9 @@ export class Wearing {
     const load = this.#load;
     this.#bed('front', softening * rig.front.shoe.lining.wearRate);
     this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
-    const { frictionTable, surfaces } = rig.brake;
-    const factor = tableAt(frictionTable, temperature);
     const own = this.#condition.surface;
-    const on = (side: Side): number =>
-      factor * surfaceFactor(surfaces, surface ?? own[side], temperature);
-    this.#lawFront.mu = rig.front.shoe.lining.friction * on('front');
-    this.#lawRear.mu = rig.rear.shoe.lining.friction * on('rear');
+    this.#lawFront.mu = frictionAt(rig.brake, 'front', surface ?? own.front, temperature);
+    this.#lawRear.mu = frictionAt(rig.brake, 'rear', surface ?? own.rear, temperature);
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
     load.pressure = Math.max(pressure, this.#condition.keptPressure);
@@ -333,7 +328,7 @@ export class Wearing {
     warm.known = true;
     warm.strutOn = s.strutOn;
     warm.leverFree = s.leverFree;
-    if (!(s.residual < LOST)) this.balanced = false;
+    if (!balances(s)) this.balanced = false;
     this.separation = work.separation;
     const { drum } = load;
     this.torque = -turning * (torqueOnDrum(rig.front.rub, drum) + torqueOnDrum(rig.rear.rub, drum));

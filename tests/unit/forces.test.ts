@@ -78,6 +78,53 @@ describe('cup friction', () => {
   });
 });
 
+describe('a groove in the pads', () => {
+  const press = { pressure: 4, turning: 1 } as const;
+  /** The front hold-down beside its pin, or above it: a turn moves it up and down, or across. */
+  const at = (place: readonly [number, number]) =>
+    quay((s) => {
+      for (const [side, x] of [
+        ['front', 1],
+        ['rear', -1],
+      ] as const) {
+        const [px, py] = s.shoes[side].anchor.at as [number, number];
+        const hold = [px + x * place[0], py + place[1]] as [number, number];
+        s.shoes[side].holdDown = { at: hold, friction: 5, shakenOff: 0 };
+      }
+    });
+  const grooved = (built: Built, groove: number): Instant =>
+    balance(built.rig, { ...built.state, condition: { ...SOUND, groove } }, press);
+  // Half the turn of the front shoe below the level of its pin, so that it goes straight up or down.
+  const level = at([-40, 0]);
+  const turn =
+    grooved(level, 0).shoes.front.pose.phi - rest(level.rig, level.state).shoes.front.pose.phi;
+  const start = rest(level.rig, level.state).shoes.front.pose.phi;
+  const tilt = -start - turn / 2;
+
+  for (const [name, place] of [
+    ['up and down', [-40 * Math.cos(tilt), -40 * Math.sin(tilt)]],
+    ['across', [0, 70]],
+  ] as const) {
+    it(`holds a shoe that would slide ${name} until it breaks out, then no more`, () => {
+      const built = at(place);
+      const free = grooved(built, 0);
+      const before = rest(built.rig, built.state).shoes.front.holdDown.at;
+      const moved = free.shoes.front.holdDown.at.map((v, i) => Math.abs(v - (before[i] as number)));
+      const [along, aside] = name === 'across' ? [0, 1] : [1, 0];
+      expect(moved[along]).toBeGreaterThan(0.03);
+      if (name !== 'across') expect(moved[aside]).toBeLessThan(1e-6);
+      // 5000 N/mm against the 0.04 mm and more that the shoe moves there: 60 N is passed, 5 kN is not.
+      near(torque(grooved(built, 60)), torque(free), { rel: 1e-9 }, 'broken out');
+      expect(torque(grooved(built, 5000))).toBeLessThan(0.95 * torque(free));
+      const motion = createMotion(built.rig, {
+        ...built.state,
+        condition: { ...SOUND, groove: 60 },
+      });
+      near(torque(settle(motion, 4)), torque(free), { rel: 1e-3 }, 'in time');
+    });
+  }
+});
+
 describe('springs', () => {
   const ends = (front: readonly [number, number], plate: readonly [number, number]) => [
     { on: 'front', at: [...front] },
