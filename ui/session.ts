@@ -21,6 +21,7 @@ import {
   type Turning,
   UPRIGHT,
 } from '../sim/index.ts';
+import { wordsOf } from './adjusters.ts';
 import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import type { ThemeName } from './theme.ts';
@@ -385,7 +386,7 @@ export class Session extends EventTarget {
   tellClick(shown: boolean): void {
     this.clickedAt = this.#clock;
     if (shown && !this.reducedMotion) this.stepShown = CLIMB + DROP;
-    this.sound.play();
+    if (wordsOf(this.brake).heard) this.sound.play();
     this.dispatchEvent(new Event('click'));
     this.changed();
   }

@@ -10,18 +10,6 @@ export const applyHint = {
 export const lostText =
   'No balance was found: with this fit and friction the drum carries a shoe off its anchor. No force can be told.';
 
-/** What the Wear station shows, by the kind of adjuster. */
-export const wearIdea = {
-  'toothed lever':
-    'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops into the next one',
-  incremental:
-    'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops in, one tooth a press',
-  'screw strut':
-    'When a stroke passes the play by a whole tooth, the lever catches and turns the star wheel',
-  wedge:
-    'When a stroke has used the play behind the hook, the wedge drops as far as there is room: no teeth, no click',
-} as const;
-
 /** Why a run ended, where that is not what was asked for. */
 export const ends = {
   distance: '',

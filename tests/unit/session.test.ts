@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
+import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import type { MotionRecord } from '../../sim/index.ts';
 import { Session } from '../../ui/session.ts';
@@ -97,4 +98,15 @@ it('reduced motion: a released drum is not seen turning', () => {
   run(s, 1);
   expect(s.instant().turning).toBe(0);
   expect(s.instant().drumAngle).toBe(0);
+});
+
+it('a tooth that drops in is heard, a wedge that slides is not', () => {
+  const plays = (scene: unknown): number => {
+    const s = Session.of(scene, false);
+    const play = vi.spyOn(s.sound, 'play');
+    s.tellClick(false);
+    return play.mock.calls.length;
+  };
+  expect(plays(quayVan)).toBe(1);
+  expect(plays(runabout)).toBe(0);
 });

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from 'lit';
 import { type Instant, readingOf } from '../../sim/index.ts';
+import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
 import { benchScenes } from '../own-brakes.ts';
 import { PRESS_BAR, Session } from '../session.ts';
@@ -31,8 +32,8 @@ const LAYER_ROW = { wide: 60, middle: 50 } as const;
 const READ_EVERY = 90;
 /** Height of the counter's card, px. */
 const CARD_HEIGHT = 84;
-/** How far a wedge's counter stands out from the loupe's rim, px. */
-const WEDGE_CARD = 100;
+/** How far a counter of many words stands out from the loupe's rim, px. */
+const LONG_CARD = 100;
 
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
@@ -261,11 +262,9 @@ export class TakeupApp extends LitElement {
     if (!session.layers.loupe) return nothing;
     const flash = session.clock - session.clickedAt < 0.24;
     const tooth = this.#instant.tooth - (session.stepShown > 0 ? 1 : 0);
-    const { growth, kind } = session.brake.adjuster;
-    if (kind === 'wedge') {
-      return html`<div class="card" .style=${this.#cardPlace()}><b>Strut longer by</b><strong data-tooth=${tooth}>${number(growth[tooth] ?? 0, 2)}</strong>of ${number(growth.at(-1) ?? 0, 1)} mm</div>`;
-    }
-    return html`<div class="card ${flash ? 'flash' : ''}" .style=${this.#cardPlace()}><b>Tooth</b><strong data-tooth>${tooth}</strong>of ${session.brake.adjuster.teeth}</div>`;
+    const words = wordsOf(session.brake);
+    const { head, value, after } = words.counter(session.brake.adjuster, tooth);
+    return html`<div class="card ${flash && words.heard ? 'flash' : ''}" .style=${this.#cardPlace()}><b>${head}</b><strong data-tooth=${tooth}>${value}</strong>${after}</div>`;
   }
 
   #edge() {
@@ -288,11 +287,10 @@ export class TakeupApp extends LitElement {
     // On a low stage it reaches up into the loupe rather than down over the chart.
     const lowest = box.height - this.#foot(pageSize()) - CARD_HEIGHT;
     const top = `top:${Math.min(at[1] + 8, lowest).toFixed(0)}px`;
-    // A wedge's words are long: they reach over the loupe's rim, not over the brake's gaps.
-    if (this.session.brake.adjuster.kind === 'wedge')
+    if (wordsOf(this.session.brake).longCounter)
       return right
-        ? `left:${(at[0] - WEDGE_CARD).toFixed(0)}px;${top}`
-        : `right:${(box.width - at[0] - WEDGE_CARD).toFixed(0)}px;${top}`;
+        ? `left:${(at[0] - LONG_CARD).toFixed(0)}px;${top}`
+        : `right:${(box.width - at[0] - LONG_CARD).toFixed(0)}px;${top}`;
     return right
       ? `right:${(box.width - at[0] - 18).toFixed(0)}px;${top}`
       : `left:${(at[0] - 18).toFixed(0)}px;${top}`;

@@ -1,3 +1,7 @@
+import { adjusterKinds } from '../../sim/index.ts';
+
+const kinds = adjusterKinds.map((k) => (k.includes(' ') ? `"${k}"` : k)).join('|');
+
 export const usage = `takeup: one leading/trailing drum brake, computed
 
   press SCENE [--pressure 4] [--drum forward|stopped|backward] [--json]
@@ -22,7 +26,7 @@ export const usage = `takeup: one leading/trailing drum brake, computed
   life SCENE [--km N] [--duty NAME] [--json]
         driven by a duty of the scene to its first limit or to N km: events, forecast, end state
         [--reverse 10]            share of every kind of stop in reverse, %
-        [--adjuster "toothed lever"|incremental|"screw strut"|wedge]
+        [--adjuster ${kinds}]
         [--hot-lock 120]          temperature above which its lever is held, °C
         [--driven-by application|"parking pull"]
         [--seized] [--past-limits] [--one-by-one]   stop by stop, not in lumps

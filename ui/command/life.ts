@@ -1,5 +1,5 @@
 import {
-  type AdjusterKind,
+  adjusterKinds,
   createRig,
   driveLife,
   forecast,
@@ -17,12 +17,10 @@ import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts'
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
 
-const KINDS: readonly AdjusterKind[] = ['toothed lever', 'incremental', 'screw strut', 'wedge'];
-
 /** The scene's brake with the adjuster asked for. */
 async function rigOf(args: Arguments, rig: Rig): Promise<Rig> {
   const own = rig.brake.adjuster;
-  const kind = choiceOf(args, 'adjuster', KINDS, own.kind);
+  const kind = choiceOf(args, 'adjuster', adjusterKinds, own.kind);
   const hotLock = await sizeOf(args, 'hot-lock', own.hotLock, 'degC', [-40, 900]);
   const drivenBy = choiceOf(args, 'driven-by', ['application', 'parking pull'], own.drivenBy);
   const brake = withAdjuster(rig.brake, kind, { hotLock, drivenBy });

@@ -1,4 +1,5 @@
 import type { Brake, LifeRow } from '../../sim/index.ts';
+import { wordsOf } from '../adjusters.ts';
 import { down, number } from '../format.ts';
 import type { Token } from '../theme.ts';
 
@@ -51,8 +52,8 @@ const span = (rows: readonly LifeRow[], of: (row: LifeRow) => number): [number, 
   return low <= high ? [low, high] : [0, 1];
 };
 
-function clearance({ adjuster }: Brake, rows: readonly LifeRow[]): Lane {
-  const step = adjuster.kind === 'wedge' ? 'next step' : 'next tooth';
+function clearance(brake: Brake, rows: readonly LifeRow[]): Lane {
+  const step = wordsOf(brake).next;
   const [least, most] = span(rows, (r) => r.clearance);
   // Clearance at which the next tooth drops in: read off the run itself, before its clicks.
   const [, next] = span(

@@ -1,4 +1,4 @@
-import type { Brake, ToothedLever } from '../../sim/index.ts';
+import { type Brake, kindLaws, type ToothedLever } from '../../sim/index.ts';
 import { degrees } from './geometry.ts';
 import { perBrake } from './parts/make.ts';
 import { LEVER_TEETH } from './parts/teeth.ts';
@@ -13,7 +13,7 @@ const MIDDLE = degrees(3.9);
  */
 export const drawnLever = perBrake((brake: Brake): ToothedLever | null => {
   const { growth, kind, lengthAtZero, lever, teeth } = brake.adjuster;
-  if (kind !== 'toothed lever' && kind !== 'incremental') return null;
+  if (!kindLaws[kind].toothedLever) return null;
   if (lever) return lever;
   const { front, rear } = brake.shoes;
   const u = front.lining.groundRadius / 100;

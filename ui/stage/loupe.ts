@@ -1,11 +1,10 @@
-import type { Brake, Instant, Point } from '../../sim/index.ts';
-import { apply, polar } from './geometry.ts';
+import type { Point } from '../../sim/index.ts';
+import { polar } from './geometry.ts';
 import { label, sizeOf } from './layers/label.ts';
-import { drawnLever } from './lever.ts';
-import { adjusterSight } from './parts/adjuster.ts';
+import type { PartId } from './part-names.ts';
+import { drawingOf } from './parts/adjuster.ts';
 import { liftLimit } from './parts/strut.ts';
-import { wedgeMarks } from './parts/wedge.ts';
-import { circlePath, polygon, polyline } from './path.ts';
+import { circlePath, polyline } from './path.ts';
 import { type Places, placesOf } from './place.ts';
 import { drawBrake, type StageInput } from './scene.ts';
 import type { Drawing, Label, Shape } from './shapes.ts';
@@ -34,7 +33,7 @@ interface Sight {
 }
 
 function sightOf({ brake, instant, view }: StageInput, places: Places, lens: Lens): Sight {
-  const { look, radius } = adjusterSight(brake, instant, places);
+  const { look, radius } = drawingOf(brake).sight(brake, instant, places);
   const scale = lens.scale ?? lens.radius / radius;
   const inside: View = {
     ...view,
@@ -45,65 +44,11 @@ function sightOf({ brake, instant, view }: StageInput, places: Places, lens: Len
   return { look, radius: lens.radius / scale, view: inside };
 }
 
-const INSIDE: ReadonlySet<string> = new Set(['lever spring', 'wedge spring', 'strut spring']);
-
 /** What of the brake is seen through the loupe: the adjuster and what lies behind it. */
-function seenInside(shape: Shape): boolean {
+function seenInside(shape: Shape, springs: readonly PartId[]): boolean {
   if (shape.group === 'plate' || shape.group === 'strut' || shape.group === 'drum') return true;
-  if (shape.group === 'springs') return INSIDE.has(shape.part ?? '');
+  if (shape.group === 'springs') return springs.some((part) => part === shape.part);
   return shape.group === 'shoe' && shape.part !== 'hold-down' && !shape.key.includes(' rear ');
-}
-
-/** Pointer on the lever at its tooth, and the numbers of the teeth on the strut; a wedge's mm. */
-function toothMarks(
-  brake: Brake,
-  instant: Instant,
-  places: Places,
-  view: View,
-): { shapes: Shape[]; labels: Label[] } {
-  const { kind, teeth } = brake.adjuster;
-  if (kind === 'wedge') {
-    const labels = wedgeMarks(brake, instant, places).map(({ text, at }) =>
-      label(view, {
-        key: `wedge ${text}`,
-        text,
-        at,
-        anchor: 'middle',
-        style: 'tooth',
-        colour: 'ink',
-      }),
-    );
-    return { shapes: [], labels };
-  }
-  const lever = drawnLever(brake);
-  if (!lever || !places.lever) return { shapes: [], labels: [] };
-  const radius = lever.toothRadius;
-  const pointer: Shape = {
-    key: 'pointer',
-    path: polygon([
-      [radius - 2.6, 0],
-      [radius - 6, 1.05],
-      [radius - 6, -1.05],
-    ]),
-    place: places.lever,
-    style: { fill: 'adj' },
-    group: 'teeth',
-  };
-  const labels: Label[] = [];
-  for (let tooth = 0; tooth <= teeth; tooth += 5) {
-    const at = polar(radius + 2.4, lever.firstTooth + tooth * lever.toothAngle, lever.pin);
-    labels.push(
-      label(view, {
-        key: `tooth ${tooth}`,
-        text: String(tooth),
-        at: apply(places.strut, at),
-        anchor: 'middle',
-        style: 'tooth',
-        colour: 'ink',
-      }),
-    );
-  }
-  return { shapes: [pointer], labels };
 }
 
 /** Lines that touch both circles on the outside: from the circle on the brake to the loupe. */
@@ -162,11 +107,23 @@ export function loupe(input: StageInput, lens: Lens): Drawing[] {
         ],
   };
   const whole = drawBrake({ ...input, layers: {}, roles: 'none', frame: false, caption: '' });
-  const teeth = toothMarks(brake, input.instant, places, { ...sight.view, text: view.text });
+  const drawing = drawingOf(brake);
+  const steps = drawing.marks(brake, input.instant, places);
+  const numbers = steps.numbers.map((n) =>
+    label(
+      { ...sight.view, text: view.text },
+      {
+        ...n,
+        anchor: 'middle',
+        style: 'tooth',
+        colour: 'ink',
+      },
+    ),
+  );
   const inside: Drawing = {
     view: sight.view,
-    shapes: [...whole.shapes.filter(seenInside), ...teeth.shapes],
-    labels: teeth.labels,
+    shapes: [...whole.shapes.filter((s) => seenInside(s, drawing.springs)), ...steps.shapes],
+    labels: numbers,
     clip: { at: lens.at, radius: lens.radius, fill: 'sheet' },
   };
   return [marks, inside, rim(view, lens, sight)];

@@ -16,7 +16,7 @@ import { heat } from './layers/heat.ts';
 import { label } from './layers/label.ts';
 import { type NumberedName, nameSpots, names } from './layers/names.ts';
 import type { PartId } from './part-names.ts';
-import { adjuster } from './parts/adjuster.ts';
+import { drawingOf } from './parts/adjuster.ts';
 import { anchors } from './parts/anchors.ts';
 import { cylinder } from './parts/cylinder.ts';
 import { drum } from './parts/drum.ts';
@@ -77,7 +77,13 @@ export interface BrakeDrawing extends Drawing {
 function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape[] {
   const { brake, state, instant } = input;
   const turn = input.turn ?? instant.drumAngle;
-  const strut = adjuster(brake, instant, places, state.temperature, input.flash ?? 0);
+  const strut = drawingOf(brake).shapes(
+    brake,
+    instant,
+    places,
+    state.temperature,
+    input.flash ?? 0,
+  );
   return [
     ...plate(brake),
     ...hub(brake, turn),

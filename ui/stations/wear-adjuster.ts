@@ -37,12 +37,6 @@ export class AdjusterChoice {
     return Number.isFinite(own) ? own : HOT_LOCK;
   }
 
-  /** How much longer the strut is at one tooth than at another, mm. */
-  grown(from: number, to: number): number {
-    const { growth } = this.#session.brake.adjuster;
-    return (growth[to] ?? 0) - (growth[from] ?? 0);
-  }
-
   /** Puts another kind on the brake, as long as the one before; the run begins anew. */
   fit(kind: AdjusterKind, hotLock: boolean, drivenBy = this.drivenBy): void {
     const { brake, state } = this.#session;

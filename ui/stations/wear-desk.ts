@@ -16,6 +16,7 @@ import {
   type LifeRow,
 } from '../../sim/index.ts';
 import { type ToldEvent, toldEvent } from '../../sim/workshop/index.ts';
+import { isCountable, wordsOf } from '../adjusters.ts';
 import type { LifeNews } from '../life-messages.ts';
 import { LifeRun } from '../life-run.ts';
 import { type LaneId, rowAt } from '../plot/lanes.ts';
@@ -247,7 +248,7 @@ export class WearDesk {
     const { rows } = this;
     const most = rows.at(-1)?.distance ?? 0;
     play.shown = Math.min(most, play.shown + play.pace * seconds);
-    const many = this.adjuster.kind === 'wedge' || this.events.length > MANY;
+    const many = !isCountable(this.session.brake) || this.events.length > MANY;
     let at = this.at;
     let clicks = 0;
     while (at + 1 < rows.length && (rows[at + 1] as LifeRow).distance <= play.shown) {
@@ -264,7 +265,7 @@ export class WearDesk {
       for (const e of this.told) {
         if (e.distance > from && e.distance <= row.distance) this.session.tell(e);
       }
-      if (clicks > 0 && this.adjuster.kind !== 'wedge') this.session.tellClick(!many);
+      if (clicks > 0 && wordsOf(this.session.brake).heard) this.session.tellClick(!many);
       this.#changed();
     }
     if (!this.#life.busy && this.at >= rows.length - 1) {
@@ -320,7 +321,7 @@ export class WearDesk {
       const row = driveLife(rig, result.cold, this.road.duty, options).rows[0] as LifeRow;
       this.rows = [...this.rows, { ...row, at: 'after click' }];
       this.at = this.rows.length - 1;
-      if (this.adjuster.kind !== 'wedge') this.session.tellClick(false);
+      if (wordsOf(this.session.brake).heard) this.session.tellClick(false);
     }
     this.hot = { result, moment: 'cold' };
     this.#put(result.cold);
@@ -392,11 +393,11 @@ export class WearDesk {
     this.#start(this.session.state, brake, options, PACE.limit * 4);
   }
 
-  /** Events as told: a wedge's steps are too small to be told one by one. */
+  /** Events as told: the steps of some adjusters are too small to be told one by one. */
   get told(): readonly ToldEvent[] {
-    return this.adjuster.kind === 'wedge'
-      ? this.events.filter((e) => e.kind !== 'click')
-      : this.events;
+    return isCountable(this.session.brake)
+      ? this.events
+      : this.events.filter((e) => e.kind !== 'click');
   }
 
   /**

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { ToldEvent } from '../../sim/workshop/index.ts';
+import { wordsOf } from '../adjusters.ts';
 import { markOf } from '../plot/words.ts';
 import type { PageView } from './station.ts';
 import type { WearDesk } from './wear-desk.ts';
@@ -17,6 +18,7 @@ const sign: Readonly<Record<ReturnType<typeof markOf>, TemplateResult>> = {
 
 export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
   const all = d.told;
+  const { unlisted } = wordsOf(session.brake);
   const list = all.slice(-MOST).reverse();
   const here = session.state;
   const now = (e: ToldEvent): boolean => e.distance === here.distance && e.tooth === here.tooth;
@@ -24,7 +26,7 @@ export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
     return html`<section class="blk wearlog wearpanel" aria-label="Events"><p>Nothing has happened yet. Wear on: clicks, limits and whatever goes wrong are told here, and each line leads back to its moment.</p></section>`;
   }
   return html`<section class="blk wearlog wearpanel" aria-label="Events" tabindex="0">
-    ${d.adjuster.kind === 'wedge' ? html`<p>The wedge moves in steps too small to tell one by one; the chart shows them.</p>` : ''}
+    ${unlisted ? html`<p>${unlisted}</p>` : ''}
     ${all.length > MOST ? html`<p>The last ${MOST} of ${all.length}.</p>` : ''}
     <ul>${list.map(
       (e) =>

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Excess, HotPress } from '../../sim/index.ts';
+import { wordsOf } from '../adjusters.ts';
 import { caution } from '../app/icons.ts';
 import { cautions } from '../cautions.ts';
 import { down, number } from '../format.ts';
@@ -33,12 +34,8 @@ const bad = html`<svg class="sign16" viewBox="0 0 16 16" aria-hidden="true"><pat
 
 function verdict(r: HotPress, d: WearDesk): TemplateResult {
   const drags = r.gapCold <= 0;
-  const steps =
-    d.adjuster.kind === 'wedge'
-      ? `the wedge made the strut ${number(d.adjuster.grown(r.before.tooth, r.cold.tooth), 2)} mm longer`
-      : r.stepped === 1
-        ? 'one step'
-        : `${r.stepped} steps`;
+  const { brake } = d.session;
+  const steps = wordsOf(brake).did(brake.adjuster, r.before.tooth, r.cold.tooth);
   const did = r.held
     ? 'the hot lock held it: no step'
     : r.stepped === 0

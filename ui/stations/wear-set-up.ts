@@ -1,19 +1,13 @@
 import { html, type TemplateResult } from 'lit';
-import type { AdjusterKind } from '../../sim/index.ts';
+import { type AdjusterKind, adjusterKinds } from '../../sim/index.ts';
 import { aboutDuty } from '../../sim/workshop/index.ts';
+import { adjusterWords } from '../adjusters.ts';
 import { choices, type LaneId } from '../plot/lanes.ts';
 import { roadEditor } from './road-editor.ts';
 import type { PageView } from './station.ts';
 import type { WearDesk } from './wear-desk.ts';
 
 /** What the run is driven with: adjuster, hot lock, reverse, where it starts. */
-
-const kinds: readonly [AdjusterKind, string][] = [
-  ['toothed lever', 'Toothed lever, all passed teeth'],
-  ['incremental', 'Toothed lever, one a press'],
-  ['screw strut', 'Screw strut, star wheel'],
-  ['wedge', 'Wedge, stepless'],
-];
 
 const shares: readonly [number | null, string][] = [
   [null, 'as the road has it'],
@@ -32,14 +26,14 @@ export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult 
   const { brake } = session;
   return html`<section class="blk wearset wearpanel" aria-label="Set up" tabindex="0">
     <label class="lab" for="kind">Adjuster</label>
-    <select class="pick" id="kind" @change=${(e: Event) => d.adjuster.fit(value(e) as AdjusterKind, d.adjuster.hotLock)}>${kinds.map(([k, name]) => html`<option value=${k} ?selected=${k === d.adjuster.kind}>${name}</option>`)}</select>
+    <select class="pick" id="kind" @change=${(e: Event) => d.adjuster.fit(value(e) as AdjusterKind, d.adjuster.hotLock)}>${adjusterKinds.map((k) => html`<option value=${k} ?selected=${k === d.adjuster.kind}>${adjusterWords[k].name}</option>`)}</select>
     <div class="lab" id="lock">Hot lock: a bimetal holds the adjuster on a hot drum</div>
     <div class="seg" role="group" aria-labelledby="lock">${[false, true].map(
       (on) =>
         html`<button class=${d.adjuster.hotLock === on ? 'on' : ''} aria-pressed=${d.adjuster.hotLock === on} @click=${() => d.adjuster.fit(d.adjuster.kind, on)}>${on ? `On, above ${d.adjuster.lockAt} °C` : 'Off'}</button>`,
     )}</div>
     ${
-      d.adjuster.kind === 'screw strut'
+      adjusterWords[d.adjuster.kind].byLever
         ? html`<label class="lab" for="driven">Turned by</label>
       <select class="pick" id="driven" @change=${(e: Event) => d.adjuster.fit(d.adjuster.kind, d.adjuster.hotLock, value(e) as typeof d.adjuster.drivenBy)}><option value="application" ?selected=${d.adjuster.drivenBy === 'application'}>each press of the pedal</option><option value="parking pull" ?selected=${d.adjuster.drivenBy === 'parking pull'}>the pull of the parking lever alone</option></select>`
         : ''

@@ -1,11 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { KM, roleOf } from '../../sim/index.ts';
+import { wordsOf } from '../adjusters.ts';
 import { cell } from '../app/cells.ts';
 import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
 import '../plot/chart-strip.ts';
 import { cautions } from '../cautions.ts';
-import { ends, wearIdea } from '../words.ts';
+import { ends } from '../words.ts';
 import { deskOf, type PageView, type Station } from './station.ts';
 import { WearDesk, type WearPage, type WearStep } from './wear-desk.ts';
 import { eventLog } from './wear-events.ts';
@@ -16,7 +17,7 @@ import { roadPick, setUp } from './wear-set-up.ts';
 /** Wear: drive the brake on, watch the adjuster take up, go back to any moment of its life. */
 
 const story = (d: WearDesk): TemplateResult =>
-  html`${wearIdea[d.adjuster.kind]}${d.adjuster.kind === 'wedge' ? '.' : html`: <b class="adj">click</b>.`}`;
+  html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).heard ? html`: <b class="adj">click</b>.` : '.'}`;
 
 const desk = (page: PageView): WearDesk => {
   const found = deskOf(WearDesk, page.session);
@@ -34,7 +35,7 @@ function readings(page: PageView, d: WearDesk): TemplateResult {
   const share = (key: string) => `${number(Math.max(0, Math.floor(find(key).value)), 0)} %`;
   const distance = find('distance');
   const factor = row && row.clearance > 0 ? row.brakeFactor : Number.NaN;
-  const step = d.adjuster.kind === 'wedge' ? 'step' : 'click';
+  const { step } = wordsOf(session.brake);
   return html`<section class="blk rd wearpanel thirds" aria-label="Readings" tabindex="0">
       <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
         <div><b>${last ? `Since the last ${step}` : `No ${step} yet`}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
@@ -70,7 +71,7 @@ function side(page: PageView): TemplateResult {
 const steps: readonly [WearStep, string][] = [
   [100, '100 km'],
   [1000, '1\u202f000 km'],
-  ['click', 'to next click'],
+  ['click', 'to next'],
   ['limit', 'to the limit'],
 ];
 
@@ -92,7 +93,7 @@ function controls(page: PageView): TemplateResult {
         <div class="seg" role="group" aria-labelledby="drawn">${([1, 20, 40] as const).map((m) => html`<button aria-pressed=${session.magnification === m} class=${session.magnification === m ? 'on' : ''} @click=${() => session.magnify(m)}>×${m}</button>`)}</div></div>
     </div>
     <div><div class="lab" id="by">Wear on by</div>
-      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' && d.adjuster.kind === 'wedge' ? 'to next step' : name}</button>`)}</div></div>
+      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' ? `${name} ${wordsOf(session.brake).step}` : name}</button>`)}</div></div>
     <div class="row two">
       ${drive(d)}
       <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>

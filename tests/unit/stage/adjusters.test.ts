@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
-  type AdjusterKind,
+  adjusterKinds,
   type Brake,
   createRig,
   freshState,
@@ -14,7 +14,7 @@ import { apply, distance } from '../../../ui/stage/geometry.ts';
 import { partAt } from '../../../ui/stage/hit.ts';
 import { drawnLever } from '../../../ui/stage/lever.ts';
 import { loupe } from '../../../ui/stage/loupe.ts';
-import { adjusterSpots } from '../../../ui/stage/parts/adjuster.ts';
+import { drawingOf } from '../../../ui/stage/parts/adjuster.ts';
 import { tipTravel } from '../../../ui/stage/parts/hot-lock.ts';
 import { screwStep } from '../../../ui/stage/parts/screw-strut.ts';
 import { liftLimit } from '../../../ui/stage/parts/strut.ts';
@@ -26,7 +26,6 @@ import { near } from '../../near.ts';
 import { inputFor, pointsOf, quayVan, type Setting, shapeOf } from './bench.ts';
 
 const names = ['quay-van', 'bench-brake', 'farm-trailer', 'ferry-runabout'] as const;
-const kinds: readonly AdjusterKind[] = ['toothed lever', 'incremental', 'screw strut', 'wedge'];
 
 function brakeOf(name: string): Brake {
   const file = new URL(`../../../scenes/${name}.json`, import.meta.url);
@@ -54,7 +53,7 @@ function wornFor(brake: Brake, tooth: number) {
 const xs = (points: readonly Point[]): number[] => points.map(([x]) => x);
 
 describe('every kind on every teaching brake', () => {
-  const cases = names.flatMap((name) => kinds.map((kind) => [name, kind] as const));
+  const cases = names.flatMap((name) => adjusterKinds.map((kind) => [name, kind] as const));
   it.each(cases)('%s, %s: sound shapes, and every name on its part', (name, kind) => {
     const own = brakeOf(name);
     for (const hotLock of [120, Number.POSITIVE_INFINITY]) {
@@ -75,7 +74,7 @@ describe('every kind on every teaching brake', () => {
           }
           const bare = drawBrake({ ...input, layers: {} });
           const places = placesOf(brake, input.instant, liftLimit(brake, temperature));
-          const spots = adjusterSpots(brake, input.instant, places);
+          const spots = drawingOf(brake).spots(brake, input.instant, places);
           const locks = spots.filter((s) => s.part === 'hot lock');
           expect(locks).toHaveLength(hotLock === 120 ? 1 : 0);
           for (const { part } of spots) expect(bare.shapes.some((s) => s.part === part)).toBe(true);

@@ -1,7 +1,7 @@
 import type { Brake, Instant, Point } from '../../../sim/index.ts';
 import { add, polar, segmentsCross } from '../geometry.ts';
 import { nameOf, type PartId } from '../part-names.ts';
-import { adjusterSpots } from '../parts/adjuster.ts';
+import { drawingOf } from '../parts/adjuster.ts';
 import { anchorSpots } from '../parts/anchors.ts';
 import { cylinderSpots } from '../parts/cylinder.ts';
 import { rimRadius } from '../parts/drum.ts';
@@ -43,9 +43,9 @@ export function nameSpots(brake: Brake, instant: Instant, places: Places): Spot[
     left('boot', cyl.boot),
     left('piston', cyl.piston),
     ...named,
-    ...adjusterSpots(brake, instant, places).map(({ part, at }) =>
-      RIGHT.has(part) ? right(part, at) : left(part, at),
-    ),
+    ...drawingOf(brake)
+      .spots(brake, instant, places)
+      .map(({ part, at }) => (RIGHT.has(part) ? right(part, at) : left(part, at))),
     left('web', front.web),
     left('table', front.table),
     left('lining', front.lining),

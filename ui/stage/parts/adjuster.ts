@@ -1,49 +1,73 @@
-import type { Brake, Instant, Point } from '../../../sim/index.ts';
+import type { AdjusterKind, Brake, Instant, Point } from '../../../sim/index.ts';
 import type { PartId } from '../part-names.ts';
 import type { Places } from '../place.ts';
 import type { Shape } from '../shapes.ts';
 import { screwSight, screwSpots, screwStrut } from './screw-strut.ts';
-import { strutSpots, toothedSight, toothedStrut } from './strut.ts';
-import { wedgeSight, wedgeSpots, wedgeStrut } from './wedge.ts';
+import type { StepMarks } from './step-marks.ts';
+import { strutSpots, toothedMarks, toothedSight, toothedStrut } from './strut.ts';
+import { wedgeMarks, wedgeSight, wedgeSpots, wedgeStrut } from './wedge.ts';
 
-/**
- * Strut and adjuster of whichever kind the brake has, where they stand.
- *
- * @param temperature °C, bends the hot lock
- * @param flash strength of the click's flash, 0 to 1
- */
-export function adjuster(
-  brake: Brake,
-  instant: Instant,
-  places: Places,
-  temperature: number,
-  flash: number,
-): Shape[] {
-  if (brake.adjuster.kind === 'wedge') {
-    return wedgeStrut(brake, instant, places, temperature, flash);
-  }
-  if (places.lever) return toothedStrut(brake, places, places.lever, temperature, flash);
-  return screwStrut(brake, instant, places, temperature, flash);
+/** How a kind is drawn. What is asked of it stands in millimetres, where the parts are at an instant. */
+interface AdjusterDrawing {
+  /**
+   * Strut and adjuster.
+   *
+   * @param temperature °C, bends the hot lock
+   * @param flash strength of the click's flash, 0 to 1
+   */
+  readonly shapes: (
+    brake: Brake,
+    instant: Instant,
+    places: Places,
+    temperature: number,
+    flash: number,
+  ) => Shape[];
+  /** Points for the names layer. */
+  readonly spots: (brake: Brake, instant: Instant, places: Places) => { part: PartId; at: Point }[];
+  /** What a loupe on the adjuster looks at, mm, and the radius that it sees, mm. */
+  readonly sight: (
+    brake: Brake,
+    instant: Instant,
+    places: Places,
+  ) => { look: Point; radius: number };
+  readonly marks: (brake: Brake, instant: Instant, places: Places) => StepMarks;
+  /** The part that makes the strut longer. */
+  readonly part: PartId;
+  /** Its springs, seen through the loupe too. */
+  readonly springs: readonly PartId[];
 }
 
-/** Points for the names layer. */
-export function adjusterSpots(
-  brake: Brake,
-  instant: Instant,
-  places: Places,
-): { part: PartId; at: Point }[] {
-  if (brake.adjuster.kind === 'wedge') return wedgeSpots(brake, instant, places);
-  return places.lever
-    ? strutSpots(brake, places, places.lever)
-    : screwSpots(brake, instant, places);
-}
+const toothedLever: AdjusterDrawing = {
+  shapes: (brake, _, places, temperature, flash) => toothedStrut(brake, places, temperature, flash),
+  spots: (brake, _, places) => strutSpots(brake, places),
+  sight: (brake, _, places) => toothedSight(brake, places),
+  marks: (brake, _, places) => toothedMarks(brake, places),
+  part: 'toothed lever',
+  springs: ['lever spring', 'strut spring'],
+};
 
-/** What a loupe on the adjuster looks at, mm, and the radius that it sees, mm. */
-export function adjusterSight(
-  brake: Brake,
-  instant: Instant,
-  places: Places,
-): { look: Point; radius: number } {
-  if (brake.adjuster.kind === 'wedge') return wedgeSight(brake, instant, places);
-  return places.lever ? toothedSight(brake, places) : screwSight(brake, instant, places);
-}
+/** One row a kind; one left out does not compile. */
+const drawings: Readonly<Record<AdjusterKind, AdjusterDrawing>> = {
+  'toothed lever': toothedLever,
+  incremental: toothedLever,
+  'screw strut': {
+    shapes: screwStrut,
+    spots: screwSpots,
+    sight: screwSight,
+    // The wheel's teeth are too fine and too many to be numbered.
+    marks: () => ({ shapes: [], numbers: [] }),
+    part: 'star wheel',
+    springs: ['lever spring'],
+  },
+  wedge: {
+    shapes: wedgeStrut,
+    spots: wedgeSpots,
+    sight: wedgeSight,
+    marks: wedgeMarks,
+    part: 'wedge',
+    springs: ['wedge spring', 'strut spring'],
+  },
+};
+
+/** How the brake's own adjuster is drawn. */
+export const drawingOf = ({ adjuster }: Brake): AdjusterDrawing => drawings[adjuster.kind];

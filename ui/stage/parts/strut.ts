@@ -2,13 +2,14 @@ import type { Brake, Point, ToothedLever } from '../../../sim/index.ts';
 import { after, apply, degrees, type Frame, mix, polar } from '../geometry.ts';
 import { drawnLever, slide } from '../lever.ts';
 import type { PartId } from '../part-names.ts';
-import { circlePath, type Path, slotPath, trace } from '../path.ts';
+import { circlePath, type Path, polygon, slotPath, trace } from '../path.ts';
 import type { Places } from '../place.ts';
 import { outlined, type Shape, WEIGHT } from '../shapes.ts';
 import { coil } from './coil.ts';
 import { hasHotLock, hotStrip, STRIP_LENGTH, tipTravel } from './hot-lock.ts';
 import { maker, perBrake } from './make.ts';
 import { windowBox } from './shoe.ts';
+import type { StepMarks } from './step-marks.ts';
 import { LEVER_TEETH, leverTeeth, SPARE, strutTeeth } from './teeth.ts';
 
 /** Half the height of the strut's bar, mm; its tongue reaches through the notch. Drawn only. */
@@ -161,14 +162,13 @@ function lock(brake: Brake, lever: ToothedLever, temperature: number, leverAt: F
  */
 export function toothedStrut(
   brake: Brake,
-  { shoes, strut }: Places,
-  leverAt: Frame,
+  { shoes, strut, lever: leverAt }: Places,
   temperature: number,
   flash: number,
 ): Shape[] {
   const p = strutPaths(brake);
   const form = drawnLever(brake);
-  if (!p || !form) return [];
+  if (!p || !form || !leverAt) return [];
   const body = maker('strut', 'strut');
   const tooth = maker('strut', 'toothed lever');
   const pin = maker('strut', 'lever pin');
@@ -206,14 +206,13 @@ export function toothedStrut(
 /** Points for the names layer. */
 export function strutSpots(
   brake: Brake,
-  { strut, shoes }: Places,
-  lever: Frame,
+  { strut, shoes, lever }: Places,
 ): { part: PartId; at: Point }[] {
   const p = strutPaths(brake);
   const [nx, ny] = brake.shoes.rear.strutSeat;
   const box = windowBox(brake);
   const form = drawnLever(brake);
-  if (!p || !form || !box) return [];
+  if (!p || !form || !box || !lever) return [];
   const ear = apply(lever, p.ear);
   const spots: { part: PartId; at: Point }[] = [
     { part: 'strut', at: apply(strut, [nx - 15, ny]) },
@@ -249,4 +248,28 @@ export function toothedSight(brake: Brake, places: Places): { look: Point; radiu
     look: apply(places.strut, polar(13.7 * u, middle, lever.pin)),
     radius: SEEN * u,
   };
+}
+
+/** Pointer on the lever at its tooth, and the numbers of the teeth on the strut. */
+export function toothedMarks(brake: Brake, places: Places): StepMarks {
+  const lever = drawnLever(brake);
+  if (!lever || !places.lever) return { shapes: [], numbers: [] };
+  const radius = lever.toothRadius;
+  const pointer: Shape = {
+    key: 'pointer',
+    path: polygon([
+      [radius - 2.6, 0],
+      [radius - 6, 1.05],
+      [radius - 6, -1.05],
+    ]),
+    place: places.lever,
+    style: { fill: 'adj' },
+    group: 'teeth',
+  };
+  const numbers: StepMarks['numbers'] = [];
+  for (let tooth = 0; tooth <= brake.adjuster.teeth; tooth += 5) {
+    const at = polar(radius + 2.4, lever.firstTooth + tooth * lever.toothAngle, lever.pin);
+    numbers.push({ key: `tooth ${tooth}`, text: String(tooth), at: apply(places.strut, at) });
+  }
+  return { shapes: [pointer], numbers };
 }

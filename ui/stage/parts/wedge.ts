@@ -8,6 +8,7 @@ import { coil } from './coil.ts';
 import { hasHotLock, hotStrip, reachAt, STRIP_LENGTH } from './hot-lock.ts';
 import { maker, perBrake } from './make.ts';
 import { leverEdge } from './parking.ts';
+import type { StepMarks } from './step-marks.ts';
 import { webRadius } from './web.ts';
 
 /**
@@ -261,23 +262,20 @@ export function wedgeSpots(
 }
 
 /** Marks of the wedge, mm made longer, where they stand now: read at the strut's axis. */
-export function wedgeMarks(
-  brake: Brake,
-  instant: Instant,
-  places: Places,
-): { text: string; at: Point }[] {
+export function wedgeMarks(brake: Brake, instant: Instant, places: Places): StepMarks {
   const { flank } = formOf(brake);
   const at = framesOf(brake, instant, places);
   const most = brake.adjuster.growth.at(-1) ?? 0;
-  const marks: { text: string; at: Point }[] = [];
+  const numbers: StepMarks['numbers'] = [];
   for (let mm = 0; mm <= most + 1e-9; mm += 2) {
     const y = mm / flank;
-    marks.push({
+    numbers.push({
+      key: `wedge ${mm}`,
       text: String(mm),
       at: apply(at.wedge, [FACE + thickness(flank, y) + 2.2, y]),
     });
   }
-  return marks;
+  return { shapes: [], numbers };
 }
 
 /** Where the loupe looks, in the world, and how much it sees, mm. */

@@ -12,9 +12,9 @@ import {
   teethToBackOff,
   UNHELD,
 } from '../../../sim/index.ts';
+import { stepsOf } from '../../adjusters.ts';
 import type { Session } from '../../session.ts';
 import type { Complaint } from './complaints.ts';
-import { stepsOf } from './steps.ts';
 
 /** What the side shows: the brake, its faults to set, the questions, how the drum is fastened. */
 export type DrumPage = 'brake' | 'faults' | 'mine' | 'fastening';

@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { stepsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { complaints } from './complaints.ts';
 import type { DrumDesk } from './desk.ts';
-import { stepsOf } from './steps.ts';
 
 /** How far the shoes stand aside a press, and at most, mm. */
 const ASIDE = { step: 0.05, most: 0.3 };

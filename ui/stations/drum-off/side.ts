@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { HAND_PULL, type Lock, lipForce, PULLER, type Removal } from '../../../sim/index.ts';
+import { stepsOf } from '../../adjusters.ts';
 import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
@@ -9,7 +10,6 @@ import { pageButtons } from './controls.ts';
 import type { DrumDesk } from './desk.ts';
 import { cross, tick } from './marks.ts';
 import { cutAt } from './section.ts';
-import { stepsOf } from './steps.ts';
 import { foundBy, howItStands, releases } from './words.ts';
 import './section.ts';
 

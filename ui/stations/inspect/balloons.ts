@@ -3,6 +3,7 @@ import { add, polar } from '../../stage/geometry.ts';
 import { label } from '../../stage/layers/label.ts';
 import { nameSpots } from '../../stage/layers/names.ts';
 import type { PartId } from '../../stage/part-names.ts';
+import { drawingOf } from '../../stage/parts/adjuster.ts';
 import { circlePath, polyline } from '../../stage/path.ts';
 import { placesOf } from '../../stage/place.ts';
 import type { StageInput } from '../../stage/scene.ts';
@@ -60,7 +61,7 @@ function targets(input: StageInput, open: Line): ReadonlyMap<number, Point> {
         ? add(spring.from, [spring.to[0] - spring.from[0], spring.to[1] - spring.from[1]], 0.8)
         : undefined,
     ],
-    [8, part('toothed lever', 'star wheel', 'wedge', 'strut')],
+    [8, part(drawingOf(brake).part, 'strut')],
     [9, part('lever stop', 'parking lever')],
   ];
   return new Map(all.filter((p): p is readonly [number, Point] => p[1] !== undefined));

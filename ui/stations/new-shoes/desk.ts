@@ -15,9 +15,9 @@ import {
   pressUntilSilent,
   withNewLinings,
 } from '../../../sim/index.ts';
+import { type Steps, stepsOf, wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';
-import { type Steps, stepsOf } from '../drum-off/steps.ts';
 
 export type ShoeStep = 1 | 2 | 3 | 4 | 5 | 6;
 
@@ -121,10 +121,7 @@ export class ShoeDesk {
 
   /** "tooth 2", "strut 98.99 mm". */
   named(tooth: number): string {
-    const { steps } = this;
-    return this.session.brake.adjuster.kind === 'wedge'
-      ? `strut ${steps.at(tooth)} mm`
-      : `tooth ${steps.at(tooth)}`;
+    return wordsOf(this.session.brake).named(this.steps.at(tooth));
   }
 
   /** Linings, tooth and cable as they are, with the drum on. */
@@ -324,19 +321,11 @@ export class ShoeDesk {
     this.tooth = run.state.tooth;
     this.silent = run.silent;
     this.bedded = 0;
-    if (run.clicks.some((n) => n > 0)) this.session.sound.play();
+    const words = wordsOf(this.session.brake);
+    if (words.heard && run.clicks.some((n) => n > 0)) this.session.sound.play();
     const teeth = this.clicks.reduce((a, b) => a + b, 0);
-    const wedge = this.session.brake.adjuster.kind === 'wedge';
     const presses = this.clicks.filter((n) => n > 0).length;
-    const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
-    const count =
-      teeth === 0
-        ? wedge
-          ? 'no step'
-          : 'no click'
-        : wedge
-          ? `strut ${this.steps.amount(this.tooth, teeth)} mm longer in ${many(presses, 'press', 'presses')}`
-          : `${many(teeth, 'click', 'clicks')} in ${many(presses, 'press', 'presses')}`;
+    const count = words.pressed(teeth, presses, this.steps.amount(this.tooth, teeth));
     this.#act(5, this.silent ? `${count}, then silent` : `${count}, press on`, this.silent);
   }
 

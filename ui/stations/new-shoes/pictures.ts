@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { KM, type PresetRow } from '../../../sim/index.ts';
+import { wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { markOf } from '../park/marks.ts';
 import { HELD_OFF, type ShoeDesk } from './desk.ts';
@@ -43,7 +44,8 @@ export function fitPicture(desk: ShoeDesk): TemplateResult {
     <p><b>${word}</b> ${fit.gap > 0 ? `${mm2(fit.gap)} mm is left ${at}, drawn to its own scale.` : ''} ${fit.where === 'crown' ? 'They bear in the middle until bedded in: weaker for a time, then right.' : fit.where === 'ends' ? 'Ground too large: the ends bear hard, it may grab. Ask for linings to suit the bore.' : ''}</p>`;
 }
 
-const isWedge = (desk: ShoeDesk): boolean => desk.session.brake.adjuster.kind === 'wedge';
+const columnOf = (desk: ShoeDesk): string => wordsOf(desk.session.brake).column;
+const capital = (word: string): string => `${word[0]?.toUpperCase()}${word.slice(1)}`;
 
 /** Rows about where the adjuster stands, as far apart as one press of a hand sets it. */
 function around(desk: ShoeDesk, count: number): readonly PresetRow[] {
@@ -88,15 +90,14 @@ export function halfAcross(desk: ShoeDesk): TemplateResult {
       })}
       <defs><pattern id="ns-hatch" width="8" height="8" patternUnits="userSpaceOnUse"><rect width="8" height="8" fill="var(--drum)" /><path d="M-1 9L9 -1" stroke="var(--ink)" stroke-width="0.9" /></pattern><pattern id="ns-over" width="6" height="6" patternUnits="userSpaceOnUse"><rect width="6" height="6" fill="var(--sheet)" /><path d="M-1 -1L7 7" stroke="var(--bad)" stroke-width="1.6" /></pattern></defs>
       <path d=${`M86 ${y(lip)}H312`} stroke="var(--ink)" stroke-width="2" stroke-dasharray="7 3" /><text x="80" y=${y(lip) + 1} text-anchor="end">lip</text><text x="80" y=${y(lip) + 17} text-anchor="end" class="v">${mm2(lip)}</text>
-      <path d="M86 236H312" stroke="var(--ink)" stroke-width="2" /><text x="80" y="258" text-anchor="end">${isWedge(desk) ? 'strut' : 'tooth'}</text>
+      <path d="M86 236H312" stroke="var(--ink)" stroke-width="2" /><text x="80" y="258" text-anchor="end">${columnOf(desk)}</text>
     </svg>
     <p>${saysRow(desk)}</p>`;
 }
 
 function saysRow(desk: ShoeDesk): TemplateResult {
   const { row } = desk;
-  const word = desk.named(row.tooth);
-  const named = `${word[0]?.toUpperCase()}${word.slice(1)}`;
+  const named = capital(desk.named(row.tooth));
   const aside = desk.aside > 0 ? ` The pair stands ${mm2(desk.aside)} aside: centre it.` : '';
   if (row.bore < 0)
     return html`<b>${named} is too long:</b> the linings are wider than the bore, ${lipSays(row.lip)} a side at the lip.${aside}`;
@@ -111,7 +112,7 @@ function saysRow(desk: ShoeDesk): TemplateResult {
 export function teethTable(desk: ShoeDesk, count: number): TemplateResult {
   const { tooth } = desk;
   const lip = 2 * desk.session.brake.drum.lipRadius;
-  return html`<table class="ns-teeth blk"><thead><tr><th scope="col">${isWedge(desk) ? 'Strut' : 'Tooth'}</th><th scope="col">across</th><th scope="col">clearance</th><th scope="col">lip ${mm2(lip)}, tightest</th></tr></thead>
+  return html`<table class="ns-teeth blk"><thead><tr><th scope="col">${capital(columnOf(desk))}</th><th scope="col">across</th><th scope="col">clearance</th><th scope="col">lip ${mm2(lip)}, tightest</th></tr></thead>
     <tbody>${around(desk, count).map((r) => html`<tr class=${r.tooth === tooth ? 'on' : ''} data-row=${r.tooth}><th scope="row">${desk.steps.at(r.tooth)}</th><td>${mm2(r.across)}</td><td>${mm2(r.centre)}</td><td>${markOf(r.slidesOn ? 'tick' : 'cross')}<span>${lipSays(Math.min(r.lip, r.bore))}</span></td></tr>`)}</tbody></table>`;
 }
 
@@ -158,7 +159,7 @@ export function beddingPicture(desk: ShoeDesk): TemplateResult {
     ${picture(0, 'Front, leading', 'lead', first.contactFront, now.contactFront)}
     ${picture(1, 'Rear, trailing', 'trail', first.contactRear, now.contactRear)}
     <small>One scale, most ${mm2(most)} MPa; arc from one end to the other.</small>
-    <table class="ns-bed"><thead><tr><th scope="col">km</th><th scope="col">N·m</th><th scope="col">pedal mm</th><th scope="col">${isWedge(desk) ? 'strut' : 'tooth'}</th></tr></thead>
+    <table class="ns-bed"><thead><tr><th scope="col">km</th><th scope="col">N·m</th><th scope="col">pedal mm</th><th scope="col">${columnOf(desk)}</th></tr></thead>
     <tbody>${beds.map((r, i) => html`<tr class=${i === bedded ? 'on' : ''} data-bed=${r.km}><th scope="row"><button @click=${() => desk.drive(i)} aria-pressed=${i === bedded}>${number(r.km, 0)}</button></th><td>${number(r.torque / 1000, 0)}</td><td>${number(r.pedal, 1)}</td><td>${desk.steps.at(r.tooth)}</td></tr>`)}</tbody></table>
     <p>${first.torque < last.torque * 0.97 ? `The first stops are ${number(100 * (1 - first.torque / last.torque), 0)} % weaker than after ${number(last.km, 0)} km.` : first.torque > last.torque * 1.03 ? `The first stops are ${number(100 * (first.torque / last.torque - 1), 0)} % stronger than after ${number(last.km, 0)} km: it grabs.` : 'The first stops are as strong as later ones.'}</p>`;
 }

@@ -1,3 +1,4 @@
+import { wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
 
@@ -24,7 +25,7 @@ export const thought: Readonly<Record<ShoeStep, string>> = {
 /** What to do in a step, with its numbers. */
 export function task(desk: ShoeDesk, step: ShoeStep): string {
   const { row } = desk;
-  const back = desk.session.brake.adjuster.kind === 'wedge' ? 'Push the wedge up' : 'Back it off';
+  const back = wordsOf(desk.session.brake).setBack;
   switch (step) {
     case 1:
       return `Bore ${number(desk.bore, 2)}, linings ${number(desk.thickness, 2)} thick and ground for ${number(desk.ground, 2)}: do they lie on it?`;
