@@ -10,10 +10,9 @@ export { createRig, type Rig, type RigOptions } from './balance/rig.ts';
 export {
   type Descent,
   type Duty,
-  dutyOf,
   type Parkings,
-  type PlainDuty,
   type Stops,
+  usualPressure,
   withReverse,
   withStops,
 } from './brake/duty.ts';
@@ -210,9 +209,9 @@ export type {
   LifeRow,
 } from './wear/life-types.ts';
 export { type PullResult, parkingPull } from './wear/parking-pull.ts';
+export { isDriven, standingDistance, standingState } from './wear/standing.ts';
 export { swapShoes } from './wear/swap-shoes.ts';
 export {
-  standingState,
   type TracePoint,
   thinnest,
   type WearResult,

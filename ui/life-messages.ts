@@ -17,6 +17,8 @@ export interface LifeAsk {
   readonly state: BrakeState;
   readonly duty: Duty;
   readonly options: LifeOptions;
+  /** Drives from new to this standing state of the brake, in place of a distance. */
+  readonly standing?: string;
 }
 
 /** Stops the run that is going on; nothing more is told about it. */

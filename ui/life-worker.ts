@@ -1,4 +1,4 @@
-import { createLife, createRig, KM, type Life } from '../sim/index.ts';
+import { createLife, createRig, KM, type Life, standingDistance } from '../sim/index.ts';
 import type { LifeAsk, LifeFailure, LifeNews, LifeStop } from './life-messages.ts';
 
 /**
@@ -55,9 +55,11 @@ self.onmessage = ({ data }: MessageEvent<LifeAsk | LifeStop>): void => {
     job = null;
     return;
   }
-  const { brake, duty, options, run, state } = data;
+  const { brake, duty, options, run, standing, state } = data;
   guarded(run, () => {
-    job = { run, life: createLife(createRig(brake), state, duty, options), rows: 0, events: 0 };
+    const rig = createRig(brake);
+    const way = standing === undefined ? {} : { distance: standingDistance(rig, standing) };
+    job = { run, life: createLife(rig, state, duty, { ...options, ...way }), rows: 0, events: 0 };
     drive(job);
   });
 };

@@ -1,3 +1,4 @@
+import { usualPressure } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { rub, type ShoeStance } from '../contact/rub.ts';
@@ -76,13 +77,13 @@ function freeLocks(shoe: ShoeRig, d: Dressed, turning: -1 | 1, most: number): bo
 /**
  * The shoe that would lock at this turning, or null.
  *
- * @param pressure up to which a shoe is asked that does not lock at any push alike, MPa; the duty's when left out
+ * @param pressure up to which a shoe is asked that does not lock at any push alike, MPa; that of the first duty's first stop when left out
  */
 export function lockedShoe(
   rig: Rig,
   state: BrakeState,
   turning: Turning,
-  pressure = rig.brake.duty.pressure,
+  pressure = usualPressure(rig.brake),
 ): Side | null {
   if (turning === 0) return null;
   const d = dress(rig, state);

@@ -54,36 +54,12 @@ export interface Duty {
   readonly weather: readonly { readonly surface: Surface; readonly share: number }[];
 }
 
-/** The short form: every stop alike, forward. The standing states of a scene are made by it. */
-export interface PlainDuty {
-  readonly name: string;
-  /** MPa */
-  readonly pressure: number;
-  readonly stopsPerKm: number;
-  /** mm/s */
-  readonly speed: number;
-}
-
-/** A plain duty written out: all stops alike, forward, dry, the drum as cool as it stands. */
-export function dutyOf(plain: PlainDuty): Duty {
-  return {
-    name: plain.name,
-    about: '',
-    heat: false,
-    mass: null,
-    stops: [
-      {
-        name: 'stop',
-        speed: plain.speed,
-        asked: { by: 'pressure', pressure: plain.pressure },
-        perKm: plain.stopsPerKm,
-        reverse: 0,
-      },
-    ],
-    descents: [],
-    parking: null,
-    weather: [],
-  };
+/** Line pressure of the first duty's first stop: what the brake is asked at where nothing is said, MPa. */
+export function usualPressure(brake: { readonly duties: readonly [Duty, ...Duty[]] }): number {
+  const [stop] = brake.duties[0].stops;
+  // No scene is read otherwise.
+  if (stop?.asked.by !== 'pressure') throw new Error('The first stop of all has no pressure');
+  return stop.asked.pressure;
 }
 
 /** The same duty with one kind of its stops changed. */

@@ -1,5 +1,5 @@
 import type { Table } from '../math/table.ts';
-import type { Duty, PlainDuty } from './duty.ts';
+import type { Duty } from './duty.ts';
 import type { SurfaceFrictions } from './surface.ts';
 
 /**
@@ -28,8 +28,8 @@ export interface Drum {
   readonly inertia: number;
   /** N·mm/K. */
   readonly heatCapacity: number;
-  /** Cooling W/K: still air and growth per km/h, both in N·mm/s/K. */
-  readonly cooling: readonly [still: number, perKmh: number];
+  /** Heat given to the air: at rest, and what a km/h adds, both in N·mm/s/K. */
+  readonly cooling: { readonly still: number; readonly perKmh: number };
   readonly expansion: number;
   /** Archard wear coefficient, mm²/N: depth per pressure and sliding distance. */
   readonly wearRate: number;
@@ -238,12 +238,22 @@ export interface Look {
   };
 }
 
+/** What a brake is driven to: a distance (mm), a click counted from new, a share of what a lining may lose. */
+export type Goal =
+  | { readonly kind: 'distance'; readonly distance: number }
+  | { readonly kind: 'click'; readonly click: number }
+  | { readonly kind: 'worn'; readonly share: number }
+  | { readonly kind: 'lining limit' | 'drum limit' };
+
 /** A state of the brake that a scene offers by name, made by a recipe from new. */
 export interface StandingState {
   readonly name: string;
   readonly drumRadius: number | null;
-  /** Wear on by this distance, mm. */
-  readonly distance: number;
+  readonly until: Goal;
+  /** Driven on beyond that, mm; negative: stopped so long before. */
+  readonly beyond: number;
+  /** To the nearest whole of this distance, mm; 0: to wherever it falls. */
+  readonly round: number;
 }
 
 /** How the brake stands when a scene is opened. */
@@ -271,10 +281,8 @@ export interface Brake {
   readonly parkingLever: ParkingLever;
   readonly hydraulics: Hydraulics;
   readonly vehicle: Vehicle;
-  /** What its standing states are worn on by. */
-  readonly duty: PlainDuty;
-  /** Duties to choose from: the plain one written out, then the scene's own. */
-  readonly duties: readonly Duty[];
+  /** Duties to choose from; its standing states are worn on by the first. */
+  readonly duties: readonly [Duty, ...Duty[]];
   readonly frictionTable: Table;
   /** What the state of a lining's surface makes of its friction. */
   readonly surfaces: SurfaceFrictions;

@@ -1,10 +1,10 @@
 import * as v from 'valibot';
 import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
-import { adjusterKinds } from '../brake/kinds.ts';
+import { adjusterKinds, kindLaws } from '../brake/kinds.ts';
 import type { Adjuster, AdjusterKind } from '../brake/types.ts';
 import { DEG } from '../units/units.ts';
 import type { Finding } from './finding.ts';
-import { count, num, point, size } from './parts.ts';
+import { choice, count, keysOf, num, part, point, size } from './parts.ts';
 
 /**
  * The adjuster in a scene file: a variant by its kind, so that no kind can be given another's parts.
@@ -13,69 +13,87 @@ import { count, num, point, size } from './parts.ts';
 
 /** What every kind has. */
 const common = {
-  lengthAtZero: size('Strut from seat to seat at tooth 0, mm'),
-  lostMotion: num('Slot play, mm', 0, 50),
+  lengthAtZero: size('Strut from seat to seat at tooth 0', 'mm'),
+  lostMotion: num('Slot play', 'mm', 0, 50),
   teeth: count('Steps from zero to the end', 1, 2000),
-  perApplication: v.optional(count('Most steps in one application', 1, 2000), 1),
-  climbForce: v.optional(num('Force at the strut while a tooth is climbed, N', 0, 500), 0),
-  hotLock: v.optional(num('Temperature above which the lever is held, °C', -50, 1000)),
-  drivenBy: v.optional(
-    v.picklist(['application', 'parking pull'], 'application or parking pull'),
-    'application',
+  perApplication: v.optional(
+    count('Most steps in one application; as its kind has it when left out', 1, 2000),
   ),
+  climbForce: v.optional(num('Force at the strut while a tooth is climbed', 'N', 0, 500), 0),
+  hotLock: v.optional(num('Temperature above which the lever is held', '°C', -50, 1000)),
+  drivenBy: v.optional(choice('What it steps on', ['application', 'parking pull']), 'application'),
 };
 
-const pitch = size('Even growth of the strut a step, mm', 50);
+const pitch = size('Even growth of the strut a step', 'mm', 50);
 
 /** A toothed lever's growth comes from its geometry, or is given as an even pitch: one of the two. */
 const toothed = {
   ...common,
   pitch: v.optional(pitch),
   lever: v.optional(
-    v.strictObject({
-      pin: point('Lever pin in the zero position, mm'),
-      nose: size('Pin to nose, mm', 200),
-      startAngle: num('Nose from the strut axis at tooth 0, degrees', 0, 180),
-      toothAngle: num('Turn of one tooth, degrees', -45, 45),
-      toothRadius: size('Pin to tooth root, mm', 200),
-      toothHeight: size('mm', 20),
-      firstTooth: num('Direction of tooth 0 from the pin, degrees', -360, 360),
-      window: v.strictTuple([size('Finger width, mm', 50), size('Window height, mm', 50)]),
+    part('Geometry of the toothed lever, in place of a pitch', {
+      pin: point('Lever pin in the zero position'),
+      nose: size('Pin to nose', 'mm', 200),
+      startAngle: num('Nose from the strut axis at tooth 0', 'degrees', 0, 180),
+      toothAngle: num('Turn of one tooth', 'degrees', -45, 45),
+      toothRadius: size('Pin to tooth root', 'mm', 200),
+      toothHeight: size('Height of a tooth', 'mm', 20),
+      firstTooth: num('Direction of tooth 0 from the pin', 'degrees', -360, 360),
+      window: v.pipe(
+        v.strictTuple([size('Finger width', 'mm', 50), size('Window height', 'mm', 50)]),
+        v.description('[finger width, window height], mm'),
+      ),
     }),
   ),
 };
 
 const even = { ...common, pitch };
 
+/** The keys of one kind; a key that others have is told as theirs. */
+const ofKind = <const K extends AdjusterKind, const T extends v.ObjectEntries>(
+  kind: K,
+  keys: T,
+) => {
+  const entries = { kind: v.pipe(v.literal(kind), v.description('Kind of adjuster')), ...keys };
+  const own = keysOf(Object.keys(entries));
+  return v.strictObject(entries, (issue) => {
+    const foreign = issue.expected === 'never' && String(issue.input) in toothed;
+    return foreign ? `no ${issue.input} in a ${kind}` : own(issue);
+  });
+};
+
 const kinds = {
-  'toothed lever': v.strictObject({ kind: v.literal('toothed lever'), ...toothed }),
-  incremental: v.strictObject({ kind: v.literal('incremental'), ...toothed }),
-  'screw strut': v.strictObject({ kind: v.literal('screw strut'), ...even }),
-  wedge: v.strictObject({ kind: v.literal('wedge'), ...even }),
+  'toothed lever': ofKind('toothed lever', toothed),
+  incremental: ofKind('incremental', toothed),
+  'screw strut': ofKind('screw strut', even),
+  wedge: ofKind('wedge', even),
 } satisfies { [K in AdjusterKind]: v.GenericSchema<unknown, { readonly kind: K }> };
 
 const list = adjusterKinds.map((kind) => kinds[kind]);
-export const adjuster = v.variant('kind', list, `a kind: ${adjusterKinds.join(', ')}`);
+export const adjuster = v.pipe(
+  v.variant('kind', list, `a kind: ${adjusterKinds.join(', ')}`),
+  v.description('Strut and adjuster; which keys there are depends on its kind'),
+);
 type AdjusterPart = v.InferOutput<typeof adjuster>;
 
 /** The toothed lever's geometry where it is given: the kinds without such a lever have no key for it. */
-const leverOf = (part: AdjusterPart) => ('lever' in part ? part.lever : undefined);
+const leverOf = (a: AdjusterPart) => ('lever' in a ? a.lever : undefined);
 
 /** From the file's units to inside units. */
-export function toAdjuster(part: AdjusterPart): Adjuster {
-  const lever = leverOf(part);
+export function toAdjuster(a: AdjusterPart): Adjuster {
+  const lever = leverOf(a);
   return {
-    kind: part.kind,
-    lengthAtZero: part.lengthAtZero,
-    lostMotion: part.lostMotion,
-    teeth: part.teeth,
+    kind: a.kind,
+    lengthAtZero: a.lengthAtZero,
+    lostMotion: a.lostMotion,
+    teeth: a.teeth,
     growth: lever
-      ? leverGrowth(lever.nose, lever.startAngle * DEG, lever.toothAngle * DEG, part.teeth)
-      : evenGrowth(part.pitch ?? Number.NaN, part.teeth),
-    perApplication: part.perApplication,
-    climbForce: part.climbForce,
-    hotLock: part.hotLock ?? Number.POSITIVE_INFINITY,
-    drivenBy: part.drivenBy,
+      ? leverGrowth(lever.nose, lever.startAngle * DEG, lever.toothAngle * DEG, a.teeth)
+      : evenGrowth(a.pitch ?? Number.NaN, a.teeth),
+    perApplication: a.perApplication ?? kindLaws[a.kind].atOnce(a.teeth),
+    climbForce: a.climbForce,
+    hotLock: a.hotLock ?? Number.POSITIVE_INFINITY,
+    drivenBy: a.drivenBy,
     lever: lever
       ? {
           pin: lever.pin,
@@ -92,15 +110,15 @@ export function toAdjuster(part: AdjusterPart): Adjuster {
 }
 
 /** Steps that have the right types and cannot be built: none told, told twice, or running backwards. */
-export function impossibleSteps(part: AdjusterPart, add: (finding: Finding) => void): void {
-  const lever = leverOf(part);
-  if (lever && part.pitch !== undefined) {
+export function impossibleSteps(a: AdjusterPart, add: (finding: Finding) => void): void {
+  const lever = leverOf(a);
+  if (lever && a.pitch !== undefined) {
     add({
       path: 'adjuster.pitch',
       found: 'pitch and lever both given',
       allowed: 'either a pitch or a lever, not both',
     });
-  } else if (!lever && part.pitch === undefined) {
+  } else if (!lever && a.pitch === undefined) {
     add({
       path: 'adjuster',
       found: 'neither pitch nor lever',
@@ -108,7 +126,7 @@ export function impossibleSteps(part: AdjusterPart, add: (finding: Finding) => v
     });
   }
   if (!lever) return;
-  const end = lever.startAngle + part.teeth * lever.toothAngle;
+  const end = lever.startAngle + a.teeth * lever.toothAngle;
   if (!(lever.toothAngle > 0)) {
     add({
       path: 'adjuster.lever.toothAngle',

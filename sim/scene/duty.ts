@@ -3,57 +3,64 @@ import type { Duty } from '../brake/duty.ts';
 import { SURFACES } from '../brake/surface.ts';
 import { BAR, KG, KM, KMH } from '../units/units.ts';
 import type { Finding } from './finding.ts';
-import { num, size, words } from './parts.ts';
+import { choice, list, num, part, size, words } from './parts.ts';
 
-const perKm = (about: string) => size(`${about}, 1/km`, 100);
+const perKm = (about: string) => size(`How often ${about}`, '1/km', 100);
 
 /** A named duty in the scene file, in trade units. */
-export const dutyPart = v.strictObject({
+export const dutyPart = part('A duty', {
   name: words('Name'),
-  about: v.optional(v.string('text'), ''),
-  heat: v.optional(v.boolean('true or false'), true),
-  mass: v.optional(size('Mass that is stopped, kg; the vehicle’s when left out', 1e5)),
+  about: v.optional(v.pipe(v.string('text'), v.description('What it is')), ''),
+  heat: v.optional(
+    v.pipe(
+      v.boolean('true or false'),
+      v.description('Whether the drum heats and cools; else it stays as it stands'),
+    ),
+    true,
+  ),
+  mass: v.optional(size('Mass that is stopped; the vehicle’s when left out', 'kg', 1e5)),
   stops: v.pipe(
     v.array(
-      v.strictObject({
+      part('One kind of stop', {
         name: v.optional(words('Name'), 'stop'),
-        speed: size('Stopped from, km/h', 300),
-        pressure: v.optional(size('bar; or give a deceleration', 300)),
-        deceleration: v.optional(size('m/s²; or give a pressure', 15)),
-        perKm: perKm('How often'),
-        reverse: v.optional(num('Share of them in reverse', 0, 1), 0),
+        speed: size('Stopped from', 'km/h', 300),
+        pressure: v.optional(size('Line pressure; or give a deceleration', 'bar', 300)),
+        deceleration: v.optional(size('Deceleration; or give a pressure', 'm/s²', 15)),
+        perKm: perKm('it comes'),
+        reverse: v.optional(num('Share of them in reverse, 0 to 1', 'plain number', 0, 1), 0),
       }),
       'a list of stops',
     ),
     v.minLength(1, 'at least one kind of stop'),
+    v.description('Its kinds of stops'),
   ),
   descents: v.optional(
-    v.array(
-      v.strictObject({
+    list(
+      'Hills driven down with the brakes holding the speed',
+      part('A hill', {
         name: v.optional(words('Name'), 'descent'),
-        slope: size('%', 60),
-        length: size('km', 100),
-        speed: size('km/h', 200),
-        perKm: perKm('How often'),
+        slope: size('Slope', '%', 60),
+        length: size('Length along the road', 'km', 100),
+        speed: size('Speed held', 'km/h', 200),
+        perKm: perKm('it comes'),
       }),
-      'a list of descents',
     ),
     [],
   ),
   parking: v.optional(
-    v.strictObject({
-      cable: size('Pull of each cable, N', 5000),
-      perKm: perKm('How often'),
-      tightened: v.optional(num('By what the cable is tightened, mm in 1000 km', 0, 50), 0),
+    part('Leaving the vehicle parked', {
+      cable: size('Pull of each cable', 'N', 5000),
+      perKm: perKm('it is left'),
+      tightened: v.optional(num('What the cable is tightened by', 'mm/1000 km', 0, 50), 0),
     }),
   ),
   weather: v.optional(
-    v.array(
-      v.strictObject({
-        surface: v.picklist(SURFACES, 'a surface'),
-        share: num('Share of the stops', 0, 1),
+    list(
+      'Surfaces that a share of the stops meet',
+      part('A surface', {
+        surface: choice('State of the linings', SURFACES),
+        share: num('Share of the stops, 0 to 1', 'plain number', 0, 1),
       }),
-      'a list of surfaces with their shares',
     ),
     [],
   ),
@@ -99,10 +106,9 @@ export function toDuty(d: DutyPart): Duty {
 /** Duties that have the right types and cannot be driven. */
 export function impossibleDuties(
   duties: readonly DutyPart[],
-  plain: string,
   add: (finding: Finding) => void,
 ): void {
-  const names = new Set([plain]);
+  const names = new Set<string>();
   duties.forEach((d, i) => {
     const at = `duties.${i}`;
     if (names.has(d.name)) {
@@ -119,6 +125,13 @@ export function impossibleDuties(
         });
       }
     });
+    if (i === 0 && d.stops[0]?.deceleration !== undefined) {
+      add({
+        path: `${at}.stops.0.deceleration`,
+        found: 'a deceleration',
+        allowed: 'a pressure: the first stop of the first duty is what shoes are asked to lock at',
+      });
+    }
     const shares = d.weather.reduce((sum, w) => sum + w.share, 0);
     if (shares > 1 + 1e-9) {
       add({

@@ -2,6 +2,7 @@ import { impossibleSteps } from './adjuster.ts';
 import { impossibleDuties } from './duty.ts';
 import type { Finding } from './finding.ts';
 import type { Scene } from './schema.ts';
+import { impossibleStates } from './states.ts';
 
 const finding = (path: string, found: string, allowed: string): Finding => ({
   path,
@@ -217,20 +218,10 @@ export function impossible(scene: Scene): Finding[] {
       );
     }
   }
-  scene.states.forEach((s, i) => {
-    if (
-      s.drumDiameter !== undefined &&
-      (s.drumDiameter < scene.drum.diameterNew || s.drumDiameter > scene.drum.diameterMax)
-    ) {
-      out.push(
-        finding(
-          `states.${i}.drumDiameter`,
-          `${s.drumDiameter} mm`,
-          `${scene.drum.diameterNew} to ${scene.drum.diameterMax} mm`,
-        ),
-      );
-    }
-  });
-  impossibleDuties(scene.duties, scene.duty.name, (f) => out.push(f));
+  const add = (f: Finding): void => {
+    out.push(f);
+  };
+  impossibleStates(scene.states, scene.drum, teeth, add);
+  impossibleDuties(scene.duties, add);
   return out;
 }

@@ -1,21 +1,48 @@
 import * as v from 'valibot';
+import { nearest } from './nearest.ts';
+
+/** Units of a scene file; each number is told with one, in its description. */
+export type Unit =
+  | 'mm'
+  | 'mm/1000 km'
+  | 'degrees'
+  | 'N'
+  | 'N/mm'
+  | 'MPa'
+  | 'bar'
+  | 'kg'
+  | 'kg·mm²'
+  | 'J/K'
+  | 'W/K'
+  | 'W/K for each km/h'
+  | '1/K'
+  | 'mm²/N'
+  | 'mm³/MPa'
+  | 'N/(m/s)²'
+  | '°C'
+  | 'km/h'
+  | 'km'
+  | '1/km'
+  | 'm/s²'
+  | '%'
+  | 'plain number';
 
 /** Kinds of value in a scene file, each with its unit told in the description. */
-export const num = (about: string, min = -1e9, max = 1e9) =>
+export const num = (about: string, unit: Unit, min = -1e9, max = 1e9) =>
   v.pipe(
     v.number('a number'),
     v.finite('a finite number'),
     v.minValue(min, `at least ${min}`),
     v.maxValue(max, `at most ${max}`),
-    v.description(about),
+    v.description(`${about}, ${unit}`),
   );
-export const size = (about: string, max = 1000) =>
+export const size = (about: string, unit: Unit, max = 1000) =>
   v.pipe(
     v.number('a number'),
     v.finite('a finite number'),
     v.gtValue(0, 'more than 0'),
     v.maxValue(max, `at most ${max}`),
-    v.description(about),
+    v.description(`${about}, ${unit}`),
   );
 export const count = (about: string, min: number, max: number) =>
   v.pipe(
@@ -23,12 +50,37 @@ export const count = (about: string, min: number, max: number) =>
     v.integer('a whole number'),
     v.minValue(min, `at least ${min}`),
     v.maxValue(max, `at most ${max}`),
-    v.description(about),
+    v.description(`${about}, whole number`),
   );
 export const words = (about: string) =>
   v.pipe(v.string('text'), v.nonEmpty('text that is not empty'), v.description(about));
-export const point = (about: string) =>
+export const choice = <const T extends readonly string[]>(about: string, of: T) =>
   v.pipe(
-    v.strictTuple([num('x, mm', -1000, 1000), num('y, mm', -1000, 1000)]),
+    v.picklist(of, [of.slice(0, -1).join(', '), ...of.slice(-1)].join(' or ')),
     v.description(about),
   );
+export const point = (about: string) =>
+  v.pipe(
+    v.strictTuple([num('x', 'mm', -1000, 1000), num('y', 'mm', -1000, 1000)]),
+    v.description(`${about}: [x, y], mm`),
+  );
+
+/** What is said of a key that is missing, or that the format does not have: the nearest that it has. */
+export const keysOf =
+  (known: readonly string[]) =>
+  (issue: v.StrictObjectIssue): string => {
+    if (issue.expected !== 'never') {
+      return issue.expected === 'Object' ? 'an object' : 'this key is needed';
+    }
+    const meant = nearest(String(issue.input), known);
+    return meant
+      ? `only the keys of the format; the nearest is ${meant}`
+      : `only the keys of the format: ${known.join(', ')}`;
+  };
+
+/** A group of keys; an unknown one among them is a finding. */
+export const part = <const T extends v.ObjectEntries>(about: string, entries: T) =>
+  v.pipe(v.strictObject(entries, keysOf(Object.keys(entries))), v.description(about));
+
+export const list = <const T extends v.GenericSchema>(about: string, item: T) =>
+  v.pipe(v.array(item, 'a list'), v.description(about));

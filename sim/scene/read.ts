@@ -1,14 +1,15 @@
 import * as v from 'valibot';
-import { dutyOf } from '../brake/duty.ts';
 import { type SurfaceFriction, type SurfaceFrictions, usualSurfaces } from '../brake/surface.ts';
 import type { Anchor, Brake, Point, Shoe, Side } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
-import { BAR, DEG, JOULE, KG, KG_MM2, KM, KMH, PI } from '../units/units.ts';
+import { DEG, JOULE, KG, KG_MM2, PI } from '../units/units.ts';
 import { toAdjuster } from './adjuster.ts';
 import { toDuty } from './duty.ts';
 import type { Finding } from './finding.ts';
 import { impossible } from './findings.ts';
+import { migrate } from './migrations/migrate.ts';
 import { type Scene, sceneSchema } from './schema.ts';
+import { toState } from './states.ts';
 
 export type ReadResult =
   | { readonly ok: true; readonly brake: Brake; readonly scene: Scene }
@@ -52,27 +53,31 @@ export function readSceneText(text: string): ReadResult {
   return readScene(data);
 }
 
-/** Reads parsed JSON into a deeply readonly brake, or a list of findings. */
+/** Reads parsed JSON, of this or an older version, into a deeply readonly brake, or a list of findings. */
 export function readScene(data: unknown): ReadResult {
-  const parsed = v.safeParse(sceneSchema, data);
-  if (!parsed.success) {
-    const findings = parsed.issues.map((issue): Finding => {
-      const path = v.getDotPath(issue) ?? '(file)';
-      if (issue.type === 'strict_object' && issue.expected === 'never') {
-        return { path, found: `an unknown key`, allowed: 'only the keys of the format' };
-      }
-      const missing = issue.type === 'strict_object' && issue.input === undefined;
-      return {
-        path,
-        found: missing ? 'nothing' : shown(issue.input),
-        allowed: missing ? 'this key is needed' : issue.message,
-      };
-    });
-    return { ok: false, findings };
-  }
+  const migrated = migrate(data);
+  if (!('scene' in migrated)) return { ok: false, findings: [migrated] };
+  // Told where the file has it, not where the present format would.
+  const inFile = (f: Finding): Finding => ({ ...f, path: migrated.was(f.path) });
+  const parsed = v.safeParse(sceneSchema, migrated.scene);
+  if (!parsed.success) return { ok: false, findings: parsed.issues.map(told).map(inFile) };
   const findings = impossible(parsed.output);
-  if (findings.length > 0) return { ok: false, findings };
+  if (findings.length > 0) return { ok: false, findings: findings.map(inFile) };
   return { ok: true, scene: parsed.output, brake: toBrake(parsed.output) };
+}
+
+/** What the schema found, in the words of a finding. */
+function told(issue: v.InferIssue<typeof sceneSchema>): Finding {
+  const path = v.getDotPath(issue) ?? '(file)';
+  if (issue.type === 'strict_object' && issue.expected === 'never') {
+    return { path, found: 'an unknown key', allowed: issue.message };
+  }
+  const missing = issue.input === undefined;
+  return {
+    path,
+    found: missing ? 'nothing' : shown(issue.input),
+    allowed: missing ? 'this key is needed' : issue.message,
+  };
 }
 
 function freeze<T>(value: T): T {
@@ -139,12 +144,8 @@ function pullFrom(scene: Scene): Point {
 function toBrake(scene: Scene): Brake {
   const { drum, cylinder } = scene;
   const area = (PI / 4) * cylinder.bore * cylinder.bore;
-  const plain = {
-    name: scene.duty.name,
-    pressure: scene.duty.pressure * BAR,
-    stopsPerKm: scene.duty.stopsPerKm,
-    speed: scene.duty.speed * KMH,
-  };
+  const [first, ...others] = scene.duties.map(toDuty);
+  if (!first) throw new Error('A scene that was read has a duty');
   return freeze<Brake>({
     name: scene.name,
     title: scene.title,
@@ -159,7 +160,7 @@ function toBrake(scene: Scene): Brake {
       rim: drum.rim,
       inertia: drum.inertia * KG_MM2,
       heatCapacity: drum.heatCapacity * JOULE,
-      cooling: [drum.cooling[0] * JOULE, drum.cooling[1] * JOULE],
+      cooling: { still: drum.cooling.still * JOULE, perKmh: drum.cooling.perKmh * JOULE },
       expansion: drum.expansion,
       wearRate: drum.wearRate,
     },
@@ -200,8 +201,7 @@ function toBrake(scene: Scene): Brake {
       // N/(m/s)² to N/(mm/s)²
       air: scene.vehicle.air * 1e-6,
     },
-    duty: plain,
-    duties: [dutyOf(plain), ...scene.duties.map(toDuty)],
+    duties: [first, ...others],
     frictionTable: scene.frictionAgainstTemperature,
     surfaces: toSurfaces(scene.frictionOfSurfaces),
     wearTable: scene.wearAgainstTemperature,
@@ -217,10 +217,6 @@ function toBrake(scene: Scene): Brake {
       temperature: scene.start.temperature,
       leverOffStop: scene.start.leverOffStop,
     },
-    states: scene.states.map((s) => ({
-      name: s.name,
-      drumRadius: s.drumDiameter === undefined ? null : s.drumDiameter / 2,
-      distance: s.distance * KM,
-    })),
+    states: scene.states.map(toState),
   });
 }

@@ -2,166 +2,212 @@ import * as v from 'valibot';
 import type { Surface } from '../brake/surface.ts';
 import { adjuster } from './adjuster.ts';
 import { dutyPart } from './duty.ts';
-import { count, num, point, size, words } from './parts.ts';
+import { VERSION } from './migrations/migrate.ts';
+import { choice, count, list, num, part, point, size, words } from './parts.ts';
+import { statePart } from './states.ts';
 
 /**
- * The scene file: JSON, own format, version 1. One fixed unit for each key, told here in its
- * description; the JSON Schema for editors is written out from this same source. Every object is
- * strict: an unknown key is a finding.
+ * The scene file: JSON, own format. One fixed unit for each key, told here in its description; the
+ * JSON Schema for editors is written out from this same source. Every object is strict: an unknown
+ * key is a finding. Files of older versions are brought to this one first, by `migrations/`.
  */
 const table = (about: string) =>
   v.pipe(
-    v.array(v.strictTuple([num('°C', -60, 1500), num('factor', 0, 100)]), 'a list of [°C, factor]'),
+    v.array(
+      v.strictTuple([num('Temperature', '°C', -60, 1500), num('Factor', 'plain number', 0, 100)]),
+      'a list of [°C, factor]',
+    ),
     v.minLength(1, 'at least one row'),
-    v.description(about),
+    v.description(`${about}: rows [°C, factor], straight between them`),
   );
 
 /** One surface of the linings: its factors and where they come from; common practice when left out. */
 const surface = (name: Surface) =>
   v.optional(
-    v.strictObject({
+    part(`Linings that are ${name}; common practice when left out`, {
       factorAgainstTemperature: table(`Factor on the friction of a dry lining when ${name}`),
       source: words('Where the factors come from'),
     }),
   );
 
-const anchor = v.variant('kind', [
-  v.strictObject({ kind: v.literal('pin'), at: point('Pin centre, mm') }),
-  v.strictObject({
-    kind: v.literal('abutment'),
-    at: point('Centre of the round heel, mm'),
-    heelRadius: size('Radius of the heel, mm', 100),
-    normal: num('Direction from the flat towards the heel, degrees from +x', -360, 360),
-    friction: num('Friction of heel on flat', 0, 1),
-  }),
-]);
+const anchor = v.pipe(
+  v.variant(
+    'kind',
+    [
+      part('Heel on a pin', {
+        kind: v.pipe(v.literal('pin'), v.description('Hinged on a pin')),
+        at: point('Pin centre'),
+      }),
+      part('Heel on an abutment', {
+        kind: v.pipe(v.literal('abutment'), v.description('Sliding on an abutment')),
+        at: point('Centre of the round heel'),
+        heelRadius: size('Radius of the heel', 'mm', 100),
+        normal: num('Direction from the flat towards the heel, from +x', 'degrees', -360, 360),
+        friction: num('Friction of heel on flat', 'plain number', 0, 1),
+      }),
+    ],
+    'a kind: pin or abutment',
+  ),
+  v.description('What holds the heel'),
+);
 
-const lining = v.strictObject({
-  from: num('First end of the arc, degrees from +x', -360, 360),
-  to: num('Other end of the arc, degrees, more than from', -360, 720),
-  width: size('mm', 500),
-  thicknessNew: size('mm', 50),
-  thicknessMin: num('Limit of the lining, mm', 0, 50),
-  groundRadius: size('Radius the rubbing face is ground to, mm', 500),
-  chamferArc: v.optional(num('Arc of the sloped ends, degrees', 0, 45), 0),
-  chamferDepth: v.optional(num('Depth of the slope at the very end, mm', 0, 20), 0),
+const lining = part('Lining', {
+  from: num('First end of the arc, from +x', 'degrees', -360, 360),
+  to: num('Other end of the arc, more than from', 'degrees', -360, 720),
+  width: size('Width along the axle', 'mm', 500),
+  thicknessNew: size('Thickness when new', 'mm', 50),
+  thicknessMin: num('Limit of the lining', 'mm', 0, 50),
+  groundRadius: size('Radius the rubbing face is ground to', 'mm', 500),
+  chamferArc: v.optional(num('Arc of the sloped ends', 'degrees', 0, 45), 0),
+  chamferDepth: v.optional(num('Depth of the slope at the very end', 'mm', 0, 20), 0),
   cutEdgeArc: v.optional(
-    num('Arc at each end where the edge beside the lip is cut back, degrees', 0, 45),
+    num('Arc at each end where the edge beside the lip is cut back', 'degrees', 0, 45),
     0,
   ),
-  modulus: size('Compressive modulus, MPa', 1e5),
-  friction: num('Friction on the drum, cold', 0, 1.5),
-  wearRate: num('Archard coefficient, mm²/N', 0, 1e-3),
-  rivetHeight: v.optional(num('Rivet heads over the table, mm; 0 when bonded', 0, 20), 0),
+  modulus: size('Compressive modulus', 'MPa', 1e5),
+  friction: num('Friction on the drum, cold', 'plain number', 0, 1.5),
+  wearRate: num('Archard coefficient', 'mm²/N', 0, 1e-3),
+  rivetHeight: v.optional(num('Rivet heads over the table; 0 when bonded', 'mm', 0, 20), 0),
 });
 
-const shoe = v.strictObject({
-  anchor,
-  toe: point('Where the piston pushes, mm'),
-  strutSeat: point('Where the strut pushes, mm (on the lever notch for the shoe that bears it)'),
-  holdDown: v.strictObject({
-    at: point('Hold-down, mm'),
-    friction: num('Friction of hold-down and plate pads, N', 0, 1000),
-    shakenOff: num('Share of it a turning drum shakes off once the strut is unloaded', 0, 1),
-  }),
-  lining,
-  steel: v.strictObject({
-    tableThickness: size('mm', 20),
-    tableArc: v.strictTuple([num('degrees', -360, 720), num('degrees', -360, 720)]),
-    webThickness: size('mm', 50),
-    webDepth: size('mm', 200),
-    webCount: v.optional(count('Number of webs', 1, 4), 1),
-    modulus: v.optional(size('MPa', 1e7), 210000),
-    poisson: v.optional(num('Poisson ratio', 0, 0.5), 0.3),
-  }),
-  mass: size('kg', 100),
-  inertia: size('About pin or heel centre, kg·mm²', 1e7),
-  webHoles: v.optional(v.array(v.strictObject({ at: point('mm'), radius: size('mm', 50) })), []),
+const shoe = (side: string) =>
+  part(`The ${side} shoe`, {
+    anchor,
+    toe: point('Where the piston pushes'),
+    strutSeat: point('Where the strut pushes (on the lever notch for the shoe that bears it)'),
+    holdDown: part('Hold-down', {
+      at: point('Where it presses'),
+      friction: num('Friction of hold-down and plate pads', 'N', 0, 1000),
+      shakenOff: num(
+        'Share of it a turning drum shakes off once the strut is unloaded, 0 to 1',
+        'plain number',
+        0,
+        1,
+      ),
+    }),
+    lining,
+    steel: part('Web and table', {
+      tableThickness: size('Thickness of the table', 'mm', 20),
+      tableArc: v.pipe(
+        v.strictTuple([
+          num('First end', 'degrees', -360, 720),
+          num('Other end', 'degrees', -360, 720),
+        ]),
+        v.description('Ends of the table from +x: [from, to], degrees'),
+      ),
+      webThickness: size('Thickness of a web', 'mm', 50),
+      webDepth: size('Depth of the web under the table', 'mm', 200),
+      webCount: v.optional(count('Number of webs', 1, 4), 1),
+      modulus: v.optional(size('Elastic modulus', 'MPa', 1e7), 210000),
+      poisson: v.optional(num('Poisson ratio', 'plain number', 0, 0.5), 0.3),
+    }),
+    mass: size('Mass with its lining', 'kg', 100),
+    inertia: size('Moment of inertia about pin or heel centre', 'kg·mm²', 1e7),
+    webHoles: v.optional(
+      list(
+        'Holes in the web, drawn only',
+        part('A hole', { at: point('Its centre'), radius: size('Its radius', 'mm', 50) }),
+      ),
+      [],
+    ),
+  });
+
+const springEnd = part('One end', {
+  on: choice('What it is hooked to', ['front', 'rear', 'plate']),
+  at: point('Spring hole'),
 });
 
-const springEnd = v.strictObject({
-  on: v.picklist(['front', 'rear', 'plate'], 'front, rear or plate'),
-  at: point('Spring hole, mm'),
-});
+/** Wear of both linings at the start. */
+const depth = (side: string) => num(`Depth worn evenly off the ${side} lining`, 'mm', 0, 50);
 
-export const sceneSchema = v.strictObject({
-  format: v.literal('takeup-scene', 'the text "takeup-scene"'),
-  version: v.literal(1, 'the number 1'),
+export const sceneSchema = part('A brake, how it is driven, and the states it is shown in', {
+  $schema: v.optional(
+    words('Where an editor finds the schema of this file; says nothing of the brake'),
+  ),
+  format: v.pipe(
+    v.literal('takeup-scene', 'the text "takeup-scene"'),
+    v.description('What kind of file this is'),
+  ),
+  version: v.pipe(
+    v.literal(VERSION, `the number ${VERSION}`),
+    v.description('Version of the format; older files are still read'),
+  ),
   name: v.pipe(words('Short name'), v.regex(/^[a-z0-9-]{1,40}$/, 'small letters, digits and -')),
   title: words('Name shown'),
   about: words('What this brake is'),
   source: words('Where its values come from'),
-  wheel: v.picklist(['left', 'right'], 'left or right'),
-  drum: v.strictObject({
-    diameterNew: size('mm', 1000),
-    diameterMax: size('Discard diameter, mm', 1000),
-    lipDiameter: size('Unworn edge, mm', 1000),
-    outOfRoundMax: num('Limit on diameter, mm', 0, 10),
-    rim: size('Radial thickness of the rim, mm', 100),
-    inertia: size('Drum and what turns with it, kg·mm²', 1e9),
-    heatCapacity: size('J/K', 1e6),
-    cooling: v.strictTuple([num('W/K at rest', 0, 1e4), num('W/K for each km/h', 0, 1e3)]),
-    expansion: num('1/K', 0, 1e-4),
-    wearRate: num('Archard coefficient, mm²/N', 0, 1e-3),
-  }),
-  shoes: v.strictObject({ front: shoe, rear: shoe }),
-  cylinder: v.strictObject({
-    at: point('Middle of the wheel cylinder, mm'),
-    bore: size('mm', 100),
-    stroke: size('Each piston to run-out, mm', 100),
-    cupFriction: num('Each cup, N', 0, 2000),
-    centreSpring: num('Push of the spring between the cups, N', 0, 500),
-    outerDiameter: size('mm', 200),
-    length: size('mm', 300),
-  }),
-  springs: v.array(
-    v.strictObject({
-      name: words('Name'),
-      ends: v.strictTuple([springEnd, springEnd]),
-      rate: num('N/mm', 0, 1000),
-      fitted: num('Force as fitted (reference pose), N', 0, 5000),
+  wheel: choice('On which side of the vehicle it is', ['left', 'right']),
+  drum: part('Drum', {
+    diameterNew: size('Inner diameter when new', 'mm', 1000),
+    diameterMax: size('Discard diameter', 'mm', 1000),
+    lipDiameter: size('Inner diameter of the unworn edge', 'mm', 1000),
+    outOfRoundMax: num('Largest out-of-round allowed, on diameter', 'mm', 0, 10),
+    rim: size('Radial thickness of the rim', 'mm', 100),
+    inertia: size('Moment of inertia of the drum and what turns with it', 'kg·mm²', 1e9),
+    heatCapacity: size('Heat capacity', 'J/K', 1e6),
+    cooling: part('Heat given to the air', {
+      still: num('At rest', 'W/K', 0, 1e4),
+      perKmh: num('Growth with speed', 'W/K for each km/h', 0, 1e3),
     }),
-    'a list of springs',
+    expansion: num('Thermal expansion', '1/K', 0, 1e-4),
+    wearRate: num('Archard coefficient', 'mm²/N', 0, 1e-3),
+  }),
+  shoes: part('Both shoes', { front: shoe('front'), rear: shoe('rear') }),
+  cylinder: part('Wheel cylinder', {
+    at: point('Middle of the wheel cylinder'),
+    bore: size('Bore', 'mm', 100),
+    stroke: size('Stroke of each piston to run-out', 'mm', 100),
+    cupFriction: num('Friction of each cup', 'N', 0, 2000),
+    centreSpring: num('Push of the spring between the cups', 'N', 0, 500),
+    outerDiameter: size('Outer diameter, drawn only', 'mm', 200),
+    length: size('Length, drawn only', 'mm', 300),
+  }),
+  springs: list(
+    'Return springs',
+    part('A return spring', {
+      name: words('Name'),
+      ends: v.pipe(v.strictTuple([springEnd, springEnd]), v.description('Its two ends')),
+      rate: num('Rate', 'N/mm', 0, 1000),
+      fitted: num('Force as fitted (reference pose)', 'N', 0, 5000),
+    }),
   ),
   adjuster,
-  parkingLever: v.strictObject({
-    pivot: point('On the rear web, mm'),
-    hook: point('Cable hook, mm'),
-    cableGuide: point('Where the cable leaves, mm'),
+  parkingLever: part('Parking lever and its cable', {
+    pivot: point('Pivot on the rear web'),
+    hook: point('Cable hook'),
+    cableGuide: point('Where the cable leaves'),
     pullDirection: v.optional(
-      num('Direction of the pull, degrees; else towards the guide', -360, 360),
+      num('Direction of the pull, from +x; towards the guide when left out', 'degrees', -360, 360),
     ),
-    handRatio: size('Hand lever ratio', 100),
-    handEfficiency: num('0..1', 0.01, 1),
-    perNotch: size('Cable for one notch, mm', 50),
-    slack: num('mm', 0, 200),
-    stiffness: size('Each cable, N/mm', 1e6),
+    handRatio: size('Ratio of the hand lever', 'plain number', 100),
+    handEfficiency: num('Efficiency of lever and cable, up to 1', 'plain number', 0.01, 1),
+    perNotch: size('Cable for one notch', 'mm', 50),
+    slack: num('Slack of the cable', 'mm', 0, 200),
+    stiffness: size('Stiffness of each cable', 'N/mm', 1e6),
   }),
-  hydraulics: v.strictObject({
-    masterBore: size('mm', 100),
-    pedalRatio: size('Pedal ratio', 50),
-    freePlay: num('At the push rod, mm', 0, 50),
-    circuit: num('Give of the rest of the circuit, mm³/MPa', 0, 1e5),
+  hydraulics: part('Pedal and circuit', {
+    masterBore: size('Bore of the master cylinder', 'mm', 100),
+    pedalRatio: size('Pedal ratio', 'plain number', 50),
+    freePlay: num('Free play at the push rod', 'mm', 0, 50),
+    circuit: num('Give of the rest of the circuit', 'mm³/MPa', 0, 1e5),
   }),
-  vehicle: v.strictObject({
-    mass: size('kg', 1e5),
-    tyreRadius: size('mm', 2000),
+  vehicle: part('Vehicle', {
+    mass: size('Mass', 'kg', 1e5),
+    tyreRadius: size('Rolling radius of the tyre', 'mm', 2000),
     brakes: count('Number of such brakes', 1, 12),
-    share: num('Share of the braking on these wheels', 0, 1),
-    rolling: v.optional(num('Rolling resistance over weight', 0, 0.2), 0.015),
-    air: v.optional(num('Drag of the air over speed squared, N/(m/s)²', 0, 10), 0.54),
+    share: num('Share of the braking on these wheels, 0 to 1', 'plain number', 0, 1),
+    rolling: v.optional(num('Rolling resistance over weight', 'plain number', 0, 0.2), 0.015),
+    air: v.optional(num('Drag of the air over speed squared', 'N/(m/s)²', 0, 10), 0.54),
   }),
-  duty: v.strictObject({
-    name: words('Name'),
-    pressure: size('bar', 300),
-    stopsPerKm: size('1/km', 100),
-    speed: size('km/h', 300),
-  }),
-  duties: v.optional(v.array(dutyPart, 'a list of duties'), []),
+  duties: v.pipe(
+    v.array(dutyPart, 'a list of duties'),
+    v.minLength(1, 'at least one duty'),
+    v.description('What it is driven by; the standing states are made by the first'),
+  ),
   frictionAgainstTemperature: table('Factor on friction'),
   wearAgainstTemperature: table('Factor on wear'),
   frictionOfSurfaces: v.optional(
-    v.strictObject({
+    part('Friction of linings that are not dry', {
       damp: surface('damp'),
       wet: surface('wet'),
       glazed: surface('glazed'),
@@ -170,63 +216,56 @@ export const sceneSchema = v.strictObject({
     {},
   ),
   across: v.optional(
-    v.strictObject({
-      plate: v.optional(size('Thickness of the backing plate, mm', 50), 3),
-      liningOff: v.optional(size('From the plate to the edge of the linings, mm', 200), 7.5),
-      lipWidth: v.optional(size('Unworn edge of the drum along the axle, mm', 100), 4.1),
-      lipGap: v.optional(num('Play between that edge and the linings, mm', 0, 50), 0.8),
-      discOff: v.optional(size('From the linings to the disc of the drum, mm', 100), 3.2),
-      disc: v.optional(size('Thickness of the disc, mm', 100), 6.3),
-      holdDown: v.optional(
-        v.strictObject({
-          rate: size('Spring of the hold-down, N/mm', 1000),
-          travel: num('Of that spring until its coils stand on each other, mm', 0, 50),
-          pin: size('Diameter of the hold-down pin, mm', 20),
-        }),
-        { rate: 10, travel: 5.2, pin: 4 },
-      ),
-    }),
+    part(
+      'Sizes along the axle, outward from the backing plate; only taking the drum off asks for them',
+      {
+        plate: v.optional(size('Thickness of the backing plate', 'mm', 50), 3),
+        liningOff: v.optional(size('From the plate to the edge of the linings', 'mm', 200), 7.5),
+        lipWidth: v.optional(size('Width of the drum’s unworn edge', 'mm', 100), 4.1),
+        lipGap: v.optional(num('Play between that edge and the linings', 'mm', 0, 50), 0.8),
+        discOff: v.optional(size('From the linings to the disc of the drum', 'mm', 100), 3.2),
+        disc: v.optional(size('Thickness of the disc', 'mm', 100), 6.3),
+        holdDown: v.optional(
+          part('Spring and pin of a hold-down', {
+            rate: size('Rate of its spring', 'N/mm', 1000),
+            travel: num('Travel of that spring until its coils stand on each other', 'mm', 0, 50),
+            pin: size('Diameter of its pin', 'mm', 20),
+          }),
+          { rate: 10, travel: 5.2, pin: 4 },
+        ),
+      },
+    ),
     {},
   ),
-  look: v.strictObject({
-    plateRadius: size('mm'),
-    hubRadius: size('mm'),
-    studCircle: size('mm'),
-    studRadius: size('mm', 50),
-    studs: count('Number', 1, 12),
-    pinRadius: size('mm', 50),
-    eyeRadius: size('mm', 100),
-    accessHole: v.strictObject({
-      at: point('mm'),
-      along: num('degrees', -360, 360),
-      length: size('mm', 100),
-      radius: size('mm', 50),
+  look: part('Sizes that carry no force and are only drawn', {
+    plateRadius: size('Radius of the backing plate', 'mm'),
+    hubRadius: size('Radius of the hub', 'mm'),
+    studCircle: size('Radius of the circle of studs', 'mm'),
+    studRadius: size('Radius of a stud', 'mm', 50),
+    studs: count('Number of studs', 1, 12),
+    pinRadius: size('Radius of an anchor pin', 'mm', 50),
+    eyeRadius: size('Radius of the eye around it', 'mm', 100),
+    accessHole: part('Hole that a tool reaches the adjuster through', {
+      at: point('Its middle'),
+      along: num('Direction of its length, from +x', 'degrees', -360, 360),
+      length: size('Its length', 'mm', 100),
+      radius: size('Radius of its ends', 'mm', 50),
     }),
   }),
   start: v.optional(
-    v.strictObject({
+    part('How the brake stands when the scene is opened', {
       tooth: v.optional(count('Tooth the adjuster stands on', 0, 2000), 0),
-      drumDiameter: v.optional(size('Inner diameter of the cold drum, mm; new when left out')),
+      drumDiameter: v.optional(size('Inner diameter of the cold drum; new when left out', 'mm')),
       wear: v.optional(
-        v.strictObject({
-          front: num('Depth worn evenly off the front lining, mm', 0, 50),
-          rear: num('Depth worn evenly off the rear lining, mm', 0, 50),
-        }),
+        part('Wear of the linings', { front: depth('front'), rear: depth('rear') }),
         { front: 0, rear: 0 },
       ),
-      temperature: v.optional(num('Of the drum, °C', -60, 1000), 20),
-      leverOffStop: v.optional(num('Parking lever held off its stop, mm at the hook', 0, 50), 0),
+      temperature: v.optional(num('Temperature of the drum', '°C', -60, 1000), 20),
+      leverOffStop: v.optional(num('Parking lever held off its stop, at the hook', 'mm', 0, 50), 0),
     }),
     {},
   ),
-  states: v.array(
-    v.strictObject({
-      name: words('Name'),
-      drumDiameter: v.optional(size('Diameter of the drum that new shoes are put into, mm')),
-      distance: num('Worn on by, km', 0, 1e6),
-    }),
-    'a list of states',
-  ),
+  states: list('Standing states, each made from new by the first duty', statePart),
 });
 
 export type Scene = v.InferOutput<typeof sceneSchema>;

@@ -177,7 +177,7 @@ export const TOO_HOT = 300;
  */
 export function dragHeat(w: WheelBrake, speed: number): number {
   const { drum, vehicle } = w.rig.brake;
-  const [still, perKmh] = drum.cooling;
+  const { still, perKmh } = drum.cooling;
   const rig = turning(w.rig);
   const over = (rise: number): number => {
     const state = { ...w.state, temperature: w.state.temperature + rise };

@@ -1,4 +1,5 @@
 import type { Rig } from '../balance/rig.ts';
+import { usualPressure } from '../brake/duty.ts';
 import { type BrakeState, freshState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
 import { sin } from '../math/trig.ts';
@@ -177,10 +178,11 @@ function checked(brake: Brake, m: WheelReadings): Finding[] {
 
 /** As many teeth as pressing until silent takes up. */
 function taken(rig: Rig, start: BrakeState): BrakeState {
-  const { duty, adjuster } = rig.brake;
+  const { adjuster } = rig.brake;
+  const pressure = usualPressure(rig.brake);
   let state = start;
   for (let i = 0; i <= adjuster.teeth; i++) {
-    const press = application(rig, state, { pressure: duty.pressure, turning: 1 });
+    const press = application(rig, state, { pressure, turning: 1 });
     if (press.clicked === 0) return state;
     state = press.state;
   }

@@ -151,7 +151,7 @@ export function ownScene(
     temperature: 20,
     leverOffStop: 0,
   };
-  s.states = [{ name: 'New', distance: 0 }];
+  s.states = [{ name: 'New', until: 'distance', distance: 0 }];
   const slack =
     apart(base.shoes.front.strutSeat, base.shoes.rear.strutSeat) - base.adjuster.lengthAtZero;
   const allowance = base.drum.diameterMax - base.drum.diameterNew;
@@ -199,7 +199,9 @@ export function ownScene(
   seatsFor(s, strut, slack);
   adjuster.lostMotion = sizes.lostMotion ?? adjuster.lostMotion;
   adjuster.teeth = sizes.teeth ?? adjuster.teeth;
-  adjuster.perApplication = Math.min(adjuster.perApplication, Math.max(1, adjuster.teeth));
+  if (adjuster.perApplication !== undefined) {
+    adjuster.perApplication = Math.min(adjuster.perApplication, Math.max(1, adjuster.teeth));
+  }
   if ('lever' in adjuster && adjuster.lever) {
     // The toothed lever goes with its seat.
     adjuster.lever.pin = [

@@ -1,6 +1,7 @@
 import { balance, rest } from '../balance/balance.ts';
 import { isTold } from '../balance/instant.ts';
 import type { Rig } from '../balance/rig.ts';
+import { usualPressure } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { type BackOff, type LipFit, lipFit, teethToBackOff } from './lip.ts';
 import { HAND_PULL, lipForce } from './lip-force.ts';
@@ -114,8 +115,9 @@ function turning(
  * the press still parts them by the lost motion. Less than that: set by hand, or stepped on a hot drum.
  */
 function tooFarOut(rig: Rig, home: BrakeState): boolean {
-  const { duty, adjuster } = rig.brake;
-  const i = balance(rig, home, { pressure: duty.pressure, turning: 1 });
+  const { adjuster } = rig.brake;
+  const pressure = usualPressure(rig.brake);
+  const i = balance(rig, home, { pressure, turning: 1 });
   if (!isTold(i)) return false;
   return i.separation - i.strutLength < adjuster.lostMotion - LATE;
 }

@@ -13,7 +13,7 @@ export const AIR = 20;
 
 /** Cooling at a speed (mm/s), N·mm/s/K. */
 export function coolingAt(brake: Brake, speed: number): number {
-  const [still, perKmh] = brake.drum.cooling;
+  const { still, perKmh } = brake.drum.cooling;
   return still + (perKmh * speed) / KMH;
 }
 

@@ -1,6 +1,5 @@
 import type { Rig } from '../balance/rig.ts';
-import { dutyOf } from '../brake/duty.ts';
-import { type BrakeState, freshState } from '../brake/state.ts';
+import type { BrakeState } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
 import { thinnestLeft } from '../contact/bed.ts';
 import { KM } from '../units/units.ts';
@@ -24,7 +23,7 @@ export function thinnest(rig: Rig, state: BrakeState, side: Side): number {
 }
 
 /**
- * Wears the brake on by its plain duty, drum as warm as it stands, past its limits if need be.
+ * Wears the brake on by its first duty, drum as warm as it stands, past its limits if need be.
  *
  * @param distance to drive, mm; with `toNextClick` the most to drive
  * @param toNextClick stop right after the next click, or at a limit
@@ -35,7 +34,7 @@ export function wearOn(
   options: { readonly distance: number; readonly toNextClick?: boolean },
 ): WearResult {
   const toNextClick = options.toNextClick === true;
-  const life = createLife(rig, start, dutyOf(rig.brake.duty), {
+  const life = createLife(rig, start, rig.brake.duties[0], {
     distance: start.distance + options.distance,
     toNextClick,
     stopAtLimit: toNextClick,
@@ -44,16 +43,4 @@ export function wearOn(
   });
   while (!life.done) life.advance(options.distance);
   return { state: life.state(), events: life.events, trace: life.rows };
-}
-
-/** One of the scene's standing states, made by its recipe from new. Throws on an unknown name. */
-export function standingState(rig: Rig, name: string): BrakeState {
-  const recipe = rig.brake.states.find((s) => s.name === name);
-  if (!recipe) {
-    throw new Error(
-      `No state "${name}"; this scene has ${rig.brake.states.map((s) => s.name).join(', ')}`,
-    );
-  }
-  const start = freshState(rig.brake, recipe.drumRadius ?? rig.brake.drum.radiusNew);
-  return recipe.distance > 0 ? wearOn(rig, start, { distance: recipe.distance }).state : start;
 }

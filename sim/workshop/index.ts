@@ -9,7 +9,6 @@ export {
   wheels,
 } from './axle.ts';
 export { type Against, type Case, cases, Investigation } from './cases.ts';
-export { aboutDuty } from './duty-text.ts';
 export { type Examination, type ExaminationId, examinations } from './examinations.ts';
 export { examine, minutesOf, type Observed, parted } from './examine.ts';
 export type { Fault, FaultGroup, NotShown } from './fault-types.ts';

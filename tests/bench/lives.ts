@@ -1,14 +1,6 @@
 /** What a life costs: every stop on its own against lumps, and how both grow. */
 import quayVan from '../../scenes/quay-van.json';
-import {
-  createRig,
-  driveLife,
-  dutyOf,
-  freshState,
-  KM,
-  type Life,
-  thinnest,
-} from '../../sim/index.ts';
+import { createRig, driveLife, freshState, KM, type Life, thinnest } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
 import type { Goal } from './timing.ts';
 
@@ -51,7 +43,7 @@ function lifeBench(): Goal[] {
     const elements = on.front.bed.count;
     const fresh = freshState(on.brake, on.brake.drum.radiusNew, elements);
     const distance = stops * KM;
-    return driveLife(on, fresh, dutyOf(on.brake.duty), { distance, oneByOne, rowEvery: 500 * KM });
+    return driveLife(on, fresh, on.brake.duties[0], { distance, oneByOne, rowEvery: 500 * KM });
   };
   const STOPS = 100_000;
   let single: Life | null = null;

@@ -5,10 +5,10 @@ import {
   createMotion,
   createRig,
   driveLife,
-  dutyOf,
   freshState,
   rest,
   shoeFactor,
+  usualPressure,
 } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
 import { leftOver } from '../left-over.ts';
@@ -90,7 +90,7 @@ describe('heels that rub on their flats', () => {
   const state = freshState(rubbing);
 
   it('Balance, Motion and a life press to the same torque', () => {
-    const { pressure } = rubbing.duty;
+    const pressure = usualPressure(rubbing);
     const i = balance(rig, state, { pressure, turning: 1 });
     const torque = (of: typeof i) => of.shoes.front.torqueOnDrum + of.shoes.rear.torqueOnDrum;
     // Rough heels carry part of the drag: not the slick brake's torque, by more than is asked for below.
@@ -111,7 +111,7 @@ describe('heels that rub on their flats', () => {
       { rel: 2e-4 },
       'Motion',
     );
-    const life = driveLife(rig, state, dutyOf(rubbing.duty), { distance: 1e6 });
+    const life = driveLife(rig, state, rubbing.duties[0], { distance: 1e6 });
     const last = life.rows.at(-1);
     const pressed = balance(rig, life.state(), { pressure, turning: 1 });
     near(

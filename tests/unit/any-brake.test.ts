@@ -7,7 +7,6 @@ import {
   createMotion,
   createRig,
   driveLife,
-  dutyOf,
   type Instant,
   lockedShoe,
   type Motion,
@@ -17,6 +16,7 @@ import {
   type Side,
   solveBalance,
   type Turning,
+  withStops,
 } from '../../sim/index.ts';
 import { type AnyBrake, built, onAbutments, onPins } from '../any-brake.ts';
 import { leftOver } from '../left-over.ts';
@@ -256,7 +256,14 @@ describe('where nothing balances', () => {
     for (const key of ['torque', 'brakeFactor', 'anchorForceFront', 'peakRear']) {
       expect(told.find((r) => r.key === key)?.value, key).toBeNaN();
     }
-    const life = driveLife(rig, state, dutyOf({ ...brake.duty, pressure: 3.3 }), { distance: 1e9 });
+    const life = driveLife(
+      rig,
+      state,
+      withStops(brake.duties[0], 0, { asked: { by: 'pressure', pressure: 3.3 } }),
+      {
+        distance: 1e9,
+      },
+    );
     expect(life.end).toBe('no balance');
     expect(life.distance).toBe(0);
   });

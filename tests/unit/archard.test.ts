@@ -4,7 +4,6 @@ import {
   createRig,
   descentForce,
   driveLife,
-  dutyOf,
   freshState,
   KM,
   type Rig,
@@ -58,9 +57,9 @@ describe('a plain block', () => {
 describe('what wears by energy', () => {
   const { brake, rig, fresh } = van();
   const km = 3000;
-  const life = driveLife(rig, fresh, dutyOf(brake.duty), { distance: km * KM });
+  const life = driveLife(rig, fresh, brake.duties[0], { distance: km * KM });
   const s = life.state();
-  const energy = km * stopEnergyOf(brake, brake.duty.speed);
+  const energy = km * stopEnergyOf(brake, brake.duties[0].stops[0]?.speed ?? Number.NaN);
 
   it('volume of both linings = k · energy / mu; of the drum likewise', () => {
     // ∫ depth dA = k·s·∫ p dA = k·s·N and energy = mu·N·s: whatever the pressure's shape.
@@ -126,7 +125,7 @@ describe('what wears by energy', () => {
     // Teaching table: 42 % of the leading arc at first.
     near(bearing(second), 0.42, { abs: 0.03 }, 'at first');
     const after = [1000, 3000, 9000].map((far) =>
-      bearing(driveLife(rig, second, dutyOf(brake.duty), { distance: far * KM }).state()),
+      bearing(driveLife(rig, second, brake.duties[0], { distance: far * KM }).state()),
     );
     expect(after[0]).toBeGreaterThan(0.6);
     expect(after[1]).toBeGreaterThan(after[0] as number);
@@ -135,7 +134,7 @@ describe('what wears by energy', () => {
 
   it('wears faster on a hot drum, by its table', () => {
     const short = (temperature: number): number => {
-      const run = driveLife(rig, { ...fresh, temperature }, dutyOf(brake.duty), {
+      const run = driveLife(rig, { ...fresh, temperature }, brake.duties[0], {
         distance: 200 * KM,
       });
       return run.state().drumRadius - fresh.drumRadius;

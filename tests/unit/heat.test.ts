@@ -70,7 +70,7 @@ describe('cooling and heating', () => {
   });
   it('without cooling heat only gathers', () => {
     const b = quay((s) => {
-      s.drum.cooling = [0, 0];
+      s.drum.cooling = { still: 0, perKmh: 0 };
     }).brake;
     near(warmed(b, 20, 1564e3, 40 * KMH, 7), 27, { rel: 1e-12 });
   });

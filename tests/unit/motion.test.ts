@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { application, balance, createMotion, type Instant } from '../../sim/index.ts';
+import {
+  application,
+  balance,
+  createMotion,
+  type Instant,
+  usualPressure,
+} from '../../sim/index.ts';
 import { quay, wornBy } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -82,7 +88,7 @@ describe('ratchet in time', () => {
     const motion = createMotion(rig, state, dt);
     const out: number[] = [];
     const steps = (seconds: number): number => Math.round(seconds / dt);
-    const pressure = rig.brake.duty.pressure;
+    const pressure = usualPressure(rig.brake);
     for (let a = 0; a < 160; a++) {
       let clicked = 0;
       const press = (p: number) => {
@@ -104,7 +110,7 @@ describe('ratchet in time', () => {
     const out: number[] = [];
     let s = state;
     for (let a = 0; a < 160; a++) {
-      const r = application(rig, s, { pressure: rig.brake.duty.pressure, turning: 1 });
+      const r = application(rig, s, { pressure: usualPressure(rig.brake), turning: 1 });
       if (r.clicked > 0) out.push(a);
       s = wornBy(rig, r.state, 100);
     }

@@ -1,6 +1,7 @@
 import {
   type BrakeState,
   type Condition,
+  isDriven,
   KM,
   lockedShoe,
   type Rig,
@@ -37,7 +38,7 @@ async function worn(args: Arguments, rig: Rig): Promise<BrakeState> {
       const names = states.map((s) => s.name).join(', ') || 'none, this scene has no states';
       throw new UsageError('--state', quoted(name), names);
     }
-    if (recipe.distance > 0) mustTurn(rig, start, 'state');
+    if (isDriven(recipe)) mustTurn(rig, start, 'state');
     return standingState(rig, name);
   }
   const distance = (await sizeOf(args, 'km', 0, 'km', [0, 1e6])) * KM;

@@ -8,6 +8,7 @@ import {
   type Hill,
   type HotPress,
   hotPress,
+  isDriven,
   KM,
   KMH,
   type LifeEnd,
@@ -205,10 +206,19 @@ export class WearDesk {
     this.#start(state, brake, options, PACE[step]);
   }
 
-  #start(state: BrakeState, brake: Brake, options: LifeOptions, kmPerSecond: number): void {
+  #start(
+    state: BrakeState,
+    brake: Brake,
+    options: LifeOptions,
+    kmPerSecond: number,
+    standing?: string,
+  ): void {
     this.progress = 0;
     this.end = null;
-    this.#life.start({ brake, state, duty: this.road.duty, options }, (news) => this.#hear(news));
+    const to = standing === undefined ? {} : { standing };
+    this.#life.start({ brake, state, duty: this.road.duty, options, ...to }, (news) =>
+      this.#hear(news),
+    );
     if (!this.session.reducedMotion) {
       this.#play = { shown: state.distance, pace: kmPerSecond * KM, before: 0 };
       this.#frame = requestAnimationFrame(this.#tick);
@@ -387,10 +397,10 @@ export class WearDesk {
     this.#put(freshState(brake, recipe.drumRadius ?? brake.drum.radiusNew));
     this.#known = null;
     this.sync();
-    if (recipe.distance === 0) return;
+    if (!isDriven(recipe)) return;
     this.road.plain();
-    const options = { distance: recipe.distance, rowEvery: ROWS.limit, stopAtLimit: false };
-    this.#start(this.session.state, brake, options, PACE.limit * 4);
+    const options = { rowEvery: ROWS.limit, stopAtLimit: false };
+    this.#start(this.session.state, brake, options, PACE.limit * 4, name);
   }
 
   /** Events as told: the steps of some adjusters are too small to be told one by one. */

@@ -1,6 +1,5 @@
 import { html, type TemplateResult } from 'lit';
 import { type AdjusterKind, adjusterKinds } from '../../sim/index.ts';
-import { aboutDuty } from '../../sim/workshop/index.ts';
 import { adjusterWords } from '../adjusters.ts';
 import { choices, type LaneId } from '../plot/lanes.ts';
 import { roadEditor } from './road-editor.ts';
@@ -20,7 +19,7 @@ const shares: readonly [number | null, string][] = [
 const value = (e: Event): string => (e.target as HTMLSelectElement).value;
 
 export const roadPick = (d: WearDesk, id: string): TemplateResult =>
-  html`<select class="pick" id=${id} title=${aboutDuty(d.road.duty)} @change=${(e: Event) => d.road.choose(Number(value(e)))}>${d.road.names.map((name, i) => html`<option value=${i} ?selected=${i === d.road.number}>${name}</option>`)}</select>`;
+  html`<select class="pick" id=${id} title=${d.road.duty.about} @change=${(e: Event) => d.road.choose(Number(value(e)))}>${d.road.names.map((name, i) => html`<option value=${i} ?selected=${i === d.road.number}>${name}</option>`)}</select>`;
 
 export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult {
   const { brake } = session;
@@ -40,7 +39,7 @@ export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult 
     }
     <label class="lab" for="reverse">Stops in reverse</label>
     <select class="pick" id="reverse" @change=${(e: Event) => d.road.chooseReverse(shares[Number(value(e))]?.[0] ?? null)}>${shares.map(([share, name], i) => html`<option value=${i} ?selected=${share === d.road.reverse}>${name}</option>`)}</select>
-    <p class="wearabout"><b>${d.road.duty.name}</b> ${aboutDuty(d.road.duty)}</p>
+    <p class="wearabout"><b>${d.road.duty.name}</b> ${d.road.duty.about}</p>
     ${roadEditor(d.road)}
     <label class="lab" for="from">Start from</label>
     <select class="pick" id="from" @change=${(e: Event) => {
