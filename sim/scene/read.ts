@@ -59,19 +59,42 @@ export function readScene(data: unknown): ReadResult {
   if (!('scene' in migrated)) return { ok: false, findings: [migrated] };
   // Told where the file has it, not where the present format would.
   const inFile = (f: Finding): Finding => ({ ...f, path: migrated.was(f.path) });
-  const parsed = v.safeParse(sceneSchema, migrated.scene);
-  if (!parsed.success) return { ok: false, findings: parsed.issues.map(told).map(inFile) };
+  const unknown: Issue[] = [];
+  let parsed = v.safeParse(sceneSchema, migrated.scene);
+  // The schema tells one unknown key of an object and stops: it is taken out, and the next one told.
+  for (let scene = migrated.scene; ; ) {
+    const strangers = (parsed.issues ?? []).filter(isUnknown);
+    if (strangers.length === 0) break;
+    unknown.push(...strangers);
+    for (const { path } of strangers) scene = without(scene, path?.map((p) => p.key) ?? []);
+    parsed = v.safeParse(sceneSchema, scene);
+  }
+  const issues = [...unknown, ...(parsed.issues ?? [])];
+  if (issues.length > 0 || !parsed.success) {
+    return { ok: false, findings: issues.map(told).map(inFile) };
+  }
   const findings = impossible(parsed.output);
   if (findings.length > 0) return { ok: false, findings: findings.map(inFile) };
   return { ok: true, scene: parsed.output, brake: toBrake(parsed.output) };
 }
 
+type Issue = v.InferIssue<typeof sceneSchema>;
+const isUnknown = (issue: Issue): boolean =>
+  issue.type === 'strict_object' && issue.expected === 'never';
+
+/** The data without what stands at a path. */
+function without(data: unknown, [key, ...deeper]: readonly unknown[]): unknown {
+  if (Array.isArray(data)) return data.map((x, i) => (i === key ? without(x, deeper) : x));
+  if (typeof data !== 'object' || data === null) return data;
+  const all = Object.entries(data);
+  if (deeper.length === 0) return Object.fromEntries(all.filter(([k]) => k !== key));
+  return Object.fromEntries(all.map(([k, x]) => [k, k === key ? without(x, deeper) : x]));
+}
+
 /** What the schema found, in the words of a finding. */
-function told(issue: v.InferIssue<typeof sceneSchema>): Finding {
+function told(issue: Issue): Finding {
   const path = v.getDotPath(issue) ?? '(file)';
-  if (issue.type === 'strict_object' && issue.expected === 'never') {
-    return { path, found: 'an unknown key', allowed: issue.message };
-  }
+  if (isUnknown(issue)) return { path, found: 'an unknown key', allowed: issue.message };
   const missing = issue.input === undefined;
   return {
     path,

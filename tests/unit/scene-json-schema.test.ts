@@ -31,6 +31,7 @@ interface Node {
   readonly minLength?: number;
   readonly maxLength?: number;
   readonly pattern?: string;
+  readonly description?: string;
 }
 const KNOWN = new Set(
   'type properties required additionalProperties items prefixItems additionalItems minItems maxItems const enum anyOf oneOf minimum maximum exclusiveMinimum exclusiveMaximum minLength maxLength pattern title description default $schema'.split(
@@ -90,7 +91,34 @@ function faults(node: Node, v: unknown, path: string): string[] {
   return out;
 }
 
+/** Units that a number's description may end with. */
+const UNITS =
+  /, (mm|mm\/1000 km|degrees|N|N\/mm|MPa|bar|kg|kg·mm²|J\/K|W\/K|W\/K for each km\/h|1\/K|mm²\/N|mm³\/MPa|N\/\(m\/s\)²|°C|km\/h|km|1\/km|m\/s²|%|plain number|whole number)$/;
+
+/** Keys without a word of what they are, and numbers without their unit, by path. */
+function unsaid(node: Node, path: string): string[] {
+  const out: string[] = [];
+  const says = node.description ?? '';
+  const number = node.type === 'number' || node.type === 'integer';
+  if (number && node.const === undefined && !UNITS.test(says)) out.push(`${path}: "${says}"`);
+  for (const [key, inner] of Object.entries(node.properties ?? {})) {
+    if (!/[a-z]{2}/i.test(inner.description ?? '')) out.push(`${path}.${key}`);
+    out.push(...unsaid(inner, `${path}.${key}`));
+  }
+  const items = [node.items, node.prefixItems].flat().filter((i) => typeof i === 'object');
+  for (const inner of [...items, ...(node.anyOf ?? []), ...(node.oneOf ?? [])]) {
+    out.push(...unsaid(inner as Node, `${path}[]`));
+  }
+  return out;
+}
+
 describe('the JSON Schema on file', () => {
+  it('says of every key what it is, and of every number its unit', () => {
+    expect(unsaid(onFile, 'scene')).toEqual([]);
+    const bare = { type: 'object', properties: { a: { type: 'number' }, b: {} } } as const;
+    expect(unsaid(bare, 'x')).toEqual(['x.a', 'x.a: ""', 'x.b']);
+  });
+
   it('is the one its source writes', () => {
     expect(onFile).toEqual(JSON.parse(JSON.stringify(sceneJsonSchema())));
   });

@@ -198,6 +198,29 @@ describe('a scene file', () => {
         (s['states']?.[5] as Loose)['drumDiameter'] = put(205);
       },
     ],
+    [
+      'a standing state at a click past the last tooth',
+      'states.2.click',
+      (s) => {
+        (s['states']?.[2] as Loose)['click'] = put(21);
+      },
+    ],
+    [
+      'a standing state both before and beyond',
+      'states.2.more',
+      (s) => {
+        (s['states']?.[2] as Loose)['more'] = put(5);
+      },
+    ],
+    [
+      'a first duty whose stop has no pressure to ask for',
+      'duties.0.stops.0.deceleration',
+      (s) => {
+        const stop = s['duties']?.[0]?.['stops']?.[0] as Partial<Loose>;
+        delete stop['pressure'];
+        stop['deceleration'] = put(2);
+      },
+    ],
   ];
   for (const [name, path, change] of impossible) {
     it(`refuses ${name}`, () => {
@@ -232,8 +255,39 @@ describe('a scene file', () => {
       expect(wrong({ ...levered, pitch }).map((f) => f.path)).toEqual(['adjuster.pitch']);
     } else {
       const found = wrong({ ...levered, pitch });
-      expect(found.map((f) => [f.path, f.found])).toEqual([['adjuster.lever', 'an unknown key']]);
+      expect(found).toEqual([
+        { path: 'adjuster.lever', found: 'an unknown key', allowed: `no lever in a ${kind}` },
+      ]);
     }
+  });
+
+  it('an unknown key is told the nearest that there is, or all', () => {
+    const found = findings((s) => {
+      const drum = s['drum'] as Loose;
+      drum['diametreNew'] = put(200);
+      drum['heatcapacity'] = put(1);
+      (drum['cooling'] as Loose)['paint'] = put(1);
+      (s['cylinder'] as Loose)['borre'] = put(19);
+      (s['states']?.[1] as Loose)['rounded'] = put(1);
+    });
+    const by = Object.fromEntries(found.map((f) => [f.path, f.allowed]));
+    expect(by['drum.diametreNew']).toMatch(/nearest is diameterNew$/);
+    expect(by['drum.heatcapacity']).toMatch(/nearest is heatCapacity$/);
+    expect(by['drum.cooling.paint']).toBe('only the keys of the format: still, perKmh');
+    expect(by['cylinder.borre']).toMatch(/nearest is bore$/);
+    expect(by['states.1.rounded']).toMatch(/nearest is round$/);
+  });
+
+  it('may name its schema for an editor, and says nothing by it', () => {
+    const { $schema, ...bare } = quayScene();
+    expect($schema).toBe('./scene.schema.json');
+    const [with_, without] = [readScene({ ...bare, $schema }), readScene(bare)];
+    if (!with_.ok || !without.ok) throw new Error('not read');
+    expect(with_.brake).toEqual(without.brake);
+    const wrong = findings((s) => {
+      s['$schema'] = put(3);
+    });
+    expect(wrong.map((f) => f.path)).toEqual(['$schema']);
   });
 
   it('tells which kinds of adjuster there are', () => {

@@ -1,5 +1,4 @@
-import { isObject, type Json, without } from './json.ts';
-import type { Migration } from './migrate.ts';
+import { isObject, type Json, type Migration, without } from './migration.ts';
 
 /**
  * Version 1 to 2: `cooling` has names; the plain `duty` is the first of `duties`; a standing state

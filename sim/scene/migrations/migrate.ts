@@ -1,14 +1,6 @@
 import type { Finding } from '../finding.ts';
 import { from1 } from './from-1.ts';
-import { isObject, type Json } from './json.ts';
-
-/** One step from a version of the format to the next. */
-export interface Migration {
-  /** Pure. What it does not understand it leaves as it is, for the schema to find. */
-  readonly up: (scene: Json) => Json;
-  /** Where the older file has what the newer one has at a path. */
-  readonly was: (path: string) => string;
-}
+import { isObject, type Json, type Migration } from './migration.ts';
 
 /** From version 1 on, one a version; the last one leads to the present. */
 const migrations: readonly Migration[] = [from1];
