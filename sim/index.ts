@@ -103,7 +103,7 @@ export {
 } from './study/checks.ts';
 export { type Excess, excess } from './study/excess.ts';
 export type { FaultChange } from './study/fault-types.ts';
-export { axleWith, type FaultId, faultChanges, withFault } from './study/faults.ts';
+export { axleWith, canFail, type FaultId, faultChanges, withFault } from './study/faults.ts';
 export { type AdjusterFault, DESCENT } from './study/faults-adjuster.ts';
 export type { CableFault } from './study/faults-cable.ts';
 export type { DrumFault } from './study/faults-drum.ts';

@@ -79,7 +79,7 @@ export function judgeOwn(own: OwnBrake, texts: OwnTexts = own.texts): OwnJudged 
   const mark = read.findings.some((f) => f.path === 'drum.diameterMax');
   for (const finding of read.findings) {
     if (mark && /^(start\.|states\.|drum\.lipDiameter)/.test(finding.path)) continue;
-    const key = keyOfPath(finding.path);
+    const key = keyOfPath(draft, finding.path);
     if (key) wrong[key] ??= `found ${plain(finding.found)}; allowed: ${plain(finding.allowed)}`;
     else other.push(told(finding));
   }

@@ -1,4 +1,6 @@
 import { createRig } from '../balance/rig.ts';
+import { adjusterKinds, type KindFault, kindLaws } from '../brake/kinds.ts';
+import type { AdjusterKind } from '../brake/types.ts';
 import type { Axle, WheelBrake } from './checks.ts';
 import type { FaultChange } from './fault-types.ts';
 import { type AdjusterFault, adjusterFaults } from './faults-adjuster.ts';
@@ -17,6 +19,16 @@ export const faultChanges: Readonly<Record<FaultId, FaultChange>> = {
   ...frictionFaults,
   ...drumFaults,
 };
+
+/** Faults that need a part which only some kinds of adjuster have. */
+const partial: readonly KindFault[] = adjusterKinds.flatMap((kind) => kindLaws[kind].faults);
+
+/** Whether a brake with such an adjuster can have a fault: no tooth of a wedge lets go. */
+export function canFail(kind: AdjusterKind, id: FaultId): boolean {
+  const needs: readonly FaultId[] = partial;
+  const has: readonly FaultId[] = kindLaws[kind].faults;
+  return !needs.includes(id) || has.includes(id);
+}
 
 /** A wheel with a fault put in. */
 export function withFault(wheel: WheelBrake, fault: FaultChange): WheelBrake {

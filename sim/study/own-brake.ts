@@ -93,6 +93,12 @@ function seatsFor(scene: Draft, strut: number, slack: number): void {
   rear.strutSeat = [rear.strutSeat[0] + by, rear.strutSeat[1]];
 }
 
+/** Its return spring of that name: scenes list them in any order, and may have others. */
+const springOf = <S extends { readonly name: string }>(
+  springs: readonly S[],
+  which: 'upper' | 'lower',
+): S | undefined => springs.find(({ name }) => name.toLowerCase().split(/\W+/).includes(which));
+
 /** What the teaching brake has at a place that can be measured, in the unit of its field. */
 export function sizeAt(scene: Scene, key: OwnKey): number {
   const { drum, shoes, cylinder, adjuster, springs, parkingLever: lever, hydraulics } = scene;
@@ -113,10 +119,10 @@ export function sizeAt(scene: Scene, key: OwnKey): number {
     strutLength: () => adjuster.lengthAtZero,
     lostMotion: () => adjuster.lostMotion,
     teeth: () => adjuster.teeth,
-    upperForce: () => springs[0]?.fitted ?? Number.NaN,
-    upperRate: () => springs[0]?.rate ?? Number.NaN,
-    lowerForce: () => springs[1]?.fitted ?? Number.NaN,
-    lowerRate: () => springs[1]?.rate ?? Number.NaN,
+    upperForce: () => springOf(springs, 'upper')?.fitted ?? Number.NaN,
+    upperRate: () => springOf(springs, 'upper')?.rate ?? Number.NaN,
+    lowerForce: () => springOf(springs, 'lower')?.fitted ?? Number.NaN,
+    lowerRate: () => springOf(springs, 'lower')?.rate ?? Number.NaN,
     leverNotch: () => lever.pivot[1] - strutSeat[1],
     leverHook: () => apart(lever.pivot, lever.hook),
     perNotch: () => lever.perNotch,
@@ -141,6 +147,8 @@ export function ownScene(
   words: Pick<Scene, 'name' | 'title' | 'about' | 'source'>,
 ): Scene {
   const s = structuredCloneOf(base) as Draft;
+  // A file that is saved elsewhere has no schema beside it.
+  delete s.$schema;
   s.name = words.name;
   s.title = words.title;
   s.about = words.about;
@@ -209,7 +217,8 @@ export function ownScene(
       adjuster.lever.pin[1] + front.strutSeat[1] - seatBefore[1],
     ];
   }
-  const [upper, lower] = s.springs;
+  const upper = springOf(s.springs, 'upper');
+  const lower = springOf(s.springs, 'lower');
   if (upper) {
     upper.fitted = sizes.upperForce ?? upper.fitted;
     upper.rate = sizes.upperRate ?? upper.rate;
@@ -245,7 +254,13 @@ export function ownScene(
 const structuredCloneOf = (scene: Scene): Scene => JSON.parse(JSON.stringify(scene)) as Scene;
 
 /** Where a finding's path belongs among the fields; null when none of them can have made it. */
-export function keyOfPath(path: string): OwnKey | null {
+export function keyOfPath(scene: Scene, path: string): OwnKey | null {
+  const [, at] = /^springs\.(\d+)/.exec(path) ?? [];
+  const spring = scene.springs[Number(at)];
+  const which = (['upper', 'lower'] as const).find(
+    (w) => spring !== undefined && springOf(scene.springs, w) === spring,
+  );
+  const named = which ? path.replace(/^springs\.\d+/, `springs.${which}`) : path;
   const rules: readonly (readonly [RegExp, OwnKey])[] = [
     [/^drum\.diameterMax/, 'drumMax'],
     [/^drum\./, 'drumNew'],
@@ -262,10 +277,10 @@ export function keyOfPath(path: string): OwnKey | null {
     [/adjuster\.lengthAtZero/, 'strutLength'],
     [/adjuster\.lostMotion/, 'lostMotion'],
     [/adjuster\.(teeth|lever|perApplication)/, 'teeth'],
-    [/springs\.0\.rate/, 'upperRate'],
-    [/springs\.0/, 'upperForce'],
-    [/springs\.1\.rate/, 'lowerRate'],
-    [/springs\.1/, 'lowerForce'],
+    [/springs\.upper\.rate/, 'upperRate'],
+    [/springs\.upper/, 'upperForce'],
+    [/springs\.lower\.rate/, 'lowerRate'],
+    [/springs\.lower/, 'lowerForce'],
     [/parkingLever\.(pivot|hook)/, 'leverHook'],
     [/parkingLever\.perNotch/, 'perNotch'],
     [/hydraulics\.masterBore/, 'masterBore'],
@@ -274,7 +289,7 @@ export function keyOfPath(path: string): OwnKey | null {
     [/vehicle\.tyre/, 'tyre'],
     [/vehicle\.mass/, 'mass'],
   ];
-  return rules.find(([rule]) => rule.test(path))?.[1] ?? null;
+  return rules.find(([rule]) => rule.test(named))?.[1] ?? null;
 }
 
 /** Of several scenes the one whose drum is nearest in diameter, mm: where to start from. Index in the list. */

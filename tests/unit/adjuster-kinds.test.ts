@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
+  adjusterKinds,
   application,
   type BrakeState,
+  canFail,
   createRig,
   descended,
   gapsOf,
@@ -33,8 +35,7 @@ const bent = (change: Partial<BrakeState['condition']>, s = fresh): BrakeState =
 });
 
 describe('another kind of adjuster on the same brake', () => {
-  const kinds = ['toothed lever', 'incremental', 'screw strut', 'wedge'] as const;
-  it.each(kinds)('%s reaches as far, from the same length', (kind) => {
+  it.each(adjusterKinds)('%s reaches as far, from the same length', (kind) => {
     const b = withAdjuster(brake, kind);
     expect(b.adjuster.kind).toBe(kind);
     expect(b.adjuster.growth.length).toBe(b.adjuster.teeth + 1);
@@ -42,26 +43,39 @@ describe('another kind of adjuster on the same brake', () => {
     const step = (b.adjuster.growth[1] as number) - (b.adjuster.growth[0] as number);
     near(strutLength(b, b.adjuster.teeth), strutLength(brake, 20), { abs: step }, 'at the end');
   });
-  it.each(kinds)('%s, worn with its tooth at zero, takes up what its kind takes', (kind) => {
-    const b = withAdjuster(brake, kind);
-    const r = createRig(b);
-    const worn = { ...standingState(rig, 'Worn-in'), tooth: 0 };
-    const { clicked } = application(r, worn, press);
-    // One press of the toothed lever clicks five teeth (teaching table); the wedge drops by as much
-    // at once, the others one step a press.
-    if (kind === 'toothed lever') expect(clicked).toBe(5);
-    else if (kind === 'wedge') {
-      const taken = b.adjuster.growth[clicked] as number;
-      expect(taken).toBeGreaterThanOrEqual(brake.adjuster.growth[5] as number);
-      expect(taken).toBeLessThan(brake.adjuster.growth[6] as number);
-    } else expect(clicked).toBe(1);
-  });
+  it.each(adjusterKinds)(
+    '%s, worn with its tooth at zero, takes up what its kind takes',
+    (kind) => {
+      const b = withAdjuster(brake, kind);
+      const r = createRig(b);
+      const worn = { ...standingState(rig, 'Worn-in'), tooth: 0 };
+      const { clicked } = application(r, worn, press);
+      // One press of the toothed lever clicks five teeth (teaching table); the wedge drops by as much
+      // at once, the others one step a press.
+      if (kind === 'toothed lever') expect(clicked).toBe(5);
+      else if (kind === 'wedge') {
+        const taken = b.adjuster.growth[clicked] as number;
+        expect(taken).toBeGreaterThanOrEqual(brake.adjuster.growth[5] as number);
+        expect(taken).toBeLessThan(brake.adjuster.growth[6] as number);
+      } else expect(clicked).toBe(1);
+    },
+  );
   it('a tooth is put across as long as it was, or a little shorter', () => {
     const screw = withAdjuster(brake, 'screw strut');
     const n = toothAcross(brake, screw, 5);
     const off = strutLength(brake, 5) - strutLength(screw, n);
     expect(off).toBeGreaterThanOrEqual(-1e-9);
     expect(off).toBeLessThan(0.05);
+  });
+  it.each([
+    ['toothed lever', ['worn teeth', 'broken lever spring', 'wrong side']],
+    ['incremental', ['worn teeth', 'broken lever spring', 'wrong side']],
+    ['screw strut', ['wrong side']],
+    ['wedge', []],
+  ] as const)('%s: of the faults of one part alone it has those of its own parts', (kind, has) => {
+    const ofParts = ['worn teeth', 'broken lever spring', 'wrong side'] as const;
+    expect(ofParts.filter((id) => canFail(kind, id))).toEqual(has);
+    expect(canFail(kind, 'seized short') && canFail(kind, 'stepped hot')).toBe(true);
   });
   it('its own kind keeps its numbers', () => {
     expect(withAdjuster(brake, 'toothed lever').adjuster).toEqual(brake.adjuster);

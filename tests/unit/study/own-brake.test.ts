@@ -49,6 +49,7 @@ describe('a brake of one’s own', () => {
         near(sizeAt(own, key), sizeAt(base, key), { abs: 1e-9 }, `${base.name} ${key}`);
       expect(own.shoes).toEqual(base.shoes);
       expect(own.parkingLever).toEqual(base.parkingLever);
+      expect(own).not.toHaveProperty('$schema');
     }
     // Teaching table: factor 2.29, clearance 0.30 at the centre.
     const same = built(quay, {});
@@ -93,10 +94,38 @@ describe('a brake of one’s own', () => {
   });
 });
 
+describe('springs listed in another order, with one more', () => {
+  const [upper, lower] = quay.springs;
+  if (!upper || !lower) throw new Error('the van has two springs');
+  const cable = { ...upper, name: 'cable coil', rate: 1, fitted: 5 };
+  const other: Scene = { ...quay, springs: [cable, lower, upper] };
+  it('are found by their names', () => {
+    near(sizeAt(other, 'upperForce'), upper.fitted, { abs: 0 });
+    near(sizeAt(other, 'lowerRate'), lower.rate, { abs: 0 });
+    const own = ownScene(other, { upperForce: 99, lowerRate: 7 }, names);
+    expect(own.springs.map((s) => [s.name, s.fitted, s.rate])).toEqual([
+      ['cable coil', 5, 1],
+      [lower.name, lower.fitted, 7],
+      [upper.name, 99, upper.rate],
+    ]);
+  });
+  it('and so are the fields of what is wrong with them', () => {
+    const own = ownScene(other, { upperForce: -5, lowerRate: -1 }, names);
+    const read = readScene(own);
+    if (read.ok) throw new Error('was read');
+    expect(read.findings.map((f) => keyOfPath(own, f.path)).sort()).toEqual([
+      'lowerRate',
+      'upperForce',
+    ]);
+    expect(keyOfPath(own, 'springs.0.rate')).toBeNull();
+  });
+});
+
 describe('what cannot be is found at its field', () => {
   const found = (sizes: OwnSizes) => {
-    const read = readScene(ownScene(quay, sizes, names));
-    return read.ok ? [] : read.findings.map((f) => keyOfPath(f.path));
+    const own = ownScene(quay, sizes, names);
+    const read = readScene(own);
+    return read.ok ? [] : read.findings.map((f) => keyOfPath(own, f.path));
   };
   it.each([
     [{ drumMax: 199 }, 'drumMax'],

@@ -1,11 +1,17 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { type FaultGroup, faults, notShown } from '../../../sim/workshop/index.ts';
+import { adjusterKinds, canFail } from '../../../sim/index.ts';
+import { faults as all, type FaultGroup, notShown } from '../../../sim/workshop/index.ts';
 import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { brakes } from '../../scenes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';
 import { look } from './look.ts';
 import { line } from './text.ts';
+
+/** Those that the van can have with its kind of adjuster. */
+const van = adjusterKinds.find((kind) => kind === brakes[0].adjuster.kind);
+const faults = all.filter((f) => van !== undefined && canFail(van, f.id));
 
 const groups: readonly FaultGroup[] = [
   'Adjuster',
