@@ -173,13 +173,17 @@ export { type Asked, ruleTorque } from './study/parking-rules.ts';
 export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
 export { type Pumped, pumped, QUICK, RETURN_TIME } from './study/pump.ts';
 export {
+  type ForceLock,
   type Held,
+  isForceLock,
   jackScrew,
   type Lock,
+  letGo,
   type Removal,
   removal,
   rustTorque,
   UNHELD,
+  unforced,
 } from './study/removal.ts';
 export { type RestFaces, restFaces } from './study/rest-faces.ts';
 export { slopeReadings } from './study/slope-readings.ts';

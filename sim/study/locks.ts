@@ -2,7 +2,7 @@ import type { Lock } from './removal.ts';
 
 /** Plain answers of someone with a stuck drum. */
 export interface DrumAnswers {
-  readonly turns: 'freely' | 'lightly' | 'not at all';
+  readonly turns: 'freely' | 'lightly' | 'one way' | 'not at all';
   readonly slides: 'not at all' | 'a little';
   /** What the parking cable does when it is slackened until the lever is home. */
   readonly slack: 'helps' | 'no change' | 'cannot tell';
@@ -15,12 +15,31 @@ const SIGNS: readonly {
   readonly slides: readonly DrumAnswers['slides'][];
   readonly slack: 'helps' | 'no change';
 }[] = [
-  // In the order of what a release costs: a cable, a push, teeth, penetrant, a jerk.
+  // In the order of what a release costs: a cable, a bleed point, a push, teeth, penetrant, a jerk.
   {
     lock: 'lever off its stop',
     turns: ['lightly', 'not at all'],
     slides: ['a little', 'not at all'],
     slack: 'helps',
+  },
+  {
+    lock: 'pressure in the line',
+    turns: ['lightly', 'not at all'],
+    slides: ['a little', 'not at all'],
+    slack: 'no change',
+  },
+  {
+    lock: 'cable keeps its pull',
+    turns: ['lightly', 'not at all'],
+    slides: ['a little', 'not at all'],
+    slack: 'no change',
+  },
+  {
+    // One shoe alone bears: it leads one way and trails the other.
+    lock: 'part leans on a shoe',
+    turns: ['one way'],
+    slides: ['a little', 'not at all'],
+    slack: 'no change',
   },
   {
     lock: 'shoes not centred',

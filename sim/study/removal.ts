@@ -2,7 +2,7 @@ import { balance, rest } from '../balance/balance.ts';
 import { isTold } from '../balance/instant.ts';
 import type { Rig } from '../balance/rig.ts';
 import { usualPressure } from '../brake/duty.ts';
-import type { BrakeState } from '../brake/state.ts';
+import type { BrakeState, Condition } from '../brake/state.ts';
 import { type BackOff, type LipFit, lipFit, teethToBackOff } from './lip.ts';
 import { HAND_PULL, lipForce } from './lip-force.ts';
 
@@ -19,7 +19,12 @@ export interface Held {
 export const UNHELD: Held = { hubRust: false, liningsRusted: false, aside: 0 };
 
 /** The locks, as they answer each to its own release. */
-export type Lock =
+export type Lock = ForceLock | StandingLock;
+
+/** Forces that are left and press a shoe outward: gone, the shoes go home by themselves. */
+export type ForceLock = 'pressure in the line' | 'cable keeps its pull' | 'part leans on a shoe';
+
+export type StandingLock =
   | 'linings rusted on'
   | 'rust at the hub'
   | 'lever off its stop'
@@ -51,7 +56,7 @@ export interface Removal {
   readonly signs: Signs;
   readonly fit: LipFit;
   readonly backOff: BackOff;
-  /** Overlap with the lever home, with the shoes centred, mm; negative: that alone clears by so much. */
+  /** Overlap with the lever home, with the shoes centred, no force left, mm; negative: that clears by so much. */
   readonly leverHome: number;
   readonly centred: number;
   /** The adjuster stands further out than it would ever click by itself on a cold drum. */
@@ -122,29 +127,82 @@ function tooFarOut(rig: Rig, home: BrakeState): boolean {
   return i.separation - i.strutLength < adjuster.lostMotion - LATE;
 }
 
+/** What each force is in a brake's condition, in the order of what letting it go costs. */
+const FORCES: Readonly<
+  Record<ForceLock, { left(c: Condition): boolean; readonly gone: Partial<Condition> }>
+> = {
+  'pressure in the line': { left: (c) => c.keptPressure > 0, gone: { keptPressure: 0 } },
+  'cable keeps its pull': { left: (c) => c.keptCable > 0, gone: { keptCable: 0 } },
+  'part leans on a shoe': {
+    left: (c) => c.lean.front > 0 || c.lean.rear > 0,
+    gone: { lean: { front: 0, rear: 0 } },
+  },
+};
+const FORCE_LOCKS = Object.keys(FORCES) as ForceLock[];
+
+export const isForceLock = (lock: Lock): lock is ForceLock => lock in FORCES;
+
+/** The brake with one of these forces let go. */
+export const letGo = (state: BrakeState, lock: ForceLock): BrakeState => ({
+  ...state,
+  condition: { ...state.condition, ...FORCES[lock].gone },
+});
+
+/** The brake with all of them let go: the same one where there are none. */
+export const unforced = (state: BrakeState): BrakeState =>
+  FORCE_LOCKS.reduce((s, lock) => (FORCES[lock].left(s.condition) ? letGo(s, lock) : s), state);
+
+/** How the linings stand to lip and bore: overlap where they are caught, mm, and the push that frees them, N. */
+function standing(rig: Rig, state: BrakeState, aside: number) {
+  const fit = lipFit(rig, state, aside);
+  const i = rest(rig, state);
+  const rub = rig.front.shoe.lining.friction * (i.shoes.front.normalSum + i.shoes.rear.normalSum);
+  const caught = fit.height > TOUCH && fit.greatest > TOUCH;
+  return { fit, rub, caught, held: caught || rub > HAND_PULL };
+}
+
+/**
+ * Forces that hold the drum: let go one after the other, each that lets the linings stand or press less
+ * is a lock of its own. They come before teeth, since a shoe that is pushed out follows the drum
+ * however short the strut is.
+ */
+function forceLocks(rig: Rig, state: BrakeState, aside: number): ForceLock[] {
+  const out: ForceLock[] = [];
+  let now = state;
+  for (const lock of FORCE_LOCKS) {
+    if (!FORCES[lock].left(now.condition)) continue;
+    const here = standing(rig, now, aside);
+    if (!here.held) break;
+    now = letGo(now, lock);
+    const eased = standing(rig, now, aside);
+    if (eased.fit.greatest < here.fit.greatest - TOUCH || eased.rub < here.rub / 2) out.push(lock);
+  }
+  return out;
+}
+
 /** How the drum stands on its brake and what keeps it there. */
 export function removal(rig: Rig, state: BrakeState, held: Held = UNHELD): Removal {
   const { aside } = held;
-  const home: BrakeState = { ...state, leverOffStop: 0 };
-  const fit = lipFit(rig, state, aside);
+  const { fit, rub, caught } = standing(rig, state, aside);
+  // What teeth, cable and centring do is asked of the brake that no force is left in.
+  const free = unforced(state);
+  const home: BrakeState = { ...free, leverOffStop: 0 };
+  const after = free === state ? { rub, caught } : standing(rig, free, aside);
   const leverHome = lipFit(rig, home, aside).greatest;
-  const centred = lipFit(rig, state).greatest;
-  const backOff = teethToBackOff(rig, state, aside);
-  const i = rest(rig, state);
-  const friction = rig.front.shoe.lining.friction;
-  const rub = friction * (i.shoes.front.normalSum + i.shoes.rear.normalSum);
+  const centred = lipFit(rig, free).greatest;
+  const backOff = teethToBackOff(rig, free, aside);
   const tooFar = tooFarOut(rig, home);
-  const caught = fit.height > TOUCH && fit.greatest > TOUCH;
 
   const locks: Lock[] = [];
   if (held.liningsRusted) locks.push('linings rusted on');
   if (held.hubRust) locks.push('rust at the hub');
-  if (caught || rub > HAND_PULL) {
+  locks.push(...forceLocks(rig, state, aside));
+  if (after.caught || after.rub > HAND_PULL) {
     const off = state.leverOffStop > 0;
     // One release that is enough names the lock; else the lip, whatever else would help.
-    if (off && (caught ? leverHome <= TOUCH : true)) locks.push('lever off its stop');
-    else if (caught && aside !== 0 && centred <= TOUCH) locks.push('shoes not centred');
-    else if (tooFar || !caught) locks.push('adjuster too far out');
+    if (off && (after.caught ? leverHome <= TOUCH : true)) locks.push('lever off its stop');
+    else if (after.caught && aside !== 0 && centred <= TOUCH) locks.push('shoes not centred');
+    else if (tooFar || !after.caught) locks.push('adjuster too far out');
     else locks.push('lip');
   }
 

@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import {
   type BrakeState,
   type DrumAnswers,
+  type ForceLock,
   freshState,
   type Held,
   KM,
+  letGo,
   likelyLocks,
   lipFit,
   lipForce,
@@ -247,6 +249,44 @@ describe('other locks', () => {
     expect(removal(rig, second).locks).toEqual(['lip']);
   });
 
+  describe('forces that are left hold before teeth do', () => {
+    const ill = (change: Partial<BrakeState['condition']>, on = worn): BrakeState => ({
+      ...on,
+      condition: { ...on.condition, ...change },
+    });
+    // The worn-in brake passes its lip with 0.06 mm in hand: what holds it is the force alone.
+    const forces: readonly [ForceLock, Partial<BrakeState['condition']>][] = [
+      ['pressure in the line', { keptPressure: 0.8 }],
+      ['cable keeps its pull', { keptCable: 40 }],
+      ['part leans on a shoe', { lean: { front: 100, rear: 0 } }],
+    ];
+    for (const [lock, change] of forces) {
+      it(`${lock}: it is named, no tooth is asked for, and letting it go frees the drum`, () => {
+        const state = ill(change);
+        const r = removal(rig, state);
+        expect(r.locks).toEqual([lock]);
+        expect(r.backOff.teeth).toBe(0);
+        const after = removal(rig, letGo(state, lock));
+        expect(after.heldBy).toBe(null);
+        near(after.fit.greatest, -0.06, TABLE);
+      });
+      it(`${lock} over a lip that would catch: both, the force first`, () => {
+        const r = removal(rig, ill(change, second));
+        expect(r.locks).toEqual([lock, 'lip']);
+        expect(r.backOff.teeth).toBe(5);
+      });
+    }
+    it('two forces: both are named; a pressure that the springs hold back is none', () => {
+      expect(removal(rig, ill({ keptPressure: 0.8, keptCable: 40 })).locks).toEqual([
+        'pressure in the line',
+        'cable keeps its pull',
+      ]);
+      // The springs let the linings touch at 5.9 bar on the worn-in brake: 3 bar do nothing.
+      expect(removal(rig, ill({ keptPressure: 0.3 })).heldBy).toBe(null);
+      expect(removal(rig, ill({ keptPressure: 0.3 }, second)).locks).toEqual(['lip']);
+    });
+  });
+
   it('a brake that nothing holds comes off, and is the only one that does', () => {
     const r = removal(rig, worn);
     expect(r.heldBy).toBe(null);
@@ -299,13 +339,25 @@ describe('which is mine', () => {
   const answersFor = (state: BrakeState, held: Held): DrumAnswers => {
     const r = removal(rig, state, held);
     const eased = removal(rig, { ...state, leverOffStop: 0 }, held);
-    const { turns, slides } = r.signs;
+    const { turns, slides, forward, backward } = r.signs;
     return {
-      turns: turns === 'stiffly' ? 'lightly' : turns,
+      // Somebody feels one way stiffer than the other from about twice on (from memory).
+      turns:
+        Math.max(forward, backward) > 2 * Math.min(forward, backward) &&
+        turns !== 'freely' &&
+        turns !== 'not at all'
+          ? 'one way'
+          : turns === 'stiffly'
+            ? 'lightly'
+            : turns,
       slides: slides === 'off' ? 'a little' : slides,
       slack: state.leverOffStop === 0 || eased.heldBy === r.heldBy ? 'no change' : 'helps',
     };
   };
+  const ailing = (change: Partial<BrakeState['condition']>): BrakeState => ({
+    ...worn,
+    condition: { ...worn.condition, ...change },
+  });
   const cases: readonly [string, BrakeState, Held][] = [
     ['lip', second, UNHELD],
     ['lever off its stop', { ...worn, leverOffStop: 6 }, UNHELD],
@@ -313,13 +365,17 @@ describe('which is mine', () => {
     ['linings rusted on', worn, { ...UNHELD, liningsRusted: true }],
     ['adjuster too far out', { ...worn, tooth: 7 }, UNHELD],
     ['shoes not centred', back(second, 5), { ...UNHELD, aside: 0.15 }],
+    ['pressure in the line', ailing({ keptPressure: 0.8 }), UNHELD],
+    ['cable keeps its pull', ailing({ keptCable: 40 }), UNHELD],
+    ['part leans on a shoe', ailing({ lean: { front: 100, rear: 0 } }), UNHELD],
   ];
   for (const [lock, state, held] of cases) {
     it(`${lock}: it is what holds, and its signs lead to it`, () => {
       expect(removal(rig, state, held).heldBy).toBe(lock);
       const told = likelyLocks(answersFor(state, held));
-      // Rusted-on linings and linings pressed on feel alike; a push aside costs nothing and stands before the lip.
-      expect(told.slice(0, 2)).toContain(lock);
+      // Linings that are rusted on, pressed on by a force, or held out by teeth feel alike to hands: then
+      // the cheaper release stands first.
+      expect(told.slice(0, 4)).toContain(lock);
     });
   }
 

@@ -3,14 +3,17 @@ import {
   type BrakeState,
   type DrumAnswers,
   type Held,
+  isForceLock,
   type LipFit,
   type Lock,
+  letGo,
   likelyLocks,
   type Removal,
   type Rig,
   removal,
   teethToBackOff,
   UNHELD,
+  unforced,
 } from '../../../sim/index.ts';
 import { stepsOf } from '../../adjusters.ts';
 import type { Session } from '../../session.ts';
@@ -91,7 +94,12 @@ export class DrumDesk {
     const { aside } = this.held;
     if (this.#base?.state !== state || this.#base.rig !== rig || this.#base.aside !== aside) {
       const tooth = Math.min(rig.brake.adjuster.teeth, state.tooth + Math.max(0, this.back));
-      this.#base = { state, rig, aside, all: teethToBackOff(rig, { ...state, tooth }, aside) };
+      this.#base = {
+        state,
+        rig,
+        aside,
+        all: teethToBackOff(rig, unforced({ ...state, tooth }), aside),
+      };
     }
     return this.#base.all;
   }
@@ -190,7 +198,8 @@ export class DrumDesk {
 
   /** The release that one lock answers to, done. */
   release(lock: Lock): void {
-    if (lock === 'lever off its stop') this.slacken();
+    if (isForceLock(lock)) this.#put(letGo(this.session.state, lock));
+    else if (lock === 'lever off its stop') this.slacken();
     else if (lock === 'rust at the hub') this.hold({ hubRust: false });
     else if (lock === 'shoes not centred') this.hold({ aside: 0 });
     else if (lock === 'linings rusted on') this.attempt('break');

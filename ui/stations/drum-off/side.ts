@@ -1,5 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { HAND_PULL, type Lock, lipForce, PULLER, type Removal } from '../../../sim/index.ts';
+import {
+  HAND_PULL,
+  isForceLock,
+  type Lock,
+  lipForce,
+  PULLER,
+  type Removal,
+} from '../../../sim/index.ts';
 import { stepsOf } from '../../adjusters.ts';
 import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
@@ -53,6 +60,7 @@ function locks(desk: DrumDesk): TemplateResult {
         : `passes with ${mm(-greatest)} in hand`;
   return html`<section class="blk locks ${r.locks.length + (held.aside !== 0 ? 1 : 0) > 2 ? 'many' : ''}" aria-label="What holds it?">
     <div class="ask">What holds it?</div>
+    ${r.locks.filter(isForceLock).map((lock) => row(desk, lock, releases[lock].name, true, 'holds the drum; no tooth frees it'))}
     ${row(desk, has('adjuster too far out') ? 'adjuster too far out' : 'lip', 'Lip on the drum', lipHolds, lip)}
     ${
       r.tooFar

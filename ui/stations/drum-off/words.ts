@@ -1,4 +1,4 @@
-import type { Lock, Removal } from '../../../sim/index.ts';
+import { isForceLock, type Lock, type Removal } from '../../../sim/index.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import type { Fastening, Try } from './desk.ts';
@@ -11,6 +11,9 @@ export const heldBy: Readonly<Record<Lock, string>> = {
   'lever off its stop': 'The drum is held by the lip, because the lever is off its stop',
   'shoes not centred': 'The drum is held by the lip, because the shoes stand aside',
   'adjuster too far out': 'The drum is held by the shoes: the adjuster is too far out',
+  'pressure in the line': 'The drum is held by the shoes: pressure stays in the line',
+  'cable keeps its pull': 'The drum is held by the shoes: the cable keeps its pull',
+  'part leans on a shoe': 'The drum is held by a shoe that a part leans on',
   'rust at the hub': 'The drum is held by rust at the hub',
   'linings rusted on': 'The drum is held by the linings: they are rusted on',
 };
@@ -28,6 +31,8 @@ export function howItStands(r: Removal): string {
     return `Rust holds it at the hub. The linings ${r.fit.greatest > 0 ? `would be caught by ${mm(r.fit.greatest)} besides` : `pass the lip with ${mm(-r.fit.greatest)} in hand`}.`;
   if (r.heldBy === 'linings rusted on')
     return 'The linings are rusted on to the drum. It neither turns nor comes.';
+  if (isForceLock(r.heldBy))
+    return `${heldBy[r.heldBy]}. No tooth frees it while that force is left.`;
   if (r.signs.slides === 'not at all')
     return 'The shoes press on the drum from inside. Pulled straight, it does not move.';
   return 'The linings rest outside the lip. Pulled straight, the drum cannot pass.';
@@ -79,6 +84,24 @@ export const releases: Readonly<Record<Lock, Release>> = {
     caution: cautions.park,
     button: 'Slacken',
   },
+  'pressure in the line': {
+    name: 'Pressure in the line',
+    how: 'Open the bleed point of this wheel a little, a hose on it into a jar. If the drum comes free, a hose or the master cylinder has kept the pressure: see to that, and bleed afterwards.',
+    caution: cautions.fluid,
+    button: 'Bleed',
+  },
+  'cable keeps its pull': {
+    name: 'Cable keeps its pull',
+    how: 'Slackening it at the hand lever changes nothing where it has seized in its sheath. Draw the inner cable back out of its sheath, or unhook it, until the parking lever is home. It needs a new cable.',
+    caution: cautions.park,
+    button: 'Unhook',
+  },
+  'part leans on a shoe': {
+    name: 'A part leans on a shoe',
+    how: 'One shoe stands out on the drum and the other hangs free. Push the drum sideways against the shoe that bears, or that shoe home through the access hole, while somebody draws the drum; then find the part: piston, lever, edge on its pad.',
+    caution: cautions.springs,
+    button: 'Push home',
+  },
   'shoes not centred': {
     name: 'Shoes not centred',
     how: 'Turn the drum a little each way while you press it home, then pull it straight, not askew. The shoes settle where the drum lets them.',
@@ -93,7 +116,7 @@ export const releases: Readonly<Record<Lock, Release>> = {
   },
   'adjuster too far out': {
     name: 'Adjuster too far out',
-    how: 'Back it off through the access hole as for the lip, until the drum turns free. A hot drum may have let it step too far: ask about long descents, and look at the hot lock.',
+    how: 'Lift the toothed lever off its teeth through the access hole and turn it back, or turn the star wheel back, or push the wedge up, until the drum turns free. A hot drum may have let it step too far: ask about long descents, and look at the hot lock.',
     caution: cautions.hot,
     button: 'Back off',
   },
@@ -191,6 +214,7 @@ export const questions = {
     answers: [
       ['freely', 'Yes, freely'],
       ['lightly', 'It turns but drags, both ways'],
+      ['one way', 'It drags, much stiffer one way than the other'],
       ['not at all', 'No, or only with great force'],
     ],
   },
