@@ -45,8 +45,11 @@ export interface Forecast {
   readonly first: ForecastLine | null;
 }
 
-/** Less than this was lost, in the unit: a gauge does not see it, so no rate is told. */
-const SEEN = { mm: 0.02, teeth: 1 } as const;
+/**
+ * Less than this was lost, in the unit: no rate is told. A gauge does not see a smaller wear; n teeth
+ * stand for n to n + 1 of them, and only from the second on is that within the band.
+ */
+const SEEN = { mm: 0.02, teeth: 2 } as const;
 
 function line(
   what: ForecastLine['what'],

@@ -13,6 +13,10 @@ export function restsOn(line: ForecastLine): string {
   const size = (value: number): string => value.toFixed(unit === 'mm' ? 2 : 0);
   const each = line.rate * 1000 * KM;
   const to = limits[line.what](line.limit);
-  const left = margin > 0 ? `${size(margin)} ${unit} left to the ${to}` : `none left to the ${to}`;
-  return `${size(lost)} ${unit} lost in ${(distance / KM).toFixed(0)} km is ${each.toFixed(each < 0.1 ? 3 : 2)} ${unit} in 1000 km; ${left}${margin > 0 ? '; the rate may be half or twice that' : ''}.`;
+  const left =
+    margin > 0
+      ? `${size(margin)} ${unit === 'teeth' && margin === 1 ? 'tooth' : unit} left to the ${to}`
+      : `none left to the ${to}`;
+  const what = unit === 'teeth' && lost === 1 ? 'tooth' : unit;
+  return `${size(lost)} ${what} lost in ${(distance / KM).toFixed(0)} km is ${each.toFixed(each < 0.1 ? 3 : 2)} ${unit} in 1000 km; ${left}${margin > 0 ? '; the rate may be half or twice that' : ''}.`;
 }

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Reading } from '../../sim/index.ts';
+import type { Brake, Reading, Side } from '../../sim/index.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 
@@ -11,19 +11,42 @@ interface CellOptions {
   readonly square?: 'lead' | 'trail';
   /** A second figure beside it, quieter. */
   readonly beside?: string;
-  /** Rounded down: never towards good. */
-  readonly floor?: boolean;
 }
 
 const square = (role: 'lead' | 'trail'): TemplateResult => html`<i class="sq ${role}"></i>`;
 
 /** One ruled cell: label over value and unit; its meaning and formula as a tooltip and for assistive software. */
 export function cell(r: Reading, o: CellOptions = {}): TemplateResult {
-  const value = o.floor ? down(r.value, r.digits) : r.value;
   return html`<div class="c" data-key=${r.key} title=${`${meaningOf(r)}\n${r.formula}`}>
     <b>${o.square ? square(o.square) : nothing}${o.label ?? r.name}</b>
-    <div class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}${o.beside ? html`<em>${o.beside}</em>` : nothing}</div>
+    <div class="v">${number(r.value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}${o.beside ? html`<em>${o.beside}</em>` : nothing}</div>
   </div>`;
+}
+
+/** Least difference that two decimals can tell, mm. */
+const TOLD = 0.005;
+
+/** A lining that has worn to its limit, as near as two decimals can tell. */
+export const atLimit = (left: number, limit: number): boolean => Math.abs(left - limit) < TOLD;
+
+/** A lining's figure, never thicker than it is, and what stands beside it: its share, or where it is. */
+export function liningTold(left: number, limit: number, share: number) {
+  if (atLimit(left, limit)) return { value: limit, beside: 'at its limit' };
+  const told = Math.floor(share);
+  return { value: down(left, 1), beside: told < 0 ? 'past its limit' : `${number(told, 0)} %` };
+}
+
+export function liningCell(
+  find: Find,
+  brake: Brake,
+  side: Side,
+  role: 'lead' | 'trail',
+): TemplateResult {
+  const key = side === 'front' ? 'Front' : 'Rear';
+  const left = find(`lining${key}`);
+  const limit = brake.shoes[side].lining.thicknessMin;
+  const { value, beside } = liningTold(left.value, limit, find(`liningShare${key}`).value);
+  return cell({ ...left, value }, { label: `Lining left, ${side}`, square: role, beside });
 }
 
 /** Brake factor as bar: filled share leading, hatched share trailing. */

@@ -3,6 +3,7 @@ import { type Instant, parkedReadings, type Reading, turnReadings } from '../../
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import type { Session } from '../session.ts';
+import { atLimit } from './cells.ts';
 import { dialogStyles } from './dialog-styles.ts';
 import { NARROW } from './page-sizes.ts';
 import { withIndices } from './symbols.ts';
@@ -63,12 +64,20 @@ export class ReadingsTable extends LitElement {
     this.renderRoot.querySelector('dialog')?.close();
   }
 
+  /** A lining is never shown thicker than it is, nor one at its limit as past it. */
+  #told(r: Reading, list: readonly Reading[]): number {
+    if (!r.key.startsWith('lining') || !r.side) return r.value;
+    const limit = this.session.brake.shoes[r.side].lining.thicknessMin;
+    const left = list.find((x) => x.side === r.side && /^lining(Front|Rear)$/.test(x.key));
+    if (left && atLimit(left.value, limit)) return r === left ? limit : 0;
+    return down(r.value, r.digits);
+  }
+
   #rows(title: string, list: readonly Reading[]): TemplateResult {
     const head = (text: string) => html`<th scope="col">${text}</th>`;
     return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', 'Value', 'What it means', 'From'].map(head)}</tr></thead>
       <tbody>${list.map((r) => {
-        // A lining is never shown thicker than it is.
-        const value = r.key.startsWith('lining') ? down(r.value, r.digits) : r.value;
+        const value = this.#told(r, list);
         return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
           <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${meaningOf(r)}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
       })}</tbody></table>`;

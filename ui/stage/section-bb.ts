@@ -1,5 +1,6 @@
 import type { Brake, Point } from '../../sim/index.ts';
 import { label } from './layers/label.ts';
+import { overlapText } from './layers/overlap.ts';
 import { type Path, polygon, polyline } from './path.ts';
 import {
   type Drawing,
@@ -188,7 +189,7 @@ export function sectionBB(s: SectionInput): Drawing {
     labels.push(
       label(v, {
         key: 'section value',
-        text: s.overlap.toFixed(2),
+        text: overlapText(s.overlap),
         at: [-plate - 5.2, p.face / 2],
         anchor: 'end',
         style: 'peak',

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { BAR, type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
-import { cell, type Find, factorCell } from '../app/cells.ts';
+import { cell, type Find, factorCell, liningCell } from '../app/cells.ts';
 import { icons } from '../app/icons.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
@@ -32,7 +32,6 @@ function side({ session, find, instant: i, size }: PageView): TemplateResult {
     front: roleOf('front', i.turning) === 'leading' ? 'lead' : 'trail',
     rear: roleOf('rear', i.turning) === 'leading' ? 'lead' : 'trail',
   } as const;
-  const share = (key: string) => `${number(Math.floor(find(key).value), 0)} %`;
   const bent = session.bendingInstant(i);
   const hint =
     session.pedal === 0
@@ -48,8 +47,8 @@ function side({ session, find, instant: i, size }: PageView): TemplateResult {
       ${cell(find('pistonForce'))}${cell(find('toeForceFront'))}
       ${cell(find('linePressure'))}${cell(find('torque'))}
       ${cell(find('pistonTravelFront'), { label: 'Piston travel, front' })}${cell(find('clearanceMean'))}
-      ${cell(find('liningFront'), { label: 'Lining left, front', square: roles.front, beside: share('liningShareFront'), floor: true })}
-      ${cell(find('liningRear'), { label: 'Lining left, rear', square: roles.rear, beside: share('liningShareRear'), floor: true })}
+      ${liningCell(find, session.brake, 'front', roles.front)}
+      ${liningCell(find, session.brake, 'rear', roles.rear)}
       ${cell(find('strutForce'))}${cell(find('tooth'))}
     </section>
     <section class="blk try"><b>Try</b> ${hint}</section>

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { KM, roleOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
-import { cell } from '../app/cells.ts';
+import { cell, liningCell } from '../app/cells.ts';
 import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
 import '../plot/chart-strip.ts';
@@ -32,7 +32,6 @@ function readings(page: PageView, d: WearDesk): TemplateResult {
   const since = session.state.distance - (last?.distance ?? 0);
   const role = (side: 'front' | 'rear') =>
     roleOf(side, i.turning) === 'leading' ? 'lead' : 'trail';
-  const share = (key: string) => `${number(Math.max(0, Math.floor(find(key).value)), 0)} %`;
   const distance = find('distance');
   const factor = row && row.clearance > 0 ? row.brakeFactor : Number.NaN;
   const { step } = wordsOf(session.brake);
@@ -40,8 +39,8 @@ function readings(page: PageView, d: WearDesk): TemplateResult {
       <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
         <div><b>${last ? `Since the last ${step}` : `No ${step} yet`}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
       ${cell(find('restClearanceFront'), { label: 'Clearance, front', square: role('front') })}${cell(find('restClearanceRear'), { label: 'Clearance, rear', square: role('rear') })}
-      ${cell(find('liningFront'), { label: 'Lining left, front', square: role('front'), beside: share('liningShareFront'), floor: true })}
-      ${cell(find('liningRear'), { label: 'Lining left, rear', square: role('rear'), beside: share('liningShareRear'), floor: true })}
+      ${liningCell(find, session.brake, 'front', role('front'))}
+      ${liningCell(find, session.brake, 'rear', role('rear'))}
       ${cell(find('drumDiameter'))}${cell(find('temperature'), { label: 'Temperature' })}
       <div class="c" data-key="dutyFactor" title="After springs, at the road's first kind of stop, forward"><b>Factor after springs</b><div class="v">${number(factor, 2)}</div></div>
       ${forecastCell(d.forecast())}

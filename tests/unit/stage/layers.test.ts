@@ -141,3 +141,23 @@ it('tells finite numbers only, whatever is pressed', () => {
     }
   }
 });
+
+it('no force’s value stands without an arrow that is longer than its head', () => {
+  // The released shoes stand on their pins with 130 N: 1.6 mm at 12.5 mm a kilonewton, a stub.
+  const lengths = (pressure?: number): number[] => {
+    const press = pressure === undefined ? {} : { pressure };
+    const { shapes, labels } = drawBrake(
+      inputFor(quayVan(), { ...press, layers: { forces: true } }),
+    );
+    const values = labels.filter((l) => l.style === 'force').map((l) => l.key);
+    const arrows = shapes.filter((s) => s.group === 'forces');
+    expect(arrows.map((s) => s.key).sort()).toEqual(values.sort());
+    return labels
+      .filter((l) => l.style === 'force')
+      .map((l) => Number.parseFloat(l.text) * (l.text.endsWith('kN') ? 12.5 : 0.0125));
+  };
+  expect(lengths()).toEqual([]);
+  for (const pressure of [0.6, 0.8, 1, 2, 4]) {
+    expect(Math.min(...lengths(pressure), Number.POSITIVE_INFINITY)).toBeGreaterThan(3);
+  }
+});

@@ -15,8 +15,10 @@ export const FORCE_SCALE = 0.0125;
 /** Width of an arrow's shaft, mm per N, and its bounds. */
 const WIDTH = 0.003;
 const width = (force: number): number => clamp(force * WIDTH, 1.6, 9);
-/** Force below which no arrow is drawn, N. */
-const SEEN = 20;
+/** Share of its length that an arrow's head takes, in widths of the shaft (arrowPath). */
+const HEAD = 1.9;
+/** Shorter than its own head it is no arrow, and its value would stand by itself. */
+const isSeen = (force: number): boolean => force * FORCE_SCALE > HEAD * width(force);
 
 /** "1.70 kN", "570 N". */
 export function forceText(newton: number): string {
@@ -71,7 +73,7 @@ function toePush(
   view: View,
 ): void {
   const force = instant.shoes[side].toeForce;
-  if (!(force > SEEN)) return;
+  if (!isSeen(force)) return;
   const sense = side === 'front' ? -1 : 1;
   const [x, y] = apply(frame, brake.shoes[side].toe);
   const start: Point = [x + sense * 2.5, y];
@@ -96,7 +98,7 @@ function toePush(
 /** Drag of the drum on a lining, along the turning, in the middle of the rim. */
 function drag(out: Arrows, brake: Brake, instant: Instant, side: Side, view: View): void {
   const force = dragOf(instant, side) / instant.drumRadius;
-  if (!(force > SEEN)) return;
+  if (!isSeen(force)) return;
   const look = lookOf(side, instant);
   const middle = side === 'front' ? degrees(170) : degrees(10);
   const radius = brake.drum.radiusNew + brake.drum.rim / 2;
@@ -125,7 +127,7 @@ function drag(out: Arrows, brake: Brake, instant: Instant, side: Side, view: Vie
 function anchorForce(out: Arrows, brake: Brake, instant: Instant, side: Side, view: View): void {
   const vector = instant.shoes[side].anchorForce;
   const force = Math.hypot(...vector);
-  if (!(force > SEEN)) return;
+  if (!isSeen(force)) return;
   const look = lookOf(side, instant);
   const at = brake.shoes[side].anchor.at;
   const tip = add(at, vector, FORCE_SCALE);

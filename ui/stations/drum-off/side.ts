@@ -56,7 +56,7 @@ function locks(desk: DrumDesk): TemplateResult {
     height === 0
       ? 'none yet: the drum is not worn'
       : caught
-        ? `overlaps by up to ${mm(greatest)}`
+        ? `overlaps by up to ${overlapText(greatest)}\u00a0mm`
         : `passes with ${mm(-greatest)} in hand`;
   return html`<section class="blk locks ${r.locks.length + (held.aside !== 0 ? 1 : 0) > 2 ? 'many' : ''}" aria-label="What holds it?">
     <div class="ask">What holds it?</div>
@@ -100,7 +100,7 @@ function adjuster(desk: DrumDesk): TemplateResult {
     <div class="lab" id="backoff">${steps.task}</div>
     <div class="step" role="group" aria-labelledby="backoff">
       <button class="btn" aria-label=${steps.on} ?disabled=${state.tooth >= brake.adjuster.teeth} @click=${() => desk.backOff(-steps.press)}>−</button>
-      <div class="count"><strong data-back>${steps.amount(from, back)}</strong> ${need === null ? '; even all of it is not enough' : need <= 0 ? '; none needed' : steps.of(from, need)}</div>
+      <div class="count"><strong data-back>${steps.amount(from, back)}</strong>${need === null ? '; even all of it is not enough' : need <= 0 ? '; none needed' : ` ${steps.of(from, need)}`}</div>
       <button class="btn p" aria-label=${steps.back} ?disabled=${state.tooth <= 0} @click=${() => desk.backOff(steps.press)}>+</button>
     </div>
     ${cells ? html`<div class="bars" aria-hidden="true">${Array.from({ length: cells }, (_, i) => html`<i class=${i < back ? 'on' : ''}></i>`)}</div>` : nothing}
@@ -160,7 +160,7 @@ export function sectionCard(desk: DrumDesk, narrow: boolean): TemplateResult {
         tried
           ? html`<p>${tried}</p>`
           : over > 0.0005 && r.fit.height > 0
-            ? html`<p><b>Lip</b> holds the ${word} by <strong class="bad">${over.toFixed(2)}</strong>&nbsp;mm</p>`
+            ? html`<p><b>Lip</b> holds the ${word} by <strong class="bad">${overlapText(over)}</strong>&nbsp;mm</p>`
             : html`<p><b>Lip</b> ${r.fit.height > 0 ? html`clear by <strong>${(-r.fit.greatest).toFixed(2)}</strong>&nbsp;mm` : 'none'}</p>`
       }<small>section B–B, steps ×10</small></div></section>`;
   }
