@@ -82,6 +82,7 @@ export {
   DRIVE,
   dragHeat,
   FIRM,
+  firstTouch,
   HAND,
   handTurn,
   LIGHT,
@@ -95,6 +96,7 @@ export {
   pullDrum,
   ROLLER,
   type Rub,
+  releaseTime,
   restGap,
   roller,
   rubbing,
@@ -171,8 +173,9 @@ export {
 } from './study/parking.ts';
 export { type Asked, ruleTorque } from './study/parking-rules.ts';
 export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
-export { type Pumped, pumped, QUICK, RETURN_TIME } from './study/pump.ts';
+export { type Pumped, pumped, QUICK, RETURN_TIME, stillOut } from './study/pump.ts';
 export {
+  FELT,
   type ForceLock,
   type Held,
   isForceLock,

@@ -2,14 +2,15 @@ import { balance, rest } from '../balance/balance.ts';
 import { dress } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
 import { createRig, type Rig } from '../balance/rig.ts';
-import type { BrakeState } from '../brake/state.ts';
+import { type BrakeState, SOUND } from '../brake/state.ts';
 import type { Brake, Side, Turning } from '../brake/types.ts';
 import { cos } from '../math/trig.ts';
 import { pedalStack } from '../readings/pedal.ts';
 import { BAR, KMH, PI } from '../units/units.ts';
 import { application } from '../wear/application.ts';
 import { parked } from './parking.ts';
-import { type Held, type Removal, removal, UNHELD } from './removal.ts';
+import { RETURN_TIME } from './pump.ts';
+import { FELT, type Held, type Removal, removal, UNHELD } from './removal.ts';
 
 /** The checks of a workshop, each on one wheel or on the two of an axle. */
 
@@ -95,6 +96,52 @@ export const handTurn = (w: WheelBrake): BothWays =>
 /** Torque of one wheel on the roller at a line pressure in MPa, N·mm. */
 export const roller = (w: WheelBrake, pressure: number): BothWays =>
   bothWays({ rig: w.rig, state: onStands(w.state) }, pressure);
+
+/** A gauge reads no lower and no higher than this in the check of the first touch, MPa. */
+const MOST_TOUCH = 40 * BAR;
+
+/**
+ * Line pressure at which a wheel that is turned by hand begins to drag, MPa: the springs' threshold.
+ * Drag grows with the pressure, so halving finds it to 0.01 bar.
+ *
+ * @returns 0 where it drags without; NaN where 40 bar do not make it
+ */
+export function firstTouch(w: WheelBrake): number {
+  const drags = (pressure: number): boolean => {
+    const { forward, backward } = roller(w, pressure);
+    return Math.max(forward, backward) > FELT;
+  };
+  if (drags(0)) return 0;
+  if (!drags(MOST_TOUCH)) return Number.NaN;
+  let [low, high] = [0, MOST_TOUCH];
+  while (high - low > 0.01 * BAR) {
+    const middle = (low + high) / 2;
+    if (drags(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/**
+ * Time from letting the pedal go until the wheel is free, s. The springs push the fluid back through
+ * the line, whose flow goes with the pressure behind the pistons (laminar, Hagen and Poiseuille): so
+ * the time goes with one over what the springs have left after the cups' friction. A sound wheel of the
+ * same brake takes RETURN_TIME.
+ *
+ * @returns Infinity where the springs cannot bring the pistons home, or pressure stays in the line
+ */
+export function releaseTime(w: WheelBrake): number {
+  const { condition } = w.state;
+  if (condition.keptPressure > 0) return Number.POSITIVE_INFINITY;
+  // The push of the springs on the toes of the released brake: the same whatever else holds it.
+  const springs = (factor: number): number => {
+    const state = { ...w.state, leverOffStop: 0, condition: { ...SOUND, springFactor: factor } };
+    const { front, rear } = rest(w.rig, state).shoes;
+    return -Math.max(front.toeForce, rear.toeForce);
+  };
+  const left = springs(condition.springFactor) - condition.cupExtra;
+  return left > 0 ? (RETURN_TIME * springs(1)) / left : Number.POSITIVE_INFINITY;
+}
 
 /** Torque of one wheel on the roller under the parking brake, N in its cable, N·mm. */
 export const parkedRoller = (w: WheelBrake, cable: number): BothWays =>

@@ -22,6 +22,10 @@ export interface Pumped {
   readonly rise: number;
 }
 
+/** Share of what closed the gaps that is still out after a pause, s. */
+export const stillOut = (pause: number, returnTime = RETURN_TIME): number =>
+  exp(-pause / returnTime);
+
 /** Time constant of the fluid's return, s: about half a second on a sound line (from memory). */
 export const RETURN_TIME = 0.5;
 /** Pause between two quick strokes, s. */
@@ -40,7 +44,7 @@ export function pumped(
   air = 0,
 ): Pumped {
   const first = pedalStack(rig.brake, balance(rig, state, { pressure, turning: 0 }), air);
-  const out = first.gaps * exp(-pause / returnTime);
+  const out = first.gaps * stillOut(pause, returnTime);
   const again = { ...first, gaps: first.gaps - out, total: first.total - out };
   return { first, again, rise: out };
 }

@@ -66,7 +66,7 @@ export interface Removal {
 }
 
 /** Torque by hand from which a drum is felt to drag, and from which it is stiff, N·mm; from memory. */
-const FELT = 500;
+export const FELT = 500;
 const STIFF = 30000;
 /** Shear strength of rusted-on linings, MPa: after a wet week on the lever; its order, from memory. */
 const RUST_SHEAR = 0.1;

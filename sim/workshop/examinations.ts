@@ -16,6 +16,7 @@ export type ExaminationId =
   | 'heat'
   | 'turn'
   | 'rock'
+  | 'press'
   | 'bleed'
   | 'lever'
   | 'roller'
@@ -61,6 +62,13 @@ export const examinations: readonly Examination[] = [
     'Rock the wheel, tap the drum',
     2,
     'Play at the rim; a clear ring or a dull one.',
+    'turn',
+  ),
+  row(
+    'press',
+    'Tread slowly, let go',
+    5,
+    'Wheels up, a gauge in the line: when it begins to drag, when it is free.',
     'turn',
   ),
   row(

@@ -1,10 +1,13 @@
 import {
   type Axle,
+  BAR,
   type BothWays,
   boreCheck,
   DRIVE,
   dragHeat,
+  FELT,
   FIRM,
+  firstTouch,
   HAND,
   handTurn,
   LIGHT,
@@ -15,10 +18,13 @@ import {
   pedalPulse,
   pressedOnce,
   pullDrum,
+  QUICK,
   ROLLER,
+  releaseTime,
   restGap,
   roller,
   rubbing,
+  stillOut,
   TOO_HOT,
   thinnest,
   type WheelBrake,
@@ -39,9 +45,9 @@ export type Observed =
 
 /** N·mm to N·m. */
 const NM = 1e-3;
-/** Drag is felt by hand to a fifth and half a newton metre; rollers to 8 %, as they waver. */
+/** Drag is felt by hand to a fifth, and from so many newton metres on; rollers to 8 %, as they waver. */
 const HAND_SHARE = 0.2;
-const HAND_LEAST = 0.5;
+const HAND_LEAST = FELT * NM;
 const ROLLER_SHARE = 0.08;
 /** From this a driver notices a drum, K; below COOL it is told as cool. */
 const WARM = 15;
@@ -50,9 +56,11 @@ const COOL = 5;
 const FAR = 24;
 const SPRINGY = 10;
 const THROBS = 1;
-/** Rulers at a pedal agree to this from van to van, mm; and this much gap lets pumping raise it, mm. */
+/** Rulers at a pedal agree to this from van to van, mm. */
 const PEDAL = 3;
-const COMES_UP = 10;
+/** A gauge at the bleed point reads to this, bar; and a hand on a wheel times to this, s; from memory. */
+const GAUGE = 0.5;
+const TIMED = 0.4;
 /** A hand does not turn a wheel beyond this, N·m. */
 const NO_HAND = 60;
 /** Above this the tyre slips on any roller, N·m. */
@@ -113,13 +121,13 @@ function pump(a: Axle): Observed[] {
   const { axle, clicked } = pressedOnce(a, FIRM);
   const next = pedalAt(axle, FIRM);
   // Pumped before the fluid is back, a press starts where the last one ended: a gap is closed already.
-  const up = next.gaps > next.circuit + next.freePlay + COMES_UP;
+  const up = next.gaps * stillOut(QUICK);
   return [
     num('at 10 bar', pedalAt(a, LIGHT).total, 'mm', 1, PEDAL),
     num('at 40 bar', first.total, 'mm', 1, PEDAL),
     num('next press', next.total, 'mm', 1, PEDAL),
     words('clicks', clicked > 0 ? 'heard' : 'none'),
-    words('pumped quickly', up ? 'comes up' : 'as it was'),
+    num('pumped quickly up by', up, 'mm', 1, PEDAL),
   ];
 }
 
@@ -175,6 +183,25 @@ function rock(a: Axle): Observed[] {
   });
 }
 
+/** Trodden slowly with a gauge in the line, then let go: when the wheel begins to drag, and when it is free. */
+function press(a: Axle): Observed[] {
+  return each(a, (w) => {
+    const touch = firstTouch(w) / BAR;
+    const free = releaseTime(w);
+    return [
+      touch === 0
+        ? words('drags', 'already')
+        : Number.isNaN(touch)
+          ? words('drags', 'not up to 40 bar')
+          : num('drags from', touch, 'bar', 1, GAUGE),
+      words('comes on', w.state.condition.groove > 0 ? 'late, all at once' : 'smoothly'),
+      Number.isFinite(free)
+        ? num('goes back in', free, 's', 1, TIMED)
+        : words('goes back', 'not by itself'),
+    ];
+  });
+}
+
 /** The same wheel with no pressure in its line. */
 const bled = (w: WheelBrake): WheelBrake => ({
   ...w,
@@ -219,6 +246,7 @@ function off(a: Axle): Observed[] {
       teeth === null
         ? words('teeth back', 'all are not enough')
         : num('teeth back', teeth, '', 0, 0.9),
+      words('pads', w.state.condition.groove > 0 ? 'grooved' : 'smooth'),
       words('shoes', stuck.front || stuck.rear ? 'one will not rock' : 'rock alike'),
     ];
   });
@@ -273,6 +301,8 @@ export function examine(a: Axle, id: ExaminationId, allWheels = false): Observed
       return turn(a);
     case 'rock':
       return rock(a);
+    case 'press':
+      return press(a);
     case 'bleed':
       return bleed(a);
     case 'lever':
