@@ -1,7 +1,8 @@
+import { balance } from '../balance/balance.ts';
 import type { Rig } from '../balance/rig.ts';
 import { type BrakeState, freshState } from '../brake/state.ts';
-import type { Lining } from '../brake/types.ts';
 import { cos } from '../math/trig.ts';
+import { BAR } from '../units/units.ts';
 
 /** New linings as one holds them in the hand. */
 export interface NewLining {
@@ -11,31 +12,38 @@ export interface NewLining {
   readonly groundRadius: number;
 }
 
-/** How a lining of one radius lies in a bore of another. */
+/** How a new lining lies in a bore. */
 export interface Fit {
-  /** Where it touches first as it is pressed out along its middle. */
-  readonly where: 'all along' | 'crown' | 'ends';
-  /** Gap left then at the other place (ends or crown), mm. */
+  /** Where it bears. */
+  readonly where: 'all along' | 'crown' | 'ends' | 'toe' | 'heel';
+  /** Greatest gap left, mm. */
   readonly gap: number;
+  /** Gap left at each element from toe to heel, mm; 0 where it bears. */
+  readonly along: Float64Array;
 }
 
-/** Radii that differ by no more than this are taken as a match, mm: a hundredth on the diameter. */
-const MATCH = 0.005;
+/** A gap up to this is no gap: a feeler finds none, and the first stops wear it off, mm. */
+const MATCH = 0.01;
+/** The press by which a fit is judged: 40 bar, the drum standing, so that friction takes no side. */
+const PRESS = { pressure: 40 * BAR, turning: 0 } as const;
 
 /**
- * A lining ground to r_g, pressed out along its middle into a bore of radius R > 0; β its half arc.
- * Its circle's centre then stands off the drum's by c along the middle, and a ray at angle d meets
- * the face at c·cos d + sqrt(r_g² − c²·sin² d) ≈ r_g + c·cos d (plane trigonometry; the square of
- * c/r_g left out, under 1e-4 of a millimetre).
- * r_g < R: the middle touches, c = R − r_g, and the ends are off by (R − r_g)(1 − cos β): crown.
- * r_g > R: the ends touch, c·cos β = R − r_g, and the middle is off by (r_g − R)(1/cos β − 1).
+ * How the front lining lies in a bore. The radii alone do not tell: a pinned shoe swings out about its
+ * pin, so a lining of the bore's own radius that is thinner than what the pin was placed for comes to
+ * it toe first, while a shoe on an abutment shifts until it lies. So the balance is asked: the brake
+ * with the lining on, its strut short, pressed.
+ *
+ * @param bore inner radius of the drum, mm
  */
-export function fitOf(lining: Pick<Lining, 'from' | 'to'>, ground: number, bore: number): Fit {
-  const half = (lining.to - lining.from) / 2;
-  const off = bore - ground;
-  if (Math.abs(off) <= MATCH) return { where: 'all along', gap: 0 };
-  if (off > 0) return { where: 'crown', gap: off * (1 - cos(half)) };
-  return { where: 'ends', gap: -off * (1 / cos(half) - 1) };
+export function fitOf(rig: Rig, lining: NewLining, bore: number): Fit {
+  const { gap } = balance(rig, withNewLinings(rig, lining, bore, 0), PRESS).shoes.front;
+  const along = gap.map((g) => Math.max(0, g));
+  const greatest = Math.max(...along);
+  if (greatest <= MATCH) return { where: 'all along', gap: 0, along };
+  const bears = (at: number): boolean => (gap[at] as number) <= 0;
+  const [toe, heel] = [bears(0), bears(gap.length - 1)];
+  const where = toe && heel ? 'ends' : toe ? 'toe' : heel ? 'heel' : 'crown';
+  return { where, gap: greatest, along };
 }
 
 /**

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import benchScene from '../../scenes/bench-brake.json';
 import trailerScene from '../../scenes/farm-trailer.json';
+import runaboutScene from '../../scenes/ferry-runabout.json';
 import {
   bedIn,
+  bedRow,
   cableFirst,
   createRig,
   fitOf,
@@ -13,6 +15,7 @@ import {
   presetRows,
   presetTooth,
   pressUntilSilent,
+  type Rig,
   restFaces,
   withNewLinings,
 } from '../../sim/index.ts';
@@ -75,17 +78,49 @@ describe('preset by gauge', () => {
 });
 
 describe('right parts', () => {
-  const { lining } = brake.shoes.front;
+  const lies = (on: Rig, thickness: number, ground: number, bore: number) =>
+    fitOf(on, { thickness, groundRadius: ground }, bore);
 
-  it('crown and end contact by closed form and by the faces themselves', () => {
-    expect(fitOf(lining, 100, 100)).toEqual({ where: 'all along', gap: 0 });
-    // Half arc 55°: 0.3·(1 − cos 55°) = 0.1279 at the ends; 0.3·(1/cos 55° − 1) = 0.2230 in the middle.
-    const crown = fitOf(lining, 100, 100.3);
+  /**
+   * By hand, the front shoe seen mirrored: its face's circle of radius r stands off the axis by c along
+   * the middle as built; turned about its pin (16, −78) it goes s along (78, 16)/79.6. A ray at d from
+   * the middle then finds the gap R − r − e·(cos d, sin d), e = (c + s·0.980, s·0.201), in the first order.
+   */
+  const swung = (r: number, R: number, c: number, touches: number, at: number): number => {
+    const [px, py] = [78 / Math.hypot(16, 78), 16 / Math.hypot(16, 78)];
+    const [ct, st] = [Math.cos(touches * RAD), Math.sin(touches * RAD)];
+    const s = (R - r - c * ct) / (px * ct + py * st);
+    return R - r - (c + s * px) * Math.cos(at * RAD) - s * py * Math.sin(at * RAD);
+  };
+
+  it('crown: touches where it swings straight out, 11.6° over the middle, and is off at the heel', () => {
+    const crown = lies(rig, 4.5, 100, 100.3);
     expect(crown.where).toBe('crown');
-    near(crown.gap, 0.3 * (1 - Math.cos(55 * RAD)), { rel: 1e-9 }, 'crown');
-    const ends = fitOf(lining, 100.3, 100);
+    // 0.18 less what the lining gives under 40 bar.
+    near(crown.gap, swung(100, 100.3, 0, 11.6, -55), { abs: 0.015 }, 'heel');
+    expect(crown.along[47]).toBe(crown.gap);
+  });
+
+  it('ends: ground too large, less than the closed form leaves in the middle, since they give', () => {
+    const ends = lies(rig, 4.5, 100.3, 100);
     expect(ends.where).toBe('ends');
-    near(ends.gap, 0.3 * (1 / Math.cos(55 * RAD) - 1), { rel: 1e-9 }, 'ends');
+    expect(ends.gap).toBeGreaterThan(0.1);
+    expect(ends.gap).toBeLessThan(0.3 * (1 / Math.cos(55 * RAD) - 1));
+  });
+
+  it('the bore’s own radius, but too thin: on a pin it bears at the toe, and grabs', () => {
+    const thin = lies(rig, 4.5, 100.3, 100.3);
+    expect(thin.where).toBe('toe');
+    near(thin.gap, swung(100.3, 100.3, -0.3, 55, -55), { abs: 0.015 }, 'heel');
+    const state = withNewLinings(rig, { thickness: 4.5, groundRadius: 100.3 }, 100.3, 0);
+    near(bedRow(rig, state, 0).torque / 1000, 332, { rel: 0.01 });
+  });
+
+  it('all along: new parts, thick enough ones for a larger bore, and a shoe that shifts on its abutment', () => {
+    expect(lies(rig, 4.5, 100, 100)).toMatchObject({ where: 'all along', gap: 0 });
+    expect(lies(rig, 4.8, 100.3, 100.3)).toMatchObject({ where: 'all along', gap: 0 });
+    const runabout = createRig(mustRead(runaboutScene));
+    expect(lies(runabout, 4.4, 95.3, 95.3)).toMatchObject({ where: 'all along', gap: 0 });
   });
 
   it('a lining made for the larger drum is thicker and lies all along', () => {

@@ -13,6 +13,7 @@ import {
   presetRows,
   presetTooth,
   pressUntilSilent,
+  type Rig,
   withNewLinings,
 } from '../../../sim/index.ts';
 import { type Steps, stepsOf, wordsOf } from '../../adjusters.ts';
@@ -79,6 +80,8 @@ export class ShoeDesk {
   readonly #row = new Kept<PresetRow>();
   readonly #beds = new Kept<BedRow[]>();
   readonly #first = new Kept<CableFirst & { readonly home0: number; readonly held0: number }>();
+
+  #fit: { readonly rig: Rig; readonly key: string; readonly fit: Fit } | null = null;
 
   constructor(session: Session) {
     this.session = session;
@@ -183,7 +186,14 @@ export class ShoeDesk {
   }
 
   get fit(): Fit {
-    return fitOf(this.session.brake.shoes.front.lining, this.ground / 2, this.bore / 2);
+    const { rig } = this.session;
+    const { thickness, ground, bore } = this;
+    const key = `${thickness} ${ground} ${bore}`;
+    if (this.#fit?.rig !== rig || this.#fit.key !== key) {
+      const lining = { thickness, groundRadius: ground / 2 };
+      this.#fit = { rig, key, fit: fitOf(rig, lining, bore / 2) };
+    }
+    return this.#fit.fit;
   }
 
   parts(change: {
@@ -213,9 +223,15 @@ export class ShoeDesk {
     const { where } = this.fit;
     const zero = this.rows[0];
     const tight = zero !== undefined && !zero.slidesOn;
-    const says =
-      where === 'all along' ? 'lies all along' : where === 'crown' ? 'crown first' : 'ends first';
-    this.#act(1, tight ? `${says}, but too thick` : says, where !== 'ends' && !tight);
+    const says = {
+      'all along': 'lies all along',
+      crown: 'crown first',
+      ends: 'ends first',
+      toe: 'bears at the toe',
+      heel: 'bears at the heel',
+    }[where];
+    const good = where === 'all along' || where === 'crown';
+    this.#act(1, tight ? `${says}, but too thick` : says, good && !tight);
   }
 
   setTooth(tooth: number): void {

@@ -6,42 +6,48 @@ import { markOf } from '../park/marks.ts';
 import { HELD_OFF, type ShoeDesk } from './desk.ts';
 import { lipSays, mm2 } from './words.ts';
 
-const DEGREES = 180 / Math.PI;
-
 /** How a lining of one radius lies in the bore: the gap along its arc. */
 export function fitPicture(desk: ShoeDesk): TemplateResult {
   const { fit } = desk;
-  const { lining } = desk.session.brake.shoes.front;
-  const half = ((lining.to - lining.from) / 2) * DEGREES;
   const peak = Math.max(0.05, fit.gap);
-  const points = Array.from({ length: 41 }, (_, i) => {
-    const d = (i - 20) / 20;
-    const a = Math.cos((d * half) / DEGREES);
-    const end = Math.cos(half / DEGREES);
-    const share =
-      fit.where === 'crown'
-        ? (1 - a) / (1 - end)
-        : fit.where === 'ends'
-          ? (a - end) / (1 - end)
-          : 0;
-    return `${(160 + d * 140).toFixed(1)} ${(60 + (share * fit.gap * 90) / peak).toFixed(1)}`;
-  });
-  const at = fit.where === 'crown' ? 'at both ends' : 'in the middle';
+  // The heel on the left, as the picture says.
+  const across = Array.from(fit.along).reverse();
+  const x = (i: number): number => 20 + (280 * (i + 0.5)) / across.length;
+  const points = across.map(
+    (gap, i) => `${x(i).toFixed(1)} ${(60 + (gap * 90) / peak).toFixed(1)}`,
+  );
+  const widest = x(across.indexOf(Math.max(...across)));
+  const at = {
+    'all along': '',
+    crown: 'at the ends',
+    ends: 'in the middle',
+    toe: 'at the heel',
+    heel: 'at the toe',
+  }[fit.where];
   const word = {
     'all along': 'They lie all along.',
     crown: 'They touch at the crown first.',
     ends: 'They touch at both ends first.',
+    toe: 'They bear at the toe.',
+    heel: 'They bear at the heel.',
+  }[fit.where];
+  const then = {
+    'all along': '',
+    crown: 'They bear in the middle until bedded in: weaker for a time, then right.',
+    ends: 'Ground too large: the ends bear hard, it may grab. Ask for linings to suit the bore.',
+    toe: 'The shoe comes to the bore toe first, and pressed there it grabs until bedded in. Ask for linings as thick as the bore is larger.',
+    heel: 'The shoe comes to the bore heel first: weaker until bedded in. Ask for linings to suit the bore.',
   }[fit.where];
   return html`<h2>How the lining lies in the bore</h2>
     <svg class="ns-pic" viewBox="0 0 320 190" role="img" aria-label="Gap along the lining's arc: ${fit.where}, ${mm2(fit.gap)} mm">
       <rect x="20" y="34" width="280" height="26" fill="var(--drum)" stroke="var(--ink)" stroke-width="2" />
-      <path d=${`M20 170L20 ${points[0]?.split(' ')[1]}L${points.join('L')}L300 170Z`} fill="var(--lining)" stroke="var(--ink)" stroke-width="2" />
+      <path d=${`M20 170L20 ${points[0]?.split(' ')[1]}L${points.join('L')}L300 ${points.at(-1)?.split(' ')[1]}L300 170Z`} fill="var(--lining)" stroke="var(--ink)" stroke-width="2" />
       <text x="160" y="24" text-anchor="middle">drum, bore ${mm2(desk.bore)}</text>
       <text x="160" y="150" text-anchor="middle" class="on">lining, ground for ${mm2(desk.ground)}</text>
-      ${fit.gap > 0 ? svg`<text x=${fit.where === 'crown' ? 304 : 160} y=${fit.where === 'crown' ? 84 : 84} text-anchor=${fit.where === 'crown' ? 'end' : 'middle'} class="v">${mm2(fit.gap)}</text>` : nothing}
+      ${fit.gap > 0 ? svg`<text x=${widest.toFixed(0)} y="84" text-anchor=${widest > 240 ? 'end' : widest < 80 ? 'start' : 'middle'} class="v">${mm2(fit.gap)}</text>` : nothing}
       <text x="20" y="186" class="s">heel end</text><text x="300" y="186" text-anchor="end" class="s">toe end</text>
     </svg>
-    <p><b>${word}</b> ${fit.gap > 0 ? `${mm2(fit.gap)} mm is left ${at}, drawn to its own scale.` : ''} ${fit.where === 'crown' ? 'They bear in the middle until bedded in: weaker for a time, then right.' : fit.where === 'ends' ? 'Ground too large: the ends bear hard, it may grab. Ask for linings to suit the bore.' : ''}</p>`;
+    <p><b>${word}</b> ${fit.gap > 0 ? `${mm2(fit.gap)} mm is left ${at}, drawn to its own scale.` : ''} ${then}</p>`;
 }
 
 const columnOf = (desk: ShoeDesk): string => wordsOf(desk.session.brake).column;
