@@ -3,7 +3,8 @@ export const applyHint = {
   released: 'Hold the pedal, or drag along it. Keys: space holds 40 bar, arrows set it bar by bar.',
   forward: 'Turn the drum backward and press again: the two shoes swap roles.',
   backward: 'Turn it forward again: leading is a role, not a place.',
-  stopped: 'Nothing turns, so nothing rubs: no torque and no factor. Both shoes press alike.',
+  stopped:
+    'Nothing turns, so nothing drags: no torque, no factor. Both combs read as the trailing one’s does in turning: a standing lining sticks to the drum as it comes out, and that holds it back.',
 } as const;
 
 /** Said in place of forces where no balance was found. */

@@ -6,9 +6,12 @@ import { cos } from '../math/trig.ts';
  * Tilt of a shoe about its long axis, seen along the plate: what the view from outside cannot show.
  *
  * The shoe stands on its edge like a stool on three pads of the plate: one at the middle of the
- * table, one near each end. The return springs lie on the outer face of the web, beside its plane,
- * while strut and anchor answer in it: a couple M = F·e that lifts the middle off its pad, about the
- * line through the end pads. The hold-down's spring presses between, at the arm a from that line:
+ * table, one near each end. The return springs lie on the outer face of the web, while strut and
+ * anchor answer in its middle plane: a couple M = F·e that lifts the middle off its pad, about the
+ * line through the end pads. A spring is a body of two forces: its pull goes through the places where
+ * its hooks bear, and those are in the walls of the webs' holes. So wherever its coils lie, the arm is
+ * half the web's thickness at most, the hole's outer edge; that is taken. The hold-down's spring presses
+ * between, at the arm a from that line:
  *
  *   H·a = F·e,  H = H₀ + k·a·θ   (moments about the long axis; plane statics, any text)
  *
@@ -21,7 +24,7 @@ import { cos } from '../math/trig.ts';
 const PAD_FRICTION = 0.15;
 /** Play of toe and heel in their guides along the axle, mm; from memory. */
 const GUIDE_PLAY = 0.8;
-/** Wire of a return spring: its pull lies half of it beside the face of the web, mm; common practice. */
+/** Wire of a return spring: it is drawn half of it beside the face of the web, mm; common practice. */
 const WIRE = 2.8;
 
 export interface TiltCause {
@@ -35,8 +38,9 @@ export const UPRIGHT: TiltCause = { holdDown: 'fitted', groove: 0 };
 export interface Tilt {
   /** Of the return springs on this shoe, towards the other one, N. */
   readonly pull: number;
-  /** How far beside the web's plane they pull, mm. */
+  /** Arm of that pull about the web's middle plane, and where the springs' wire lies beside it, mm. */
   readonly beside: number;
+  readonly wire: number;
   /** Of that pull about the long axis, N·mm. */
   readonly moment: number;
   /** Force of the hold-down's spring now, N, and its arm about the end pads, mm. */
@@ -76,7 +80,7 @@ export function tiltOf(
     const length = Math.sqrt(dx * dx + dy * dy);
     if (length > 0) pull += (spring.force * Math.abs(dx)) / length;
   });
-  const beside = (steel.webThickness * steel.webCount + WIRE) / 2;
+  const beside = (steel.webThickness * steel.webCount) / 2;
   const moment = pull * beside;
   const middlePad = lining.groundRadius - lining.thicknessNew - steel.tableThickness / 2;
   // Level distance of the lining's ends from the axis: the mean of both.
@@ -97,6 +101,7 @@ export function tiltOf(
   return {
     pull,
     beside,
+    wire: beside + WIRE / 2,
     moment,
     holdDown: lost ? 0 : preload + brake.across.holdDown.rate * arm * Math.max(0, angle - hollow),
     arm,

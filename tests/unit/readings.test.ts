@@ -54,6 +54,15 @@ it('tells nothing where there is nothing to read', () => {
   expect(list(4, 0).of('torque').value).toBe(0);
 });
 
+it('standing, both linings are held back as the trailing one is in turning: they stick', () => {
+  const standing = list(4, 0).of;
+  const trailing = list(4, 1).of('peakRear').value;
+  // The table of the first teaching brake: 0.87 and 0.29 MPa at 40 bar.
+  near(trailing, 0.29, { abs: 0.005 });
+  near(standing('peakFront').value, trailing, { rel: 0.02 }, 'front');
+  near(standing('peakRear').value, trailing, { rel: 0.02 }, 'rear');
+});
+
 it('a brake that locks has no torque and no factor', () => {
   const locking = quay((s) => {
     s.shoes.front.lining.friction = 0.9;

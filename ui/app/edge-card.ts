@@ -37,7 +37,7 @@ export function edgeCard(session: Session, instant: Instant, place: EdgeBox): Te
   const hollow = cause.groove > 0;
   return html`<div class="edge" .style=${`left:${place.at[0]}px;top:${place.at[1] + place.height - 2}px;width:${place.width}px`} data-tilt=${degrees.toFixed(2)}>
       <b>Edge-on, front shoe; tilt drawn ×${TILT_DRAWN}</b>
-      <p>${number(t.pull, 0)} N pull ${number(t.beside, 1)} mm beside the web: ${number(t.moment, 0)} N·mm tip it, the hold-down answers up to ${number(t.righting, 0)}.
+      <p>${number(t.pull, 0)} N pull ${number(t.beside, 1)} mm beside the web’s middle: ${number(t.moment, 0)} N·mm tip it, the hold-down answers up to ${number(t.righting, 0)}.
         ${t.angle > 0 ? html`<strong>${number(degrees, 2)}°, ${number(t.acrossLining, 2)} mm across the lining.</strong>` : html`<strong>Upright.</strong>`} ${stops[t.stop]}</p>
       <div>
         <button aria-pressed=${lost} class=${lost ? 'on' : ''} @click=${() => session.tip({ ...cause, holdDown: lost ? 'fitted' : 'lost' })}>Hold-down lost</button>

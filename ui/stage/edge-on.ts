@@ -163,7 +163,7 @@ export function edgeOn(
   // The top goes away from the plate: clockwise here.
   const lean = tilt.angle > 0 ? turnAbout([0, ends], -tilt.angle * TILT_DRAWN) : IDENTITY;
   const middle = lining.width / 2;
-  const hook: Point = [middle + tilt.beside, -30];
+  const hook: Point = [middle + tilt.wire, -30];
   const pull = maker('edge', 'return spring', ` ${side}`);
   const ground: Shape = {
     key: 'edge ground',
