@@ -267,7 +267,7 @@ function springs(rig: Rig, w: Work, y: Float64Array, load: Load): void {
     const dx = b.x - a.x;
     const dy = b.y - a.y;
     const s = Math.sqrt(dx * dx + dy * dy);
-    // Tension only (references: extension spring, force = initial tension + rate × stretch).
+    // Tension only (an extension spring pulls with its initial tension + rate × stretch: Shigley, Mechanical Engineering Design, extension springs).
     const factor = load.springFactor;
     const pull = factor * (spring.fitted + spring.rate * (s - spring.fittedLength));
     const tension = Math.max(0, pull);

@@ -11,7 +11,8 @@ import type { Rig, ShoeRig } from './rig.ts';
  * Does a shoe lock by itself? The toe is moved outward past the touch and the push it then needs is
  * asked for: none or a pull means that friction alone holds the drum (the practical limit of
  * friction in design texts: drag moment exceeds the moment of the radial thrust). For a shoe on a
- * pin this is the sign of mu·M_F − M_N (references: locks at mu = X/Y).
+ * pin this is the sign of mu·M_F − M_N: moments about it, of the friction at mu = 1 and of the normal
+ * forces (Shigley, Mechanical Engineering Design, internal expanding shoes: self-locking at M_N = mu·M_F).
  */
 function pinLocks(shoe: ShoeRig, d: Dressed, turning: Turning): boolean {
   const worn = shoe.side === 'front' ? d.front : d.rear;

@@ -59,8 +59,8 @@ export function stopEnergyOf(brake: Brake, speed: number, mass = brake.vehicle.m
 }
 
 /**
- * Rise of the drum by one stop that is short against its cooling, K: E / C (references: single stop,
- * all energy into the drums).
+ * Rise of the drum by one stop that is short against its cooling, K: E / C, all of the
+ * energy going into the drums (heat balance of a single stop; Limpert, Brake Design and Safety).
  */
 export const stopRise = (brake: Brake, speed: number, mass = brake.vehicle.mass): number =>
   stopEnergyOf(brake, speed, mass) / brake.drum.heatCapacity;

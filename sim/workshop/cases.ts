@@ -14,7 +14,7 @@ import { faultOf } from './faults.ts';
 /** A van in the workshop: what its driver says, what it has, which names are to be chosen from. */
 export interface Case {
   readonly number: number;
-  /** Minutes that a good mechanic needs to be sure, by the teaching table; the story always counts. */
+  /** Minutes that a good mechanic needs to be sure; the story always counts. Own choice. */
   readonly par: number;
   readonly complaint: string;
   readonly cause: FaultId;
@@ -91,7 +91,7 @@ const van = (
   from = 'Worn-in',
 ): Case => ({ number, par, complaint, cause, names, from });
 
-/** The twenty vans of the teaching table. */
+/** Twenty vans; their readings as first worked out stand in tests/reference/teaching-tables.md. */
 export const cases: readonly Case[] = [
   van(
     1,

@@ -35,7 +35,7 @@ const row = (
   needs: Examination['needs'] = null,
 ): Examination => ({ id, name, minutes, needs, how });
 
-/** Minutes as the teaching table has them. */
+/** Minutes are our own choice of what a good mechanic needs. */
 export const examinations: readonly Examination[] = [
   row('story', 'Story and feel', 2, 'Hear which wheel and when; tread on the pedal.'),
   row(

@@ -41,7 +41,7 @@ it('shows the factors of the first teaching brake at 40 bar, by keyboard', async
   await soonNear(() => shown(page, 'clearanceMean'), 0.3, { abs: 0.01 }, 'clearance at rest');
   const before = await shown(page, 'clearanceMean');
   await pedalTo40(page);
-  // Teaching brake, lessons' table (computed apart from this project, rigid shoes): 1.72 + 0.57 = 2.29
+  // Teaching tables, table 0 (computed apart from this project, rigid shoes): 1.72 + 0.57 = 2.29
   // on the force left after the springs, 1.99 on the full piston force; within 1 %.
   await expect.poll(() => factor(page, 'brakeFactor')).toBeGreaterThan(2.2);
   await soonNear(() => factor(page, 'brakeFactor'), 2.29, { rel: 0.01 }, 'brake factor');

@@ -48,7 +48,7 @@ for (const size of ['desktop', 'phone'] as const) {
       await setState(page, 'Second set');
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('The drum is held by the lip');
-      // Teaching table: 0.29 at the heel, tooth 11, five teeth to tooth 6.
+      // Teaching tables: 0.29 at the heel, tooth 11, five teeth to tooth 6.
       await soonNear(() => figure(page, 'lip', /(\d\.\d\d)/), 0.29, { abs: 0.01 }, 'overlap');
       await expect.poll(() => page.locator('[data-tooth]').last().innerText()).toBe('11');
       await expect.poll(() => page.locator('[data-need]').innerText()).toBe('6');
@@ -85,7 +85,7 @@ for (const size of ['desktop', 'phone'] as const) {
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('held by rust at the hub');
       await expect.poll(() => found(page).textContent()).toContain('does not slide at all');
-      // Teaching table: nothing overlaps, 0.06 in hand.
+      // Teaching tables: nothing overlaps, 0.06 in hand.
       await soonNear(() => figure(page, 'lip', /(\d\.\d\d)/), 0.06, { abs: 0.01 }, 'in hand');
       await press(page, 'Rust at the hub: Free it');
       await press(page, 'Pull the drum');
@@ -104,7 +104,7 @@ for (const size of ['desktop', 'phone'] as const) {
       await expect.poll(() => found(page).textContent()).toContain('drags lightly both ways');
       await press(page, 'Pull the drum');
       await expect.poll(() => found(page).textContent()).toContain('the lever is off its stop');
-      // Teaching table: clears by 0.06.
+      // Teaching tables: clears by 0.06.
       const clears = () => figure(page, 'lever off its stop', /clears it by (\d\.\d\d)/);
       await soonNear(clears, 0.06, { abs: 0.01 }, 'cleared by');
       await press(page, 'Slacken the cable');
@@ -229,7 +229,7 @@ it('by keyboard alone: pull, back off, pull', async () => {
   await focus('One tooth back');
   await page.keyboard.press('Enter');
   await page.keyboard.press(' ');
-  // Teaching table: the first set at 59 500 km wants two teeth.
+  // Teaching tables: the first set at 59 500 km wants two teeth.
   await expect.poll(() => page.locator('[data-back]').innerText()).toBe('2');
   await focus('Pull the drum');
   await page.keyboard.press('Enter');

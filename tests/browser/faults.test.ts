@@ -28,7 +28,7 @@ const take = (page: Page, name: string) =>
 const row = (page: Page, name: string) =>
   page.locator('takeup-fault-readings tr', { hasText: name }).innerText();
 
-it('finds van 5 by the readings of the teaching table: 26 minutes, par', async () => {
+it('finds van 5 by the readings of the teaching tables: 26 minutes, par', async () => {
   const { page, errors, shot, close } = await open();
   await page.keyboard.press('7');
   await page.getByRole('button', { name: 'Find the fault' }).click();
@@ -86,7 +86,7 @@ it('browses: readings before and after, look-alikes, and the fault on the bench'
   await page.keyboard.press('7');
   await page.getByLabel('Fault', { exact: true }).selectOption('stuck piston');
   await settled(page);
-  // Teaching table: right 23 forward, 68 back, within 2 %.
+  // Teaching tables: right 23 forward, 68 back, within 2 %.
   await expect
     .poll(() => row(page, 'Roller test'))
     .toMatch(/right: pedal forward 23, pedal backward 6[7-9]/);

@@ -64,7 +64,7 @@ it('fills a sheet as people type, judges it, forecasts, and loads it into the br
   await expect
     .poll(() => page.locator('[data-place] .echo').innerText())
     .toMatch(/read as 7 57\/64 in = 200\.422 mm · 7\.891 in/);
-  // Teaching table, lesson 14: 1.98 of 1.5 leaves 0.48; 9 500 km after 50 000, band 4 800 to 19 000.
+  // Teaching tables, table 14: 1.98 of 1.5 leaves 0.48; 9 500 km after 50 000, band 4 800 to 19 000.
   await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/0\.48 left/);
   await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/teaching brake/);
   await page.locator('[data-axle="distance"]').fill('50 000');
@@ -215,7 +215,7 @@ it('takes the values from the brake, both wheels side by side, difference told',
   await page.keyboard.press('5');
   await page.getByRole('button', { name: 'Take the values from the brake' }).click();
   await expect.poll(() => field(page, 'Adjuster tooth').inputValue()).toBe('12');
-  // Teaching table, answer page of the measurements: 200.42, lip 0.21, 1.98, 3.64.
+  // Teaching tables, standing states: 200.42, lip 0.21, 1.98, 3.64.
   await soonNear(async () => Number(await field(page, 'Drum Ø, angle 1').inputValue()), 200.42, {
     abs: 0.011,
   });

@@ -26,7 +26,7 @@ async function open(page: Page): Promise<void> {
 it('fits new shoes in six steps, as a user would', async () => {
   const { page, errors, shot, close } = await browser.open();
   await open(page);
-  // Teaching table, lesson 10: drum 200.60, lip 200.00, strut left at tooth 15: 1.9 a side too big.
+  // Teaching tables, table 10: drum 200.60, lip 200.00, strut left at tooth 15: 1.9 a side too big.
   await expect.poll(() => key(page, 'bore')).toBe(200.6);
   await soonNear(
     async () => -figure((await row(page, 15)).split('over by')[1] ?? ''),

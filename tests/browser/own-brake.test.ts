@@ -37,7 +37,7 @@ it('makes a brake from the nearest, keeps it over a reload, shows it in the choi
   await page.getByRole('button', { name: 'Make it mine' }).click();
   await expect.poll(() => told(page, 'drumNew').innerText()).toMatch(/read as 8" = 203\.2 mm/);
   await expect.poll(() => told(page, 'bore').innerText()).toMatch(/assumed 19\.05 mm/);
-  // Similar figures have the same shoe factors: the teaching table's 2.29.
+  // Similar figures have the same shoe factors: the teaching tables' 2.29.
   await soonNear(async () => Number(await page.locator('[data-factor]').innerText()), 2.29, {
     rel: 0.015,
   });

@@ -40,7 +40,7 @@ async function wornIn(page: Page): Promise<void> {
 it('parks the worn-in van at 300 N: verdict, both ways, lever alone, notches', async () => {
   const { page, errors, shot, close } = await browser.open();
   await wornIn(page);
-  // Teaching table, lesson 11: 344 and 339 N·m, 23.2 and 22.8 %, 2 047 N, 5.3 notches, 299 asked for.
+  // Teaching tables, table 11: 344 and 339 N·m, 23.2 and 22.8 %, 2 047 N, 5.3 notches, 299 asked for.
   await expect.poll(() => verdictOf(page)).toContain('Holds on 20 %');
   await soonNear(() => first(page, '[data-torque="down"]'), 344, { rel: 0.02 }, 'nose down');
   await soonNear(() => first(page, '[data-torque="up"]'), 339, { rel: 0.02 }, 'nose up');
@@ -112,7 +112,7 @@ it('slack takes notches, a cable too tight takes clearance', async () => {
   await wornIn(page);
   const more = page.getByRole('button', { name: 'Cable slack: more' });
   for (let i = 0; i < 10; i++) await more.click();
-  // Teaching table: slack +10 mm, 10.3 notches.
+  // Teaching tables: slack +10 mm, 10.3 notches.
   await expect.poll(() => key(page, 'notches')).toBeGreaterThan(10.2);
   await soonNear(() => key(page, 'notches'), 10.3, { abs: 0.1 }, 'notches');
   const tight = page.getByRole('button', { name: 'Cable too tight: more' });
@@ -132,7 +132,7 @@ it('one wheel out of order, and a hot drum', async () => {
   await page.getByRole('button', { name: 'Both wheels' }).click();
   await page.getByLabel('One out of order').selectOption('stiff lever');
   const right = page.locator('.park-wheel').nth(1);
-  // Teaching table, case 20: 153 / 150 N·m at that wheel, the van 16.5 and 16.3 %.
+  // Teaching tables, van 20: 153 / 150 N·m at that wheel, the van 16.5 and 16.3 %.
   await soon(async () => {
     const [down = 0, up = 0] = figures(await right.innerText());
     near(down, 153, { rel: 0.025 }, 'down');

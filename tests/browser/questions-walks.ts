@@ -8,14 +8,14 @@ interface Walk {
   readonly reads: readonly RegExp[];
 }
 
-/** Figures of the teaching table's lessons and vans; forces within 2 %, gaps within 0.01 to 0.02. */
+/** Figures of the teaching tables; forces within 2 %, gaps within 0.01 to 0.02. */
 export const walks: readonly Walk[] = [
-  // Lesson 4: 1.72 + 0.57 = 2.29 at 40 bar; backward the roles change sides.
+  // Table 4: 1.72 + 0.57 = 2.29 at 40 bar; backward the roles change sides.
   { id: 'q055', words: 'leading shoe', reads: [/Leading 1\.7[123]/, /Trailing 0\.5[678]/] },
   { id: 'q053', words: 'creeps rest stopping', reads: [/Nothing turns, so nothing rubs/] },
-  // Lesson 6: at 38 000 km the tooth is climbed to 78 % and drops back to 9.
+  // Table 6: at 38 000 km the tooth is climbed to 78 % and drops back to 9.
   { id: 'q017', words: 'movement turn', reads: [/Adjuster tooth 9 ?of 20/] },
-  // Lesson 6: clearance at the front 0.38 before the click, mean of toe, centre and heel aside.
+  // Table 6: clearance at the front 0.38 before the click, mean of toe, centre and heel aside.
   {
     id: 'q016',
     words: 'stepped adjuster catch',
@@ -41,7 +41,7 @@ export const walks: readonly Walk[] = [
     words: 'holds forwards rolls back',
     reads: [/parked forward 3(0[4-9]|1[0-6]), parked backward 1(6[89]|7[0-4]) N·m/],
   },
-  // Lesson 4 step 4: 17 and 6 N·m.
+  // Table 4 step 4: 17 and 6 N·m.
   {
     id: 'q050',
     words: 'locks forwards',
@@ -87,7 +87,7 @@ export const walks: readonly Walk[] = [
     words: 'only one shoe moves',
     reads: [/pedal forward 23, pedal backward 6[789]/, /one will not rock/],
   },
-  // Lesson 3: linings gone.
+  // Table 3: linings gone.
   { id: 'q088', words: 'piston comes out', reads: [/front lining 0\.00/] },
   // Van 5 to be found out: a hidden cause and its complaint.
   {
@@ -119,7 +119,7 @@ export const walks: readonly Walk[] = [
     reads: [/rubs once a turn/],
   },
   { id: 'q110', words: 'two months one tyre', reads: [/not at all, then frees with one jerk/] },
-  // Lesson 9: second set, 0.29 at the heel, five teeth; which lock is mine; rusted on, broken loose.
+  // Table 9: second set, 0.29 at the heel, five teeth; which lock is mine; rusted on, broken loose.
   { id: 'q001', words: 'slides out a little', reads: [/overlaps by up to 0\.29 mm/, /of 5 teeth/] },
   { id: 'q004', words: 'wear ridge', reads: [/Which is mine\? 1 of 4/] },
   {
@@ -128,18 +128,18 @@ export const walks: readonly Walk[] = [
     presses: [['button', 'Turn it']],
     reads: [/rusted on: about \d+ N·m to break/],
   },
-  // Lesson 11: 20 % asks for 299; 344 nose down, 339 nose up.
+  // Table 11: 20 % asks for 299; 344 nose down, 339 nose up.
   {
     id: 'q098',
     words: 'creeps back slope',
     reads: [/needs 299 N·m/, /Nose down 34[0-6]/, /Nose up 33[5-9]/],
   },
   { id: 'q020', words: 'shorten the cable', reads: [/5\.3 notches/] },
-  // Lesson 10: 0.18 instead of 0.31, the gap jumps by 0.13; tooth 2 passes snug with 0.31 behind it.
+  // Table 10: 0.18 instead of 0.31, the gap jumps by 0.13; tooth 2 passes snug with 0.31 behind it.
   { id: 'q035', words: 'tight new cable', reads: [/0\.18 instead of 0\.31/, /jumps by 0\.13/] },
   { id: 'q094', words: 'lip deceive', reads: [/lining has 0\.31 at toe, centre and heel/] },
   { id: 'q104', words: 'seized reset', reads: [/203\.8\d mm/] },
-  // Lesson 14: 0.48 left over the limit; 200.33 and 200.51 are 0.18 out of round, over 0.10.
+  // Table 14: 0.48 left over the limit; 200.33 and 200.51 are 0.18 out of round, over 0.10.
   {
     id: 'q112',
     words: 'four millimetres',

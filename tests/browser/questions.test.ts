@@ -7,7 +7,7 @@ import { walks } from './questions-walks.ts';
 
 /**
  * Walks questions as a user does: types some words of it into Questions, presses Show me, does the
- * steps and reads the answer. The figures expected are the teaching table's.
+ * steps and reads the answer. The figures expected are those of the teaching tables.
  */
 let browser: OpenBrowser;
 let opened: Opened;

@@ -34,7 +34,7 @@ for (const [name, width, height] of [
       const text = await page.locator(`[data-reading="${key}"] .v`).innerText();
       return Number(text.replace(/[\u202f\u00a0]/g, '').replace(/[^\d.−-].*$/s, ''));
     };
-    // Teaching table: new, 0.30 mm at the centre; a sound drum is the same all round.
+    // Teaching tables: new, 0.30 mm at the centre; a sound drum is the same all round.
     await soonNear(() => figure('restClearanceMean'), 0.3, { abs: 0.01 }, 'clearance');
     await soonNear(() => figure('turnFrontLeast'), 0.3, { abs: 0.01 }, 'least in a turn');
     const least = await figure('turnFrontLeast');

@@ -44,7 +44,7 @@ it('drives a life to its limit in a worker; every event leads back to its moment
   page.on('worker', (w) => workers.push(w.url()));
   await toTheLimit(page);
   expect(workers.map((url) => /life-worker/.test(url))).toEqual([true]);
-  // Teaching table: lining at its limit at 59 500 km, tooth 15 of 20; ours wears 1.2 % slower.
+  // Teaching tables: lining at its limit at 59 500 km, tooth 15 of 20; ours wears 1.2 % slower.
   await soonNear(() => distance(page), 59500, { rel: 0.016 }, 'distance to the limit');
   await expect.poll(() => tooth(page)).toBe('15');
   await expect.poll(() => page.locator('[data-mark]').count()).toBe(15);
@@ -164,7 +164,7 @@ it('goes to a place and to an event of the run by pointing at the chart', async 
   await page.mouse.move(x(40000), box.y + 120, { steps: 4 });
   await expect.poll(() => said(page)).toMatch(/^(39|40)\d{3} km/);
   await page.mouse.up();
-  // Teaching table: the third click at 10 800 km (within 100 km and the 1.2 %).
+  // Teaching tables: the third click at 10 800 km (within 100 km and the 1.2 %).
   await page.mouse.click(x(10870), box.y + 20);
   await expect.poll(() => tooth(page)).toBe('3');
   await expect.poll(() => said(page)).toMatch(/^10\d{3} km, clearance 0\.27 mm, tooth 3$/);
@@ -184,7 +184,7 @@ it('presses at the foot of a pass: two steps, drags in the morning; a hot lock p
     await page.locator('[data-verdict]').waitFor();
   };
   await pass();
-  // Teaching table: at +287 K two clicks, tooth 12, −0.03 mm cold.
+  // Teaching tables: at +287 K two clicks, tooth 12, −0.03 mm cold.
   await expect.poll(() => tooth(page)).toBe('12');
   const verdict = page.locator('[data-verdict]');
   await expect
@@ -228,7 +228,7 @@ it('shows no bare forecast: a band and what it rests on', async () => {
     const [, left, low, high] = (/about (\d+)\s*km\s*band (\d+) to (\d+) km/.exec(text) ?? []).map(
       Number,
     );
-    // Teaching table: 9 500 km, band 4 800 to 19 000; the rate is 1.2 % lower here.
+    // Teaching tables: 9 500 km, band 4 800 to 19 000; the rate is 1.2 % lower here.
     near(left ?? Number.NaN, 9500, { rel: 0.12 }, 'distance left');
     near(low ?? Number.NaN, (left ?? 0) / 2, { abs: 100 });
     near(high ?? Number.NaN, 2 * (left ?? 0), { abs: 200 });
@@ -276,7 +276,7 @@ it('drives a road that was changed: twice the stops, half the distance to a clic
   await button(page, 'to next click').click();
   await button(page, 'Wear on').click();
   await expect.poll(() => tooth(page)).toBe('1');
-  // Teaching table: first click at 3 000 km with one stop a km; wear follows the energy (Archard).
+  // Teaching tables: first click at 3 000 km with one stop a km; wear follows the energy (Archard).
   await button(page, 'Readings').click();
   await soonNear(() => distance(page), 1500, { abs: 50 }, 'first click');
   await button(page, 'Set up').click();

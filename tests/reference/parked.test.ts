@@ -15,7 +15,7 @@ import { parkingRules } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-/** The teaching table's lesson 11 and its cases C and F: quay van, worn in, 300 N in each cable. */
+/** Table 11 of the teaching tables, and its vans 9 to 11 and 18 to 20: quay van, worn in, 300 N in each cable. */
 const { rig, state } = quay();
 const worn = wearOn(rig, state, { distance: 20000 * KM }).state;
 const twenty = { kind: 'slope', percent: 20 } as const;
@@ -65,7 +65,7 @@ it('slope held with its margin, both ways', () => {
 
 it('a hook that sits higher parts the two ways by cable pull × its height over the pins', () => {
   // Hook height over the pins: 78 mm level with the axle, 98 another 20 above it. At the same strut
-  // force the teaching table says 9 and 17 per cent; of the weaker way, two figures.
+  // force the teaching tables say 9 and 17 per cent; of the weaker way, two figures.
   for (const [y, share] of [
     [0, 9],
     [20, 17],

@@ -22,7 +22,7 @@ import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /**
- * The first teaching brake against its table of outcomes, which was calculated apart from this
+ * The first teaching brake against the teaching tables (teaching-tables.md), calculated apart from this
  * project (rigid shoes, exact rotation, 120 elements). Its own tolerances: 1 % on factors, 2 % on
  * torque, 0.01 mm on clearance, 0.02 mm at the strut, 100 km on a click, 1 % on life.
  */

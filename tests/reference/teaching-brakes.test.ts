@@ -22,7 +22,7 @@ import { mustRead } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /**
- * The other three teaching brakes against their table of outcomes, calculated apart from this project
+ * The other three teaching brakes against the teaching tables, calculated apart from this project
  * (rigid shoes, no heel or pin friction). Its tolerances: 1 % on factors, 2 % on torque, 0.01 mm on
  * clearance, 100 km on a click. Life is given 1.8 %: the table's wear runs about 0.8 % faster than the
  * closed fixed point allows (see the first teaching brake). Parking stands at new linings.

@@ -50,7 +50,7 @@ describe('another kind of adjuster on the same brake', () => {
       const r = createRig(b);
       const worn = { ...standingState(rig, 'Worn-in'), tooth: 0 };
       const { clicked } = application(r, worn, press);
-      // One press of the toothed lever clicks five teeth (teaching table); the wedge drops by as much
+      // One press of the toothed lever clicks five teeth (teaching tables); the wedge drops by as much
       // at once, the others one step a press.
       if (kind === 'toothed lever') expect(clicked).toBe(5);
       else if (kind === 'wedge') {
@@ -82,7 +82,7 @@ describe('another kind of adjuster on the same brake', () => {
   });
 });
 
-describe('stepping on a hot drum (teaching table, just clicked, descents at 40 km/h)', () => {
+describe('stepping on a hot drum (teaching tables, just clicked, descents at 40 km/h)', () => {
   const clicked = standingState(rig, 'Just clicked');
   const story = (r: typeof rig, slope: number, km: number, presses = 1) => {
     const hill = { slope: slope / 100, length: km * KM, speed: 40 * KMH };
@@ -158,7 +158,7 @@ describe('adjusters out of order', () => {
     expect(application(rig, bent({ leverSpring: 0.5 }, later), press).clicked).toBe(0);
   });
   it('worn teeth hold on the pedal, lose one at each parking pull, and click again next press', () => {
-    // Teaching table: 5, 4, 3; clearance 0.31, 0.46, 0.61; two clicks at the next press.
+    // Teaching tables: 5, 4, 3; clearance 0.31, 0.46, 0.61; two clicks at the next press.
     let s = bent({ teethHold: 1000 }, worn);
     expect(s.tooth).toBe(5);
     near(centre(rig, s), 0.31, { abs: 0.01 });

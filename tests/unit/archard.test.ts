@@ -122,7 +122,7 @@ describe('what wears by energy', () => {
     const bearing = (state: typeof fresh): number =>
       balance(rig, state, { pressure: 4, turning: 1 }).shoes.front.pressure.filter((p) => p > 0)
         .length / 48;
-    // Teaching table: 42 % of the leading arc at first.
+    // Teaching tables: 42 % of the leading arc at first.
     near(bearing(second), 0.42, { abs: 0.03 }, 'at first');
     const after = [1000, 3000, 9000].map((far) =>
       bearing(driveLife(rig, second, brake.duties[0], { distance: far * KM }).state()),

@@ -137,10 +137,10 @@ describe('press', () => {
       JSON.parse((await takeup('press', 'quay-van', '--json', ...args)).out).readings[key].value;
     const sound = await value('torque');
     // A cup takes its friction off the piston's push: 40 N of the 1140 N at 40 bar, of which the springs
-    // leave 989 N (bore 19.05 mm, 1.99 to 2.29 in the teaching table).
+    // leave 989 N (bore 19.05 mm, 1.99 to 2.29 in the teaching tables).
     near(await value('torque', '--cup-friction', '40'), sound * (1 - 40 / 989), { rel: 0.01 });
     expect(await value('torque', '--springs', '50 %')).toBeGreaterThan(1.05 * sound);
-    // Teaching table: 13 N·m when 8 bar stay in the line, on the worn-in brake.
+    // Teaching tables: 13 N·m when 8 bar stay in the line, on the worn-in brake.
     const kept = ['--state', 'Worn-in', '--pressure', '0', '--kept-pressure', '8 bar'];
     near(await value('torque', ...kept), 13, { abs: 0.7 });
     // A groove of 60 N holds the shoes back until they break out.
@@ -162,7 +162,7 @@ describe('press', () => {
     const { readings: told } = JSON.parse(
       (await takeup(...park, '--cable', '300', '--slope', '20')).out,
     );
-    // Teaching table: 299 N·m a wheel, 265 N nose down, 268 N nose up, 97 N at the hand lever.
+    // Teaching tables: 299 N·m a wheel, 265 N nose down, 268 N nose up, 97 N at the hand lever.
     near(told.slopeTorque.value, 299, { rel: 0.003 });
     near(told.cableNoseDown.value, 265, { rel: 0.02 });
     near(told.cableNoseUp.value, 268, { rel: 0.02 });
@@ -178,7 +178,7 @@ describe('press', () => {
       JSON.parse((await takeup('press', 'ferry-runabout', '--json', ...args)).out).readings.torque
         .value;
     const rigid = await torque();
-    // Teaching table: 153 N·m for rigid shoes; steel ones grip harder when new (finite elements).
+    // Teaching tables: 153 N·m for rigid shoes; steel ones grip harder when new (finite elements).
     near(rigid, 153, { rel: 0.02 });
     expect(await torque('--flexible')).toBeGreaterThan(rigid);
     expect(await torque('--flexible')).toBeLessThan(1.25 * rigid);
@@ -242,7 +242,7 @@ describe('check', () => {
   it('passes a sound scene and fails a bad one with its findings', async () => {
     const sound = await takeup('check', 'quay-van');
     expect(sound.code).toBe(0);
-    // Teaching table: 0.92 at 300 °C; surfaces are common practice and say so.
+    // Teaching tables: 0.92 at 300 °C; surfaces are common practice and say so.
     expect(sound.out).toMatch(/friction against temperature: .*0\.92 at 300 °C.*from memory/);
     expect(sound.out).toMatch(
       /friction of a greasy lining: 0\.5 of a dry one's \(common practice\)/,

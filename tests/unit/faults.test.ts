@@ -27,7 +27,7 @@ import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 import { faultTable } from '../reference/fault-table.ts';
 
-/** Figures of the teaching table's twenty vans: 2 % on torque, 0.02 mm on gaps. */
+/** Figures of the teaching tables' twenty vans: 2 % on torque, 0.02 mm on gaps. */
 const { rig } = quay();
 const worn: WheelBrake = { rig, state: standingState(rig, 'Worn-in') };
 const clicked: WheelBrake = { rig, state: standingState(rig, 'Just clicked') };
@@ -51,7 +51,7 @@ describe('a sound van, 20 000 km', () => {
   });
 });
 
-describe('the teaching table’s vans', () => {
+describe('the vans of the teaching tables', () => {
   it('1 seized short: 33.8 mm at 10 bar, 38.3 at 40, 13.6 notches, gap 1.04', () => {
     const a = van('seized short');
     near(pedalAt(a, 10 * BAR).total, 33.8, mm);
@@ -158,16 +158,16 @@ describe('the teaching table’s vans', () => {
     both(parkedRoller(right, 300), 153, 150);
     both(roller(right, 20 * BAR), 91, 91);
   });
-  it('lesson 4: a part leaning with 100 N: 17 and 6 N·m', () =>
+  it('table 4: a part leaning with 100 N: 17 and 6 N·m', () =>
     both(handTurn(van('leaning part').right), 17.2, 5.7));
-  it('lesson 3: linings gone, drum 202, tooth 0: pistons 11.6 mm out of 8.0', () => {
+  it('table 3: linings gone, drum 202, tooth 0: pistons 11.6 mm out of 8.0', () => {
     const { right } = van('dead adjuster to the end');
     const i = balance(rig, right.state, { pressure: 4, turning: 1 });
     near(rig.brake.cylinder.stroke - runOutLeft(rig.brake, i), 11.6, { rel: 0.025 });
   });
 });
 
-describe('the fault table', () => {
+describe('the list of forty causes', () => {
   it('has all forty causes, shown or told why not', () => {
     const there = [...faults.map((f) => f.id as string), ...notShown.map((n) => n.name)];
     expect(faultTable).toHaveLength(40);

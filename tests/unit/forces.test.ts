@@ -214,7 +214,7 @@ describe('a lever that climbs its tooth', () => {
 });
 
 describe('pressure that stays in the line', () => {
-  // Teaching table: new, 4 bar: strut still clamped with 34 N; 6 bar: 5 N·m; 8 bar: 18 N·m.
+  // Teaching tables: new, 4 bar: strut still clamped with 34 N; 6 bar: 5 N·m; 8 bar: 18 N·m.
   const van = quay();
   const at = (bar: number) => {
     const kept = { ...van.state, condition: { ...SOUND, keptPressure: bar * BAR } };

@@ -4,7 +4,7 @@ import { restsOn } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-/** Forecasts of the teaching table, by its rule: margin over rate, band half to twice. */
+/** Forecasts of the teaching tables, by its rule: margin over rate, band half to twice. */
 const { brake } = quay();
 const first = (m: Parameters<typeof forecast>[1]) => {
   const f = forecast(brake, m).first;

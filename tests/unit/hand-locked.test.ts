@@ -99,7 +99,7 @@ it('the parking lever alone is in balance, 109 to 16 at rest', () => {
     for (const k of [0, 1] as const) {
       near(l.cable[k] + l.strut[k] + l.pivotOnLever[k], 0, { abs: 1e-9 }, 'forces');
     }
-    // Lesson 11 of the teaching table: 2 047 N at the strut, about 1 750 at the pivot, 3.8° turned.
+    // table 11 of the teaching tables: 2 047 N at the strut, about 1 750 at the pivot, 3.8° turned.
     near(Math.hypot(...l.strut), 2047, { rel: 0.005 }, 'strut');
     near(Math.hypot(...l.pivotOnLever), 1750, { rel: 0.005 }, 'pivot');
     near((l.turn * 180) / Math.PI, 3.8, { abs: 0.1 }, 'turn');

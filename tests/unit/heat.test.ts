@@ -76,7 +76,7 @@ describe('cooling and heating', () => {
   });
 });
 
-describe('descents of the teaching table', () => {
+describe('descents of the teaching tables', () => {
   for (const [slope, km, rise] of [
     [8, 3, 109],
     [12, 4, 206],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { main } from '../../ui/command/main.ts';
 import { near } from '../near.ts';
 
-/** The command `life` against the teaching table, and what it refuses. */
+/** The command `life` against the teaching tables, and what it refuses. */
 async function takeup(...words: string[]): Promise<{ code: number; out: string; err: string }> {
   let out = '';
   let err = '';

@@ -26,7 +26,7 @@ import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /**
- * Lives of the first teaching brake against its table of outcomes. That table's wear runs about 0.8 %
+ * Lives of the first teaching brake against the teaching tables. Wear there runs about 0.8 %
  * faster than the closed fixed point allows (see the teaching brake's own tests), so distances are given
  * its 1 % and that.
  */
@@ -145,7 +145,7 @@ describe('a life to the limit', () => {
   });
 });
 
-describe('driven backward too (teaching table)', () => {
+describe('driven backward too (teaching tables)', () => {
   it('half of it: both linings reach 1.5 together, much later; the teeth run out before', () => {
     const l = drive({}, fresh, withReverse(plain, 0.5));
     near(l.distance / KM, 88300, LIFE, 'life');
@@ -176,7 +176,7 @@ describe('driven backward too (teaching table)', () => {
   });
 });
 
-describe('an adjuster that does not step (teaching table)', () => {
+describe('an adjuster that does not step (teaching tables)', () => {
   const held = (km: number) => drive({ distance: km * KM }, ill({ adjusterSeized: true }));
   it('after 5 000 km: 0.30 to 0.49; lost 0.25, 0.09, drum radius 0.02', () => {
     const row = last(held(5000));
@@ -318,7 +318,7 @@ describe('other events', () => {
     expect(drive({}, second).end).toBe('drum limit');
   });
   it('a lever off its stop is told, and the next click comes late by what the cable took up', () => {
-    // Teaching table: about 3 600 km for 3 mm at the hook, at the settled rate of wear.
+    // Teaching tables: about 3 600 km for 3 mm at the hook, at the settled rate of wear.
     const set = standingState(rig, 'Worn-in');
     const home = drive({ toNextClick: true }, set);
     const off = drive({ toNextClick: true }, { ...set, leverOffStop: 3 });
@@ -395,7 +395,7 @@ describe('excess split', () => {
     const e = excess(rig, fresh, { pressure: 2, turning: 1 });
     near(e.sensed, 1.01, { abs: 0.02 }, 'sensed');
     expect([e.linings, e.drum, e.growth, e.takenUp]).toEqual([0, 0, 0, 0]);
-    // 20 to 80 bar add 0.025 mm at the strut before a click (teaching table).
+    // 20 to 80 bar add 0.025 mm at the strut before a click (teaching tables).
     const before = standingState(rig, 'Before a click');
     const [soft, hard] = [2, 8].map((p) => excess(rig, before, { pressure: p, turning: 1 }));
     near((hard?.elasticity ?? 0) - (soft?.elasticity ?? 0), 0.025, { abs: 0.01 }, 'elasticity');

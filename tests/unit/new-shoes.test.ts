@@ -22,7 +22,7 @@ import {
 import { mustRead, quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-/** New shoes into a drum worn to 200.60, lip 200.00: lesson 10 of the teaching table. */
+/** New shoes into a drum worn to 200.60, lip 200.00: table 10 of the teaching tables. */
 const { rig, brake } = quay();
 const own = { thickness: 4.5, groundRadius: 100 };
 const fitted = (tooth: number) => withNewLinings(rig, own, 100.3, tooth);
@@ -39,7 +39,7 @@ describe('preset by gauge', () => {
     }
   });
 
-  it('as the teaching table has them: across, clearance, lip', () => {
+  it('as the teaching tables have them: across, clearance, lip', () => {
     const rows = presetRows(rig, fitted(0));
     [199.4, 199.68, 199.97, 200.26].forEach((across, tooth) => {
       near(rows[tooth]?.across ?? 0, across, { abs: 0.005 }, `across at ${tooth}`);

@@ -17,7 +17,7 @@ describe('the pump test', () => {
   });
   it('a gap too wide rises much, a springy circuit no more than a sound one', () => {
     const sound = pumped(rig, worn, 4);
-    // Teaching table: 38.3 mm at 40 bar with the tooth at 0, 18.4 with a working adjuster.
+    // Teaching tables: 38.3 mm at 40 bar with the tooth at 0, 18.4 with a working adjuster.
     const wide = pumped(rig, { ...worn, tooth: 0 }, 4);
     near(wide.first.total, 38.3, { abs: 0.3 }, 'seized');
     near(sound.first.total, 18.4, { abs: 0.3 }, 'sound');

@@ -23,7 +23,7 @@ import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 const { rig, brake, state: fresh } = quay();
-/** The teaching table allows 0.01 mm on clearance, and its figures are rounded to 0.01. */
+/** The teaching tables allow 0.01 mm on clearance, and its figures are rounded to 0.01. */
 const TABLE = { abs: 0.015 };
 const second = standingState(rig, 'Second set');
 const worn = standingState(rig, 'Worn-in');
@@ -121,7 +121,7 @@ describe('lip and linings by hand', () => {
   });
 });
 
-describe('teaching table, drum off', () => {
+describe('teaching tables, drum off', () => {
   it('second set: overlap at toe, centre and heel', () => {
     const fit = lipFit(rig, second);
     expect(second.tooth).toBe(11);

@@ -8,7 +8,7 @@ import { dialogStyles } from './dialog-styles.ts';
 import { NARROW } from './page-sizes.ts';
 import { withIndices } from './symbols.ts';
 
-/** Pull of the cable for which the parked brake is told, N: an ordinary pull (the lessons' own). */
+/** Pull of the cable for which the parked brake is told, N: an ordinary pull (own choice). */
 const CABLE = 300;
 
 /**

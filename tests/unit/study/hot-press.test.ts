@@ -23,7 +23,7 @@ const hill = (percent: number, km: number) => ({
   speed: 40 * KMH,
 });
 
-it('as the teaching table: 109 K no step, 206 K one, 287 K two and then it drags', () => {
+it('as the teaching tables: 109 K no step, 206 K one, 287 K two and then it drags', () => {
   const gentle = hotPress(rig, clicked, hill(8, 3));
   near(gentle.temperature - 20, 109, { abs: 2 }, '8 % for 3 km');
   near(gentle.gapBefore, 0.27, { abs: 0.01 });
@@ -59,12 +59,12 @@ it('the excess is the sum of its parts, and the drum has grown by what the gap s
   const { excess } = hotPress(rig, clicked, hill(16, 4));
   const { drum, elasticity, gap, growth, linings, needed, sensed, takenUp } = excess;
   near(gap + linings + drum + growth + elasticity - takenUp, sensed, { abs: 1e-9 });
-  // Teaching table: seats of the new brake part by 1.01 mm at the press; by 0.90 just after a click.
+  // Teaching tables: seats of the new brake part by 1.01 mm at the press; by 0.90 just after a click.
   near(gap, 1.0, { abs: 0.03 });
   const cool = hotPress(rig, clicked, { ...hill(16, 4), length: 1 }).excess;
   near(cool.sensed, 0.9, { abs: 0.02 });
   near(cool.growth, 0, { abs: 1e-3 });
-  // A wider drum lets both shoes turn further about their pins. Teaching table: +287 K open the gap
+  // A wider drum lets both shoes turn further about their pins. Teaching tables: +287 K open the gap
   // at the middle by 0.32 mm; the strut stands 130 over the pins, the middle 78: 2 · 0.32 · 130/78.
   near(growth, (2 * 0.32 * 130) / 78, { abs: 0.06 });
   expect(sensed).toBeGreaterThan(needed + 0.4);

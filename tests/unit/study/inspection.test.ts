@@ -31,7 +31,7 @@ const wheel = (sizes: Found['sizes'] = {}, looks: Found['looks'] = {}): Found =>
 const judge = (left: Found, right: Found = wheel(), limits = teaching.limits) =>
   judgeAxle({ left, right }, limits, asNew);
 
-describe('lesson 14 of the teaching table', () => {
+describe('table 14 of the teaching tables', () => {
   it('1.98 of 1.5: 0.48 left, refit only with a date', () => {
     const v = judge(
       wheel({ leadToe: 2.68, leadThin: 1.98, leadHeel: 3.64 }),
@@ -154,7 +154,7 @@ describe('whose limits', () => {
   });
 });
 
-describe('distance left: teaching table, lessons 8 and 14', () => {
+describe('distance left: teaching tables, tables 8 and 14', () => {
   const only = (sizes: Found['sizes']): Found => ({ sizes, looks: {} });
   it('1.98 of 4.5 after 50 000 km: 9 500 km to 1.5, band 4 800 to 19 000', () => {
     const axle = { left: only({ leadThin: 1.98 }), right: only({ leadThin: 2.1 }) };

@@ -20,7 +20,7 @@ const { rig, brake } = quay();
 const nearLimit = standingState(rig, 'Near the limit');
 
 describe('what a rule finds on the brake', () => {
-  // Teaching table, lesson 14 step 1 and the measurements' answer page; its life may be off by 1 %,
+  // Teaching tables, table 14 step 1 and the measurements' answer page; its life may be off by 1 %,
   // 0.025 mm of the 2.5 worn off.
   const m = measure(brake, nearLimit);
   it('leading lining near the limit: toe 2.68, thinnest 1.98, heel 3.64', () => {
@@ -36,7 +36,7 @@ describe('what a rule finds on the brake', () => {
 });
 
 describe('a bore from its diameters', () => {
-  it('an oval of ±0.12 on radius reads 199.93 to 200.41: teaching table, fault 9', () => {
+  it('an oval of ±0.12 on radius reads 199.93 to 200.41: teaching tables, fault 9', () => {
     const { mean, oval } = boreFrom([199.93, 200.41]);
     near(mean, 200.17, { abs: 1e-9 });
     near(oval, 0.12, { abs: 1e-9 });
@@ -54,7 +54,7 @@ describe('a bore from its diameters', () => {
 });
 
 const typed: readonly (readonly [string, LiningReading, LiningReading])[] = [
-  ['lesson 14', { toe: 2.68, thinnest: 1.98, heel: 3.64 }, { toe: 4.0, thinnest: 3.64, heel: 4.2 }],
+  ['table 14', { toe: 2.68, thinnest: 1.98, heel: 3.64 }, { toe: 4.0, thinnest: 3.64, heel: 4.2 }],
   ['even', { toe: 3, thinnest: 3, heel: 3 }, { toe: 4.5, thinnest: 4.5, heel: 4.5 }],
   ['thinnest at the toe', { toe: 2, thinnest: 2, heel: 3.5 }, { toe: 3.1, thinnest: 3.1, heel: 4 }],
   ['thinnest at the heel', { toe: 4, thinnest: 1.2, heel: 1.2 }, { toe: 4, thinnest: 3, heel: 3 }],
@@ -111,7 +111,7 @@ describe('the brake loaded from a sheet reads as typed', () => {
       });
     }
   });
-  it('thinnest stands about 12° above the middle: teaching table, lesson 14', () => {
+  it('thinnest stands about 12° above the middle: teaching tables, table 14', () => {
     const loaded = loadMeasured(rig, {
       drum: [],
       lining: { front: typed[0]?.[1] ?? {} },

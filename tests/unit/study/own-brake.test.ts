@@ -51,7 +51,7 @@ describe('a brake of one’s own', () => {
       expect(own.parkingLever).toEqual(base.parkingLever);
       expect(own).not.toHaveProperty('$schema');
     }
-    // Teaching table: factor 2.29, clearance 0.30 at the centre.
+    // Teaching tables: factor 2.29, clearance 0.30 at the centre.
     const same = built(quay, {});
     near(same.factor, 2.29, { rel: 0.01 });
     near(same.gap, 0.3, { abs: 0.01 });
