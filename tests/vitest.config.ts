@@ -16,6 +16,7 @@ export default defineConfig({
           include: ['tests/{unit,reference,house}/**/*.test.ts'],
           // None: how long a sum takes says nothing of whether it is right.
           testTimeout: 0,
+          hookTimeout: 0,
         },
       },
       {

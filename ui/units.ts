@@ -1,10 +1,11 @@
-import { all, create, type Unit } from 'mathjs';
+import { create, createUnitDependencies, type Unit, unitDependencies } from 'mathjs';
 
 /**
  * Sizes as people write them. The text is brought to the spelling that the unit library knows, then
  * read by it, then echoed: what was understood is always said. Never guesses a unit.
  */
-const math = create(all ?? {});
+// Of the library only what reads units: all of it would be three times as large.
+const math = create({ ...createUnitDependencies, ...unitDependencies });
 // Units of the trade that the library lacks; exact by definition.
 math.createUnit({
   thou: '0.001 inch',
