@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { createRig, KM, readScene, standingDistance } from '../../sim/index.ts';
+import { createRig, KM, readScene, SCENE_VERSION, standingDistance } from '../../sim/index.ts';
 import { mustRead, quayScene } from '../brakes.ts';
 
 const kept = fileURLToPath(new URL('../kept/', import.meta.url));
@@ -24,6 +24,7 @@ function findings(change: (scene: Loose) => void): readonly (readonly [string, s
 describe('files of older versions', () => {
   it('are kept, some of each version', () => {
     const now = quayScene().version;
+    expect(now).toBe(SCENE_VERSION);
     expect(readdirSync(kept).sort()).toEqual(
       Array.from({ length: now - 1 }, (_, i) => `version-${i + 1}`),
     );

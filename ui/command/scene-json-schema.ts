@@ -1,9 +1,9 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { sceneSchema } from '../../sim/index.ts';
+import { SCENE_VERSION, sceneSchema } from '../../sim/index.ts';
 
 /**
- * JSON Schema of the scene file. Finite numbers need no rule there: JSON has no others. Associate it
- * with scenes/*.json in the editor's settings; the files themselves carry no other key than the format's.
+ * JSON Schema of the scene file, for the version that is written today. Finite numbers need no rule
+ * there: JSON has no others. A scene names it by its key `$schema`.
  */
 export function sceneJsonSchema(): Record<string, unknown> {
   const schema = toJsonSchema(sceneSchema, {
@@ -11,5 +11,5 @@ export function sceneJsonSchema(): Record<string, unknown> {
     ignoreActions: ['finite'],
     errorMode: 'throw',
   });
-  return { title: 'Takeup scene, version 1', ...schema };
+  return { title: `Takeup scene, version ${SCENE_VERSION}`, ...schema };
 }
