@@ -95,10 +95,7 @@ const rows: Readonly<Record<string, readonly [before: string, row: string]>> = {
     '\n  wedge: {',
     `\n  '${TRIAL}': { countable: true, toothedLever: false, atOnce: one, steps: (own) => even(0.25, reach(own)), faults: [] },`,
   ],
-  'sim/scene/adjuster.ts': [
-    '\n  wedge: v',
-    `\n  '${TRIAL}': v.strictObject({ kind: v.literal('${TRIAL}'), ...even }),`,
-  ],
+  'sim/scene/adjuster.ts': ['\n  wedge: of', `\n  '${TRIAL}': ofKind('${TRIAL}', even),`],
   'ui/adjusters.ts': [
     '\n  wedge: {',
     `\n  '${TRIAL}': { ...clicking, name: 'Ratchet bar', idea: 'A pawl takes the next tooth' },`,
@@ -133,7 +130,7 @@ for (let n = 0; n < 3; n++) {
 const still = rest(rig, state);
 const view = fitView(brake, { width: 1000, height: 800, band: 30 });
 const input = { brake, state, instant: still, rest: still, layers: { names: true }, view, theme: themes.sheet };
-const { lever, perApplication, ...own } = scene.adjuster;
+const { lever, ...own } = scene.adjuster;
 const written = readScene({ ...scene, adjuster: { ...own, kind: '${TRIAL}', teeth: 38, pitch: 0.25 } });
 const mixed = readScene({ ...scene, adjuster: { ...own, kind: '${TRIAL}', teeth: 38, pitch: 0.25, lever } });
 console.log(JSON.stringify({
@@ -176,13 +173,12 @@ describe('a trial kind of adjuster', () => {
       put(folder, 'sim/brake/types.ts');
       const refused = compile(folder);
       const files = [...refused.stdout.matchAll(/^(\S+?)\(\d+,\d+\): error/gm)].map((m) => m[1]);
-      expect([...new Set(files)].sort(), refused.stdout).toEqual(
-        Object.keys(rows)
-          .filter((file) => file !== 'sim/brake/types.ts')
-          .sort(),
-      );
+      const others = Object.keys(rows).filter((file) => file !== 'sim/brake/types.ts');
+      // What reads a table that does not compile may be refused with it; it needs no change.
+      expect(files, refused.stdout).toEqual(expect.arrayContaining(others));
+      expect(others).toHaveLength(4);
       expect(Object.keys(rows).sort()).toEqual([...tables].sort());
-      for (const file of Object.keys(rows)) if (file !== 'sim/brake/types.ts') put(folder, file);
+      for (const file of others) put(folder, file);
       const whole = compile(folder);
       expect(whole.status, whole.stdout).toBe(0);
       writeFileSync(join(folder, 'trial.ts'), script);
