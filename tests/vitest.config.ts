@@ -24,11 +24,15 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 180000 * SLOW,
-          hookTimeout: 60000 * SLOW,
+          // Only for what waits for ever: how slow a page is says nothing of whether it is right.
+          testTimeout: 1800000 * SLOW,
+          hookTimeout: 600000 * SLOW,
           // A busy machine draws a frame or two a second, and WebGL done in software takes its time.
           expect: { poll: { timeout: 30000 * SLOW } },
-          fileParallelism: false,
+          // Two at a time: a page waits for its frames about as long as it works. More would starve them.
+          maxWorkers: 2,
+          // The two projects differ in that, so they run one after the other.
+          sequence: { groupOrder: 1 },
         },
       },
     ],
