@@ -4,7 +4,7 @@ export const applyHint = {
   forward: 'Turn the drum backward and press again: the two shoes swap roles.',
   backward: 'Turn it forward again: leading is a role, not a place.',
   stopped:
-    'Nothing turns, so nothing drags: no torque, no factor. Both combs read as the trailing one’s does in turning: a standing lining sticks to the drum as it comes out, and that holds it back.',
+    'Nothing turns: no torque, no factor. Both combs read as the trailing one’s in turning: a standing lining sticks to the drum as it comes out, which holds it back.',
 } as const;
 
 /** Said in place of forces where no balance was found. */

@@ -66,7 +66,8 @@ export function readScene(data: unknown): ReadResult {
     const strangers = (parsed.issues ?? []).filter(isUnknown);
     if (strangers.length === 0) break;
     unknown.push(...strangers);
-    for (const { path } of strangers) scene = without(scene, path?.map((p) => p.key) ?? []);
+    for (const { path } of strangers)
+      scene = without(scene, path?.map(({ key }: { readonly key: unknown }) => key) ?? []);
     parsed = v.safeParse(sceneSchema, scene);
   }
   const issues = [...unknown, ...(parsed.issues ?? [])];

@@ -164,7 +164,7 @@ it('goes to a place and to an event of the run by pointing at the chart', async 
   await page.mouse.move(x(40000), box.y + 120, { steps: 4 });
   await expect.poll(() => said(page)).toMatch(/^(39|40)\d{3} km/);
   await page.mouse.up();
-  // Teaching tables: the third click at 10 800 km (within 100 km and the 1.2 %).
+  // Teaching tables: the first click at 3 000 km, then one in 4 000: the third near 11 000.
   await page.mouse.click(x(10870), box.y + 20);
   await expect.poll(() => tooth(page)).toBe('3');
   await expect.poll(() => said(page)).toMatch(/^10\d{3} km, clearance 0\.27 mm, tooth 3$/);

@@ -39,6 +39,7 @@ function row(
 
 /** What slackening the cable does for the overlap. */
 function leverSays(r: Removal, off: number): string {
+  if (r.locks.includes('cable keeps its pull')) return 'drawn off its stop by the kept pull';
   if (off === 0) return 'back on its stop';
   const by = r.fit.greatest - r.leverHome;
   if (r.leverHome <= 0 && r.fit.greatest > 0)
@@ -56,7 +57,7 @@ function locks(desk: DrumDesk): TemplateResult {
     height === 0
       ? 'none yet: the drum is not worn'
       : caught
-        ? `overlaps by up to ${overlapText(greatest)}\u00a0mm`
+        ? `overlaps by up to ${overlapText(greatest)}\u00a0mm${lipHolds ? '' : ', by that alone'}`
         : `passes with ${mm(-greatest)} in hand`;
   return html`<section class="blk locks ${r.locks.length + (held.aside !== 0 ? 1 : 0) > 2 ? 'many' : ''}" aria-label="What holds it?">
     <div class="ask">What holds it?</div>
