@@ -57,7 +57,7 @@ function locks(desk: DrumDesk): TemplateResult {
     height === 0
       ? 'none yet: the drum is not worn'
       : caught
-        ? `overlaps by up to ${overlapText(greatest)}\u00a0mm${lipHolds ? '' : ', by that alone'}`
+        ? `overlaps by up to ${overlapText(greatest)}\u00a0mm${r.locks.some(isForceLock) ? ', pushed out by what is left' : ''}`
         : `passes with ${mm(-greatest)} in hand`;
   return html`<section class="blk locks ${r.locks.length + (held.aside !== 0 ? 1 : 0) > 2 ? 'many' : ''}" aria-label="What holds it?">
     <div class="ask">What holds it?</div>
