@@ -298,6 +298,13 @@ it('lets the parking pull alone turn a screw strut', async () => {
   await button(page, 'Wear on').click();
   await expect.poll(() => distance(page)).toBe(1000);
   await expect.poll(() => tooth(page)).toBe('0');
+  // A wedge has no such choice: the pedal moves it, here as far as the gap that has grown.
+  await button(page, 'Set up').click();
+  await page.getByLabel('Adjuster', { exact: true }).selectOption('wedge');
+  await button(page, 'Readings').click();
+  await button(page, 'Wear on').click();
+  await expect.poll(() => distance(page)).toBe(2000);
+  await expect.poll(async () => Number(await tooth(page))).toBeGreaterThan(0);
   expect(errors).toEqual([]);
   await close();
 });

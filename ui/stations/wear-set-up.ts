@@ -21,11 +21,19 @@ const value = (e: Event): string => (e.target as HTMLSelectElement).value;
 export const roadPick = (d: WearDesk, id: string): TemplateResult =>
   html`<select class="pick" id=${id} title=${d.road.duty.about} @change=${(e: Event) => d.road.choose(Number(value(e)))}>${d.road.names.map((name, i) => html`<option value=${i} ?selected=${i === d.road.number}>${name}</option>`)}</select>`;
 
+/** Another kind; what only the pedal can turn does not keep a choice that was made for a star wheel. */
+const fitKind = (d: WearDesk, kind: AdjusterKind): void =>
+  d.adjuster.fit(
+    kind,
+    d.adjuster.hotLock,
+    adjusterWords[kind].byLever ? d.adjuster.drivenBy : 'application',
+  );
+
 export function setUp({ session, size }: PageView, d: WearDesk): TemplateResult {
   const { brake } = session;
   return html`<section class="blk wearset wearpanel" aria-label="Set up" tabindex="0">
     <label class="lab" for="kind">Adjuster</label>
-    <select class="pick" id="kind" @change=${(e: Event) => d.adjuster.fit(value(e) as AdjusterKind, d.adjuster.hotLock)}>${adjusterKinds.map((k) => html`<option value=${k} ?selected=${k === d.adjuster.kind}>${adjusterWords[k].name}</option>`)}</select>
+    <select class="pick" id="kind" @change=${(e: Event) => fitKind(d, value(e) as AdjusterKind)}>${adjusterKinds.map((k) => html`<option value=${k} ?selected=${k === d.adjuster.kind}>${adjusterWords[k].name}</option>`)}</select>
     <div class="lab" id="lock">Hot lock: a bimetal holds the adjuster on a hot drum</div>
     <div class="seg" role="group" aria-labelledby="lock">${[false, true].map(
       (on) =>

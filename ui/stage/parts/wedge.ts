@@ -1,4 +1,4 @@
-import type { Brake, Instant, Point } from '../../../sim/index.ts';
+import { type Brake, type Instant, type Point, WEDGE_SLOPE } from '../../../sim/index.ts';
 import { after, apply, type Frame, mix, polar } from '../geometry.ts';
 import type { PartId } from '../part-names.ts';
 import { circlePath, type Path, polygon, polyline } from '../path.ts';
@@ -24,8 +24,6 @@ const BAR = 3.8;
 /** Wedge: thickness between the strut's lower corner and the face at tooth 0; ends beyond the strut. */
 const THIN = 2.4;
 const END = 1.6;
-/** The gentlest flank, where there is room for it: 1 in 8. */
-const GENTLE = 1 / 8;
 /** Kept free between the wedge's top and the table of the shoe. */
 const FREE = 2;
 /** Distance of the serrations along the wedge, mm. */
@@ -63,7 +61,7 @@ export function wedgeFlank(brake: Brake): { flank: number; way: number } {
   const inside = webRadius(front) - FREE;
   const x = sx + FACE;
   const room = Math.sqrt(Math.max(0, inside * inside - x * x)) - sy - BAR - END;
-  const flank = Math.max(GENTLE, most / Math.max(8, room));
+  const flank = Math.max(WEDGE_SLOPE, most / Math.max(8, room));
   return { flank, way: most / flank };
 }
 
