@@ -1,5 +1,11 @@
 import type { Point } from '../brake/types.ts';
 import { torqueOnDrum } from '../contact/rub.ts';
+import { Heel } from './forces/heel.ts';
+import { HoldDown } from './forces/hold-down.ts';
+import { ofKind } from './forces/list.ts';
+import { Piston } from './forces/piston.ts';
+import { Spring } from './forces/spring.ts';
+import { indexOf } from './forces/sums.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
 import type { ShoeRig } from './rig.ts';
@@ -10,16 +16,19 @@ import type { Work } from './work.ts';
  * Push left on a toe after the springs, N: the moments about the anchor of the piston, which pushes
  * along x at the toe, and of the springs, over the toe's height above the anchor (lever law).
  */
-export function toeForce(w: Work, shoe: ShoeRig, index: 0 | 1): number {
-  const piston = -w.toe[index].ry * shoe.outward * (w.piston[index] as number);
-  const moment = piston + (w.springMoment[index] as number);
+export function toeForce(w: Work, { shoe, toe, push }: Piston): number {
+  const piston = -toe.ry * shoe.outward * push;
+  const moment = piston + (w.springMoment[indexOf(shoe)] as number);
   return (moment * shoe.opening) / (shoe.shoe.toe[1] - shoe.shoe.anchor.at[1]);
 }
 
 function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
-  const { work: w, pose, load, solution } = s;
+  const { work: w, pose, act, solution } = s;
   const { rub, bed } = shoe;
-  const drum = load.drum;
+  const { drum } = act;
+  const piston = ofKind(w.forces, Piston)[index] as Piston;
+  const hold = ofKind(w.forces, HoldDown)[index] as HoldDown;
+  const heel = ofKind(w.forces, Heel).find((h) => h.shoe === shoe);
   const at = shoe.at;
   let nx = 0;
   let ny = 0;
@@ -43,16 +52,15 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
   // Compression S pushes the front seat away from the rear one.
   const clamp = solution.strutOn ? solution.clamp : 0;
   const sign = index === 0 ? -1 : 1;
-  const sx = sign * clamp * w.seatX;
-  const sy = sign * clamp * w.seatY;
-  const anchorForce: Point =
-    shoe.freedoms === 1
-      ? [
-          -(nx + tx + sx + (w.outer[2 * index] as number)),
-          -(ny + ty + sy + (w.outer[2 * index + 1] as number)),
-        ]
-      : [w.heel[2 * index] as number, w.heel[2 * index + 1] as number];
-  const toe = w.toe[index];
+  const sx = sign * clamp * w.strut.ex;
+  const sy = sign * clamp * w.strut.ey;
+  // A pin gives whatever is left.
+  const anchorForce: Point = heel
+    ? [heel.on.x, heel.on.y]
+    : [
+        -(nx + tx + sx + (w.outer[2 * index] as number)),
+        -(ny + ty + sy + (w.outer[2 * index + 1] as number)),
+      ];
   return {
     side: shoe.side,
     pose: {
@@ -69,14 +77,14 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     normalSum: sum,
     torqueOnDrum: torqueOnDrum(rub, drum),
     anchorForce,
-    pistonForce: w.piston[index] as number,
+    pistonForce: piston.push,
     holdDown: {
-      at: [w.hold[index].x, w.hold[index].y],
-      force: [w.held[2 * index] as number, w.held[2 * index + 1] as number],
+      at: [hold.at.x, hold.at.y],
+      force: [hold.fx, hold.fy],
     },
-    toeForce: toeForce(w, shoe, index),
-    pistonTravel: w.travel[index] as number,
-    toe: [toe.x, toe.y],
+    toeForce: toeForce(w, piston),
+    pistonTravel: piston.travel,
+    toe: [piston.toe.x, piston.toe.y],
   };
 }
 
@@ -86,14 +94,14 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
  * @param press what was asked: the way the drum turns, and where it stands in its turn
  */
 export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>): Instant {
-  const { dressed: d, work: w, solution, load } = s;
+  const { dressed: d, work: w, solution, act } = s;
   const { rig } = d;
-  const climbed = w.separation - d.strutLength - rig.brake.adjuster.lostMotion;
+  const climbed = w.strut.length - d.strutLength - rig.brake.adjuster.lostMotion;
   const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
   const front = shoeInstant(s, rig.front, 0);
   const rear = shoeInstant(s, rig.rear, 1);
   return {
-    pressure: load.pressure,
+    pressure: act.pressure,
     turning: press.turning,
     drumAngle: press.drumAngle ?? 0,
     drumRadius: d.drum.radius,
@@ -101,16 +109,17 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
     torqueOnDrum: front.torqueOnDrum + rear.torqueOnDrum,
     tooth: d.state.tooth,
     strutLength: d.strutLength,
-    separation: w.separation,
+    separation: w.strut.length,
     strutForce: solution.strutOn ? Math.max(0, solution.clamp) : 0,
     climb,
-    springs: Array.from(w.springForce, (force, i) => ({
-      force,
-      from: [w.springEnds[4 * i] as number, w.springEnds[4 * i + 1] as number] as const,
-      to: [w.springEnds[4 * i + 2] as number, w.springEnds[4 * i + 3] as number] as const,
+    springs: ofKind(w.forces, Spring).map(({ tension, link: { a, b } }) => ({
+      force: tension,
+      from: [a.x, a.y] as const,
+      to: [b.x, b.y] as const,
     })),
+    forces: w.forces.flatMap((force) => force.arrows()),
     leverAngle: s.pose[rig.leverAt] as number,
-    cableForce: load.cable,
+    cableForce: act.cable,
     locked: null,
     lost: !balances(solution),
     residual: solution.residual,

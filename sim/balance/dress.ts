@@ -2,29 +2,25 @@ import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
 import { boreAt, frictionAt } from '../brake/warm.ts';
-import { type WornBed, wornBed } from '../contact/bed.ts';
+import { wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
 import { cos, sin } from '../math/trig.ts';
-import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from './rest.ts';
-import type { Rig } from './rig.ts';
-import { type Memory, makeMemory, makeWork, type Work } from './work.ts';
+import { builtRest, makeRestRig, noteRest, type RestRig, reach } from './rest.ts';
+import type { Fitted, Rig, Work } from './types.ts';
+import { makeWork, prepare } from './work.ts';
 
 /** A rig with a state put on: worn linings, drum as it is, the built rest pose and what it remembers. */
-export interface Dressed {
+export interface Dressed extends Fitted {
   readonly rig: Rig;
   readonly state: BrakeState;
-  readonly front: WornBed;
-  readonly rear: WornBed;
   readonly drum: DrumNow;
-  readonly strutLength: number;
-  readonly nextTooth: number;
   readonly leverStop: number;
   /** Gap of the linings' middle in that pose, both shoes alike, mm (negative: dragging). */
   readonly restGap: number;
   /** Built rest pose: on the strut, both centre gaps alike, heels at home. */
   readonly restPose: Float64Array;
-  readonly memory: Memory;
-  readonly toeRest: Float64Array;
+  /** What every force remembers in it. */
+  readonly home: Float64Array;
   readonly friction: { readonly front: number; readonly rear: number };
 }
 
@@ -51,16 +47,31 @@ export function workOf(rig: Rig): Work {
   return w;
 }
 
-/** Dressing has buffers of its own, so that it can be done between a solve and its reading. */
-const dressing = new WeakMap<Rig, RestRig>();
+/** The rig's buffers, its forces prepared for a state. */
+export function workFor(d: Dressed): Work {
+  const w = workOf(d.rig);
+  prepare(w, d);
+  return w;
+}
+
+const asides = new WeakMap<Rig, RestRig>();
+/**
+ * The rig once more with buffers of its own: what is asked there, as dressing does and whether a shoe
+ * locks, can be asked between a solve and its reading.
+ */
+export function asideOf(rig: Rig): RestRig {
+  const on = asides.get(rig) ?? makeRestRig(rig);
+  asides.set(rig, on);
+  return on;
+}
+
 const dressed = new WeakMap<Rig, Dressed>();
 
 /** Puts a state on the rig. The last one is kept, so asking again for the same state is free. */
 export function dress(rig: Rig, state: BrakeState): Dressed {
   const last = dressed.get(rig);
   if (last && last.state === state) return last;
-  const on = dressing.get(rig) ?? makeRestRig(rig);
-  dressing.set(rig, on);
+  const on = asideOf(rig);
   const w = on.work;
   const front = wornBed(rig.front.bed, state.wear.front);
   const rear = wornBed(rig.rear.bed, state.wear.rear);
@@ -69,14 +80,14 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
   const next = growth[state.tooth + 1];
   const leverStop = rig.hookArm > 0 ? state.leverOffStop / rig.hookArm : 0;
   const restPose = builtRest(on, state, front, rear, leverStop);
-  const memory = makeMemory();
-  const toeRest = new Float64Array(2);
-  keepPlaces(on.rig, w, restPose, memory, toeRest);
+  const home = new Float64Array(w.memory.length);
+  noteRest(on, restPose, home);
   const friction = (side: Side): number =>
     frictionAt(rig.brake, side, state.condition.surface[side], state.temperature);
   const made: Dressed = {
     rig,
     state,
+    condition: state.condition,
     front,
     rear,
     drum: { ...roundDrum(drumRadiusNow(rig, state)), y: state.condition.drumRise },
@@ -87,8 +98,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
       drumRadiusNow(rig, state) -
       reach(rig.front, front, restPose, w.turns.frontCos, w.turns.frontSin),
     restPose,
-    memory,
-    toeRest,
+    home,
     friction: { front: friction('front'), rear: friction('rear') },
   };
   dressed.set(rig, made);

@@ -5,6 +5,15 @@ import type { Point, Side, Turning } from '../brake/types.ts';
  * drawing, the plots, the readings and the command line show the same equilibrium.
  */
 
+/** A concentrated force on a shoe, for a drawing. */
+export interface Arrow {
+  readonly name: string;
+  readonly on: Side;
+  /** Where it acts, mm, and what it is, N. */
+  readonly at: Point;
+  readonly force: Point;
+}
+
 /** Rigid place of a shoe: shift of its pin or heel centre and turn (counter-clockwise), and its bending. */
 export interface ShoePose {
   readonly ux: number;
@@ -65,6 +74,8 @@ export interface Instant {
   /** How far the next tooth is climbed, 0..1. */
   readonly climb: number;
   readonly springs: readonly { readonly force: number; readonly from: Point; readonly to: Point }[];
+  /** Every concentrated force on a shoe but those of strut and pin, as the forces themselves tell them. */
+  readonly forces: readonly Arrow[];
   /** Turn of the parking lever off its stop, rad (0 on the stop). */
   readonly leverAngle: number;
   /** Cable pull at the hook, N. */

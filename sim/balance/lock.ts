@@ -3,8 +3,9 @@ import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { rub, type ShoeStance } from '../contact/rub.ts';
 import { cos, sin } from '../math/trig.ts';
-import { type Dressed, dress } from './dress.ts';
+import { asideOf, type Dressed, dress } from './dress.ts';
 import { type Drive, driveToe } from './drive.ts';
+import { makePlaced, place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
 
 /**
@@ -39,6 +40,12 @@ const LAST = 2;
 /** A lining that bears less than this has not really touched, N. */
 const TOUCHING = 1;
 
+/** x of a shoe's toe in the built rest pose, mm. */
+function toeAt(shoe: ShoeRig, { rig, restPose }: Dressed): number {
+  const turns = { frontCos: 1, frontSin: 0, rearCos: 1, rearSin: 0, leverCos: 1, leverSin: 0 };
+  return place(rig, restPose, turnsOf(rig, restPose, turns), shoe.toe, makePlaced(rig.n)).x;
+}
+
 /**
  * A shoe that bends, or stands on an abutment, finds its own shape in contact, and a worn lining makes
  * the answer depend on the load. So the toe is moved outward step by step, the push asked for at each,
@@ -52,10 +59,8 @@ function freeLocks(shoe: ShoeRig, d: Dressed, turning: -1 | 1, most: number): bo
     push: 0,
     bearing: 0,
     gap: 0,
-    toe: 0,
   };
-  const from = shoe.outward * (d.toeRest[shoe.side === 'front' ? 0 : 1] as number);
-  let target = from;
+  let target = shoe.outward * toeAt(shoe, d);
   driveToe(d, shoe, turning, target, drive);
   // Up to the touch, along the line of the last two gaps; the first step is one that any face outlasts.
   let rate = 1;
@@ -88,7 +93,8 @@ export function lockedShoe(
 ): Side | null {
   if (turning === 0) return null;
   const d = dress(rig, state);
-  for (const shoe of [rig.front, rig.rear]) {
+  const aside = asideOf(rig).rig;
+  for (const shoe of [aside.front, aside.rear]) {
     const locks =
       shoe.n === 1
         ? pinLocks(shoe, d, turning)

@@ -1,7 +1,7 @@
 import type { Point, Shoe } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
 import type { Instant, ShoePose } from './instant.ts';
-import type { Rig, ShoeRig, Spot } from './rig.ts';
+import type { Placed, Rig, ShoeRig, Spot, Turns } from './types.ts';
 
 /** Where a point of a shoe (reference coordinates, mm) stands in a pose. Bending is not included. */
 export function placePoint(shoe: Shoe, pose: ShoePose, point: Point): Point {
@@ -28,24 +28,6 @@ export function poseOf(rig: Rig, i: Instant): Float64Array {
   return y;
 }
 
-/** Place of a spot and its motion in every freedom (dx, dy over all freedoms). */
-export interface Placed {
-  x: number;
-  y: number;
-  /** From the shoe's anchor as moved, mm: second derivative of the place in the turn is −(rx, ry). */
-  rx: number;
-  ry: number;
-  /** From the lever's pivot, mm, and whether the lever's turn moves it. */
-  lx: number;
-  ly: number;
-  shoe: ShoeRig | null;
-  onLever: boolean;
-  readonly dx: Float64Array;
-  readonly dy: Float64Array;
-  /** Turn of the lever's pivot section by unit mode; null when the spot does not ride on a bending shoe's lever. */
-  turning: Float64Array | null;
-}
-
 export const makePlaced = (n: number): Placed => ({
   x: 0,
   y: 0,
@@ -59,16 +41,6 @@ export const makePlaced = (n: number): Placed => ({
   dy: new Float64Array(n),
   turning: null,
 });
-
-/** cos and sin of each shoe's turn and of the lever's, kept for one evaluation. */
-export interface Turns {
-  frontCos: number;
-  frontSin: number;
-  rearCos: number;
-  rearSin: number;
-  leverCos: number;
-  leverSin: number;
-}
 
 export function turnsOf(rig: Rig, y: Float64Array, out: Turns): Turns {
   const f = y[rig.front.at + rig.front.freedoms - 1] as number;

@@ -2,10 +2,10 @@ import type { BrakeState, Condition } from '../brake/state.ts';
 import type { Turning } from '../brake/types.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE } from '../contact/rub.ts';
-import { type Dressed, dress, drumAt, workOf } from './dress.ts';
-import type { Rig, ShoeRig } from './rig.ts';
+import { type Dressed, dress, drumAt, workFor } from './dress.ts';
 import { type Solution, type Supports, solvePose } from './solve.ts';
-import { copyMemory, type Load, makeMemory, type Work } from './work.ts';
+import type { Acting, Fitted, Rig, ShoeRig, Work } from './types.ts';
+import { gaveWay } from './work.ts';
 
 /** What is done to the brake: line pressure (MPa), turning of the drum, pull of the cable at the hook (N). */
 export interface Press {
@@ -26,29 +26,25 @@ export function acting(condition: Condition, press: Press): Press {
   };
 }
 
-/** The load of a dressed brake at rest of all pushes, under what acts; the solvers fill in the rest. */
-export function loadOf(d: Dressed, press: Press, front: Friction, rear: Friction): Load {
-  const { condition } = d.state;
+/** What acts on a dressed brake, from its rest pose; laws of the front and rear lining. */
+export function actingOn(
+  d: Dressed,
+  press: Press,
+  memory: Float64Array,
+  front: Friction,
+  rear: Friction,
+): Acting {
+  memory.set(d.home);
   return {
     pressure: press.pressure,
     cable: press.cable ?? 0,
-    frontWorn: d.front,
-    rearWorn: d.rear,
+    drum: drumAt(d, press.drumAngle ?? 0),
     frontLaw: front,
     rearLaw: rear,
-    drum: drumAt(d, press.drumAngle ?? 0),
-    memory: d.memory,
-    home: d.memory.hold,
-    toeRest: d.toeRest,
+    memory,
+    home: d.home,
     strutLength: d.strutLength,
-    nextTooth: d.nextTooth,
-    holdShareFront: 1,
-    holdShareRear: 1,
-    groove: [condition.groove, condition.groove],
-    stuck: [condition.pistonStuck.front, condition.pistonStuck.rear],
-    cupExtra: condition.cupExtra,
-    springFactor: condition.springFactor,
-    lean: [condition.lean.front, condition.lean.rear],
+    shaken: 0,
   };
 }
 
@@ -126,34 +122,34 @@ function bristles(
  * of the linings on a standing drum (the `stick` law, as Motion has it). A bending shoe turns until it
  * touches and bends from there, so no one direction tells how far a face was dragged.
  *
- * @param load with its whole pressure and pull; its memory is that of the rest pose, and is left alone
+ * @param act with its whole pressure and pull; its memory, of the rest pose, goes along with the steps
+ * @param worn linings, front and rear
  * @param pose rest pose in, solution out
  * @param solve one step, from the pose of the last
  */
 export function pressInSteps(
   rig: Rig,
-  load: Load,
+  act: Acting,
+  worn: Pick<Fitted, 'front' | 'rear'>,
   work: Work,
   pose: Float64Array,
   turning: Turning,
   solve: (from: Supports) => Solution,
 ): Solution {
-  const { pressure, cable, memory } = load;
+  const { pressure, cable } = act;
   const standing: ReturnType<typeof bristles>[] = [];
   if (turning === 0) {
-    const front = bristles(rig.front, load.frontWorn, load.frontLaw.mu);
-    const rear = bristles(rig.rear, load.rearWorn, load.rearLaw.mu);
-    load.frontLaw = front;
-    load.rearLaw = rear;
+    const front = bristles(rig.front, worn.front, act.frontLaw.mu);
+    const rear = bristles(rig.rear, worn.rear, act.rearLaw.mu);
+    act.frontLaw = front;
+    act.rearLaw = rear;
     standing.push(front, rear);
   }
-  load.memory = makeMemory();
-  copyMemory(memory, load.memory);
   const slides = remembers(rig, turning);
   const steps = slides ? SLIDE_STEPS : PRESS_STEPS;
   const stepTo = (share: number, from: Supports): Solution => {
-    load.pressure = pressure * share;
-    load.cable = cable * share;
+    act.pressure = pressure * share;
+    act.cable = cable * share;
     return solve(from);
   };
   /** Takes over what the last step did to all bristles. */
@@ -163,9 +159,8 @@ export function pressInSteps(
       beforeX.set(shoe.rub.faceX);
       beforeY.set(shoe.rub.faceY);
     }
-    // An edge that broke out of its groove slides freely from then on.
-    brokeOut(load, work);
-    copyMemory(work.after, load.memory);
+    gaveWay(work, act);
+    act.memory.set(work.after);
   };
   let solution = stepTo(0, FROM_REST);
   for (let i = 1; i <= steps; i++) {
@@ -182,7 +177,6 @@ export function pressInSteps(
       solution = stepTo((i - 1 + k / FINER) / steps, solution);
     }
   }
-  load.memory = memory;
   return solution;
 }
 
@@ -195,7 +189,7 @@ function holds(rig: Rig, s: Supports): number {
 /** A solved instant and what the solver left behind, for callers that go on from it. */
 export interface Solved {
   readonly dressed: Dressed;
-  readonly load: Load;
+  readonly act: Acting;
   readonly work: Work;
   readonly pose: Float64Array;
   readonly solution: Solution;
@@ -225,7 +219,7 @@ export function solveBalance(rig: Rig, state: BrakeState, press: Press, guess?: 
 export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
   const press = acting(d.state.condition, asked);
   const { rig } = d;
-  const work = workOf(rig);
+  const work = workFor(d);
   const pose = (guess?.pose ?? d.restPose).slice();
   const shares =
     press.turning === 0
@@ -237,37 +231,37 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
       ? { kind: 'press', mu, start: shares[index] }
       : { kind: 'slide', mu, sense: press.turning };
   };
-  const load = loadOf(d, press, law(0), law(1));
+  const act = actingOn(d, press, work.memory, law(0), law(1));
   const clampedGuess = guess ?? FROM_REST;
   const rounds = press.turning === 0 && press.pressure > 0 ? 4 : 1;
   let solution: Solution | null = null;
-  if (!guess && load.cable > 0) {
+  if (!guess && act.cable > 0) {
     // Does the cable lift the lever off its stop? It must beat the clamp of the released strut there.
     solution = solvePose(
       rig,
       work,
       pose,
-      { ...load, cable: 0, pressure: 0 },
+      { ...act, cable: 0, pressure: 0 },
       null,
       d.leverStop,
       false,
       FROM_REST,
     );
     const notchArm = Math.abs(work.seatGradient[rig.leverAt] as number);
-    solution.leverFree = load.cable * rig.hookArm > solution.clamp * notchArm;
+    solution.leverFree = act.cable * rig.hookArm > solution.clamp * notchArm;
   }
   const solve = (from: Supports): Solution =>
-    solvePose(rig, work, pose, load, null, d.leverStop, press.turning !== 0, from);
-  const pushed = press.pressure > 0 || load.cable > 0;
+    solvePose(rig, work, pose, act, null, d.leverStop, press.turning !== 0, from);
+  const pushed = press.pressure > 0 || act.cable > 0;
   const slides = pushed && remembers(rig, press.turning);
   if (slides || (rounds > 1 && rig.front.modes > 0)) {
     pose.set(d.restPose);
     return {
       dressed: d,
-      load,
+      act,
       work,
       pose,
-      solution: pressInSteps(rig, load, work, pose, press.turning, solve),
+      solution: pressInSteps(rig, act, d, work, pose, press.turning, solve),
     };
   }
   for (let i = 0; i < rounds; i++) {
@@ -277,20 +271,7 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
       pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
     }
   }
-  // An edge that broke out of its groove slides freely from then on: the shoe snaps.
-  for (let i = 0; i < 2 && brokeOut(load, work); i++) solution = solve(solution ?? clampedGuess);
-  return { dressed: d, load, work, pose, solution: solution as Solution };
-}
-
-/** Lets go of grooves whose bristle slid in the last evaluation; says whether any did. */
-export function brokeOut(load: Load, work: Work): boolean {
-  const slid = (i: 0 | 1): boolean =>
-    load.groove[i] > 0 &&
-    (Math.abs((work.after.hold[2 * i] as number) - (load.memory.hold[2 * i] as number)) > 1e-6 ||
-      Math.abs((work.after.hold[2 * i + 1] as number) - (load.memory.hold[2 * i + 1] as number)) >
-        1e-6);
-  const [front, rear] = [slid(0), slid(1)];
-  if (!front && !rear) return false;
-  load.groove = [front ? 0 : load.groove[0], rear ? 0 : load.groove[1]];
-  return true;
+  // What broke out slides freely from then on: the shoe snaps.
+  for (let i = 0; i < 2 && gaveWay(work, act); i++) solution = solve(solution ?? clampedGuess);
+  return { dressed: d, act, work, pose, solution: solution as Solution };
 }

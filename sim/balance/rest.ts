@@ -1,11 +1,12 @@
-import { type BrakeState, strutLength } from '../brake/state.ts';
+import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { makeRub, roundDrum } from '../contact/rub.ts';
 import { newtonOn } from '../math/root.ts';
+import { measure } from './forces/sums.ts';
 import { place, turnsOf } from './place.ts';
-import type { Rig, ShoeRig } from './rig.ts';
 import { solvePose } from './solve.ts';
-import { type Load, type Memory, makeMemory, makeWork, type Work } from './work.ts';
+import type { Acting, Rig, ShoeRig, Work } from './types.ts';
+import { makeWork, prepare } from './work.ts';
 
 /** What of a state a rest pose hangs on, beside the worn linings and the lever's stop. */
 export type Standing = Pick<BrakeState, 'tooth' | 'condition'>;
@@ -53,11 +54,9 @@ export function reach(
 /** Distance of the strut's seats in a pose, mm. Fills the work's turns and seats. */
 export function seatsApart({ rig, work: w }: RestRig, y: Float64Array): number {
   turnsOf(rig, y, w.turns);
-  const a = place(rig, y, w.turns, rig.front.seat, w.seat[0]);
-  const b = place(rig, y, w.turns, rig.rear.seat, w.seat[1]);
-  const dx = b.x - a.x;
-  const dy = b.y - a.y;
-  return Math.sqrt(dx * dx + dy * dy);
+  place(rig, y, w.turns, rig.front.seat, w.strut.a);
+  place(rig, y, w.turns, rig.rear.seat, w.strut.b);
+  return measure(w.strut).length;
 }
 
 /** Of a pair of shoes, mm: its strut and its place count as met within this. */
@@ -102,6 +101,11 @@ function turnHome(
 
 /** Grip that holds the shoes at home while their bending is found, N: more than any spring. */
 const FIRM = 1e9;
+/** Nothing but springs and strut acts on the shoes meanwhile. */
+const UNPUSHED: Pick<Condition, 'pistonStuck' | 'lean'> = {
+  pistonStuck: { front: false, rear: false },
+  lean: { front: 0, rear: 0 },
+};
 /** Bending is settled when no place moves more than this from round to round, mm. */
 const SETTLED = 1e-9;
 
@@ -119,37 +123,32 @@ function bend(
   leverStop: number,
 ): void {
   const { rig, work: w } = on;
-  const { condition } = state;
-  const memory = makeMemory();
-  const toeRest = new Float64Array(2);
   const free = { kind: 'slide', mu: 0, sense: 0 } as const;
-  const load: Load = {
-    pressure: 0,
-    cable: 0,
-    frontWorn: front,
-    rearWorn: rear,
-    frontLaw: free,
-    rearLaw: free,
-    drum: roundDrum(2 * rig.brake.drum.radiusMax),
-    memory,
-    home: memory.hold,
-    toeRest,
+  prepare(w, {
+    condition: { ...state.condition, groove: FIRM, ...UNPUSHED },
+    front,
+    rear,
     strutLength: length,
     nextTooth: 0,
-    holdShareFront: 1,
-    holdShareRear: 1,
-    groove: [FIRM, FIRM],
-    stuck: [false, false],
-    cupExtra: condition.cupExtra,
-    springFactor: condition.springFactor,
-    lean: [0, 0],
+  });
+  const memory = new Float64Array(w.memory.length);
+  const act: Acting = {
+    pressure: 0,
+    cable: 0,
+    drum: roundDrum(2 * rig.brake.drum.radiusMax),
+    frontLaw: free,
+    rearLaw: free,
+    memory,
+    home: memory,
+    strutLength: length,
+    shaken: 0,
   };
   const shoes = [rig.front, rig.rear] as const;
   const solved = new Float64Array(rig.n);
   for (let round = 0; round < 8; round++) {
-    keepPlaces(rig, w, y, memory, toeRest);
+    noteRest(on, y, memory);
     solved.set(y);
-    solvePose(rig, w, solved, load, null, leverStop, false, { strutOn: true, leverFree: false });
+    solvePose(rig, w, solved, act, null, leverStop, false, { strutOn: true, leverFree: false });
     let moved = 0;
     for (const shoe of shoes) {
       for (let m = 0; m < shoe.modes; m++) {
@@ -164,31 +163,10 @@ function bend(
   }
 }
 
-/**
- * Puts every bristle at home in a pose: hold-downs and heels hold where they stand; and notes where the
- * toes do (x).
- */
-export function keepPlaces(
-  rig: Rig,
-  w: Work,
-  y: Float64Array,
-  { hold, heel }: Memory,
-  toes: Float64Array,
-): void {
+/** Puts every force at home in a pose: what it then remembers. */
+export function noteRest({ rig, work: w }: RestRig, y: Float64Array, memory: Float64Array): void {
   turnsOf(rig, y, w.turns);
-  for (const [shoe, i] of [
-    [rig.front, 0],
-    [rig.rear, 1],
-  ] as const) {
-    const h = place(rig, y, w.turns, shoe.hold, w.hold[i]);
-    hold[2 * i] = h.x;
-    hold[2 * i + 1] = h.y;
-    toes[i] = place(rig, y, w.turns, shoe.toe, w.toe[i]).x;
-    const { anchor } = shoe.shoe;
-    if (anchor.kind === 'abutment') {
-      heel[i] = -anchor.heelRadius * (y[shoe.at + shoe.freedoms - 1] as number);
-    }
-  }
+  for (const force of w.forces) force.rest?.(w, y, memory);
 }
 
 /** @param leverStop turn of the parking lever on its stop, rad */

@@ -1,65 +1,11 @@
 import { condense, type Flex, type Push } from '../brake/flex.ts';
 import { ELEMENTS } from '../brake/state.ts';
 import type { Brake, Point, Shoe, Side, SpringEnd } from '../brake/types.ts';
-import { type Bed, buildBed } from '../contact/bed.ts';
-import { makeRub, type Rub } from '../contact/rub.ts';
+import { buildBed } from '../contact/bed.ts';
+import { makeRub } from '../contact/rub.ts';
+import type { Rig, RigOptions, ShoeRig, Spot } from './types.ts';
 
-/**
- * A point of a shoe that carries a concentrated force: its place from the anchor in the shoe's
- * frame, and how the bending modes move it (null on a rigid shoe).
- */
-export interface Spot {
-  readonly part: 'front' | 'rear' | 'plate';
-  readonly x: number;
-  readonly y: number;
-  /** Rides on the parking lever: turns with it about the lever's pivot. */
-  readonly onLever: boolean;
-  /** Interleaved (x, y) displacement of this point by unit mode, shoe frame; null when it does not bend. */
-  readonly modes: Float64Array | null;
-  /** Turn of the shoe's section at the lever's pivot by unit mode, which carries the lever along. */
-  readonly turning: Float64Array | null;
-}
-
-export interface ShoeRig {
-  readonly shoe: Shoe;
-  readonly side: Side;
-  /** Outward along x: -1 front, +1 rear. */
-  readonly outward: -1 | 1;
-  /** Turning sense that moves the toe outward: +1 front, -1 rear. */
-  readonly opening: -1 | 1;
-  readonly freedoms: 1 | 3;
-  readonly modes: number;
-  readonly n: number;
-  /** First index of this shoe in the vector of all freedoms. */
-  readonly at: number;
-  readonly bed: Bed;
-  /** Greatest displacement by a unit of each mode, mm/√(N·mm): brings modes to a scale of mm and N. */
-  readonly reach: Float64Array;
-  readonly toe: Spot;
-  readonly seat: Spot;
-  readonly hold: Spot;
-  readonly rub: Rub;
-}
-
-export interface Rig {
-  readonly brake: Brake;
-  readonly options: RigOptions;
-  readonly front: ShoeRig;
-  readonly rear: ShoeRig;
-  readonly springs: readonly { readonly a: Spot; readonly b: Spot }[];
-  readonly hook: Spot;
-  /** Where the cable's pull comes from: its guide, or far away along a given direction. */
-  readonly guide: Spot;
-  /** Lever pivot from the rear anchor, mm. */
-  readonly pivot: Point;
-  /** Sense of the lever's turn under the cable's pull: +1 counter-clockwise, -1 clockwise. */
-  readonly leverSense: -1 | 1;
-  /** Hook travel along the pull for a unit turn of the lever, mm/rad. */
-  readonly hookArm: number;
-  /** All freedoms: front, rear, lever turn. */
-  readonly n: number;
-  readonly leverAt: number;
-}
+export type { Rig, RigOptions, ShoeRig } from './types.ts';
 
 type SpotOf = (point: Point, onLever?: boolean) => Spot;
 
@@ -122,13 +68,6 @@ function shoeRig(
     rub: makeRub(elements, freedoms + modes),
   };
   return { rig, spot };
-}
-
-export interface RigOptions {
-  /** Elements of each lining; the state's wear arrays must be as long. */
-  readonly elements?: number;
-  /** Steel shoes that bend (see brake/flex.ts); rigid when left out. Wear of one kind does not suit the other. */
-  readonly flexible?: boolean;
 }
 
 const onPlate = (at: Point): Spot => ({

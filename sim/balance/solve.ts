@@ -2,8 +2,7 @@ import { forgetTangent } from '../contact/rub.ts';
 import { rootBetween } from '../math/root.ts';
 import { solveInPlace } from '../math/solve.ts';
 import { addClampTangent, assemble } from './assemble.ts';
-import type { Rig } from './rig.ts';
-import type { Load, Work } from './work.ts';
+import type { Acting, Rig, Work } from './types.ts';
 
 /**
  * Inertia of a step of time h: the solver then finds the pose at its end by backward Euler,
@@ -24,22 +23,49 @@ export interface Supports {
   leverFree: boolean;
 }
 
-export interface Solution extends Supports {
-  /** Clamp force of the strut, N. */
-  clamp: number;
+/** How a solve ended. */
+interface Ended {
   /** Greatest unbalanced force, N (moments over a 100 mm arm). */
   residual: number;
   iterations: number;
   converged: boolean;
+}
+
+export interface Solution extends Supports, Ended {
+  /** Clamp force of the strut, N. */
+  clamp: number;
   /** The supports that act are those that the pose asks for; false when they still changed at the end. */
   settled: boolean;
+}
+
+/** A length that is kept by a force, which is sought with the pose. */
+export interface Bound {
+  /** How each freedom lengthens it, at the pose for which its excess was last asked. */
+  readonly gradient: Float64Array;
+  /** How much too long it is at a pose that has just been assembled, mm. */
+  readonly excess: (y: Float64Array) => number;
+  /** Adds the geometric tangent of its force (compression positive) to the work. */
+  readonly addTangent: (force: number) => void;
+}
+
+/** What is solved: the brake, what acts on it, and what holds it. */
+interface System {
+  readonly rig: Rig;
+  readonly w: Work;
+  readonly act: Acting;
+  readonly inertia: Inertia | null;
+  bound: Bound | null;
+  /** Its force, N. */
+  force: number;
+  /** 1 for every freedom that is held where it is. */
+  readonly held: Uint8Array;
 }
 
 /** Moments are weighed as forces on this arm, mm. */
 const ARM = 100;
 /** Largest turn in one iteration, rad: 0.15 mm at a 100 mm radius, so that contact is not jumped over. */
 const MOST_TURN = 1.5e-3;
-export const MOST_SHIFT = 0.15;
+const MOST_SHIFT = 0.15;
 /** Unbalanced force that counts as nothing, N: 1e-9 of a usual piston force. */
 const NOTHING = 1e-6;
 
@@ -60,7 +86,7 @@ function rowScale(rig: Rig, j: number): number {
 }
 
 /** Largest step of each freedom in one iteration. */
-export function mostStep(rig: Rig, j: number): number {
+function mostStep(rig: Rig, j: number): number {
   if (j === rig.leverAt) return 0.1;
   const shoe = j >= rig.rear.at ? rig.rear : rig.front;
   const local = j - shoe.at;
@@ -69,48 +95,37 @@ export function mostStep(rig: Rig, j: number): number {
 }
 
 /** Fills the residual (into w.rhs) and returns its greatest entry in newtons. */
-function residualOf(
-  rig: Rig,
-  w: Work,
-  y: Float64Array,
-  load: Load,
-  inertia: Inertia | null,
-  s: Solution,
-): number {
-  assemble(rig, w, y, load);
+function residualOf(x: System, y: Float64Array): number {
+  const { rig, w, act, inertia, bound, force, held } = x;
+  assemble(rig, w, y, act);
+  const excess = bound ? bound.excess(y) : 0;
   const n = rig.n;
   let worst = 0;
   for (let j = 0; j < n; j++) {
-    let r = (w.q[j] as number) + (s.strutOn ? s.clamp * (w.seatGradient[j] as number) : 0);
+    let r = (w.q[j] as number) + (bound ? force * (bound.gradient[j] as number) : 0);
     if (inertia) {
       for (let l = 0; l < n; l++) {
         const m = inertia.massOverH2[j * n + l] as number;
         if (m !== 0) r -= m * ((y[l] as number) - (inertia.free[l] as number));
       }
     }
-    if (j === rig.leverAt && !s.leverFree) r = 0;
+    if (held[j] === 1) r = 0;
     w.rhs[j] = -r;
     worst = Math.max(worst, Math.abs(r) * rowScale(rig, j));
   }
-  if (s.strutOn) {
-    const gap = w.separation - load.strutLength;
-    w.rhs[n] = -gap;
+  if (bound) {
+    w.rhs[n] = -excess;
     // A gap counts as the force it would make in a lining, about 1e4 N/mm.
-    worst = Math.max(worst, Math.abs(gap) * 1e4);
+    worst = Math.max(worst, Math.abs(excess) * 1e4);
   }
   return worst;
 }
 
-function fillMatrix(
-  rig: Rig,
-  w: Work,
-  inertia: Inertia | null,
-  s: Solution,
-  steady: boolean,
-): number {
+function fillMatrix(x: System, steady: boolean): number {
+  const { rig, w, inertia, bound, held } = x;
   const n = rig.n;
-  const size = s.strutOn ? n + 1 : n;
-  if (s.strutOn) addClampTangent(rig, w, s.clamp);
+  const size = bound ? n + 1 : n;
+  bound?.addTangent(x.force);
   for (let j = 0; j < n; j++) {
     for (let l = 0; l < n; l++) {
       let a = w.k[j * n + l] as number;
@@ -121,14 +136,14 @@ function fillMatrix(
       if (j === l && a > 0 && steady) a = -a;
       w.matrix[j * size + l] = a;
     }
-    if (s.strutOn) {
-      w.matrix[j * size + n] = w.seatGradient[j] as number;
-      w.matrix[n * size + j] = w.seatGradient[j] as number;
+    if (bound) {
+      w.matrix[j * size + n] = bound.gradient[j] as number;
+      w.matrix[n * size + j] = bound.gradient[j] as number;
     }
   }
-  if (s.strutOn) w.matrix[n * size + n] = 0;
-  if (!s.leverFree) {
-    const l = rig.leverAt;
+  if (bound) w.matrix[n * size + n] = 0;
+  for (let l = 0; l < n; l++) {
+    if (held[l] !== 1) continue;
     for (let j = 0; j < size; j++) w.matrix[l * size + j] = 0;
     w.matrix[l * size + l] = 1;
     w.rhs[l] = 0;
@@ -137,18 +152,12 @@ function fillMatrix(
 }
 
 /** Newton with a capped step and halving; supports held as given. */
-function newton(
-  rig: Rig,
-  w: Work,
-  y: Float64Array,
-  load: Load,
-  inertia: Inertia | null,
-  s: Solution,
-): boolean {
+function newton(x: System, y: Float64Array, s: Ended): boolean {
+  const { rig, w } = x;
   const n = rig.n;
   forgetTangent(rig.front.rub);
   forgetTangent(rig.rear.rub);
-  let worst = residualOf(rig, w, y, load, inertia, s);
+  let worst = residualOf(x, y);
   const { before, step } = w;
   for (let i = 0; i < 60; i++) {
     if (worst < NOTHING) {
@@ -156,7 +165,7 @@ function newton(
       return true;
     }
     s.iterations++;
-    const size = fillMatrix(rig, w, inertia, s, rig.front.n === 1);
+    const size = fillMatrix(x, rig.front.n === 1);
     if (!solveInPlace(w.matrix, w.rhs, size)) break;
     let scale = 1;
     for (let j = 0; j < n; j++) {
@@ -165,15 +174,15 @@ function newton(
       if (wide * scale > most) scale = most / wide;
       before[j] = y[j] as number;
     }
-    const clampBefore = s.clamp;
+    const forceBefore = x.force;
     for (let j = 0; j < size; j++) step[j] = w.rhs[j] as number;
     let tries = 0;
     let next = Number.POSITIVE_INFINITY;
     for (; tries < 12; tries++) {
       for (let j = 0; j < n; j++) y[j] = (before[j] as number) + scale * (step[j] as number);
-      // The clamp force is linear in its own row: take its full Newton value.
-      if (s.strutOn) s.clamp = clampBefore + (step[n] as number);
-      next = residualOf(rig, w, y, load, inertia, s);
+      // The force is linear in its own row: take its full Newton value.
+      if (x.bound) x.force = forceBefore + (step[n] as number);
+      next = residualOf(x, y);
       // A touch makes the residual jump up once; only halve when late and not falling.
       if (i < 8 || next <= worst * 1.0001 || next < NOTHING) break;
       scale /= 2;
@@ -187,18 +196,18 @@ function newton(
 }
 
 /** Stiffness of the drag in a slow march, N/mm, at its first step: as a lining has. */
-export const FIRST_DRAG = 2e4;
-export const MOST_DRAG = 1e8;
+const FIRST_DRAG = 2e4;
+const MOST_DRAG = 1e8;
 const LEAST_DRAG = 1e-3;
 /** Steps of a march without getting nearer, after which it goes slower. */
 const IDLE = 20;
 /** A step that leaves more than this many times the unbalanced force is taken back. */
-export const JUMPED = 4;
+const JUMPED = 4;
 /** Steps after which a slow march gives up. */
-export const MARCH = 400;
+const MARCH = 400;
 
 /** Less drag the better it goes. @param ratio of the unbalanced force after and before the step */
-export const nextDrag = (drag: number, ratio: number): number =>
+const nextDrag = (drag: number, ratio: number): number =>
   Math.max(LEAST_DRAG, drag * Math.max(0.2, Math.min(2, 0.5 * ratio)));
 
 /**
@@ -206,17 +215,11 @@ export const nextDrag = (drag: number, ratio: number): number =>
  * itself would, moving slowly against a drag (pseudo-transient continuation; C. T. Kelley & D. E.
  * Keyes 1998: the drag falls in proportion to what is unbalanced, and the end of the march is Newton).
  */
-function march(
-  rig: Rig,
-  w: Work,
-  y: Float64Array,
-  load: Load,
-  inertia: Inertia | null,
-  s: Solution,
-): boolean {
+function march(x: System, y: Float64Array, s: Ended): boolean {
+  const { rig, w } = x;
   const n = rig.n;
   const from = new Float64Array(n);
-  let worst = residualOf(rig, w, y, load, inertia, s);
+  let worst = residualOf(x, y);
   let drag = FIRST_DRAG;
   // A hold-down about to slip throws a shoe to and fro without end: then the march goes slower.
   let best = worst;
@@ -224,11 +227,11 @@ function march(
   let leastDrag = LEAST_DRAG;
   for (let i = 0; i < MARCH && worst >= NOTHING; i++) {
     s.iterations++;
-    const size = fillMatrix(rig, w, inertia, s, false);
+    const size = fillMatrix(x, false);
     for (let j = 0; j < n; j++) {
       // The same drag for a millimetre of each freedom.
       const at = j * size + j;
-      if (j !== rig.leverAt || s.leverFree) {
+      if (x.held[j] !== 1) {
         const perMm = MOST_SHIFT / mostStep(rig, j);
         w.matrix[at] = (w.matrix[at] as number) - drag * perMm * perMm;
       }
@@ -239,16 +242,16 @@ function march(
       scale = Math.min(scale, mostStep(rig, j) / Math.abs(w.rhs[j] as number));
     }
     from.set(y);
-    const clamp = s.clamp;
+    const force = x.force;
     for (let j = 0; j < n; j++) y[j] = (y[j] as number) + scale * (w.rhs[j] as number);
-    if (s.strutOn) s.clamp += w.rhs[n] as number;
+    if (x.bound) x.force += w.rhs[n] as number;
     const before = worst;
-    worst = residualOf(rig, w, y, load, inertia, s);
+    worst = residualOf(x, y);
     if (!(worst < JUMPED * before) && drag < MOST_DRAG) {
       // Ran into something: back, and slower.
       y.set(from);
-      s.clamp = clamp;
-      worst = residualOf(rig, w, y, load, inertia, s);
+      x.force = force;
+      worst = residualOf(x, y);
       drag *= 10;
       continue;
     }
@@ -267,27 +270,14 @@ function march(
 }
 
 /** Newton, and where it jumps to and fro the slow march. */
-function settle(
-  rig: Rig,
-  w: Work,
-  y: Float64Array,
-  load: Load,
-  inertia: Inertia | null,
-  s: Solution,
-): void {
-  const { start } = w;
+function settle(x: System, y: Float64Array, s: Ended): void {
+  const { start } = x.w;
   start.set(y);
-  s.converged = newton(rig, w, y, load, inertia, s);
+  s.converged = newton(x, y, s);
   if (s.converged) return;
   y.set(start);
-  s.clamp = 0;
-  s.converged = march(rig, w, y, load, inertia, s);
-}
-
-/** Part of hold-down friction that acts on each shoe when a turning drum has shaken it to a part of 0 to 1. */
-function shake(rig: Rig, load: Load, by: number): void {
-  load.holdShareFront = 1 - by * rig.front.shoe.holdDown.shakenOff;
-  load.holdShareRear = 1 - by * rig.rear.shoe.holdDown.shakenOff;
+  x.force = 0;
+  s.converged = march(x, y, s);
 }
 
 /** Parting of strut and seat that counts as none, mm; parts shaken off that are alike, and a hair of them; the most trials. */
@@ -305,21 +295,14 @@ const TRIALS = 60;
  * @param gap parting with all friction shaken off, mm: below zero
  * @returns whether there is such a pose
  */
-function shakenTo(
-  rig: Rig,
-  w: Work,
-  y: Float64Array,
-  load: Load,
-  inertia: Inertia | null,
-  s: Solution,
-  gap: number,
-): boolean {
+function shakenTo(x: System, y: Float64Array, s: Solution, gap: number): boolean {
+  const { w, act } = x;
   const from = y.slice();
   const parting = (by: number): number => {
-    shake(rig, load, by);
+    act.shaken = by;
     y.set(from);
-    settle(rig, w, y, load, inertia, s);
-    return w.separation - load.strutLength;
+    settle(x, y, s);
+    return w.strut.length - act.strutLength;
   };
   const whole = parting(0);
   if (!(whole >= 0)) return false;
@@ -343,6 +326,36 @@ function shakenTo(
   return s.converged;
 }
 
+/** The strut as a bound between its seats. */
+const strutBound = (rig: Rig, w: Work, act: Acting): Bound => ({
+  gradient: w.seatGradient,
+  excess: () => w.strut.length - act.strutLength,
+  addTangent: (force) => addClampTangent(rig, w, force),
+});
+
+/**
+ * A pose under one bound, all freedoms but some held: the same Newton and march, without the brake's
+ * one-sided supports.
+ *
+ * @param force a guess of the bound's
+ * @param y pose, guess in, solution out
+ * @returns the bound's force, and what is left unbalanced, N
+ */
+export function solveBound(
+  rig: Rig,
+  w: Work,
+  y: Float64Array,
+  act: Acting,
+  bound: Bound,
+  force: number,
+  held: Uint8Array,
+): { readonly force: number; readonly residual: number } {
+  const x: System = { rig, w, act, inertia: null, bound, force, held };
+  const s: Ended = { residual: 0, iterations: 0, converged: false };
+  settle(x, y, s);
+  return { force: x.force, residual: s.residual };
+}
+
 /**
  * Finds the pose where all forces balance, with the one-sided supports (strut clamp, lever stop)
  * decided by an active set: drop a strut that would pull, put on one that would be entered, free a
@@ -357,7 +370,7 @@ export function solvePose(
   rig: Rig,
   w: Work,
   y: Float64Array,
-  load: Load,
+  act: Acting,
   inertia: Inertia | null,
   leverStop: number,
   shaken: boolean,
@@ -372,27 +385,33 @@ export function solvePose(
     converged: false,
     settled: true,
   };
+  const strut = strutBound(rig, w, act);
+  const held = new Uint8Array(rig.n);
+  const x: System = { rig, w, act, inertia, bound: null, force: 0, held };
   let letGo: Float64Array | null = null;
   for (let round = 0; round < ROUNDS; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
-    shake(rig, load, shaken && !s.strutOn ? 1 : 0);
-    if (!s.strutOn) s.clamp = 0;
-    settle(rig, w, y, load, inertia, s);
+    act.shaken = shaken && !s.strutOn ? 1 : 0;
+    x.bound = s.strutOn ? strut : null;
+    x.force = s.strutOn ? s.clamp : 0;
+    held[rig.leverAt] = s.leverFree ? 0 : 1;
+    settle(x, y, s);
+    s.clamp = x.force;
     let changed = false;
     if (s.strutOn && s.clamp < 0) {
       if (shaken) letGo = y.slice();
       s.strutOn = false;
       s.leverFree = false;
       changed = true;
-    } else if (!s.strutOn && w.separation < load.strutLength - 1e-12) {
+    } else if (!s.strutOn && w.strut.length < act.strutLength - 1e-12) {
       if (letGo) {
-        const gap = w.separation - load.strutLength;
+        const gap = w.strut.length - act.strutLength;
         y.set(letGo);
-        if (shakenTo(rig, w, y, load, inertia, s, gap)) return s;
+        if (shakenTo(x, y, s, gap)) return s;
       }
       s.strutOn = true;
       changed = true;
-    } else if (!s.leverFree && load.cable > 0) {
+    } else if (!s.leverFree && act.cable > 0) {
       const drive =
         (w.q[rig.leverAt] as number) +
         (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0);

@@ -1,7 +1,6 @@
 import { type Dressed, workOf } from '../balance/dress.ts';
-import type { Rig, ShoeRig } from '../balance/rig.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
-import type { Load } from '../balance/work.ts';
+import type { Acting, Rig, ShoeRig } from '../balance/types.ts';
 import { type Friction, torqueOnDrum } from '../contact/rub.ts';
 import { acrossZero, rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
@@ -28,7 +27,7 @@ export class BrakeJoint extends Joint {
   readonly pose: Float64Array;
   solution: Solution;
   /** What acts in the step; set by Motion before it. */
-  load: Load;
+  act: Acting;
   leverStop: number;
   /** The drum turns in this step. */
   turning: boolean;
@@ -39,7 +38,7 @@ export class BrakeJoint extends Joint {
   /** A drum left to itself: its inertia, and the torque on it from outside, N·mm. Null: driven. */
   freeDrum: { readonly inertia: number; readonly torque: number } | null = null;
 
-  constructor(rig: Rig, front: Body, rear: Body, load: Load, d: Dressed) {
+  constructor(rig: Rig, front: Body, rear: Body, act: Acting, d: Dressed) {
     super({ collideConnected: false }, front, rear);
     this.#rig = rig;
     this.#front = front;
@@ -50,7 +49,7 @@ export class BrakeJoint extends Joint {
       free: new Float64Array(rig.n),
     };
     this.pose = Float64Array.from(d.restPose);
-    this.load = load;
+    this.act = act;
     this.leverStop = d.leverStop;
     this.turning = false;
     this.laws = () => [NO_FRICTION, NO_FRICTION];
@@ -90,19 +89,19 @@ export class BrakeJoint extends Joint {
 
   /** Finds the pose at the step's end with the drum turning at a speed; gives the torque on the drum. */
   #solveAt(start: Float64Array, speed: number, h: number): number {
-    [this.load.frontLaw, this.load.rearLaw] = this.laws(speed * h);
+    [this.act.frontLaw, this.act.rearLaw] = this.laws(speed * h);
     this.pose.set(start);
     this.solution = solvePose(
       this.#rig,
       workOf(this.#rig),
       this.pose,
-      this.load,
+      this.act,
       this.#inertia,
       this.leverStop,
       this.turning,
       this.solution,
     );
-    const { drum } = this.load;
+    const { drum } = this.act;
     return torqueOnDrum(this.#rig.front.rub, drum) + torqueOnDrum(this.#rig.rear.rub, drum);
   }
 

@@ -1,12 +1,12 @@
 import { assemble } from '../balance/assemble.ts';
 import { instantOf } from '../balance/build.ts';
-import { type Dressed, dress, drumAt, workOf } from '../balance/dress.ts';
+import { type Dressed, dress, drumAt, workFor, workOf } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
 import { lockedShoe } from '../balance/lock.ts';
-import { acting, brokeOut, loadOf, type Press, solveBalance } from '../balance/press.ts';
+import { acting, actingOn, type Press, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
-import { copyMemory, type Memory, makeMemory } from '../balance/work.ts';
+import { gaveWay } from '../balance/work.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import type { Friction } from '../contact/rub.ts';
@@ -16,9 +16,11 @@ import {
   type Bristles,
   type Clockwork,
   copyBristles,
+  fillMemory,
   type MotionPress,
   type MotionRecord,
   makeBristles,
+  memoryByName,
   mustFit,
 } from './record.ts';
 
@@ -42,7 +44,7 @@ export class Motion {
   readonly #rear: Body;
   readonly #drum: Body;
   readonly #joint: BrakeJoint;
-  readonly #memory: Memory = makeMemory();
+  readonly #memory: Float64Array;
   readonly #bristles: readonly [Bristles, Bristles];
   #dressed: Dressed;
   readonly #now: Clockwork = {
@@ -72,9 +74,9 @@ export class Motion {
     ];
     this.#dressed = dress(this.rig, state);
     const none: Friction = { kind: 'slide', mu: 0, sense: 0 };
-    const load = loadOf(this.#dressed, this.#now.press, none, none);
-    load.memory = this.#memory;
-    this.#joint = new BrakeJoint(this.rig, this.#front, this.#rear, load, this.#dressed);
+    this.#memory = this.#dressed.home.slice();
+    const act = actingOn(this.#dressed, this.#now.press, this.#memory, none, none);
+    this.#joint = new BrakeJoint(this.rig, this.#front, this.#rear, act, this.#dressed);
     this.#world.createJoint(this.#joint);
     this.load(state);
   }
@@ -113,9 +115,8 @@ export class Motion {
     const solved = solveBalance(this.rig, state, press);
     this.#joint.pose.set(solved.pose);
     this.#joint.solution = { ...solved.solution };
-    copyMemory(pressed ? solved.work.after : this.#dressed.memory, this.#memory);
+    this.#memory.set(pressed ? solved.work.after : this.#dressed.home);
     this.#wear();
-    if (pressed) this.#joint.load.groove = solved.load.groove;
     this.#now.drumSpeed = press.turning * DRUM_SPEED;
     this.#now.backlog = 0;
     this.#now.steps = 0;
@@ -126,22 +127,14 @@ export class Motion {
     for (const b of this.#bristles) b.deflection.fill(0);
   }
 
-  /** What of the load belongs to the state. */
+  /** What belongs to the state: the forces take it over. */
   #wear(): void {
     const d = this.#dressed;
-    const { load } = this.#joint;
-    load.frontWorn = d.front;
-    load.rearWorn = d.rear;
-    load.drum = drumAt(d, this.#now.drumAngle);
-    load.groove = [d.state.condition.groove, d.state.condition.groove];
-    load.stuck = [d.state.condition.pistonStuck.front, d.state.condition.pistonStuck.rear];
-    load.cupExtra = d.state.condition.cupExtra;
-    load.springFactor = d.state.condition.springFactor;
-    load.lean = [d.state.condition.lean.front, d.state.condition.lean.rear];
-    load.home = d.memory.hold;
-    load.toeRest = d.toeRest;
-    load.strutLength = d.strutLength;
-    load.nextTooth = d.nextTooth;
+    const { act } = this.#joint;
+    workFor(d);
+    act.drum = drumAt(d, this.#now.drumAngle);
+    act.home = d.home;
+    act.strutLength = d.strutLength;
     this.#joint.leverStop = d.leverStop;
   }
 
@@ -209,7 +202,7 @@ export class Motion {
   /** One fixed step under this press. */
   step(press: MotionPress): { readonly clicked: number } {
     this.#now.press = press;
-    const { load } = this.#joint;
+    const { act } = this.#joint;
     const joint = this.#joint;
     joint.drumSpeed = this.#now.drumSpeed;
     joint.freeDrum = this.#freeDrum(press);
@@ -231,9 +224,9 @@ export class Motion {
       };
     };
     const { pressure, cable } = acting(this.state.condition, press);
-    load.pressure = pressure;
-    load.cable = cable ?? 0;
-    load.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
+    act.pressure = pressure;
+    act.cable = cable ?? 0;
+    act.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
     joint.laws = (turn) => [law(0, turn), law(1, turn)];
     joint.turning = joint.freeDrum
       ? Math.abs(this.#now.drumSpeed) > CREEP
@@ -244,13 +237,14 @@ export class Motion {
     this.#now.drumAngle += this.#now.drumSpeed * this.dt;
     setPlace(this.#drum, 0, 0, this.#now.drumAngle);
     this.#now.steps++;
-    // A shoe that broke out of its groove slides freely until it is home on the strut again.
-    if (!brokeOut(load, workOf(this.rig)) && this.#joint.solution.strutOn) {
-      const { groove } = this.state.condition;
-      load.groove = [groove, groove];
+    const work = workOf(this.rig);
+    const gave = gaveWay(work, act);
+    this.#memory.set(work.after);
+    // What broke out slides freely until the shoes are home on the strut again.
+    if (!gave && this.#joint.solution.strutOn) {
+      for (const force of work.forces) force.takeHold?.(this.#memory);
     }
     this.#keepFaces();
-    copyMemory(workOf(this.rig).after, this.#memory);
     return { clicked: this.#ratchet() };
   }
 
@@ -258,19 +252,14 @@ export class Motion {
   #ratchet(): number {
     const { brake } = this.rig;
     if (this.#joint.solution.strutOn) this.#now.clickedThisPress = 0;
-    const { separation } = workOf(this.rig);
-    const passed = teethPassed(brake, this.state, separation, this.#now.clickedThisPress);
+    const { length } = workOf(this.rig).strut;
+    const passed = teethPassed(brake, this.state, length, this.#now.clickedThisPress);
     if (passed === 0) return 0;
     this.#now.clickedThisPress += Math.abs(passed);
-    const before = this.#dressed.toeRest;
+    const before = this.#dressed.home;
     this.#dressed = dress(this.rig, { ...this.state, tooth: this.tooth + passed });
-    for (const [shoe, i] of [
-      [this.rig.front, 0],
-      [this.rig.rear, 1],
-    ] as const) {
-      // Piston travel counts from the new rest pose; its cup bristle stays where it is.
-      const shift = (before[i] as number) - (this.#dressed.toeRest[i] as number);
-      this.#memory.cup[i] = (this.#memory.cup[i] as number) + shoe.outward * shift;
+    for (const force of workOf(this.rig).forces) {
+      force.moved?.(this.#memory, before, this.#dressed.home);
     }
     this.#wear();
     return passed;
@@ -302,7 +291,7 @@ export class Motion {
     const instant = instantOf(
       {
         dressed: this.#dressed,
-        load: this.#joint.load,
+        act: this.#joint.act,
         work,
         pose: this.#joint.pose,
         solution: this.#joint.solution,
@@ -314,9 +303,7 @@ export class Motion {
 
   /** This moment, to come back to. */
   snapshot(): MotionRecord {
-    const { solution, load } = this.#joint;
-    const memory = makeMemory();
-    copyMemory(this.#memory, memory);
+    const { solution } = this.#joint;
     const bristles = (b: Bristles): Bristles => {
       const copy = makeBristles(b.deflection.length);
       copyBristles(b, copy);
@@ -326,10 +313,9 @@ export class Motion {
       ...this.#now,
       state: this.state,
       solution: { ...solution },
-      groove: load.groove,
       pose: this.#places(),
       speeds: this.#speeds(),
-      memory,
+      memory: memoryByName(workOf(this.rig).forces, this.#memory),
       bristles: [bristles(this.#bristles[0]), bristles(this.#bristles[1])],
     };
   }
@@ -370,16 +356,15 @@ export class Motion {
   /** Goes back to a moment of this brake, in whatever state it was. Throws when it is of another one. */
   restore(record: MotionRecord): void {
     mustFit(this.rig, record);
-    const { state, solution, groove, pose, speeds, memory, bristles, ...now } = record;
+    const { state, solution, pose, speeds, memory, bristles, ...now } = record;
     Object.assign(this.#now, now);
     if (state !== this.state) this.#dressed = dress(this.rig, state);
     this.#joint.solution = { ...solution };
     this.#joint.pose.set(pose);
-    copyMemory(memory, this.#memory);
+    fillMemory(workOf(this.rig).forces, memory, this.#memory);
     copyBristles(bristles[0], this.#bristles[0]);
     copyBristles(bristles[1], this.#bristles[1]);
     this.#wear();
-    this.#joint.load.groove = groove;
     this.#joint.freeDrum = this.#freeDrum(this.#now.press);
     this.#place(speeds);
     this.#refresh();
@@ -387,7 +372,7 @@ export class Motion {
 
   /** Fills the buffers that instant() reads, at the restored pose and without moving anything. */
   #refresh(): void {
-    const { load, pose } = this.#joint;
+    const { act, pose } = this.#joint;
     const still = (b: Bristles, mu: number): Friction => ({
       kind: 'stick',
       mu,
@@ -397,11 +382,11 @@ export class Motion {
       turn: 0,
     });
     const { pressure, cable } = acting(this.state.condition, this.#now.press);
-    load.pressure = pressure;
-    load.cable = cable ?? 0;
-    load.frontLaw = still(this.#bristles[0], this.#dressed.friction.front);
-    load.rearLaw = still(this.#bristles[1], this.#dressed.friction.rear);
-    assemble(this.rig, workOf(this.rig), pose, load);
+    act.pressure = pressure;
+    act.cable = cable ?? 0;
+    act.frontLaw = still(this.#bristles[0], this.#dressed.friction.front);
+    act.rearLaw = still(this.#bristles[1], this.#dressed.friction.rear);
+    assemble(this.rig, workOf(this.rig), pose, act);
   }
 }
 

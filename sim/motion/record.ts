@@ -1,7 +1,6 @@
 import type { Press } from '../balance/press.ts';
-import type { Rig, ShoeRig } from '../balance/rig.ts';
 import type { Solution } from '../balance/solve.ts';
-import type { Memory } from '../balance/work.ts';
+import type { Force, Rig, ShoeRig } from '../balance/types.ts';
 import type { BrakeState } from '../brake/state.ts';
 
 /** A press in time. With a torque (N·mm, counter-clockwise) the drum is free under it; else driven. */
@@ -52,13 +51,37 @@ export interface Clockwork {
 export interface MotionRecord extends Readonly<Clockwork> {
   readonly state: BrakeState;
   readonly solution: Readonly<Solution>;
-  /** Force at which each shoe breaks out of its groove, N: 0 once it has, until it is home again. */
-  readonly groove: readonly [number, number];
   /** Pose and speeds of all freedoms, as the engine's bodies hold them. */
   readonly pose: Float64Array;
   readonly speeds: Float64Array;
-  readonly memory: Memory;
+  /** What each force remembers, by its name. */
+  readonly memory: Readonly<Record<string, readonly number[]>>;
   readonly bristles: readonly [Bristles, Bristles];
+}
+
+/** What each force remembers, taken out of the brake's memory. */
+export const memoryByName = (
+  forces: readonly Force[],
+  memory: Float64Array,
+): MotionRecord['memory'] =>
+  Object.fromEntries(
+    forces
+      .filter((f) => f.remembers > 0)
+      .map((f) => [f.name, [...memory.subarray(f.slot, f.slot + f.remembers)]]),
+  );
+
+/** And put back. */
+export function fillMemory(
+  forces: readonly Force[],
+  kept: MotionRecord['memory'],
+  memory: Float64Array,
+): void {
+  for (const { name, remembers, slot } of forces) {
+    if (remembers === 0) continue;
+    const own = kept[name];
+    if (!own) throw new Error(`Record of another brake: it knows no ${name}`);
+    memory.set(own, slot);
+  }
 }
 
 /** Throws, with what is wrong, when a record is not one of this brake. */

@@ -18,7 +18,7 @@ export function application(
   guess?: Guess,
 ): ApplicationResult {
   const solved = solveBalance(rig, state, press, guess);
-  const clicked = teethPassed(rig.brake, state, solved.work.separation);
+  const clicked = teethPassed(rig.brake, state, solved.work.strut.length);
   return {
     state: clicked !== 0 ? { ...state, tooth: state.tooth + clicked } : state,
     clicked,

@@ -22,9 +22,8 @@ export function rowOf(
   const clearance = w.restGap(cold);
   plan.press(w, w.temperature);
   const { work } = w;
-  const { front, rear } = w.shoes;
-  const push = (toeForce(work, front, 0) + toeForce(work, rear, 1)) / 2;
-  const travel = (i: 0 | 1): number => work.travel[i] as number;
+  const [front, rear] = w.pistons;
+  const push = (toeForce(work, front) + toeForce(work, rear)) / 2;
   return {
     distance: w.distance,
     at,
@@ -34,7 +33,7 @@ export function rowOf(
     brakeFactor: push > 0 && plan.drag > 0 ? plan.drag / push : Number.NaN,
     tooth: w.tooth,
     temperature: Math.max(hottest, w.temperature),
-    pedalTravel: pedalFrom(brake, travel(0), travel(1), plan.pressure).total,
+    pedalTravel: pedalFrom(brake, front.travel, rear.travel, plan.pressure).total,
     drumRadius: w.drumRadius,
     lip: w.drumRadius - brake.drum.lipRadius,
     state: w.state(),

@@ -334,16 +334,15 @@ class Driven implements Life {
 
   /** A press without a balance, or a piston that travelled past its stroke in it, ends the life. */
   #cameApart(): boolean {
-    const { travel } = this.#w.work;
     const { stroke } = this.#rig.brake.cylinder;
     if (!this.#w.balanced) {
       this.#tell('no balance', null, 0);
       this.#finish('no balance');
       return true;
     }
-    const [front, rear] = travel as unknown as [number, number];
-    if (!(Math.max(front, rear) > stroke)) return false;
-    const out = front > stroke ? 'front' : 'rear';
+    const [front, rear] = this.#w.pistons;
+    if (!(Math.max(front.travel, rear.travel) > stroke)) return false;
+    const out = front.travel > stroke ? 'front' : 'rear';
     this.#tell('piston run-out', out, 0);
     this.#finish('piston run-out');
     return true;

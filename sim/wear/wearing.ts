@@ -1,8 +1,10 @@
-import { brokeOut, pressInSteps, remembers } from '../balance/press.ts';
-import { builtRest, keepPlaces, makeRestRig, type RestRig, reach } from '../balance/rest.ts';
-import type { Rig } from '../balance/rig.ts';
+import { ofKind } from '../balance/forces/list.ts';
+import { Piston } from '../balance/forces/piston.ts';
+import { pressInSteps, remembers } from '../balance/press.ts';
+import { builtRest, makeRestRig, noteRest, type RestRig, reach } from '../balance/rest.ts';
 import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
-import { type Load, makeMemory } from '../balance/work.ts';
+import type { Acting, Rig } from '../balance/types.ts';
+import { gaveWay, prepare } from '../balance/work.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
@@ -42,9 +44,11 @@ const SAME_REST = 2e-3;
 export class Wearing {
   readonly rig: Rig;
   readonly #on: RestRig;
-  readonly #load: Load;
-  readonly #front: WornBed;
-  readonly #rear: WornBed;
+  readonly #act: Acting;
+  /** Worn in place; bending shoes' modes are made anew. */
+  readonly #own: Readonly<Record<Side, WornBed>>;
+  readonly #linings: Record<Side, WornBed>;
+  readonly pistons: readonly [Piston, Piston];
   /** Dry friction holds sliding shoes: each press is built up from rest, and no warm pose helps. */
   readonly #remembers: boolean;
   readonly #lawFront = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
@@ -80,30 +84,23 @@ export class Wearing {
     this.distance = state.distance;
     this.applications = state.applications;
     this.leverOffStop = state.leverOffStop;
-    this.#front = wornBed(rig.front.bed, this.#wear.front);
-    this.#rear = wornBed(rig.rear.bed, this.#wear.rear);
-    const { condition } = state;
-    const memory = makeMemory();
-    this.#load = {
+    this.#own = {
+      front: wornBed(rig.front.bed, this.#wear.front),
+      rear: wornBed(rig.rear.bed, this.#wear.rear),
+    };
+    this.#linings = { ...this.#own };
+    const { memory, forces } = this.#on.work;
+    this.pistons = ofKind(forces, Piston) as unknown as readonly [Piston, Piston];
+    this.#act = {
       pressure: 0,
-      cable: condition.keptCable,
-      frontWorn: this.#front,
-      rearWorn: this.#rear,
+      cable: 0,
+      drum: roundDrum(this.drumRadius),
       frontLaw: this.#lawFront,
       rearLaw: this.#lawRear,
-      drum: roundDrum(this.drumRadius),
       memory,
-      home: memory.hold,
-      toeRest: new Float64Array(2),
+      home: new Float64Array(memory.length),
       strutLength: 0,
-      nextTooth: 0,
-      holdShareFront: 1,
-      holdShareRear: 1,
-      groove: [condition.groove, condition.groove],
-      stuck: [condition.pistonStuck.front, condition.pistonStuck.rear],
-      cupExtra: condition.cupExtra,
-      springFactor: condition.springFactor,
-      lean: [condition.lean.front, condition.lean.rear],
+      shaken: 0,
     };
     this.#restPose = new Float64Array(rig.n);
     this.rest();
@@ -185,43 +182,38 @@ export class Wearing {
     this.torque = r.torque;
     this.balanced = r.balanced;
     this.#strut();
-    this.#stand();
+    noteRest(this.#on, this.#restPose, this.#act.home);
   }
 
   /** To be called when the tooth or the lever's stop has changed. */
   rest(): void {
-    const load = this.#load;
     this.#strut();
     this.#bed('front', 0);
     this.#bed('rear', 0);
-    this.#restPose.set(builtRest(this.#on, this, load.frontWorn, load.rearWorn, this.#leverStop));
-    this.#stand();
+    const { front, rear } = this.#linings;
+    this.#restPose.set(builtRest(this.#on, this, front, rear, this.#leverStop));
+    noteRest(this.#on, this.#restPose, this.#act.home);
     this.#restAt = this.#lost;
   }
 
-  /** What of the load belongs to tooth, lever and condition. */
+  /** Length of the strut and where the lever stops. */
   #strut(): void {
     const { rig } = this.#on;
-    const load = this.#load;
-    const condition = this.#condition;
-    const { growth } = rig.brake.adjuster;
-    load.strutLength = strutLength(rig.brake, this.tooth);
-    const next = growth[this.tooth + 1];
-    load.nextTooth = next === undefined ? 0 : next - (growth[this.tooth] as number);
+    this.#act.strutLength = strutLength(rig.brake, this.tooth);
     this.#leverStop = rig.hookArm > 0 ? this.leverOffStop / rig.hookArm : 0;
-    load.cable = condition.keptCable;
-    load.groove = [condition.groove, condition.groove];
-    load.stuck = [condition.pistonStuck.front, condition.pistonStuck.rear];
-    load.cupExtra = condition.cupExtra;
-    load.springFactor = condition.springFactor;
-    load.lean = [condition.lean.front, condition.lean.rear];
   }
 
-  /** Where bristles hold and toes stand in the rest pose. */
-  #stand(): void {
-    const { rig, work } = this.#on;
-    const load = this.#load;
-    keepPlaces(rig, work, this.#restPose, load.memory, load.toeRest);
+  /** The forces take over the brake as it is. */
+  #prepare(): void {
+    const { growth } = this.rig.brake.adjuster;
+    const next = growth[this.tooth + 1];
+    prepare(this.#on.work, {
+      condition: this.#condition,
+      front: this.#linings.front,
+      rear: this.#linings.rear,
+      strutLength: this.#act.strutLength,
+      nextTooth: next === undefined ? 0 : next - (growth[this.tooth] as number),
+    });
   }
 
   /** Gap of the linings' middle at rest, mean of both shoes (they are alike), at a temperature, mm. */
@@ -231,7 +223,7 @@ export class Wearing {
     const { frontCos, frontSin } = work.turns;
     return (
       this.radiusAt(temperature) -
-      reach(rig.front, this.#load.frontWorn, this.#restPose, frontCos, frontSin)
+      reach(rig.front, this.#linings.front, this.#restPose, frontCos, frontSin)
     );
   }
 
@@ -242,8 +234,8 @@ export class Wearing {
     const radius = this.radiusAt(temperature);
     let least = Number.POSITIVE_INFINITY;
     for (const [shoe, worn, c, s] of [
-      [rig.front, this.#load.frontWorn, turns.frontCos, turns.frontSin],
-      [rig.rear, this.#load.rearWorn, turns.rearCos, turns.rearSin],
+      [rig.front, this.#linings.front, turns.frontCos, turns.frontSin],
+      [rig.rear, this.#linings.rear, turns.rearCos, turns.rearSin],
     ] as const) {
       for (let i = 0; i < worn.x.length; i++) {
         const lx = worn.x[i] as number;
@@ -257,13 +249,12 @@ export class Wearing {
   }
 
   #bed(side: Side, softening: number): void {
-    const own = side === 'front' ? this.#front : this.#rear;
+    const own = this.#own[side];
     const { bed } = this.rig[side];
     // Bending shoes need their modes made anew; rigid ones are worn in place.
     const worn = bed.modes ? wornBed(bed, this.#wear[side], softening) : own;
     if (worn === own) wearBed(own, this.#wear[side], softening);
-    if (side === 'front') this.#load.frontWorn = worn;
-    else this.#load.rearWorn = worn;
+    this.#linings[side] = worn;
   }
 
   #drum(radius: number): DrumNow {
@@ -291,7 +282,7 @@ export class Wearing {
   ): void {
     if (this.#lost - this.#restAt > SAME_REST) this.rest();
     const { rig, work } = this.#on;
-    const load = this.#load;
+    const act = this.#act;
     this.#bed('front', softening * rig.front.shoe.lining.wearRate);
     this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
     const own = this.#condition.surface;
@@ -299,9 +290,11 @@ export class Wearing {
     this.#lawRear.mu = frictionAt(rig.brake, 'rear', surface ?? own.rear, temperature);
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
-    load.pressure = Math.max(pressure, this.#condition.keptPressure);
-    load.drum = this.#drum(this.radiusAt(temperature) + ahead);
-    if (this.#condition.groove > 0) load.groove = [this.#condition.groove, this.#condition.groove];
+    this.#prepare();
+    act.pressure = Math.max(pressure, this.#condition.keptPressure);
+    act.cable = this.#condition.keptCable;
+    act.drum = this.#drum(this.radiusAt(temperature) + ahead);
+    act.memory.set(act.home);
     const { pose, drift } = warm;
     if (warm.known) {
       for (let j = 0; j < pose.length; j++) {
@@ -313,14 +306,14 @@ export class Wearing {
       pose.set(this.#restPose);
     }
     const solve = (from: Supports) =>
-      solvePose(rig, work, pose, load, null, this.#leverStop, true, from);
+      solvePose(rig, work, pose, act, null, this.#leverStop, true, from);
     let s: Solution;
     if (this.#remembers) {
       pose.set(this.#restPose);
-      s = pressInSteps(rig, load, work, pose, turning, solve);
+      s = pressInSteps(rig, act, this.#linings, work, pose, turning, solve);
     } else {
       s = solve(warm);
-      for (let i = 0; i < 2 && brokeOut(load, work); i++) s = solve(s);
+      for (let i = 0; i < 2 && gaveWay(work, act); i++) s = solve(s);
     }
     if (warm.known) {
       for (let j = 0; j < pose.length; j++) drift[j] = (pose[j] as number) - (drift[j] as number);
@@ -329,8 +322,8 @@ export class Wearing {
     warm.strutOn = s.strutOn;
     warm.leverFree = s.leverFree;
     if (!balances(s)) this.balanced = false;
-    this.separation = work.separation;
-    const { drum } = load;
+    this.separation = work.strut.length;
+    const { drum } = act;
     this.torque = -turning * (torqueOnDrum(rig.front.rub, drum) + torqueOnDrum(rig.rear.rub, drum));
   }
 

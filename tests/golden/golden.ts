@@ -34,11 +34,14 @@ const bytesOf = (values: Float64Array): Uint8Array => new Uint8Array(values.buff
 /** A moment's numbers in an order that stays, so that hashes can be laid beside older ones. */
 function numbersOf(m: MotionRecord): Float64Array {
   const { press, solution, memory } = m;
+  const kept = (force: string, numbers: number): number[] =>
+    ['front', 'rear'].flatMap((side) => (memory[`${side} ${force}`] ?? [0]).slice(0, numbers));
   return Float64Array.from([
     ...[m.steps, m.drumAngle, m.drumSpeed, m.clickedThisPress, m.backlog],
     ...[press.pressure, press.turning, press.cable ?? 0, m.state.tooth],
     ...[Number(solution.strutOn), Number(solution.leverFree), solution.clamp],
-    ...[m.pose, m.speeds, memory.hold, memory.cup, memory.heel].flatMap((a) => [...a]),
+    ...[m.pose, m.speeds].flatMap((a) => [...a]),
+    ...[...kept('hold-down', 2), ...kept('piston', 1), ...kept('heel', 1)],
     ...m.bristles.flatMap((b) => [...b.deflection, ...b.beforeX, ...b.beforeY]),
   ]);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { balance, createMotion, SOUND } from '../../sim/index.ts';
-import { quay } from '../brakes.ts';
+import ferryRunabout from '../../scenes/ferry-runabout.json';
+import { balance, createMotion, createRig, SOUND, startState } from '../../sim/index.ts';
+import { mustRead, quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 const van = quay();
@@ -41,5 +42,19 @@ describe('an instant', () => {
       { abs: 0.02 },
       'a second at π rad/s, less the start',
     );
+  });
+
+  it('right after a click tells its own forces, not those of the question whether a shoe locks', () => {
+    const brake = mustRead(ferryRunabout);
+    const motion = createMotion(createRig(brake), startState(brake));
+    let before = 0;
+    for (let n = 0; n < 100; n++) {
+      const { clicked } = motion.step({ pressure: n / 25, turning: 1 });
+      const now = motion.instant().torqueOnDrum;
+      // The pressure rises by 0.04 MPa a step: 15 N on a piston, a few N·m at the drum.
+      if (clicked > 0 && n > 10) near(now, before, { abs: 2e4 }, `step ${n}`);
+      before = now;
+    }
+    expect(motion.tooth).toBeGreaterThan(0);
   });
 });

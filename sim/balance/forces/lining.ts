@@ -1,0 +1,61 @@
+import type { WornBed } from '../../contact/bed.ts';
+import { rub, type ShoeStance } from '../../contact/rub.ts';
+import type { Acting, Fitted, Force, Rig, ShoeRig, Work } from '../types.ts';
+
+/** The drum on a lining: see contact/rub.ts. Told element by element, so it has no arrow here. */
+export class Lining implements Force {
+  readonly name: string;
+  readonly remembers = 0;
+  slot = 0;
+  readonly shoe: ShoeRig;
+  readonly #rig: Rig;
+  readonly #front: boolean;
+  readonly #stance: ShoeStance;
+  #worn: WornBed | null = null;
+
+  constructor(rig: Rig, shoe: ShoeRig) {
+    this.name = `${shoe.side} lining`;
+    this.#rig = rig;
+    this.shoe = shoe;
+    this.#front = shoe.side === 'front';
+    this.#stance = { freedoms: shoe.freedoms, at: shoe.at, q: new Float64Array(0), cos: 1, sin: 0 };
+  }
+
+  prepare(now: Fitted): void {
+    this.#worn = this.#front ? now.front : now.rear;
+  }
+
+  add(w: Work, y: Float64Array, act: Acting): void {
+    if (!this.#worn) return;
+    const shoe = this.shoe;
+    const stance = this.#stance;
+    stance.q = y;
+    stance.cos = this.#front ? w.turns.frontCos : w.turns.rearCos;
+    stance.sin = this.#front ? w.turns.frontSin : w.turns.rearSin;
+    rub(this.#worn, stance, act.drum, this.#front ? act.frontLaw : act.rearLaw, shoe.rub);
+    const { force, tangent } = shoe.rub;
+    const { n } = this.#rig;
+    for (let j = 0; j < shoe.n; j++) {
+      w.q[shoe.at + j] = (w.q[shoe.at + j] as number) + (force[j] as number);
+      for (let l = 0; l < shoe.n; l++) {
+        const at = (shoe.at + j) * n + shoe.at + l;
+        w.k[at] = (w.k[at] as number) + (tangent[j * shoe.n + l] as number);
+      }
+    }
+  }
+
+  arrows(): readonly [] {
+    return [];
+  }
+
+  /** Of the springs of its bed, ½·k·penetration² = ½·N·penetration, where nothing rubs. */
+  energy(): number | null {
+    const { normal, friction, gap } = this.shoe.rub;
+    let sum = 0;
+    for (let i = 0; i < normal.length; i++) {
+      if (friction[i] !== 0) return null;
+      sum -= ((normal[i] as number) * (gap[i] as number)) / 2;
+    }
+    return sum;
+  }
+}
