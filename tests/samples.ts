@@ -14,6 +14,8 @@ const counts = {
   // balance.test.ts
   quayVan: { few: 300, many: 3000 },
   randomPairs: { few: 300, many: 3000 },
+  // record/any-record.test.ts
+  records: { few: 4, many: 500 },
 } as const;
 
 /** What tests/run/long.mjs sets. */

@@ -4,34 +4,67 @@ import {
   type BrakeState,
   balance,
   createMotion,
-  createRig,
-  freshState,
   type Instant,
   isTold,
   type Motion,
-  type MotionRecord,
   type Reading,
   type Rig,
   readings,
-  readScene,
-  rest,
-  standingState,
-  startState,
   type TiltCause,
   type Turning,
-  UPRIGHT,
 } from '../sim/index.ts';
 import { wordsOf } from './adjusters.ts';
+import {
+  backToNew,
+  clicked,
+  MOST_BAR,
+  PRESS_BAR,
+  press,
+  pressTo,
+  putStanding,
+  release,
+} from './record/bench.ts';
+import { bendingRigOf, brakeOf, read, restOf, rigOf } from './record/derive.ts';
+import { guestTitle } from './record/guest-title.ts';
+import {
+  amend,
+  begin,
+  close,
+  everywhere,
+  type History,
+  redo,
+  step,
+  undo,
+} from './record/history.ts';
+import type { Intention } from './record/intention.ts';
+import { KeptFor } from './record/kept.ts';
+import type { Moment } from './record/moment.ts';
+import { layersOf, shownState } from './record/parts.ts';
+import { plainMoment } from './record/start.ts';
+import {
+  bend,
+  hideNames,
+  type LayerName,
+  type Layers,
+  look,
+  lookAt,
+  magnify,
+  reveal,
+  showOnWall,
+  slowDown,
+  sound,
+  tip,
+  toggleLayer,
+  turn,
+} from './record/view.ts';
 import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
+import { measuredWheel } from './stations/inspect/part.ts';
 import type { ThemeName } from './theme.ts';
 
-export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe' | 'edge';
+export { MOST_BAR, PRESS_BAR } from './record/bench.ts';
+export type { LayerName } from './record/view.ts';
 
-/** Full travel of the pedal, bar. */
-export const MOST_BAR = 80;
-/** What a plain press is, bar. */
-export const PRESS_BAR = 40;
 /** Release from full pressure takes this long, s. */
 const RELEASE = 0.18;
 /** A key's or the space bar's press comes up over this time, s. */
@@ -41,6 +74,8 @@ export const CLIMB = 0.09;
 export const DROP = 0.04;
 /** Steps that "step back" can go. */
 const HISTORY = 240;
+/** A pedal that is down when a moment is put on is held this long before it is shown, s. */
+const HELD = 1.5;
 
 /** Something that happened to the brake, told once. */
 export interface Happening {
@@ -52,100 +87,267 @@ export interface Happening {
 }
 
 /**
- * Holds the scene, its state and what is shown; one method for each intention of the user. Nothing
- * mechanical is computed here: Motion moves the brake, wearOn wears it, readings reads it.
+ * The record of the bench with its way back and forth, and the brake that moves as it says. Every
+ * intention of the user goes through `do`; the moving brake follows, and tells the record what it did
+ * by itself with `amend`. Nothing mechanical is computed here.
  */
 export class Session extends EventTarget {
-  rig: Rig;
   motion: Motion;
   readonly sound = new ClickSound();
-  /** Id of the open station. */
-  station = '';
-  layers: Readonly<Record<LayerName, boolean>> = {
-    fan: false,
-    comb: false,
-    forces: false,
-    names: false,
-    ghost: false,
-    heat: false,
-    loupe: false,
-    edge: false,
-  };
-  /** What is out of order along the axle; shown in the edge-on drawing alone. */
-  tiltCause: TiltCause = UPRIGHT;
-  magnification: 1 | 20 | 40 = 20;
-  theme: ThemeName = 'sheet';
-  /** Parts whose names are told; null: all of them. */
-  revealed: ReadonlySet<PartId> | null = null;
-  /** For the wall of a classroom: half drawing, half text, nothing small. */
-  wall = false;
-  turning: Turning = 1;
-  /** Which wheel the drawing shows; the mechanics are each other's mirror image. */
-  wheel: 'left' | 'right';
-  slow = false;
-  /** Show what shoes that bend would do beside the rigid ones. */
-  bending = false;
   frozen = false;
   events: readonly Happening[] = [];
   /** When the last tooth dropped in, s of the page's clock; for the flash. */
   clickedAt = Number.NEGATIVE_INFINITY;
   /** Tooth step shown after a fast-forward's click: counts down, s. */
   stepShown = 0;
+  /** What was undone or done again, and when, s of the page's clock. */
+  said = { text: '', at: Number.NEGATIVE_INFINITY };
   readonly reducedMotion: boolean;
-  #target = 0;
+  #history: History;
   #pressure = 0;
-  #follow = false;
-  #state: BrakeState;
-  #rest: { readonly state: BrakeState; readonly instant: Instant } | null = null;
-  #history: MotionRecord[] = [];
-  #bendingRig: Rig | null = null;
+  #snapshots: ReturnType<Motion['snapshot']>[] = [];
   #clock = 0;
-  #guest: string | null = null;
+  #revision = 0;
+  readonly #told = new KeptFor<readonly PartId[], ReadonlySet<PartId>>();
+  /** When objects of the record first appeared by something that was done, s. */
+  readonly #began = new WeakMap<object, number>();
 
-  constructor(rig: Rig, reducedMotion: boolean) {
+  constructor(moment: Moment, reducedMotion: boolean) {
     super();
-    this.rig = rig;
     this.reducedMotion = reducedMotion;
-    this.wheel = rig.brake.wheel;
-    this.#state = startState(rig.brake);
-    this.motion = createMotion(rig, this.#state);
+    this.#history = begin(moment);
+    this.sound.on = moment.view.sound;
+    this.motion = createMotion(this.rig, moment.bench.state);
+    this.#settle();
   }
 
   /** A session on a scene's data; throws with all findings when it cannot be read. */
-  static of(scene: unknown, reducedMotion: boolean): Session {
-    const result = readScene(scene);
-    if (!result.ok) {
-      throw new Error(
-        result.findings.map((f) => `${f.path}: found ${f.found}; allowed: ${f.allowed}`).join('\n'),
-      );
-    }
-    return new Session(createRig(result.brake), reducedMotion);
+  static of(scene: object, reducedMotion: boolean): Session {
+    const whole = { kind: 'whole', scene: read(scene).scene } as const;
+    return new Session(plainMoment('apply', whole), reducedMotion);
   }
 
+  /** The record as it stands. */
+  get moment(): Moment {
+    return this.#history.present;
+  }
+  /** Grows with every change of what the page shows. */
+  get revision(): number {
+    return this.#revision;
+  }
   get brake(): Brake {
-    return this.rig.brake;
+    return brakeOf(this.moment);
+  }
+  get rig(): Rig {
+    return rigOf(this.moment);
   }
   get state(): BrakeState {
-    return this.#state;
+    return this.moment.bench.state;
+  }
+  /** State of the brake on the stage: the bench's, or the open station's own. */
+  get shown(): BrakeState {
+    return shownState(this.moment);
+  }
+  get station(): Moment['station'] {
+    return this.moment.station;
+  }
+  get layers(): Layers {
+    return layersOf(this.moment);
+  }
+  get tiltCause(): TiltCause {
+    return this.moment.view.tilt;
+  }
+  get magnification(): 1 | 20 | 40 {
+    return this.moment.view.magnification;
+  }
+  get theme(): ThemeName {
+    return this.moment.view.theme;
+  }
+  /** Parts whose names are told; null: all of them. */
+  get revealed(): ReadonlySet<PartId> | null {
+    const { revealed } = this.moment.view;
+    return revealed && this.#told.of(revealed, () => new Set(revealed));
+  }
+  get wall(): boolean {
+    return this.moment.view.wall;
+  }
+  get turning(): Turning {
+    return this.moment.turning;
+  }
+  /** Which wheel the drawing shows; the mechanics are each other's mirror image. */
+  get wheel(): 'left' | 'right' {
+    // The sheet of measurements is filled in wheel by wheel: the drawing turns with it.
+    if (this.station === 'inspect') return measuredWheel(this.moment);
+    return this.moment.view.wheel ?? this.brake.wheel;
+  }
+  get slow(): boolean {
+    return this.moment.view.slow;
+  }
+  get bending(): boolean {
+    return this.moment.view.bending;
   }
   /** What stands on the bench instead of the brake that was chosen. */
   get guest(): string | null {
-    return this.#guest;
+    return guestTitle(this.moment);
   }
+  /** Line pressure now, MPa. */
   get pressure(): number {
     return this.#pressure;
   }
   /** Pedal as set, bar. */
   get pedal(): number {
-    return this.#target / BAR;
+    return this.moment.pedal;
+  }
+  get clock(): number {
+    return this.#clock;
+  }
+
+  /** Does what the user wants: a step that can be undone. */
+  do<A extends readonly unknown[]>(intention: Intention<A>, ...asked: A): void {
+    const before = this.moment;
+    const after = intention.does(before, ...asked);
+    const said = after === before ? '' : intention.says(before, after, ...asked);
+    this.sound.wake();
+    this.frozen = false;
+    this.#history = step(this.#history, after, said, intention.joins(...asked), intention.ends);
+    this.#noteBegun(before, after);
+    this.#follow(before, false);
+    this.changed();
+  }
+
+  /** What the brake did by itself: it belongs to the step before. */
+  amend<A extends readonly unknown[]>(intention: Intention<A>, ...asked: A): void {
+    const before = this.moment;
+    const does = (m: Moment): Moment => intention.does(m, ...asked);
+    this.#history = intention.along
+      ? everywhere(this.#history, does)
+      : amend(this.#history, does(before));
+    this.#follow(before, false);
+    this.changed();
+  }
+
+  /** Ends a step that others could still join, such as a drag. */
+  close(): void {
+    this.#history = close(this.#history);
+  }
+
+  /** A change from another window: it holds before and after every step. */
+  fromOutside(change: (moment: Moment) => Moment): void {
+    const before = this.moment;
+    this.#history = everywhere(this.#history, change);
+    this.#follow(before, true);
+    this.changed();
+  }
+
+  /** Puts a whole record on, as one step. */
+  put(moment: Moment, said: string): void {
+    const before = this.moment;
+    this.#history = step(this.#history, moment, said);
+    this.#follow(before, true);
+    this.changed();
+  }
+
+  get canUndo(): boolean {
+    return this.#history.past.length > 0;
+  }
+  get canRedo(): boolean {
+    return this.#history.future.length > 0;
+  }
+  /** What the next undo takes back. */
+  get lastDone(): string {
+    return this.#history.past.at(-1)?.said ?? '';
+  }
+
+  undo(): void {
+    this.#walk(undo(this.#history), 'Undone');
+  }
+  redo(): void {
+    this.#walk(redo(this.#history), 'Done again');
+  }
+
+  #walk(walked: ReturnType<typeof undo>, word: string): void {
+    if (!walked) return;
+    const before = this.moment;
+    this.#history = walked.history;
+    this.frozen = false;
+    this.say(`${word}: ${walked.said}`);
+    this.#follow(before, true);
+    this.changed();
+  }
+
+  /** Tells the user something in a line that goes by itself. */
+  say(text: string): void {
+    this.said = { text, at: this.#clock };
+    this.changed();
+  }
+
+  /** Objects one and two levels deep that were not there before: what began with this step. */
+  #noteBegun(before: Moment, after: Moment): void {
+    if (after.parts === before.parts) return;
+    for (const key of Object.keys(after.parts) as (keyof Moment['parts'])[]) {
+      const [was, is] = [before.parts[key], after.parts[key]];
+      if (was === is) continue;
+      for (const value of Object.values(is as object)) {
+        const known = Object.values(was as object).includes(value);
+        if (typeof value === 'object' && value !== null && !known) {
+          this.#began.set(value, this.#clock);
+        }
+      }
+    }
+  }
+
+  /** When a part's object first appeared by what was done, s; −∞ when it was loaded, undone or linked. */
+  began(object: object): number {
+    return this.#began.get(object) ?? Number.NEGATIVE_INFINITY;
+  }
+
+  /** The moving brake takes up what the record says. */
+  #follow(before: Moment, whole: boolean): void {
+    const now = this.moment;
+    if (now === before) return;
+    this.sound.on = now.view.sound;
+    // A tooth that is shown dropping in goes no further than its station.
+    if (whole || now.station !== before.station) {
+      this.stepShown = 0;
+      this.clickedAt = Number.NEGATIVE_INFINITY;
+    }
+    const sameBrake = brakeOf(before) === this.brake;
+    const moved = this.motion.state === now.bench.state;
+    if (!sameBrake || !moved) {
+      this.#snapshots = [];
+      if (sameBrake) this.motion.load(now.bench.state);
+      else this.motion = createMotion(this.rig, now.bench.state);
+      this.#pressure = 0;
+      if (now.pedal > 0 || whole) this.#settle();
+    } else if (whole && now.pedal !== before.pedal) {
+      this.motion.load(now.bench.state);
+      this.#pressure = 0;
+      this.#settle();
+    }
+    if (now.station !== before.station) this.events = [];
+  }
+
+  /** A moment that is put on with the pedal down is there at once: pressed, and come to rest. */
+  #settle(): void {
+    if (this.moment.pedal === 0) return;
+    for (let t = 0; t < HELD; t += this.motion.dt) {
+      this.#advancePedal(this.motion.dt);
+      this.motion.step({ pressure: this.#pressure, turning: this.turning });
+    }
+    this.#pressure = this.moment.pedal * BAR;
+    this.#took();
+  }
+
+  /** What the moving brake did to the state goes into the record. */
+  #took(): void {
+    const { state } = this.motion;
+    if (state === this.state) return;
+    this.#history = amend(this.#history, clicked.does(this.moment, state));
   }
 
   /** The released brake in the present state. */
   get rest(): Instant {
-    if (this.#rest?.state !== this.#state) {
-      this.#rest = { state: this.#state, instant: rest(this.rig, this.#state) };
-    }
-    return this.#rest.instant;
+    return restOf(this.rig, this.state);
   }
 
   instant(): Instant {
@@ -153,22 +355,19 @@ export class Session extends EventTarget {
   }
 
   readings(instant: Instant): Reading[] {
-    return readings(this.brake, this.#state, instant, this.rest);
+    const { shown } = this;
+    return readings(this.brake, shown, instant, restOf(this.rig, shown));
   }
 
   /** The same moment by Balance: the always-on check of the page. Relative difference of torque. */
   agreement(instant: Instant): number {
-    const b = balance(this.rig, this.#state, {
+    const b = balance(this.rig, this.state, {
       pressure: instant.pressure,
       turning: instant.turning,
     });
-    const scale = Math.abs(b.torqueOnDrum);
-    return scale > 0 ? Math.abs(instant.torqueOnDrum - b.torqueOnDrum) / scale : 0;
-  }
-
-  toggleBending(): void {
-    this.bending = !this.bending;
-    this.changed();
+    const torque = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
+    const scale = Math.abs(torque(b));
+    return scale > 0 ? Math.abs(torque(instant) - torque(b)) / scale : 0;
   }
 
   /**
@@ -176,51 +375,72 @@ export class Session extends EventTarget {
    * fits bending ones badly, and the other way round. Null when it is off or cannot be told.
    */
   bendingInstant(instant: Instant): Instant | null {
-    const state = this.#state;
+    const { shown: state } = this;
     const worn = state.wear.front.some((w) => w > 0) || state.wear.rear.some((w) => w > 0);
     if (!this.bending || worn || !isTold(instant)) return null;
-    this.#bendingRig ??= createRig(this.brake, { flexible: true });
-    return balance(this.#bendingRig, state, {
+    return balance(bendingRigOf(this.brake), state, {
       pressure: instant.pressure,
       turning: instant.turning,
     });
   }
 
-  /** Pedal by hand: the pressure follows at once. */
+  // What the page's own controls want, by name.
   press(bar: number): void {
-    this.#act();
-    this.#follow = true;
-    this.#target = Math.max(0, Math.min(MOST_BAR, bar)) * BAR;
-    this.changed();
+    this.do(press, bar);
   }
-
-  /** Pedal by key or button: the pressure rises as a foot would press. */
   pressTo(bar: number): void {
-    this.press(bar);
-    this.#follow = false;
+    this.do(pressTo, bar);
   }
-
   release(): void {
-    this.#target = 0;
-    this.#follow = false;
-    this.changed();
+    this.do(release);
   }
-
   turn(turning: Turning): void {
-    this.#act();
-    this.turning = turning;
-    this.changed();
+    this.do(turn, turning);
   }
-
   toggleSlow(): void {
-    this.#act();
-    this.slow = !this.slow;
-    this.changed();
+    this.do(slowDown, !this.slow);
+  }
+  toggleBending(): void {
+    this.do(bend, !this.bending);
+  }
+  toggleSound(): void {
+    this.do(sound, !this.moment.view.sound);
+  }
+  toggle(layer: LayerName): void {
+    this.do(toggleLayer, layer);
+  }
+  tip(cause: TiltCause): void {
+    this.do(tip, cause);
+  }
+  hideNames(hidden: boolean): void {
+    this.do(hideNames, hidden);
+  }
+  reveal(part: PartId): void {
+    this.do(reveal, part);
+  }
+  magnify(times: 1 | 20 | 40): void {
+    this.do(magnify, times);
+  }
+  look(theme: ThemeName): void {
+    this.do(look, theme);
+  }
+  showOnWall(wall: boolean): void {
+    this.do(showOnWall, wall);
+  }
+  lookAt(wheel: 'left' | 'right'): void {
+    this.do(lookAt, wheel);
+  }
+  backToNew(): void {
+    this.do(backToNew);
+  }
+  /** Puts on one of the scene's standing states; throws on an unknown name. */
+  standing(name: string): void {
+    this.do(putStanding, name);
   }
 
   /** Holds the moment, then goes on one step of the engine a call. */
   oneStep(): void {
-    this.#act();
+    this.sound.wake();
     this.frozen = true;
     this.#advancePedal(this.motion.dt);
     this.#remember();
@@ -229,17 +449,17 @@ export class Session extends EventTarget {
   }
 
   stepBack(): void {
-    const last = this.#history.pop();
+    const last = this.#snapshots.pop();
     if (!last) return;
     this.frozen = true;
     this.motion.restore(last);
-    this.#state = this.motion.state;
+    this.#took();
     this.#pressure = this.motion.instant().pressure;
     this.changed();
   }
 
   get canStepBack(): boolean {
-    return this.#history.length > 0;
+    return this.#snapshots.length > 0;
   }
 
   go(): void {
@@ -247,135 +467,17 @@ export class Session extends EventTarget {
     this.changed();
   }
 
-  toggle(layer: LayerName): void {
-    const on = !this.layers[layer];
-    this.layers = { ...this.layers, [layer]: on };
-    // Loupe and edge-on drawing take the same place.
-    if (on && layer === 'loupe') this.layers = { ...this.layers, edge: false };
-    if (on && layer === 'edge') this.layers = { ...this.layers, loupe: false };
-    this.changed();
-  }
-
-  tip(cause: TiltCause): void {
-    this.tiltCause = cause;
-    this.changed();
-  }
-
-  /** Hides the names behind their numbers, to be asked for one by one; or tells all again. */
-  hideNames(hidden: boolean): void {
-    this.revealed = hidden ? new Set() : null;
-    this.changed();
-  }
-
-  reveal(part: PartId): void {
-    if (!this.revealed) return;
-    this.revealed = new Set([...this.revealed, part]);
-    this.changed();
-  }
-
-  magnify(times: 1 | 20 | 40): void {
-    this.magnification = times;
-    this.layers = { ...this.layers, fan: true };
-    this.changed();
-  }
-
-  /** Opens a station: the pedal comes up, the layers that it works with come on. */
-  show(station: {
-    readonly id: string;
-    readonly layers: Readonly<Partial<Record<LayerName, boolean>>>;
-  }): void {
-    if (this.station === station.id) return;
-    this.station = station.id;
-    this.release();
-    this.layers = { ...this.layers, ...station.layers };
-    this.changed();
-  }
-
-  /** Puts the brake into a state, at rest; distance, events and trace stay as they are. */
-  load(state: BrakeState): void {
-    this.release();
-    this.#pressure = 0;
-    this.#put(state);
-  }
-
-  /**
-   * Puts another build of the brake on the bench, in the present state or the one given.
-   *
-   * @param guest what it is, where it is not the brake that was chosen; null: that one again
-   */
-  refit(
-    brake: Brake,
-    state: BrakeState = this.motion.state,
-    guest: string | null = this.#guest,
-  ): void {
-    this.#guest = guest;
-    this.release();
-    this.#pressure = 0;
-    this.rig = createRig(brake);
-    this.#bendingRig = null;
-    this.#rest = null;
-    this.motion = createMotion(this.rig, state);
-    this.#put(state);
-  }
-
-  look(theme: ThemeName): void {
-    this.theme = theme;
-    this.changed();
-  }
-
-  showOnWall(wall: boolean): void {
-    this.wall = wall;
-    this.changed();
-  }
-
-  lookAt(wheel: 'left' | 'right'): void {
-    this.wheel = wheel;
-    this.changed();
-  }
-
-  toggleSound(): void {
-    this.sound.on = !this.sound.on;
-    this.#act();
-    this.changed();
-  }
-
-  backToNew(): void {
-    this.#act();
-    this.#begin(freshState(this.brake));
-  }
-
-  /** Puts on one of the scene's standing states; throws on an unknown name. */
-  standing(name: string): void {
-    this.#act();
-    this.#begin(standingState(this.rig, name));
-  }
-
-  #begin(state: BrakeState): void {
-    this.release();
-    this.#pressure = 0;
-    this.#put(state);
-    this.events = [];
-    this.changed();
-  }
-
-  #put(state: BrakeState): void {
-    this.#state = state;
-    this.#history = [];
-    this.motion.load(state);
-    this.changed();
-  }
-
   #clicked(teeth: number): void {
     if (teeth <= 0) return;
-    this.#state = this.motion.state;
-    const { distance, tooth } = this.#state;
+    this.#took();
+    const { distance, tooth } = this.state;
     this.tell({ kind: 'click', distance, tooth, text: `Click: tooth ${tooth} on the pedal` });
     this.tellClick(false);
   }
 
   /** Puts what happened into words for whoever listens. */
   tell(happening: Happening): void {
-    this.events = [...this.events, happening];
+    this.events = [...this.events.slice(-99), happening];
   }
 
   /**
@@ -392,16 +494,16 @@ export class Session extends EventTarget {
   }
 
   #remember(): void {
-    this.#history.push(this.motion.snapshot());
-    if (this.#history.length > HISTORY) this.#history.shift();
+    this.#snapshots.push(this.motion.snapshot());
+    if (this.#snapshots.length > HISTORY) this.#snapshots.shift();
   }
 
   #advancePedal(seconds: number): void {
-    const rate =
-      this.#target > this.#pressure ? (PRESS_BAR * BAR) / RISE : (MOST_BAR * BAR) / RELEASE;
+    const target = this.pedal * BAR;
+    const rate = target > this.#pressure ? (PRESS_BAR * BAR) / RISE : (MOST_BAR * BAR) / RELEASE;
     const most =
-      this.#follow && this.#target > this.#pressure ? Number.POSITIVE_INFINITY : rate * seconds;
-    const change = this.#target - this.#pressure;
+      this.moment.follows && target > this.#pressure ? Number.POSITIVE_INFINITY : rate * seconds;
+    const change = target - this.#pressure;
     this.#pressure += Math.max(-most, Math.min(most, change));
   }
 
@@ -417,22 +519,15 @@ export class Session extends EventTarget {
     this.#clicked(this.motion.advance(time, { pressure: this.#pressure, turning }));
   }
 
-  get clock(): number {
-    return this.#clock;
-  }
-
-  /** Any action of the user lets the sound begin. */
+  /** Any action of the user lets the sound begin, and what is held goes on. */
   acted(): void {
-    this.#act();
-  }
-
-  #act(): void {
     this.sound.wake();
-    if (this.frozen) this.frozen = false;
+    this.frozen = false;
   }
 
   /** Tells the page that what it shows has changed. */
   changed(): void {
+    this.#revision += 1;
     this.dispatchEvent(new Event('change'));
   }
 }

@@ -1,3 +1,5 @@
+import type { LifeTrouble } from './life-messages.ts';
+
 /** Texts of the page, in one place. */
 export const applyHint = {
   released: 'Hold the pedal, or drag along it. Keys: space holds 40 bar, arrows set it bar by bar.',
@@ -22,3 +24,14 @@ export const ends = {
   'no balance': 'Ended: the drum carries a shoe off its anchor; nothing balances.',
   locks: 'Not driven: a shoe would lock by itself.',
 } as const;
+
+const troubles: Readonly<Record<LifeTrouble['kind'], string>> = {
+  'no start':
+    'Not driven: the part of the page that drives a life did not load. If the page was renewed meanwhile, load it again.',
+  silent: 'Not driven on: the part of the page that drives a life does not answer.',
+  error: 'Not driven on: the part of the page that drives a life broke off.',
+};
+
+/** Why a life is not driven on, and that nothing is lost. */
+export const lifeTrouble = ({ kind, message }: LifeTrouble): string =>
+  `${troubles[kind]} ${message ? `(${message}) ` : ''}What was driven is kept; Wear on tries again.`;

@@ -115,7 +115,7 @@ it('keeps every stroke: over a reload, another station, another brake, clearing 
   await expect.poll(() => field(page, 'Leading lining, toe', 'right').inputValue()).toBe('');
   await page.reload();
   await inspect(page);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Bring back' }).click();
   await expect.poll(() => field(page, 'Leading lining, toe', 'right').inputValue()).toBe('thick');
   expect(errors).toEqual([]);
   await close();
@@ -151,9 +151,7 @@ it('answers wrong texts by place, found and allowed, and loads nothing then', as
   await page.evaluate(() => localStorage.setItem('takeup-sheet-1', '{broken'));
   await page.reload();
   await inspect(page);
-  await expect
-    .poll(() => page.locator('takeup-inspect [role="alert"]').innerText())
-    .toMatch(/could not be read/);
+  await expect.poll(() => page.locator('.troubles').innerText()).toMatch(/could not be read/);
   await expect
     .poll(() => page.evaluate(() => localStorage.getItem('takeup-sheet-1-unread')))
     .toBe('{broken');
@@ -171,8 +169,8 @@ it('a browser that keeps nothing says so at the first stroke, and the text stays
   });
   await field(page, 'Lip height').fill('0.2');
   await expect
-    .poll(() => page.locator('takeup-inspect [role="alert"]').innerText())
-    .toMatch(/does not keep what you type: print or copy it/);
+    .poll(() => page.locator('.troubles').innerText())
+    .toMatch(/no room to keep what you set and type/);
   await expect.poll(() => field(page, 'Lip height').inputValue()).toBe('0.2');
   await page.locator('nav button', { hasText: 'Apply' }).click();
   await page.locator('main[data-station="apply"]').waitFor();

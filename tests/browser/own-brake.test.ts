@@ -58,7 +58,7 @@ it('makes a brake from the nearest, keeps it over a reload, shows it in the choi
     .toMatch(/1[\u202f\u00a0]?338/);
   await page.reload();
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.getByRole('button', { name: 'Bench' }).click();
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
   await page.getByLabel('Brake on the bench').selectOption('Old trailer');
   await page.getByRole('button', { name: 'Done' }).click();
   await goTo(page, 'My brake');
@@ -87,7 +87,7 @@ it('tells what is wrong at its field; the last sound brake stays on the bench', 
   await expect.poll(() => sum(page).innerText()).toMatch(/1 place to mend/);
   await page.reload();
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.getByRole('button', { name: 'Bench' }).click();
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
   await page.getByLabel('Brake on the bench').selectOption('My brake 1');
   await page.getByRole('button', { name: 'Done' }).click();
   // 22.2 was the last sound one: 4 N/mm² on 387.08 mm²; and the unsound text is still there.

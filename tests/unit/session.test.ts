@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import type { MotionRecord } from '../../sim/index.ts';
+import { putState } from '../../ui/record/bench.ts';
 import { Session } from '../../ui/session.ts';
 import { near } from '../near.ts';
 
@@ -63,7 +64,7 @@ describe('freeze and single steps', () => {
   it('a tooth that dropped in is lifted out again by stepping back', () => {
     const s = open();
     // Backed off by hand: no tooth is in, and the clearance asks for some.
-    s.load({ ...s.state, tooth: 0, drumRadius: s.brake.drum.radiusNew + 0.4 });
+    s.do(putState, { ...s.state, tooth: 0, drumRadius: s.brake.drum.radiusNew + 0.4 });
     s.press(40);
     let steps = 0;
     while (s.instant().tooth === 0 && steps < 200) {
@@ -101,7 +102,7 @@ it('reduced motion: a released drum is not seen turning', () => {
 });
 
 it('a tooth that drops in is heard, a wedge that slides is not', () => {
-  const plays = (scene: unknown): number => {
+  const plays = (scene: object): number => {
     const s = Session.of(scene, false);
     const play = vi.spyOn(s.sound, 'play');
     s.tellClick(false);

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import type { Home } from '../record/home.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
@@ -6,6 +7,7 @@ import { brakeOptions } from './brake-options.ts';
 import { dialogStyles } from './dialog-styles.ts';
 import { icons } from './icons.ts';
 import { layerNames } from './layer-names.ts';
+import { momentFile, momentStyles } from './moment-file.ts';
 
 const views: readonly [ThemeName, string][] = [
   ['sheet', 'Sheet'],
@@ -14,25 +16,25 @@ const views: readonly [ThemeName, string][] = [
 
 /**
  * What stands on the bench and how it is shown, on one sheet: the brake, the view, the shoes, the
- * sound; on the phone the layers too. Fires `choose` with the number of another brake, and
+ * sound; on the phone the layers too. Fires `choose` with the key of another brake, and
  * `table` when all readings are asked for.
  */
 export class BenchSheet extends LitElement {
   static override properties = {
     session: { attribute: false },
-    brake: { type: Number },
+    home: { attribute: false },
     size: { type: String },
     rev: { type: Number },
   };
   declare session: Session;
-  /** Number of the brake on the bench. */
-  declare brake: number;
+  declare home: Home;
   declare size: PageSize;
   /** Counts the session's changes: a new one redraws. */
   declare rev: number;
 
   static override styles = [
     dialogStyles,
+    momentStyles,
     css`
       section { padding: 12px 18px 14px; border-top: 1px solid var(--rule); }
       section:first-of-type { border-top: 0; }
@@ -86,9 +88,9 @@ export class BenchSheet extends LitElement {
       <header><h2>Bench</h2><button @click=${() => this.close()}>Done</button></header>
       <section><label class="lab" for="brake">Brake on the bench</label>
         <select id="brake" @change=${(e: Event) => {
-          const brake = Number((e.target as HTMLSelectElement).value);
-          this.dispatchEvent(new CustomEvent('choose', { detail: brake }));
-        }}>${brakeOptions(this.brake, session.guest)}</select></section>
+          const { value } = e.target as HTMLSelectElement;
+          this.dispatchEvent(new CustomEvent('choose', { detail: value }));
+        }}>${brakeOptions(session)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
       <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}${this.size === 'narrow' ? nothing : this.#wall()}</div>${this.size === 'narrow' ? nothing : html`<p>Wall: half drawing, half words, for a projector. Key w.</p>`}</section>
       <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div></section>
@@ -101,6 +103,7 @@ export class BenchSheet extends LitElement {
             if (session.bending !== b) session.toggleBending();
           }}>${b ? 'rigid, bending beside' : 'rigid'}</button>`,
       )}</div><p>What shoes of steel that bend would do, beside the rigid ones; at new linings only.</p></section>
+      ${momentFile(session, this.home)}
       <section><button @click=${() => {
         this.close();
         this.dispatchEvent(new Event('table'));

@@ -94,8 +94,8 @@ export class ReadingsTable extends LitElement {
       ${
         this.opened
           ? html`${this.#rows('Now', session.readings(instant))}
-            ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(session.rig, session.state, CABLE))}
-            ${this.#rows('Once around the drum', turnReadings(session.rig, session.state, { pressure: instant.pressure, turning: instant.turning }))}`
+            ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(session.rig, session.shown, CABLE))}
+            ${this.#rows('Once around the drum', turnReadings(session.rig, session.shown, { pressure: instant.pressure, turning: instant.turning }))}`
           : nothing
       }
     </dialog>`;

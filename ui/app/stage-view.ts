@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
 import { type Instant, type Point, tiltOf } from '../../sim/index.ts';
+import { restOf } from '../record/derive.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
 import { edgeOn } from '../stage/edge-on.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
@@ -143,7 +144,9 @@ export class StageView extends LitElement {
   get cardAt(): Point | null {
     const lens = this.#lens();
     if (!lens) return null;
-    return this.#unmirrored(loupeData(this.#input(this.session.instant()), lens).rim);
+    const { session } = this;
+    const instant = this.station.shown?.(session) ?? session.instant();
+    return this.#unmirrored(loupeData(this.#input(instant), lens).rim);
   }
 
   #lens(): Lens | null {
@@ -170,11 +173,12 @@ export class StageView extends LitElement {
     const view = this.#view();
     const small = (view.narrow || view.wall === true) && (layers.loupe || layers.edge);
     const age = session.clock - session.clickedAt;
+    const { shown: state } = session;
     return {
       brake: session.brake,
-      state: session.state,
+      state,
       instant,
-      rest: session.rest,
+      rest: restOf(session.rig, state),
       layers: small
         ? {}
         : {

@@ -2,16 +2,18 @@ import { html, LitElement, nothing } from 'lit';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
-import { benchScenes } from '../own-brakes.ts';
+import { type BrakeRef, chooseBrake } from '../record/bench.ts';
+import { backToMine, show } from '../record/guest.ts';
+import { Home, type Opening } from '../record/home.ts';
+import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { stationOf, stations } from '../stations/index.ts';
-import { OPEN } from '../stations/questions/desk.ts';
-import { askedBar } from '../stations/questions/station.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
-import { brakeOptions } from './brake-options.ts';
+import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
+import { guestBar, guestStyles } from './guest-bar.ts';
 import { icons, mark } from './icons.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
@@ -23,6 +25,8 @@ import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
 import { styles } from './styles.ts';
+import { troubleBar, troubleStyles } from './trouble-bar.ts';
+import { undoButton, undone, undoStyles } from './undo-bar.ts';
 import { wallSide, wallStyles } from './wall-side.ts';
 
 /** Height of the layers' row in the stage's foot, px. */
@@ -42,12 +46,13 @@ export class TakeupApp extends LitElement {
     wallStyles,
     namesStyles,
     edgeStyles,
+    guestStyles,
+    undoStyles,
+    troubleStyles,
     ...stations.flatMap((s) => s.styles ?? []),
   ];
-  session: Session;
-  #scene = 0;
-  /** Changes of the session so far. */
-  #rev = 0;
+  readonly session: Session;
+  readonly home: Home;
   #instant: Instant;
   #readAt = 0;
   #before = 0;
@@ -56,25 +61,22 @@ export class TakeupApp extends LitElement {
   #spaceHeld = false;
   #dressed: ThemeName | '' = '';
   readonly #colours = new CSSStyleSheet();
+  readonly #scrolled: Readonly<Record<string, number>>;
 
-  constructor() {
+  /** @param opened what the page begins with */
+  constructor(opened: Opening) {
     super();
-    this.session = this.#open(0);
-    this.#instant = this.session.instant();
-  }
-
-  #open(scene: number): Session {
-    const session = Session.of(
-      (benchScenes()[scene] ?? benchScenes()[0])?.scene,
+    this.session = new Session(
+      opened.moment,
       matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
-    session.addEventListener('change', () => {
+    if (opened.linked) this.session.put(opened.linked, 'link opened');
+    this.session.addEventListener('change', () => {
       this.#readAt = 0;
-      this.#rev += 1;
     });
-    session.addEventListener(OPEN, (e) => this.#show(stationOf((e as CustomEvent<string>).detail)));
-    session.show(stations[0]);
-    return session;
+    this.home = new Home(this.session, opened, () => this.#scrolls());
+    this.#scrolled = opened.scroll;
+    this.#instant = this.#seen();
   }
 
   #station(): Station {
@@ -82,31 +84,46 @@ export class TakeupApp extends LitElement {
   }
 
   #show(station: Station): void {
-    const before = this.#station();
-    if (before === station) return;
-    before.leave?.(this.session);
-    this.session.show(station);
-    station.enter?.(this.session);
+    this.session.do(show, station.id);
   }
 
   /** Puts another brake on the bench, new, with the looks and the station kept. */
-  #choose(scene: number): void {
-    const before = this.session;
-    this.#scene = scene;
-    this.session = this.#open(scene);
-    this.session.look(before.theme);
-    this.session.lookAt(before.wheel);
-    this.session.showOnWall(before.wall);
-    this.session.sound.on = before.sound.on;
-    this.#show(stationOf(before.station));
-    this.#instant = this.#seen();
-    this.requestUpdate();
+  #choose(key: string): void {
+    const brake: BrakeRef | null = brakeOfKey(key);
+    if (brake) this.session.do(chooseBrake, brake);
+  }
+
+  /** What scrolls, by name: the page itself and what stands beside and over the stage. */
+  #scrollers(): Readonly<Record<string, Element | null>> {
+    const find = (selector: string) => this.renderRoot.querySelector(selector);
+    const { station } = this.session;
+    return {
+      page: document.scrollingElement,
+      [`${station} side`]: find('.side'),
+      [`${station} over`]: find('.stage takeup-questions, .stage takeup-own, .stage takeup-sheet'),
+    };
+  }
+
+  #scrolls(): Readonly<Record<string, number>> {
+    const all = Object.entries(this.#scrollers());
+    return Object.fromEntries(all.map(([name, e]) => [name, e?.scrollTop ?? 0]));
+  }
+
+  /** As it was scrolled before a reload, once there is something to scroll. */
+  protected override async firstUpdated(): Promise<void> {
+    await this.updateComplete;
+    await new Promise(requestAnimationFrame);
+    for (const [name, e] of Object.entries(this.#scrollers())) {
+      const at = this.#scrolled[name];
+      if (e && at) e.scrollTop = at;
+    }
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.shadowRoot?.adoptedStyleSheets.push(this.#colours);
-    this.addEventListener('takeup-choose', this.#chosen);
+    this.home.start();
+    window.addEventListener('pointerup', this.#pointerUp);
     window.addEventListener('keydown', this.#key);
     window.addEventListener('keyup', this.#keyUp);
     window.addEventListener('blur', this.#blur);
@@ -118,19 +135,13 @@ export class TakeupApp extends LitElement {
     window.removeEventListener('keydown', this.#key);
     window.removeEventListener('keyup', this.#keyUp);
     window.removeEventListener('blur', this.#blur);
+    window.removeEventListener('pointerup', this.#pointerUp);
+    this.home.stop();
     cancelAnimationFrame(this.#frame);
   }
 
-  /** A station asks for another brake by the name of its scene; the first when it is gone. */
-  #chosen = (e: Event): void => {
-    const { detail } = e as CustomEvent<string>;
-    this.#choose(
-      Math.max(
-        0,
-        benchScenes().findIndex((b) => b.name === detail),
-      ),
-    );
-  };
+  /** A drag ends with the finger: the next one is a step of its own. */
+  #pointerUp = (): void => this.session.close();
 
   #tick = (now: number): void => {
     const seconds = this.#before ? Math.min(0.1, (now - this.#before) / 1000) : 0;
@@ -153,8 +164,12 @@ export class TakeupApp extends LitElement {
 
   /** Keys of the whole page; a focused control keeps its own. */
   #key = (e: KeyboardEvent): void => {
-    if (e.ctrlKey || e.metaKey || e.altKey) return;
     const target = e.composedPath()[0] as HTMLElement;
+    if ((e.ctrlKey || e.metaKey) && !e.altKey) {
+      this.#walkKey(e);
+      return;
+    }
+    if (e.altKey) return;
     const called = stations.find((s) => s.key === e.key);
     // A field keeps its keys; a list those that could find an entry. An open sheet keeps its own.
     if (target.closest('input, textarea, dialog')) return;
@@ -175,6 +190,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 't') this.#table()?.open();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
+    else if (e.key === 'Escape' && session.moment.guest) session.do(backToMine);
     else if (e.key === 'f') this.#fullScreen();
     else if (e.key === '+' || e.key === '=') this.#stage()?.zoom(1.25);
     else if (e.key === '-') this.#stage()?.zoom(1 / 1.25);
@@ -182,6 +198,16 @@ export class TakeupApp extends LitElement {
     else return;
     e.preventDefault();
   };
+
+  /** Undo and redo, in a field too: what was typed is in the record. */
+  #walkKey(e: KeyboardEvent): void {
+    const key = e.key.toLowerCase();
+    if (key === 'z' && e.shiftKey) this.session.redo();
+    else if (key === 'z') this.session.undo();
+    else if (key === 'y') this.session.redo();
+    else return;
+    e.preventDefault();
+  }
 
   #fullScreen(): void {
     // A browser may refuse it (in a frame, by policy): the page then stays as large as it is.
@@ -225,17 +251,18 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     const open = this.#station();
     const tab = (s: Station) =>
-      html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${s.name}</button>`;
+      html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${stationNames[s.id]}</button>`;
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
       ${
         size === 'narrow' || !roomForTabs()
-          ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} ?selected=${open === s}>${s.name}</option>`)}</select>`
+          ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} ?selected=${open === s}>${stationNames[s.id]}</option>`)}</select>`
           : html`<nav class="tabs" aria-label="Stations">${stations.map(tab)}</nav>`
       }
       <div class="util">
+        ${undoButton(session, size)}
         ${
           size === 'wide' || (size === 'middle' && roomForBrakes())
-            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose(Number((e.target as HTMLSelectElement).value))}>${brakeOptions(this.#scene, session.guest)}</select></label>`
+            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose((e.target as HTMLSelectElement).value)}>${brakeOptions(session)}</select></label>`
             : nothing
         }
         ${
@@ -245,7 +272,7 @@ export class TakeupApp extends LitElement {
         }
         <button @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .brake=${this.#scene} .size=${size} .rev=${this.#rev} @choose=${(e: CustomEvent<number>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
       <takeup-readings .session=${session} .instant=${this.#instant}></takeup-readings>`;
   }
 
@@ -329,16 +356,17 @@ export class TakeupApp extends LitElement {
     };
     const strip = station.foot;
     if (session.wall) return this.#wall(page, station);
-    const asked = askedBar(session);
-    return html`${this.#top(size)}
-      <main class="work ${asked === nothing ? '' : 'answers'}" data-station=${station.id}>
-        ${asked}
+    const bar = guestBar(session);
+    return html`${this.#top(size)}${troubleBar(this.home)}
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${station.id}>
+        ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
           ${size === 'narrow' ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
           ${station.over?.(page) ?? nothing}
+          ${undone(session, this.#foot(size))}
           ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>

@@ -1,6 +1,8 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Reading } from '../../sim/index.ts';
 import { down, number } from '../format.ts';
+import { backToMine } from '../record/guest.ts';
+import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
 import type { PageView, Station } from '../stations/station.ts';
 import { COMPACT, NARROW } from './page-sizes.ts';
@@ -19,7 +21,8 @@ export function wallSide(page: PageView, station: Station, leave: () => void): T
   const hold = () => session.pressTo(PRESS_BAR);
   const letGo = () => session.release();
   return html`<section class="words" aria-label="For the class">
-      <h1>${station.name}</h1>
+      <h1>${stationNames[station.id]}</h1>
+      ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
       <div class="says">${station.wall?.says?.(page) ?? nothing}</div>
       <div class="figures">${keys.map((key) => big(find(key)))}</div>
       <div class="hands">
@@ -32,6 +35,7 @@ export function wallSide(page: PageView, station: Station, leave: () => void): T
               }} @keyup=${letGo}>Press the pedal</button>`
             : nothing
         }
+        ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}
         <button @click=${leave}>Leave the wall</button>
       </div>
       <p class="keys">Space: pedal · F: full screen · Esc: back</p>
@@ -43,6 +47,7 @@ export const wallStyles = css`
   .wall .stage { border: 0; }
   .wall .words { display: flex; flex-direction: column; gap: 3vh; padding: 4vh 60px 3vh 30px; min-height: 0; overflow: hidden; font-size: 44px; line-height: 1.2; }
   .wall h1 { margin: 0; font-size: 63px; line-height: 1.1; font-weight: 800; }
+  .wall .guestline { margin: 0; padding-left: 40px; background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px) 0 0 / 22px 100% no-repeat; }
   .wall .says { min-height: 3.6em; }
   .wall .says p { margin: 0; }
   .wall .figures { display: grid; gap: 2.4vh; margin-top: auto; }

@@ -1,9 +1,10 @@
 import { css, html, LitElement, unsafeCSS } from 'lit';
 import type uPlot from 'uplot';
 import uplotCss from 'uplot/dist/uPlot.min.css?inline';
-import { KM, type LifeEvent, type LifeRow } from '../../sim/index.ts';
-import { eventText } from '../../sim/workshop/index.ts';
+import { KM, type LifeRow } from '../../sim/index.ts';
+import type { ToldEvent } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
+import type { LifeSoFar } from '../record/life-book.ts';
 import type { WearDesk } from '../stations/wear-desk.ts';
 import { type Theme, themes } from '../theme.ts';
 import {
@@ -36,18 +37,21 @@ const NEAR = 14;
 export class ChartStrip extends LitElement {
   static override properties = {
     desk: { attribute: false },
-    rev: { type: String },
+    life: { attribute: false },
+    at: { attribute: false },
+    look: { attribute: false },
   };
   declare desk: WearDesk;
-  /** Changes with what is shown: a new value redraws. */
-  declare rev: string;
+  /** What is shown of the desk: another value redraws. */
+  declare life: LifeSoFar;
+  declare at: number;
+  declare look: string;
   #library: Plots | null = null;
   /** Told in the curves' place when they cannot be drawn. */
   #trouble = '';
   #plots: uPlot[] = [];
   #made = '';
   #drawn: readonly LifeRow[] = [];
-  #drawnRows = 0;
   #lanes: readonly Lane[] = [];
   #observer: ResizeObserver | null = null;
   #width = 0;
@@ -137,13 +141,12 @@ export class ChartStrip extends LitElement {
     if (key !== this.#made) {
       this.#made = key;
       this.#make(this.#library);
-    } else if (rows !== this.#drawn || rows.length !== this.#drawnRows) {
+    } else if (rows !== this.#drawn) {
       this.#plots.forEach((p, i) => {
         p.setData(this.#data(i), true);
       });
     } else for (const p of this.#plots) p.redraw(false);
     this.#drawn = rows;
-    this.#drawnRows = rows.length;
   }
 
   #data(index: number): uPlot.AlignedData {
@@ -238,7 +241,7 @@ export class ChartStrip extends LitElement {
   }
 
   /** Distance (mm) under a pointer, and the event whose mark it touches. */
-  #under(e: PointerEvent): { distance: number; event: LifeEvent | null } {
+  #under(e: PointerEvent): { distance: number; event: ToldEvent | null } {
     const [first] = this.#plots;
     if (!first) return { distance: 0, event: null };
     const box = this.getBoundingClientRect();
@@ -246,7 +249,7 @@ export class ChartStrip extends LitElement {
     const left = first.bbox.left / devicePixelRatio;
     const distance = first.posToVal(x - left, 'x') * KM;
     const onMarks = e.clientY - box.top < first.bbox.top / devicePixelRatio + 8;
-    let best: LifeEvent | null = null;
+    let best: ToldEvent | null = null;
     let off = NEAR;
     for (const event of onMarks ? this.desk.told : []) {
       const away = Math.abs(first.valToPos(event.distance / KM, 'x') + left - x);
@@ -273,6 +276,7 @@ export class ChartStrip extends LitElement {
 
   #up = (): void => {
     this.#held = false;
+    this.desk.session.close();
   };
 
   #key = (e: KeyboardEvent): void => {
@@ -326,7 +330,7 @@ export class ChartStrip extends LitElement {
       ${this.#trouble ? html`<p role="status">${this.#trouble}</p>` : ''}
       <div class="words" data-clicks=${clicks.length}>
         <h2>Clearance and linings over the distance</h2>
-        <ul>${clicks.map((e) => html`<li data-mark>${eventText(this.desk.session.brake, e)}</li>`)}</ul>
+        <ul>${clicks.map((e) => html`<li data-mark>${e.text}</li>`)}</ul>
       </div>`;
   }
 }

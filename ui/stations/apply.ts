@@ -92,9 +92,7 @@ function controls({ session, size }: PageView): TemplateResult {
 
 export const apply: Station = {
   id: 'apply',
-  name: 'Apply',
   key: '1',
-  layers: { fan: false, comb: true, forces: true, loupe: false },
   pedal: true,
   wall: {
     readings: ['brakeFactor', 'torque', 'linePressure'],

@@ -1,7 +1,8 @@
 import type { CSSResult, TemplateResult } from 'lit';
 import type { Instant } from '../../sim/index.ts';
 import type { Find } from '../app/cells.ts';
-import type { LayerName, Session } from '../session.ts';
+import type { StationId } from '../record/moment.ts';
+import type { Session } from '../session.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Label, Shape } from '../stage/shapes.ts';
 
@@ -20,13 +21,9 @@ export interface PageView {
 
 /** One of the page's stations: what stands beside, under and over the stage while it is open. */
 export interface Station {
-  readonly id: string;
-  /** On its tab. */
-  readonly name: string;
+  readonly id: StationId;
   /** Key that opens it. */
   readonly key: string;
-  /** Layers switched when it opens; those not named stay as they are. */
-  readonly layers: Readonly<Partial<Record<LayerName, boolean>>>;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
   /** Rules for what only this station shows. */
@@ -66,14 +63,11 @@ export interface Station {
     readonly readings: readonly string[];
     says?(page: PageView): TemplateResult | string;
   };
-  /** When it opens, and when another does. */
-  enter?(session: Session): void;
-  leave?(session: Session): void;
 }
 
 const desks = new WeakMap<Session, Map<unknown, object>>();
 
-/** A station's own state for a session: made when first asked for, gone with the session. */
+/** What a station derives from a session's record: made when first asked for, gone with the session. It remembers nothing of its own. */
 export function deskOf<D extends object>(Desk: new (session: Session) => D, session: Session): D {
   const all = desks.get(session) ?? new Map<unknown, object>();
   desks.set(session, all);

@@ -1,24 +1,14 @@
-import {
-  type AdjusterKind,
-  type Brake,
-  HOT_LOCK,
-  toothAcross,
-  withAdjuster,
-} from '../../sim/index.ts';
+import type { AdjusterKind, Brake } from '../../sim/index.ts';
+import { fitAdjuster } from '../record/bench.ts';
+import { lockAt, ownBrakeOf } from '../record/derive.ts';
 import type { Session } from '../session.ts';
 
 /** Which adjuster the bench's brake has, and another kind put in its place. */
 export class AdjusterChoice {
   readonly #session: Session;
-  /** The brake as the station found it: every kind is made from its own. */
-  readonly #own: Brake;
-  readonly #refitting: (refit: () => void) => void;
 
-  /** @param refitting does what goes before and after a change of the brake */
-  constructor(session: Session, refitting: (refit: () => void) => void) {
+  constructor(session: Session) {
     this.#session = session;
-    this.#own = session.brake;
-    this.#refitting = refitting;
   }
 
   get kind(): AdjusterKind {
@@ -33,18 +23,12 @@ export class AdjusterChoice {
   }
   /** Temperature above which the hot lock holds, when it is on, °C. */
   get lockAt(): number {
-    const own = this.#own.adjuster.hotLock;
-    return Number.isFinite(own) ? own : HOT_LOCK;
+    const { bench, shelf } = this.#session.moment;
+    return lockAt(ownBrakeOf(bench, shelf));
   }
 
   /** Puts another kind on the brake, as long as the one before; the run begins anew. */
   fit(kind: AdjusterKind, hotLock: boolean, drivenBy = this.drivenBy): void {
-    const { brake, state } = this.#session;
-    const own = { ...brake, adjuster: this.#own.adjuster };
-    const limit = hotLock ? this.lockAt : Number.POSITIVE_INFINITY;
-    const next = withAdjuster(own, kind, { hotLock: limit, drivenBy });
-    this.#refitting(() => {
-      this.#session.refit(next, { ...state, tooth: toothAcross(brake, next, state.tooth) });
-    });
+    this.#session.do(fitAdjuster, { kind, hotLock, drivenBy });
   }
 }

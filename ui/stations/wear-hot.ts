@@ -4,8 +4,10 @@ import { wordsOf } from '../adjusters.ts';
 import { caution } from '../app/icons.ts';
 import { cautions } from '../cautions.ts';
 import { down, number } from '../format.ts';
+import { hills } from '../record/hot.ts';
 import type { PageView } from './station.ts';
-import { type HotMoment, hills, type WearDesk } from './wear-desk.ts';
+import type { WearDesk } from './wear-desk.ts';
+import type { HotMoment } from './wear-part.ts';
 
 /** Hot press: down a hill, one press at its foot, a cold morning, and where the travel came from. */
 

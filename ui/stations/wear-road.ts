@@ -1,67 +1,65 @@
-import { type Duty, type Stops, withReverse, withStops } from '../../sim/index.ts';
+import type { Duty } from '../../sim/index.ts';
+import { dutyOn, type StopKey } from '../record/road.ts';
 import type { Session } from '../session.ts';
+import { chooseReverse, chooseRoad, editRoad, openRoad, refuseRoad } from './wear-part.ts';
 
 /** The road of the Wear station: one of the brake's duties, its stops and reverse as changed by hand. */
 export class RoadChoice {
   readonly #session: Session;
-  readonly #changed: () => void;
-  /** Number of the road in the brake's list. */
-  number = 0;
-  /** Share of the stops in reverse; null: as the road has it. */
-  reverse: number | null = null;
-  /** The road with its stops changed by hand; null: as the scene has it. */
-  edited: Duty | null = null;
-  /** What was typed into a field of the road and cannot be. */
-  refused: { readonly id: string; readonly text: string } | null = null;
 
-  constructor(session: Session, changed: () => void) {
+  constructor(session: Session) {
     this.#session = session;
-    this.#changed = changed;
   }
 
+  get #part() {
+    return this.#session.moment.parts.wear;
+  }
+  /** Number of the road in the brake's list. */
+  get number(): number {
+    return this.#part.road.number;
+  }
+  /** Share of the stops in reverse; null: as the road has it. */
+  get reverse(): number | null {
+    return this.#part.road.reverse;
+  }
+  /** Were its stops changed by hand? */
+  get edited(): boolean {
+    return this.#part.road.edits.length > 0;
+  }
+  /** What was typed into a field of the road and cannot be. */
+  get refused(): { readonly id: string; readonly text: string } | null {
+    return this.#part.refused;
+  }
+  /** Are its stops open to be changed? */
+  get open(): boolean {
+    return this.#part.roadOpen;
+  }
   get names(): readonly string[] {
     return this.#session.brake.duties.map((d) => d.name);
   }
-
-  get #chosen(): Duty {
-    const { duties } = this.#session.brake;
-    return this.edited ?? duties[this.number] ?? (duties[0] as Duty);
-  }
-
   /** The road as chosen, with the share of reverse. */
   get duty(): Duty {
-    return this.reverse === null ? this.#chosen : withReverse(this.#chosen, this.reverse);
+    return dutyOn(this.#session.brake, this.#part.road);
   }
 
   choose(number: number): void {
-    this.number = number;
-    this.edited = null;
-    this.refused = null;
-    this.#changed();
+    this.#session.do(chooseRoad, number);
   }
 
-  /** Changes a figure of one kind of the road's stops. */
-  edit(index: number, change: Partial<Stops>): void {
-    this.edited = withStops(this.#chosen, index, change);
-    this.refused = null;
-    this.#changed();
+  /** Changes a figure of one kind of the road's stops, inside units. */
+  edit(index: number, key: StopKey, value: number): void {
+    this.#session.do(editRoad, index, key, value);
   }
 
-  /** Keeps what was typed and cannot be, to be shown with what is allowed. */
-  refuse(typed: { readonly id: string; readonly text: string }): void {
-    this.refused = typed;
-    this.#changed();
+  refuse(id: string, text: string): void {
+    this.#session.do(refuseRoad, id, text);
+  }
+
+  show(open: boolean): void {
+    if (open !== this.open) this.#session.do(openRoad, open);
   }
 
   chooseReverse(share: number | null): void {
-    this.reverse = share;
-    this.#changed();
-  }
-
-  /** The brake's plain duty, by which its standing states were made. */
-  plain(): void {
-    this.number = 0;
-    this.edited = null;
-    this.reverse = null;
+    this.#session.do(chooseReverse, share);
   }
 }

@@ -6,12 +6,13 @@ import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
 import '../plot/chart-strip.ts';
 import { cautions } from '../cautions.ts';
-import { ends } from '../words.ts';
+import { ends, lifeTrouble } from '../words.ts';
 import { deskOf, type PageView, type Station } from './station.ts';
-import { WearDesk, type WearPage, type WearStep } from './wear-desk.ts';
+import { WearDesk } from './wear-desk.ts';
 import { eventLog } from './wear-events.ts';
 import { forecastCell } from './wear-forecast.ts';
 import { hotPage } from './wear-hot.ts';
+import type { WearPage, WearStep } from './wear-part.ts';
 import { roadPick, setUp } from './wear-set-up.ts';
 
 /** Wear: drive the brake on, watch the adjuster take up, go back to any moment of its life. */
@@ -19,15 +20,11 @@ import { roadPick, setUp } from './wear-set-up.ts';
 const story = (d: WearDesk): TemplateResult =>
   html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).heard ? html`: <b class="adj">click</b>.` : '.'}`;
 
-const desk = (page: PageView): WearDesk => {
-  const found = deskOf(WearDesk, page.session);
-  found.sync();
-  return found;
-};
+const desk = (page: PageView): WearDesk => deskOf(WearDesk, page.session);
 
 function readings(page: PageView, d: WearDesk): TemplateResult {
   const { find, instant: i, session } = page;
-  const row = d.rows[d.at];
+  const { row } = d;
   const last = d.events.findLast((e) => e.kind === 'click' && e.distance <= session.state.distance);
   const since = session.state.distance - (last?.distance ?? 0);
   const role = (side: 'front' | 'rear') =>
@@ -81,6 +78,17 @@ function drive(d: WearDesk): TemplateResult {
   return html`<button class="btn p tall" @click=${() => d.stop()}>Stop here${d.progress < 1 ? html`<span data-progress>${number(Math.floor(100 * d.progress), 0)} %</span>` : nothing}</button>`;
 }
 
+/** Why it is not driven on; that it is being driven again; why it ended. */
+function news(d: WearDesk): TemplateResult | typeof nothing {
+  const { trouble } = d;
+  if (trouble) return html`<p class="wearends" role="alert">${lifeTrouble(trouble)}</p>`;
+  if (d.again) {
+    return html`<p class="wearends" role="status">The life so far is driven again: ${number(Math.floor(100 * d.progress), 0)} %.</p>`;
+  }
+  const ended = d.end && !d.busy ? ends[d.end] : '';
+  return ended ? html`<p class="wearends" role="status">${ended}</p>` : nothing;
+}
+
 function controls(page: PageView): TemplateResult {
   const d = desk(page);
   const { session } = page;
@@ -97,15 +105,13 @@ function controls(page: PageView): TemplateResult {
       ${drive(d)}
       <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
     </div>
-    ${d.end && !d.busy && ends[d.end] ? html`<p class="wearends" role="status">${ends[d.end]}</p>` : nothing}
+    ${news(d)}
   </section>`;
 }
 
 export const wear: Station = {
   id: 'wear',
-  name: 'Wear',
   key: '2',
-  layers: { fan: true, comb: false, forces: false, loupe: true },
   wall: {
     readings: ['distance', 'restClearanceMean', 'tooth'],
     says: (page) => html`<p>${story(desk(page))}</p>`,
@@ -116,7 +122,7 @@ export const wear: Station = {
     height: { wide: 300, middle: 200, narrow: 210 },
     strip: (page) => {
       const d = desk(page);
-      return html`<takeup-chart .desk=${d} .rev=${`${d.changes} ${d.at} ${page.session.theme}`}></takeup-chart>`;
+      return html`<takeup-chart .desk=${d} .life=${d.soFar} .at=${d.at} .look=${`${page.session.theme} ${d.lane}`}></takeup-chart>`;
     },
   },
 };

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
-import type { DrumDesk, Fastening } from './desk.ts';
+import type { DrumDesk } from './desk.ts';
 import { nutDrawing } from './nut.ts';
+import type { Fastening } from './part.ts';
 import { fastenings } from './words.ts';
 
 const kinds: readonly [Fastening, string][] = [
@@ -19,10 +20,7 @@ export function fasteningSide(desk: DrumDesk): TemplateResult {
     <section class="blk fast" aria-label="How it is fastened">
       <div class="seg" role="group" aria-label="Kind">${kinds.map(
         ([kind, name]) =>
-          html`<button class=${fastening === kind ? 'on' : ''} aria-pressed=${fastening === kind} @click=${() => {
-            desk.fastening = kind;
-            desk.session.changed();
-          }}>${name}</button>`,
+          html`<button class=${fastening === kind ? 'on' : ''} aria-pressed=${fastening === kind} @click=${() => desk.fasten(kind)}>${name}</button>`,
       )}</div>
       <ol>${f.steps.map((s) => html`<li>${s}</li>`)}</ol>
       ${f.why ? html`${nutDrawing}<dl>${f.why.map(({ ask, answer }) => html`<dt>${ask}</dt><dd>${answer}</dd>`)}</dl>` : nothing}

@@ -31,9 +31,7 @@ function side(page: PageView): TemplateResult {
 
 export const drumOff: Station = {
   id: 'drum-off',
-  name: 'Drum off',
   key: '3',
-  layers: { fan: false, comb: false, forces: false, heat: false, loupe: false },
   beside: { wide: 0.36, middle: 0.36 },
   roles: 'none',
   styles: drumStyles,
@@ -77,10 +75,5 @@ export const drumOff: Station = {
       const desk = deskOf(DrumDesk, session);
       return desk.tried ? foundBy(desk.tried.what, desk.tried.found) : howItStands(desk.now);
     },
-  },
-  leave: (session) => {
-    const desk = deskOf(DrumDesk, session);
-    desk.tried = null;
-    desk.page = 'brake';
   },
 };

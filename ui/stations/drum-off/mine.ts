@@ -1,10 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
-import type { DrumDesk, Mine, Question } from './desk.ts';
+import type { DrumDesk } from './desk.ts';
+import { type Mine, ORDER, type Question } from './part.ts';
 import { fastenings, lastResort, questions, releases } from './words.ts';
-
-const ORDER: readonly Question[] = ['fastening', 'turns', 'slides', 'slack'];
 
 function ask(desk: DrumDesk, question: Question): TemplateResult {
   const { ask: text, hint, answers } = questions[question];
@@ -12,7 +11,7 @@ function ask(desk: DrumDesk, question: Question): TemplateResult {
   return html`<section class="blk h"><h1>Which is mine?</h1><p>${at} of ${ORDER.length}</p></section>
     <section class="blk quiz" aria-label="Question">
       <h2 data-question=${question}>${text}</h2><p>${hint}</p>
-      ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${() => desk.answer({ [question]: value } as Mine)}>${name}</button>`)}
+      ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${() => desk.answer({ [question]: value } as Partial<Mine>)}>${name}</button>`)}
       <button class="btn back" data-one-back @click=${() => desk.backOne()}>One back</button>
     </section>
     <section class="note">${caution}<div>${cautions.drumOff}</div></section>`;
@@ -21,7 +20,7 @@ function ask(desk: DrumDesk, question: Question): TemplateResult {
 /** What comes before any lock: the fastening of the drum itself. */
 function undoFirst(desk: DrumDesk): TemplateResult | typeof nothing {
   const { fastening } = desk.mine;
-  if (fastening === undefined || fastening === 'studs') return nothing;
+  if (fastening === null || fastening === 'studs') return nothing;
   const text =
     fastening === 'screw'
       ? 'Is the screw or clip out? It is easily overlooked, and no pull beats it.'

@@ -1,7 +1,7 @@
 import { isForceLock, type Lock, type Removal } from '../../../sim/index.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
-import type { Fastening, Try } from './desk.ts';
+import type { Fastening, Try } from './part.ts';
 
 /** Texts of the station: what holds, what was found, how to release it, how the drum is fastened. */
 

@@ -44,6 +44,8 @@ export class FaultReadings extends LitElement {
 
   override render() {
     const desk = deskOf(FaultsDesk, this.session);
+    if (!desk.fault)
+      return html`<p>Choose a fault: here stands what it does to the workshop’s readings.</p>`;
     return html`<table aria-label="Readings before and after"><thead><tr><th>Reading</th><th>Sound</th><th>With the fault</th></tr></thead>
       <tbody>${desk.changed.map((c) => html`<tr><td>${c.by.name}</td><td>${line(c.before)}</td><td>${line(c.after)}</td></tr>`)}</tbody></table>
       ${desk.working ? html`<p>Taking the readings…</p>` : desk.changed.length === 0 ? html`<p>None of the workshop’s readings shows it; see what tells it apart.</p>` : nothing}`;
@@ -91,6 +93,8 @@ export class FaultCard extends LitElement {
   override render() {
     const desk = deskOf(FaultsDesk, this.session);
     const { fault: f } = desk;
+    const hidden = html`<section><details><summary>Not shown in this view</summary><ul>${notShown.map((n) => html`<li><b>${n.name}</b>: ${n.because}.</li>`)}</ul></details></section>`;
+    if (!f) return hidden;
     return html`<section><h2>${f.name}</h2><p class="ch">${f.change}${f.wheels === 'one' ? '; on one wheel, the right' : '; on both wheels'}</p>
         <h3>How it works</h3><p>${f.mechanism}</p>
         <h3>What tells it apart</h3><p class="tell">${f.tells}</p>
@@ -103,18 +107,23 @@ export class FaultCard extends LitElement {
           <dd>${p.by ? html`<i>here</i> ${line(p.here)}<br /><i>there</i> ${line(p.there)}` : 'No reading of this list parts the two.'}</dd>`,
         )}</dl>
         ${desk.working ? html`<p>Comparing…</p>` : nothing}</section>
-      <section><details><summary>Not shown in this view</summary><ul>${notShown.map((n) => html`<li><b>${n.name}</b>: ${n.because}.</li>`)}</ul></details></section>`;
+      ${hidden}`;
   }
 }
 customElements.define('takeup-fault-card', FaultCard);
 
 /** The list to choose from, one fault on or back, and the way out. */
 export function chooser(desk: FaultsDesk, narrow: boolean) {
-  const at = faults.indexOf(desk.fault);
-  const step = (by: number) =>
-    desk.choose((faults[(at + by + faults.length) % faults.length] ?? desk.fault).id);
+  const { fault: chosen } = desk;
+  const at = chosen ? faults.indexOf(chosen) : -1;
+  // Before the first one is chosen, "Next" begins the list and "Before" ends it.
+  const step = (by: number) => {
+    const from = at < 0 && by < 0 ? 0 : at;
+    const next = faults[(from + by + faults.length) % faults.length];
+    if (next) desk.choose(next.id);
+  };
   const out = html`<button class="btn" ?disabled=${!desk.onBench} @click=${() => desk.restore()}>Take it out</button>`;
-  const list = html`<select class="pick" aria-label="Fault" @change=${(e: Event) => desk.choose((e.target as HTMLSelectElement).value)}>${groups.map((g) => html`<optgroup label=${g}>${faults.filter((f) => f.group === g).map((f) => html`<option value=${f.id} .selected=${f === desk.fault}>${f.name}</option>`)}</optgroup>`)}</select>`;
+  const list = html`<select class="pick" aria-label="Fault" @change=${(e: Event) => desk.choose((e.target as HTMLSelectElement).value)}>${chosen ? nothing : html`<option value="" selected disabled>choose a fault…</option>`}${groups.map((g) => html`<optgroup label=${g}>${faults.filter((f) => f.group === g).map((f) => html`<option value=${f.id} .selected=${f === chosen}>${f.name}</option>`)}</optgroup>`)}</select>`;
   if (narrow) return html`<div class="row two">${list}${out}</div>`;
   return html`${list}
     <div class="row three"><button class="btn" @click=${() => step(-1)}>Before</button><button class="btn" @click=${() => step(1)}>Next</button>${out}</div>`;

@@ -3,7 +3,8 @@ import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { chooser } from './browse.ts';
-import { FaultsDesk, type Mode } from './desk.ts';
+import { FaultsDesk } from './desk.ts';
+import type { Mode } from './part.ts';
 import './find-board.ts';
 import './find-side.ts';
 
@@ -19,14 +20,14 @@ function side({ session, size }: PageView): TemplateResult {
   const narrow = size === 'narrow';
   if (desk.mode === 'find') {
     return html`<section class="blk h"><h1>Find the fault</h1><p>Which reading parts the names that are left? Take the cheapest.</p></section>
-      ${narrow ? html`<takeup-find-board narrow .style=${'order:3'} .session=${session} .rev=${desk.rev}></takeup-find-board>` : nothing}
-      <takeup-find-side .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${desk.rev}></takeup-find-side>
+      ${narrow ? html`<takeup-find-board narrow .style=${'order:3'} .session=${session} .rev=${session.revision}></takeup-find-board>` : nothing}
+      <takeup-find-side .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${session.revision}></takeup-find-side>
       <section class="note">${caution}<div>${cautions.fault}</div></section>`;
   }
-  return html`<section class="blk h"><h1>Faults</h1><p>Each is a change of one size or state. It is on the bench: press the pedal in Apply to feel it.</p></section>
-    ${narrow ? html`<takeup-fault-readings .style=${'order:4;border-bottom:2px solid var(--ink)'} .session=${session} .rev=${desk.rev}></takeup-fault-readings>` : nothing}
-    <takeup-fault-card .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${desk.rev}></takeup-fault-card>
-    <section class="note">${caution}<div>${cautions[desk.fault.caution]}</div></section>`;
+  return html`<section class="blk h"><h1>Faults</h1><p>${desk.fault ? 'Each is a change of one size or state. It is on the bench: press the pedal in Apply to feel it.' : 'Each is a change of one size or state. Choose one: it comes on the bench in the place of yours, and leaves again.'}</p></section>
+    ${narrow ? html`<takeup-fault-readings .style=${'order:4;border-bottom:2px solid var(--ink)'} .session=${session} .rev=${session.revision}></takeup-fault-readings>` : nothing}
+    <takeup-fault-card .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${session.revision}></takeup-fault-card>
+    <section class="note">${caution}<div>${cautions[desk.fault?.caution ?? 'fault']}</div></section>`;
 }
 
 function controls({ session, size }: PageView): TemplateResult {
@@ -61,31 +62,16 @@ function over({ session, size }: PageView): TemplateResult {
   const desk = deskOf(FaultsDesk, session);
   const wide = size === 'wide';
   if (desk.mode === 'find') {
-    return html`<takeup-find-board .session=${session} .rev=${desk.rev}></takeup-find-board>`;
+    return html`<takeup-find-board .session=${session} .rev=${session.revision}></takeup-find-board>`;
   }
-  return html`<takeup-fault-readings .style=${`position:absolute;left:0;right:0;bottom:${wide ? 60 : 48}px;height:${wide ? 240 : 142}px;border-top:2px solid var(--ink);z-index:1`} .session=${session} .rev=${desk.rev}></takeup-fault-readings>`;
+  return html`<takeup-fault-readings .style=${`position:absolute;left:0;right:0;bottom:${wide ? 60 : 48}px;height:${wide ? 240 : 142}px;border-top:2px solid var(--ink);z-index:1`} .session=${session} .rev=${session.revision}></takeup-fault-readings>`;
 }
 
 export const faultsStation: Station = {
   id: 'faults',
-  name: 'Faults',
   key: '7',
-  layers: {
-    fan: true,
-    comb: false,
-    forces: false,
-    loupe: false,
-    ghost: false,
-    names: false,
-    heat: false,
-  },
   side,
   controls,
   over,
   inset,
-  enter: (session) => {
-    const desk = deskOf(FaultsDesk, session);
-    desk.show(desk.mode);
-  },
-  leave: (session) => deskOf(FaultsDesk, session).leave(),
 };

@@ -5,109 +5,153 @@ import {
   axleForecast,
   filledText,
   judgeAxle,
+  type LimitKey,
+  type LimitSet,
   type Wheel,
 } from '../../../sim/workshop/index.ts';
 import { down } from '../../format.ts';
+import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
-import { deskOf } from '../station.ts';
-import { WearDesk } from '../wear-desk.ts';
-import { type Line, lines } from './lines.ts';
-import { type Paper, sheetOnBench, type WheelKey } from './paper.ts';
+import { type AxleKey, type HeadKey, type Line, lines } from './lines.ts';
+import { type Paper, typedIn, type WheelKey } from './paper.ts';
+import {
+  ask,
+  bringBack,
+  chooseLimits,
+  choosePlain,
+  clear,
+  fill,
+  type InspectPart,
+  load,
+  select,
+  tell,
+  write,
+  writeAxle,
+  writeHead,
+  writeLimit,
+} from './part.ts';
 import { toReadings, type Understood, understand } from './read.ts';
 
-/** What the station shows for this session: the open place, and what its buttons answered. */
+interface Judged {
+  readonly read: Understood;
+  readonly verdict: AxleVerdict;
+}
+
+/** The sheet of the session's record as the station shows it: read, judged, forecast. */
 export class InspectDesk {
   readonly session: Session;
-  wheel: Wheel = 'left';
-  /** Place in the list of lines. */
-  line = 0;
-  /** In-place question before the sheet is cleared. */
-  asking = false;
-  /** Answer of the last button, told in the page; and whether it is a finding. */
-  said = '';
-  findings: readonly string[] = [];
-  #seen: { paper: Paper; brake: Session['brake']; read: Understood; verdict: AxleVerdict } | null =
-    null;
-
-  /** Wheel that the drawing showed before the sheet turned it; null once a wheel is loaded. */
-  #drawn: Wheel | null = null;
+  readonly #judged = new Kept<Judged>();
+  readonly #forecast = new Kept<AxleForecast | null>();
 
   constructor(session: Session) {
     this.session = session;
   }
 
-  enter(): void {
-    this.#drawn = this.session.wheel;
-    this.session.lookAt(this.wheel);
+  get #part(): InspectPart {
+    return this.session.moment.parts.inspect;
   }
-
-  /** Turns the drawing back, unless it shows a wheel that was loaded. */
-  leave(): void {
-    if (this.#drawn) this.session.lookAt(this.#drawn);
+  get paper(): Paper {
+    return this.#part.paper;
   }
-
+  get wheel(): Wheel {
+    return this.#part.wheel;
+  }
+  /** Place in the list of lines. */
+  get line(): number {
+    return this.#part.line;
+  }
   get open(): Line {
     return lines[this.line] ?? (lines[0] as Line);
   }
+  get asking(): boolean {
+    return this.#part.asking;
+  }
+  get said(): string {
+    return this.#part.said;
+  }
+  get findings(): readonly string[] {
+    return this.#part.findings;
+  }
+  get blank(): boolean {
+    return !typedIn(this.paper);
+  }
+  /** Is there a sheet from before that can be brought back? */
+  get canBringBack(): boolean {
+    return this.#part.before !== null;
+  }
 
   /** The sheet as read and judged; made anew when a text or the brake changes. */
-  get judged(): { readonly read: Understood; readonly verdict: AxleVerdict } {
-    const { paper } = sheetOnBench;
+  get judged(): Judged {
+    const { paper } = this;
     const { brake } = this.session;
-    if (this.#seen?.paper !== paper || this.#seen.brake !== brake) {
+    return this.#judged.of([paper, brake], () => {
       const read = understand(paper, brake);
-      const verdict = judgeAxle(read.found, read.limits, read.asNew);
-      this.#seen = { paper, brake, read, verdict };
-    }
-    return this.#seen;
+      return { read, verdict: judgeAxle(read.found, read.limits, read.asNew) };
+    });
   }
 
   get forecast(): AxleForecast | null {
     const { read } = this.judged;
-    if (read.distance === undefined) return null;
-    return axleForecast(
-      this.session.brake,
-      read.found,
-      read.limits,
-      read.distance,
-      read.drumFitted,
+    const { distance } = read;
+    const { brake } = this.session;
+    return this.#forecast.of([read, brake], () =>
+      distance === undefined
+        ? null
+        : axleForecast(brake, read.found, read.limits, distance, read.drumFitted),
     );
   }
 
-  select(wheel: Wheel, line: number): void {
-    this.wheel = wheel;
-    this.session.lookAt(wheel);
-    this.line = Math.max(0, Math.min(lines.length - 1, line));
-    this.session.changed();
+  write(wheel: Wheel, key: WheelKey, text: string): void {
+    this.session.do(write, wheel, key, text);
+  }
+  writeAxle(key: AxleKey, text: string): void {
+    this.session.do(writeAxle, key, text);
+  }
+  writeHead(key: HeadKey, text: string): void {
+    this.session.do(writeHead, key, text);
+  }
+  writeLimit(key: LimitKey, text: string): void {
+    this.session.do(writeLimit, key, text);
+  }
+  chooseLimits(id: LimitSet['id']): void {
+    this.session.do(chooseLimits, id);
+  }
+  choosePlain(plain: 'mm' | 'in'): void {
+    this.session.do(choosePlain, plain);
   }
 
-  tell(said: string, findings: readonly string[] = []): void {
-    this.said = said;
-    this.findings = findings;
-    this.session.changed();
+  select(wheel: Wheel, line: number): void {
+    this.session.do(select, wheel, line);
+  }
+  /** The field that the cursor went to opens its place: going there is nothing to be undone. */
+  focus(wheel: Wheel, line: number): void {
+    this.session.amend(select, wheel, line);
+  }
+
+  /** Nothing came of a button: that is told, and is no step of its own. */
+  #tell(said: string, findings: readonly string[]): void {
+    this.session.amend(tell, said, findings);
   }
 
   /** Makes the stage show the brake of the chosen wheel. */
   load(): void {
     const { read } = this.judged;
     if (read.wrong > 0) {
-      this.tell('Not loaded: a place on the sheet cannot be read.', this.wrongPlaces());
+      this.#tell('Not loaded: a place on the sheet cannot be read.', this.wrongPlaces());
       return;
     }
     const result = loadMeasured(this.session.rig, toReadings(read, this.wheel));
     if (!result.ok) {
-      this.tell(
+      this.#tell(
         'Not loaded. The sheet stays as it is.',
         result.findings.map((f) => `${placeName(f.path)}: found ${f.found}; allowed ${f.allowed}.`),
       );
       return;
     }
-    this.#drawn = null;
-    this.session.lookAt(this.wheel);
-    this.session.load(result.state);
-    this.tell(
-      `The stage shows the ${this.wheel} wheel as measured, tooth ${result.state.tooth}. ${result.notes.map(filledText).join(' ')}`.trim(),
-    );
+    const { wheel } = this;
+    const said =
+      `The stage shows the ${wheel} wheel as measured, tooth ${result.state.tooth}. ${result.notes.map(filledText).join(' ')}`.trim();
+    this.session.do(load, wheel, result.state, said);
   }
 
   /** Measures the brake on the bench and writes the sheet of the chosen wheel, for practice. */
@@ -143,30 +187,20 @@ export class InspectDesk {
       springs: condition.springFactor < 1 ? 'bad' : 'good',
       adjuster: condition.adjusterSeized ? 'bad' : 'good',
     };
-    const fitted = deskOf(WearDesk, session).firstRow?.drumRadius;
-    sheetOnBench.fill(this.wheel, texts, {
+    session.do(fill, this.wheel, texts, {
       distance: String(Math.round((m.distance ?? 0) / KM)),
-      drumFitted: fitted === undefined ? '' : bore(2 * fitted),
+      drumFitted: bore(2 * session.moment.bench.life.start.drumRadius),
     });
-    this.tell(
-      `Taken from the brake on the bench to the ${this.wheel} wheel, as a gauge would read to 0.01 mm.`,
-    );
   }
 
   clear(): void {
-    sheetOnBench.clear();
-    this.asking = false;
-    this.tell('The sheet is clear.');
+    this.session.do(clear);
   }
-
-  undo(): void {
-    sheetOnBench.undo();
-    this.tell('The sheet is back as it was.');
+  bringBack(): void {
+    this.session.do(bringBack);
   }
-
   ask(asking: boolean): void {
-    this.asking = asking;
-    this.session.changed();
+    this.session.do(ask, asking);
   }
 
   /** Every place that cannot be read: place, found, allowed. */

@@ -25,17 +25,7 @@ function place({ session, size }: PageView): TemplateResult {
 
 export const inspect: Station = {
   id: 'inspect',
-  name: 'Inspect',
   key: '5',
-  layers: {
-    fan: false,
-    comb: false,
-    forces: false,
-    names: false,
-    ghost: false,
-    heat: false,
-    loupe: false,
-  },
   styles: pageStyles,
   roles: 'none',
   beside: { narrow: 0.48 },
@@ -49,6 +39,4 @@ export const inspect: Station = {
   over: (page) => (page.size === 'narrow' ? place(page) : html``),
   extra: (session, input) =>
     balloons(input, deskOf(InspectDesk, session).open, input.view.scale < 1),
-  enter: (session) => deskOf(InspectDesk, session).enter(),
-  leave: (session) => deskOf(InspectDesk, session).leave(),
 };

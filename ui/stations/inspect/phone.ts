@@ -7,7 +7,7 @@ import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { InspectDesk } from './desk.ts';
 import { type Line, limitWords, lines, type SizeLine } from './lines.ts';
-import { sheetOnBench } from './paper.ts';
+import { LONGEST } from './paper.ts';
 import { forecastText } from './words.ts';
 
 /** The sheet on the phone: one reading at a time, − and + under the thumb. */
@@ -68,7 +68,7 @@ const value = (desk: InspectDesk, line: Line, wheel: Wheel): string => {
     const found = read.found[wheel];
     return number(-down(-(line.key === 'largest' ? largestBore(found) : outOfRound(found)), 2), 2);
   }
-  const text = sheetOnBench.paper.wheels[wheel][line.key] ?? '';
+  const text = desk.paper.wheels[wheel][line.key] ?? '';
   if (line.kind === 'look') return text === 'good' ? line.good : text === 'bad' ? line.bad : '–';
   return text || '–';
 };
@@ -87,8 +87,8 @@ function step(desk: InspectDesk, line: SizeLine, way: 1 | -1): void {
   const now = r?.ok ? r.value + way * line.step : fresh;
   const text = Math.max(0, now).toFixed(line.digits);
   // Written as mm, whatever a plain number means: it was worked out in mm.
-  const unit = line.unit && sheetOnBench.paper.plain === 'in' ? ' mm' : '';
-  sheetOnBench.write(wheel, line.key, text + unit);
+  const unit = line.unit && desk.paper.plain === 'in' ? ' mm' : '';
+  desk.write(wheel, line.key, text + unit);
 }
 
 function one(desk: InspectDesk): TemplateResult {
@@ -104,9 +104,9 @@ function one(desk: InspectDesk): TemplateResult {
     line.kind === 'worked'
       ? html`<span></span><output class="big" aria-label=${label}>${value(desk, line, wheel)}</output><span></span>`
       : line.kind === 'look'
-        ? html`<select class="big" .style=${'grid-column:1 / 4'} aria-label=${label} data-wheel=${wheel} data-key=${line.key} @change=${(e: Event) => sheetOnBench.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>${(['', 'good', 'bad'] as const).map((o) => html`<option value=${o} ?selected=${(sheetOnBench.paper.wheels[wheel][line.key] ?? '') === o}>${o === '' ? 'not looked at' : o === 'good' ? line.good : line.bad}</option>`)}</select>`
+        ? html`<select class="big" .style=${'grid-column:1 / 4'} aria-label=${label} data-wheel=${wheel} data-key=${line.key} @change=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>${(['', 'good', 'bad'] as const).map((o) => html`<option value=${o} ?selected=${(desk.paper.wheels[wheel][line.key] ?? '') === o}>${o === '' ? 'not looked at' : o === 'good' ? line.good : line.bad}</option>`)}</select>`
         : html`<button class="step" aria-label=${`${line.step} less`} @click=${() => step(desk, line, -1)}>−</button>
-          <input class="big" type="text" autocomplete="off" aria-label=${label} aria-invalid=${r !== null && !r.ok} data-wheel=${wheel} data-key=${line.key} .value=${sheetOnBench.paper.wheels[wheel][line.key] ?? ''} @input=${(e: Event) => sheetOnBench.write(wheel, line.key, (e.target as HTMLInputElement).value)} />
+          <input class="big" type="text" maxlength=${LONGEST} autocomplete="off" aria-label=${label} aria-invalid=${r !== null && !r.ok} data-wheel=${wheel} data-key=${line.key} .value=${desk.paper.wheels[wheel][line.key] ?? ''} @input=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLInputElement).value)} />
           <button class="step" aria-label=${`${line.step} more`} @click=${() => step(desk, line, 1)}>+</button>`;
   const told =
     r && !r.ok
@@ -127,7 +127,7 @@ function limitFields(desk: InspectDesk, tools: TemplateResult): TemplateResult {
     const [sense, name] = limitWords[k];
     const r = read.limitReads[k];
     const set = read.limits[k];
-    return html`<label><span>${name}, ${sense}</span><input type="text" autocomplete="off" data-limit=${k} aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${sheetOnBench.paper.limits[k] ?? (set === null ? '' : set.toFixed(2))} @input=${(e: Event) => sheetOnBench.writeLimit(k, (e.target as HTMLInputElement).value)} /><small>${r && !r.ok ? `found ${r.found}; allowed ${r.allowed}` : read.whose[k] || 'none set'}</small></label>`;
+    return html`<label><span>${name}, ${sense}</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-limit=${k} aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${desk.paper.limits[k] ?? (set === null ? '' : set.toFixed(2))} @input=${(e: Event) => desk.writeLimit(k, (e.target as HTMLInputElement).value)} /><small>${r && !r.ok ? `found ${r.found}; allowed ${r.allowed}` : read.whose[k] || 'none set'}</small></label>`;
   })}</div>`;
 }
 

@@ -17,7 +17,6 @@ import { printTheme } from '../../theme.ts';
 import { balloons } from './balloons.ts';
 import type { InspectDesk } from './desk.ts';
 import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
-import { sheetOnBench } from './paper.ts';
 import { forecastText } from './words.ts';
 
 /** The sheet on one page of A4, black and white; blank for the bench, or with what was found. */
@@ -68,7 +67,7 @@ function found(desk: InspectDesk, line: Line, wheel: Wheel): string {
     const v = line.key === 'largest' ? largestBore(f) : outOfRound(f);
     return Number.isNaN(v) ? '' : number(-down(-v, 2), 2);
   }
-  const text = sheetOnBench.paper.wheels[wheel][line.key] ?? '';
+  const text = desk.paper.wheels[wheel][line.key] ?? '';
   if (line.kind === 'look') return text === 'good' ? line.good : text === 'bad' ? line.bad : '';
   const r = read.sizes[wheel][line.key];
   // Words as typed, with the millimetres where they were other units.
@@ -88,7 +87,7 @@ function limit(desk: InspectDesk, key: LimitKey | undefined, blank: boolean): st
 
 function page(desk: InspectDesk, blank: boolean): TemplateResult {
   const { verdict, read } = desk.judged;
-  const { paper } = sheetOnBench;
+  const { paper } = desk;
   const { brake } = desk.session;
   const told = blank ? '' : forecastText(desk.forecast);
   const cell = (line: Line, w: Wheel): TemplateResult => {

@@ -10,12 +10,12 @@ import {
   type SizeKey,
   type Wheel,
 } from '../../../sim/workshop/index.ts';
-import { type QuantityResult, readQuantity } from '../../units.ts';
+import { readTyped, type TypedSize } from '../../typed-size.ts';
 import type { AxleKey } from './lines.ts';
 import type { Paper } from './paper.ts';
 
 /** From the texts of the sheet to numbers: what each was read as, or what is wrong with it. */
-export type Read = QuantityResult | null;
+export type Read = TypedSize | null;
 
 /** What a brake of any size can read on a line: wide, so that only slips are refused. */
 function rangeOf(key: SizeKey, brake: Brake): readonly [number, number] {
@@ -36,7 +36,7 @@ export function readSize(text: string, key: SizeKey, brake: Brake, plain: Paper[
   if (key === 'leverOff' && HOME.test(text.trim())) {
     return { ok: true, value: 0, echo: 'read as 0 mm: on its stop' };
   }
-  return readQuantity(text, 'mm', range, plain);
+  return readTyped(text, 'mm', range, plain);
 }
 
 function readCount(text: string, most: number, what: string): Read {
@@ -48,8 +48,8 @@ function readCount(text: string, most: number, what: string): Read {
 
 export function readAxle(text: string, key: AxleKey, brake: Brake, plain: Paper['plain']): Read {
   if (text.trim() === '') return null;
-  if (key === 'distance') return readQuantity(text, 'km', [0, 1000000]);
-  if (key === 'drumFitted') return readQuantity(text, 'mm', rangeOf('drumA', brake), plain);
+  if (key === 'distance') return readTyped(text, 'km', [0, 1000000]);
+  if (key === 'drumFitted') return readTyped(text, 'mm', rangeOf('drumA', brake), plain);
   const value = Number(text.trim().replace(',', '.'));
   return Number.isFinite(value) && value >= 0 && value <= 40
     ? { ok: true, value, echo: `read as ${value} notches` }
@@ -59,8 +59,8 @@ export function readAxle(text: string, key: AxleKey, brake: Brake, plain: Paper[
 export function readLimit(text: string, key: LimitKey, brake: Brake, plain: Paper['plain']): Read {
   if (text.trim() === '') return null;
   if (key === 'notches') return readAxle(text, 'notchesAfter', brake, plain);
-  if (key === 'drumMax') return readQuantity(text, 'mm', rangeOf('drumA', brake), plain);
-  return readQuantity(text, 'mm', key === 'liningMin' ? [0, 25] : [0, 2], plain);
+  if (key === 'drumMax') return readTyped(text, 'mm', rangeOf('drumA', brake), plain);
+  return readTyped(text, 'mm', key === 'liningMin' ? [0, 25] : [0, 2], plain);
 }
 
 const numberOf = (r: Read): number | undefined => (r?.ok ? r.value : undefined);

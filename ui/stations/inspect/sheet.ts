@@ -6,6 +6,7 @@ import {
   type Wheel,
   wheels,
 } from '../../../sim/workshop/index.ts';
+import { Hears } from '../../app/hears.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
 import { cautions } from '../../cautions.ts';
@@ -15,7 +16,7 @@ import type { PageSize } from '../station.ts';
 import { deskOf } from '../station.ts';
 import { InspectDesk } from './desk.ts';
 import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
-import { type Paper, sheetOnBench } from './paper.ts';
+import { LONGEST, type Paper } from './paper.ts';
 import { phonePage, phoneStyles } from './phone.ts';
 import { printSheet } from './print.ts';
 import type { Read } from './read.ts';
@@ -37,33 +38,14 @@ export class InspectSheet extends LitElement {
   static override styles = [sheetStyles, phoneStyles];
   declare session: Session;
   declare size: PageSize;
-  #heard: Session | null = null;
+
+  constructor() {
+    super();
+    this.addController(new Hears(this));
+  }
 
   get desk(): InspectDesk {
     return deskOf(InspectDesk, this.session);
-  }
-
-  #sheetChanged = (): void => this.session.changed();
-  #sessionChanged = (): void => this.requestUpdate();
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    sheetOnBench.addEventListener('change', this.#sheetChanged);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    sheetOnBench.removeEventListener('change', this.#sheetChanged);
-    this.#heard?.removeEventListener('change', this.#sessionChanged);
-    this.#heard = null;
-  }
-
-  /** Redraws when what stands on the bench changes, not at every frame. */
-  protected override willUpdate(): void {
-    if (this.#heard === this.session) return;
-    this.#heard?.removeEventListener('change', this.#sessionChanged);
-    this.#heard = this.session;
-    this.session.addEventListener('change', this.#sessionChanged);
   }
 
   /** Enter goes to the next place of the same wheel, as on paper. */
@@ -86,13 +68,13 @@ export class InspectSheet extends LitElement {
       // A bore is read up, never towards good.
       return html`<output>${number(-down(-value, 2), 2)}</output>`;
     }
-    const text = sheetOnBench.paper.wheels[wheel][line.key] ?? '';
+    const text = desk.paper.wheels[wheel][line.key] ?? '';
     if (line.kind === 'look') {
-      return html`<select aria-label=${label} data-wheel=${wheel} data-key=${line.key} @focus=${() => desk.select(wheel, i)} @change=${(e: Event) => sheetOnBench.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>
+      return html`<select aria-label=${label} data-wheel=${wheel} data-key=${line.key} @focus=${() => desk.focus(wheel, i)} @change=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>
         <option value="" ?selected=${text === ''}></option><option value="good" ?selected=${text === 'good'}>${line.good}</option><option value="bad" ?selected=${text === 'bad'}>${line.bad}</option></select>`;
     }
     const r = read.sizes[wheel][line.key] ?? null;
-    return html`<input type="text" inputmode="text" autocomplete="off" spellcheck="false" aria-label=${label} aria-invalid=${r !== null && !r.ok} aria-describedby=${`v-${wheel}-${line.key}`} data-wheel=${wheel} data-key=${line.key} .value=${text} @focus=${() => desk.select(wheel, i)} @keydown=${this.#enter} @input=${(e: Event) => sheetOnBench.write(wheel, line.key, (e.target as HTMLInputElement).value)} />`;
+    return html`<input type="text" inputmode="text" maxlength=${LONGEST} autocomplete="off" spellcheck="false" aria-label=${label} aria-invalid=${r !== null && !r.ok} aria-describedby=${`v-${wheel}-${line.key}`} data-wheel=${wheel} data-key=${line.key} .value=${text} @focus=${() => desk.focus(wheel, i)} @keydown=${this.#enter} @input=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLInputElement).value)} />`;
   }
 
   #verdict(line: Line, wheel: Wheel): TemplateResult {
@@ -118,12 +100,13 @@ export class InspectSheet extends LitElement {
   #limit(line: Line): TemplateResult | typeof nothing {
     const key = line.limit;
     if (!key) return nothing;
-    const { read } = this.desk.judged;
+    const { desk } = this;
+    const { read } = desk.judged;
     const [sense, name] = limitWords[key];
     const r = read.limitReads[key];
     const set = read.limits[key];
-    const text = sheetOnBench.paper.limits[key] ?? (set === null ? '' : set.toFixed(2));
-    return html`${sense} <input type="text" autocomplete="off" aria-label=${`Limit: ${name}`} aria-invalid=${r !== undefined && r !== null && !r.ok} data-limit=${key} .value=${text} @input=${(e: Event) => sheetOnBench.writeLimit(key, (e.target as HTMLInputElement).value)} />
+    const text = desk.paper.limits[key] ?? (set === null ? '' : set.toFixed(2));
+    return html`${sense} <input type="text" maxlength=${LONGEST} autocomplete="off" aria-label=${`Limit: ${name}`} aria-invalid=${r !== undefined && r !== null && !r.ok} data-limit=${key} .value=${text} @input=${(e: Event) => desk.writeLimit(key, (e.target as HTMLInputElement).value)} />
       <small>${r && !r.ok ? html`found ${r.found}; allowed ${r.allowed}` : read.whose[key] || 'none set'}</small>`;
   }
 
@@ -136,9 +119,10 @@ export class InspectSheet extends LitElement {
   }
 
   #axle(): TemplateResult {
-    const { read, verdict } = this.desk.judged;
+    const { desk } = this;
+    const { read, verdict } = desk.judged;
     const r = read.limitReads.notches;
-    const notches = sheetOnBench.paper.limits.notches ?? '';
+    const notches = desk.paper.limits.notches ?? '';
     return html`<div class="axle" role="group" aria-label="Whole axle">${axleLines.map((l) => {
       const it = read.axle[l.key] ?? null;
       const note = it
@@ -148,18 +132,19 @@ export class InspectSheet extends LitElement {
             : it.echo
           : `found ${it.found}; allowed ${it.allowed}`
         : l.how;
-      return html`<label><span>${l.name}${l.unit ? `, ${l.unit}` : ''}</span><input type="text" autocomplete="off" data-axle=${l.key} aria-invalid=${it !== null && !it.ok} .value=${sheetOnBench.paper.axle[l.key] ?? ''} @input=${(e: Event) => sheetOnBench.writeAxle(l.key, (e.target as HTMLInputElement).value)} /><span class="wide ${it && !it.ok ? 'bad' : ''}">${note}</span></label>`;
+      return html`<label><span>${l.name}${l.unit ? `, ${l.unit}` : ''}</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-axle=${l.key} aria-invalid=${it !== null && !it.ok} .value=${desk.paper.axle[l.key] ?? ''} @input=${(e: Event) => desk.writeAxle(l.key, (e.target as HTMLInputElement).value)} /><span class="wide ${it && !it.ok ? 'bad' : ''}">${note}</span></label>`;
     })}
-      <label><span>Notches, most allowed</span><input type="text" autocomplete="off" data-limit="notches" aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${notches} @input=${(e: Event) => sheetOnBench.writeLimit('notches', (e.target as HTMLInputElement).value)} /><span class="wide ${verdict.notches.level === 'bad' ? 'bad' : ''}">${verdict.notches.words || 'The maker’s figure; usual hand levers 4 to 7.'}</span></label></div>
-      <div class="heads" role="group" aria-label="Heading for the print">${heads.map(([key, name]) => html`<label>${name}<input type="text" autocomplete="off" data-head=${key} .value=${sheetOnBench.paper.head[key] ?? ''} @input=${(e: Event) => sheetOnBench.writeHead(key, (e.target as HTMLInputElement).value)} /></label>`)}</div>`;
+      <label><span>Notches, most allowed</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-limit="notches" aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${notches} @input=${(e: Event) => desk.writeLimit('notches', (e.target as HTMLInputElement).value)} /><span class="wide ${verdict.notches.level === 'bad' ? 'bad' : ''}">${verdict.notches.words || 'The maker’s figure; usual hand levers 4 to 7.'}</span></label></div>
+      <div class="heads" role="group" aria-label="Heading for the print">${heads.map(([key, name]) => html`<label>${name}<input type="text" maxlength=${LONGEST} autocomplete="off" data-head=${key} .value=${desk.paper.head[key] ?? ''} @input=${(e: Event) => desk.writeHead(key, (e.target as HTMLInputElement).value)} /></label>`)}</div>`;
   }
 
   #tools(): TemplateResult {
-    const { paper } = sheetOnBench;
+    const { desk } = this;
+    const { paper } = desk;
     const sets = limitSets(this.session.brake);
     const set = sets.find((s) => s.id === paper.limitsFrom) ?? sets[0];
-    return html`<div class="tools"><label>Limits from <select data-set aria-label="Limits from" @change=${(e: Event) => sheetOnBench.chooseLimits((e.target as HTMLSelectElement).value as Paper['limitsFrom'])}>${sets.map((s) => html`<option value=${s.id} ?selected=${s.id === paper.limitsFrom}>${s.name}</option>`)}</select></label>
-      <label>A plain number is in <select aria-label="A plain number is in" @change=${(e: Event) => sheetOnBench.choosePlain((e.target as HTMLSelectElement).value === 'in' ? 'in' : 'mm')}><option value="mm" ?selected=${paper.plain === 'mm'}>mm</option><option value="in" ?selected=${paper.plain === 'in'}>inches</option></select></label>
+    return html`<div class="tools"><label>Limits from <select data-set aria-label="Limits from" @change=${(e: Event) => desk.chooseLimits((e.target as HTMLSelectElement).value as Paper['limitsFrom'])}>${sets.map((s) => html`<option value=${s.id} ?selected=${s.id === paper.limitsFrom}>${s.name}</option>`)}</select></label>
+      <label>A plain number is in <select aria-label="A plain number is in" @change=${(e: Event) => desk.choosePlain((e.target as HTMLSelectElement).value === 'in' ? 'in' : 'mm')}><option value="mm" ?selected=${paper.plain === 'mm'}>mm</option><option value="in" ?selected=${paper.plain === 'in'}>inches</option></select></label>
       <span class="about">${set.id === 'teaching' ? set.about : ''}</span></div>${set.id === 'teaching' ? nothing : html`<div class="said">${set.about}</div>`}`;
   }
 
@@ -176,8 +161,8 @@ export class InspectSheet extends LitElement {
         <button class="btn" @click=${() => desk.clear()}>Clear the sheet</button><button class="btn" @click=${() => desk.ask(false)}>Keep it</button></div></div>`;
     }
     return html`<div class="acts">
-      <button class="btn" ?disabled=${sheetOnBench.blank} @click=${() => desk.ask(true)}>Clear sheet</button>
-      ${sheetOnBench.canUndo ? html`<button class="btn" @click=${() => desk.undo()}>Undo</button>` : nothing}
+      <button class="btn" ?disabled=${desk.blank} @click=${() => desk.ask(true)}>Clear sheet</button>
+      ${desk.canBringBack ? html`<button class="btn" title="The sheet as it was before" @click=${() => desk.bringBack()}>Bring back</button>` : nothing}
       <button class="btn" @click=${() => printSheet(desk, false)}>Print sheet</button>
       <button class="btn" @click=${() => printSheet(desk, true)} title="A blank sheet for the printer">Blank</button>
       <div class="seg" role="group" aria-label="Wheel on the stage">${wheels.map((w) => html`<button class=${desk.wheel === w ? 'on' : ''} aria-pressed=${desk.wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? 'Left' : 'Right'}</button>`)}</div>
@@ -191,8 +176,6 @@ export class InspectSheet extends LitElement {
   }
 
   override render() {
-    const { trouble } = sheetOnBench;
-    const told = trouble ? html`<div class="trouble" role="alert">${trouble}</div>` : nothing;
     if (this.size === 'narrow') {
       const parts = {
         acts: this.#acts(),
@@ -200,9 +183,9 @@ export class InspectSheet extends LitElement {
         tools: this.#tools(),
         axle: this.#axle(),
       };
-      return html`${told}${phonePage(this.desk, parts)}`;
+      return phonePage(this.desk, parts);
     }
-    return html`${told}${this.#tools()}
+    return html`${this.#tools()}
       <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${this.#axle()}</div>
       ${this.#verdictBand()}${this.#said()}
       <div class="note">${caution}<span>${cautions.inspect}</span></div>

@@ -67,7 +67,6 @@ export const sheetStyles = css`
   .seg button { border: 0; padding: 0 12px; font-weight: 620; font-size: 15px; min-height: 38px; }
   .seg .on { background: var(--ink); color: var(--sheet); }
   .ask { display: flex; gap: 8px; align-items: center; flex: 1; font-weight: 650; }
-  .trouble { flex: none; padding: 6px 16px; background: var(--warn); color: var(--warn-ink); font-weight: 600; font-size: 14.5px; }
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   @media ${COMPACT} {
     :host { font-size: 14.5px; }

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PageView } from '../station.ts';
-import { BED_AT, HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
+import type { ShoeDesk } from './desk.ts';
+import { BED_AT, HELD_OFF } from './fitting.ts';
+import type { ShoeStep } from './part.ts';
 import { mm2, stepNames } from './words.ts';
 
 /** A size between − and +, typed in the middle. */

@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { restOf } from '../../record/derive.ts';
 import { deskOf, type Station } from '../station.ts';
 import { shoesControls } from './controls.ts';
 import { ShoeDesk } from './desk.ts';
@@ -10,17 +11,7 @@ import { stepNames, task } from './words.ts';
 /** New shoes: six steps to fit them right the first time, in any order. */
 export const newShoes: Station = {
   id: 'new-shoes',
-  name: 'New shoes',
   key: '6',
-  layers: {
-    fan: false,
-    comb: false,
-    forces: false,
-    heat: false,
-    loupe: false,
-    names: false,
-    ghost: false,
-  },
   beside: { wide: 0.3, middle: 0.35 },
   roles: 'none',
   styles: shoesStyles,
@@ -45,9 +36,7 @@ export const newShoes: Station = {
       return html`<b>${desk.step} ${stepNames[desk.step]}.</b> ${task(desk, desk.step)}`;
     },
   },
-  shown: (session) => session.rest,
+  shown: (session) => restOf(session.rig, session.shown),
   without: (session) => (deskOf(ShoeDesk, session).drumOn ? [] : ['drum']),
   extra: (session, input) => shoesStage(deskOf(ShoeDesk, session), input),
-  enter: (session) => deskOf(ShoeDesk, session).open(),
-  leave: (session) => deskOf(ShoeDesk, session).close(),
 };

@@ -3,7 +3,8 @@ import { KM, type PresetRow } from '../../../sim/index.ts';
 import { wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { markOf } from '../park/marks.ts';
-import { HELD_OFF, type ShoeDesk } from './desk.ts';
+import type { ShoeDesk } from './desk.ts';
+import { HELD_OFF } from './fitting.ts';
 import { lipSays, mm2 } from './words.ts';
 
 /** How a lining of one radius lies in the bore: the gap along its arc. */
@@ -172,7 +173,7 @@ export function beddingPicture(desk: ShoeDesk): TemplateResult {
 
 /** Lever on its stop against a cable tightened first. */
 export function cablePicture(desk: ShoeDesk): TemplateResult {
-  const f = desk.first;
+  const f = desk.cost;
   const km = (distance: number): string =>
     distance / KM < 100 ? 'under 100' : number(100 * Math.round(distance / KM / 100), 0);
   const row = (name: string, gap: number, click: number, kind: 'tick' | 'cross') =>

@@ -4,7 +4,8 @@ import { cautions } from '../../cautions.ts';
 import { markOf } from '../park/marks.ts';
 import type { PageView } from '../station.ts';
 import { ownRow } from './controls.ts';
-import type { ShoeDesk, ShoeStep } from './desk.ts';
+import type { ShoeDesk } from './desk.ts';
+import type { ShoeStep } from './part.ts';
 import { beddingPicture, cablePicture, fitPicture, halfAcross, teethTable } from './pictures.ts';
 import { mm2, stepNames, task, thought } from './words.ts';
 

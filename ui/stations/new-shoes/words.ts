@@ -1,6 +1,8 @@
 import { wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
-import { HELD_OFF, type ShoeDesk, type ShoeStep } from './desk.ts';
+import type { ShoeDesk } from './desk.ts';
+import { HELD_OFF } from './fitting.ts';
+import type { ShoeStep } from './part.ts';
 
 /** Texts of the station. */
 export const stepNames: Readonly<Record<ShoeStep, string>> = {

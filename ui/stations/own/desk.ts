@@ -1,26 +1,33 @@
 import {
   BAR,
+  type Brake,
   balance,
-  createRig,
   freshState,
   gapsOf,
   nearestScene,
   type OwnKey,
   readSceneText,
-  rest,
   type Scene,
   shoeFactor,
 } from '../../../sim/index.ts';
+import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
+import { restOf, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
+import { KeptFor } from '../../record/kept.ts';
+import type { OwnBrake, Shelf } from '../../record/shelf.ts';
+import type { Session } from '../../session.ts';
 import {
-  judgeOwn,
-  type OwnBrake,
-  type OwnJudged,
-  ownBrakes,
-  soundScene,
-  teachingScenes,
-} from '../../own-brakes.ts';
-import { PRESS_BAR, type Session } from '../../session.ts';
-import { readQuantity } from '../../units.ts';
+  ask,
+  make,
+  type OwnPart,
+  remove,
+  rename,
+  restore,
+  startFrom,
+  tell,
+  typeDrum,
+  write,
+} from './part.ts';
+import { judgeOwn, type OwnJudged, readDrum, sizesOfTexts, teachingScenes } from './read.ts';
 
 /** What the brake on the bench would do, new: told beside the fields. */
 export interface Preview {
@@ -30,113 +37,148 @@ export interface Preview {
   readonly drags: boolean;
 }
 
+/** Name that no other brake has, in any browser or window: 64 random bits. */
+const newName = (): string =>
+  `own-${Array.from(crypto.getRandomValues(new Uint32Array(2)), (n) => n.toString(36)).join('')}`;
+
+const previews = new KeptFor<Brake, Preview>();
+
+function previewOf(brake: Brake): Preview {
+  const rig = rigOfBrake(brake);
+  const state = freshState(brake);
+  const still = restOf(rig, state);
+  const pressed = balance(rig, state, { pressure: PRESS_BAR * BAR, turning: 1 });
+  const gaps = (['front', 'rear'] as const).map((s) => gapsOf(brake.shoes[s], still.shoes[s]));
+  return {
+    gap: gaps.reduce((sum, g) => sum + g.centre / 2, 0),
+    factor: shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear'),
+    drags: gaps.some((g) => Math.min(g.toe, g.centre, g.heel) <= 0),
+  };
+}
+
+/** Brakes of one's own as the page shows them: read, judged, and what the buttons ask for. */
 export class OwnDesk {
   readonly session: Session;
-  /** Drum as typed before a brake is made. */
-  drumText = '';
-  /** Teaching brake chosen to start from; null: the nearest. */
-  chosen: number | null = null;
-  asking = '';
-  said = '';
-  findings: readonly string[] = [];
   readonly teaching: readonly Scene[] = teachingScenes();
-  #seen: { own: OwnBrake; judged: OwnJudged } | null = null;
-  #preview: { brake: Session['brake']; told: Preview } | null = null;
+  readonly #judged = new KeptFor<OwnBrake, OwnJudged>();
 
   constructor(session: Session) {
     this.session = session;
   }
 
+  get #part(): OwnPart {
+    return this.session.moment.parts.own;
+  }
+  get shelf(): Shelf {
+    return this.session.moment.shelf;
+  }
+  get drumText(): string {
+    return this.#part.drumText;
+  }
+  /** Was a teaching brake chosen to start from? */
+  get hasChosen(): boolean {
+    return this.#part.chosen !== null;
+  }
+  /** Name of the brake whose deletion is asked about. */
+  get asking(): string | null {
+    return this.#part.asking;
+  }
+  get said(): string {
+    return this.#part.said;
+  }
+  get findings(): readonly string[] {
+    return this.#part.findings;
+  }
+
   /** One's own brake on the bench, if it is one. */
   get own(): OwnBrake | undefined {
-    return ownBrakes.of(this.session.brake.name);
+    const { brake } = this.session.moment.bench;
+    return brake.kind === 'own' ? this.shelf.brakes.find((b) => b.name === brake.name) : undefined;
   }
 
   get judged(): OwnJudged | null {
     const { own } = this;
-    if (!own) return null;
-    if (this.#seen?.own !== own) this.#seen = { own, judged: judgeOwn(own) };
-    return this.#seen.judged;
+    return own ? this.#judged.of(own, () => judgeOwn(own, own.texts)) : null;
   }
 
   /** Teaching brake to start from: the one chosen, or the nearest to the typed drum. */
   get start(): number {
-    if (this.chosen !== null) return this.chosen;
-    const r = readQuantity(this.drumText, 'mm', [80, 500]);
-    return r.ok ? nearestScene(this.teaching, r.value) : 0;
+    const { chosen, drumText } = this.#part;
+    const at = this.teaching.findIndex((s) => s.name === chosen);
+    if (at >= 0) return at;
+    const r = readDrum(drumText);
+    return r?.ok ? nearestScene(this.teaching, r.value) : 0;
   }
 
   get preview(): Preview {
     const { brake } = this.session;
-    if (this.#preview?.brake !== brake) {
-      const rig = createRig(brake);
-      const state = freshState(brake);
-      const still = rest(rig, state);
-      const pressed = balance(rig, state, { pressure: PRESS_BAR * BAR, turning: 1 });
-      const gaps = (['front', 'rear'] as const).map((s) => gapsOf(brake.shoes[s], still.shoes[s]));
-      const gap = gaps.reduce((sum, g) => sum + g.centre / 2, 0);
-      const factor = shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear');
-      const drags = gaps.some((g) => Math.min(g.toe, g.centre, g.heel) <= 0);
-      this.#preview = { brake, told: { gap, factor, drags } };
-    }
-    return this.#preview.told;
+    return previews.of(brake, () => previewOf(brake));
   }
 
+  typeDrum(text: string): void {
+    this.session.do(typeDrum, text);
+  }
+  startFrom(name: string): void {
+    this.session.do(startFrom, name);
+  }
+
+  /** What a button answers; it is no step of its own. */
   tell(said: string, findings: readonly string[] = []): void {
-    this.said = said;
-    this.findings = findings;
-    this.asking = '';
-    this.session.changed();
+    this.session.amend(tell, said, findings);
   }
 
-  /** Makes one's own brake. Gives the name to be put on the bench; null when the drum cannot be read. */
-  make(): string | null {
-    const base = this.teaching[this.start] as Scene;
-    const text = this.drumText.trim();
-    const r = text === '' ? null : readQuantity(text, 'mm', [80, 500]);
+  /** Makes one's own brake of the drum typed; tells what is wrong with that. */
+  make(): void {
+    const r = readDrum(this.drumText);
     if (r && !r.ok) {
       this.tell('Not made.', [`Drum Ø: found ${r.found}; allowed: ${r.allowed}`]);
-      return null;
+      return;
     }
-    return ownBrakes.make(
-      base,
-      `My brake ${ownBrakes.list.length + 1}`,
-      text ? { drumNew: text } : {},
-    );
+    const base = this.teaching[this.start] as Scene;
+    const title = `My brake ${this.shelf.brakes.length + 1}`;
+    const texts = r ? { drumNew: this.drumText.trim() } : {};
+    const name = newName();
+    const sizes = sizesOfTexts({ name, title, base }, texts) ?? {};
+    this.session.do(make, name, base, title, texts, sizes);
   }
 
   /** Keeps the text; a sound brake goes onto the bench at once, new. */
   write(own: OwnBrake, key: OwnKey, text: string): void {
-    const judged = ownBrakes.write(own.name, key, text);
-    if (judged?.scene) this.#refit(judged.scene);
-    this.session.changed();
+    const sizes = sizesOfTexts(own, { ...own.texts, [key]: text });
+    this.session.do(write, own.name, key, text, sizes);
   }
 
-  #refit(scene: Scene): void {
-    const read = readSceneText(JSON.stringify(scene));
-    if (read.ok) this.session.refit(read.brake, freshState(read.brake));
+  choose(own: OwnBrake): void {
+    this.session.do(chooseBrake, { kind: 'own', name: own.name });
   }
-
   rename(own: OwnBrake, title: string): void {
-    ownBrakes.rename(own.name, title);
-    this.session.changed();
+    this.session.do(rename, own.name, title);
+  }
+  ask(name: string | null): void {
+    this.session.do(ask, name);
+  }
+  remove(own: OwnBrake): void {
+    this.session.do(remove, own.name);
+  }
+  restore(): void {
+    this.session.do(restore);
   }
 
-  /** Reads a scene file; gives the name to be put on the bench, or null with findings told. */
-  take(fileName: string, text: string): string | null {
+  /** Makes one's own brake of a scene file; tells what is wrong with one that cannot be read. */
+  take(fileName: string, text: string): void {
     const read = readSceneText(text);
     if (!read.ok) {
       this.tell(
         `${fileName} was not taken; nothing else has changed.`,
         read.findings.map((f) => `${f.path}: found ${f.found}; allowed: ${f.allowed}`),
       );
-      return null;
+      return;
     }
-    return ownBrakes.make(read.scene, read.scene.title);
+    this.session.do(make, newName(), read.scene, read.scene.title, {}, {});
   }
 
   /** The scene file of one's brake, as text. */
   fileOf(own: OwnBrake): string {
-    return `${JSON.stringify(soundScene(own), null, 2)}\n`;
+    return `${JSON.stringify(sceneOfOwn(own), null, 2)}\n`;
   }
 }

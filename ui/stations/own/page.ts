@@ -1,10 +1,12 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { sizeAt } from '../../../sim/index.ts';
+import { Hears } from '../../app/hears.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
 import { number } from '../../format.ts';
-import { type OwnBrake, ownBrakes } from '../../own-brakes.ts';
-import { PRESS_BAR, type Session } from '../../session.ts';
+import { PRESS_BAR } from '../../record/bench.ts';
+import { LONGEST_TEXT, type OwnBrake } from '../../record/shelf.ts';
+import type { Session } from '../../session.ts';
 import { deskOf, type PageSize } from '../station.ts';
 import { OwnDesk } from './desk.ts';
 import { assumed, type OwnField, ownGroups } from './fields.ts';
@@ -16,58 +18,22 @@ export class OwnPage extends LitElement {
   static override styles = ownStyles;
   declare session: Session;
   declare size: PageSize;
-  #heard: Session | null = null;
+
+  constructor() {
+    super();
+    this.addController(new Hears(this));
+  }
 
   get desk(): OwnDesk {
     return deskOf(OwnDesk, this.session);
   }
 
-  #changed = (): void => this.requestUpdate();
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    ownBrakes.addEventListener('change', this.#changed);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    ownBrakes.removeEventListener('change', this.#changed);
-    this.#heard?.removeEventListener('change', this.#changed);
-    this.#heard = null;
-  }
-
-  protected override willUpdate(): void {
-    if (this.#heard === this.session) return;
-    this.#heard?.removeEventListener('change', this.#changed);
-    this.#heard = this.session;
-    this.session.addEventListener('change', this.#changed);
-  }
-
-  /** Puts a brake on the bench by its name. */
-  #choose(name: string | null): void {
-    if (name === null) return;
-    this.dispatchEvent(
-      new CustomEvent('takeup-choose', { detail: name, bubbles: true, composed: true }),
-    );
-  }
-
   #make(): TemplateResult {
     const { desk } = this;
     return html`<section><h2>Start a brake of your own</h2>
-      <div class="row"><label for="drum">Drum Ø of yours, new</label><input id="drum" type="text" autocomplete="off" .value=${desk.drumText} @input=${(
-        e: Event,
-      ) => {
-        desk.drumText = (e.target as HTMLInputElement).value;
-        desk.chosen = null;
-        this.requestUpdate();
-      }} /></div>
-      <div class="row"><label for="from">Start from ${desk.chosen === null ? 'the nearest' : ''}</label><select id="from" @change=${(
-        e: Event,
-      ) => {
-        desk.chosen = Number((e.target as HTMLSelectElement).value);
-        this.requestUpdate();
-      }}>${desk.teaching.map((s, i) => html`<option value=${i} ?selected=${i === desk.start}>${s.title}, Ø ${number(s.drum.diameterNew, 0)}, ${s.shoes.front.anchor.kind === 'pin' ? 'on pins' : 'on abutments'}, ${s.adjuster.kind}</option>`)}</select></div>
-      <div class="acts"><button class="btn p" @click=${() => this.#choose(desk.make())}>Make it mine</button>
+      <div class="row"><label for="drum">Drum Ø of yours, new</label><input id="drum" type="text" maxlength=${LONGEST_TEXT} autocomplete="off" .value=${desk.drumText} @input=${(e: Event) => desk.typeDrum((e.target as HTMLInputElement).value)} /></div>
+      <div class="row"><label for="from">Start from ${desk.hasChosen ? '' : 'the nearest'}</label><select id="from" @change=${(e: Event) => desk.startFrom((e.target as HTMLSelectElement).value)}>${desk.teaching.map((s, i) => html`<option value=${s.name} ?selected=${i === desk.start}>${s.title}, Ø ${number(s.drum.diameterNew, 0)}, ${s.shoes.front.anchor.kind === 'pin' ? 'on pins' : 'on abutments'}, ${s.adjuster.kind}</option>`)}</select></div>
+      <div class="acts"><button class="btn p" @click=${() => desk.make()}>Make it mine</button>
       <label class="btn file">Read a scene file<input type="file" accept=".json,application/json" aria-label="Read a scene file" @change=${(e: Event) => this.#read(e)} /></label></div></section>`;
   }
 
@@ -77,35 +43,22 @@ export class OwnPage extends LitElement {
     if (!file) return;
     const text = await file.text();
     input.value = '';
-    this.#choose(this.desk.take(file.name, text));
+    this.desk.take(file.name, text);
   }
 
   #list(): TemplateResult | typeof nothing {
     const { desk } = this;
     const here = desk.own?.name;
-    const { list, removed } = ownBrakes;
+    const { brakes: list, removed } = desk.shelf;
     if (list.length === 0 && !removed) return nothing;
     return html`<section><h2>Kept in this browser</h2><ul class="kept">${list.map(
       (b) =>
         html`<li class=${b.name === here ? 'on' : ''}><span>${b.title}<small>from ${b.base.title}</small></span>${
           desk.asking === b.name
-            ? html`<button class="btn" @click=${() => this.#delete(b)}>Delete ${b.title}</button><button class="btn" @click=${() => this.#ask('')}>Keep it</button>`
-            : html`<button class="btn" ?disabled=${b.name === here} @click=${() => this.#choose(b.name)}>${b.name === here ? 'On the bench' : 'Put on the bench'}</button><button class="btn" aria-label=${`Delete ${b.title}`} @click=${() => this.#ask(b.name)}>Delete</button>`
+            ? html`<button class="btn" @click=${() => desk.remove(b)}>Delete ${b.title}</button><button class="btn" @click=${() => desk.ask(null)}>Keep it</button>`
+            : html`<button class="btn" ?disabled=${b.name === here} @click=${() => desk.choose(b)}>${b.name === here ? 'On the bench' : 'Put on the bench'}</button><button class="btn" aria-label=${`Delete ${b.title}`} @click=${() => desk.ask(b.name)}>Delete</button>`
         }</li>`,
-    )}</ul>${removed ? html`<button class="btn" @click=${() => this.#choose(ownBrakes.restore())}>Bring back ${removed.title}</button>` : nothing}</section>`;
-  }
-
-  #ask(name: string): void {
-    this.desk.asking = name;
-    this.requestUpdate();
-  }
-
-  #delete(own: OwnBrake): void {
-    const here = this.desk.own;
-    ownBrakes.remove(own.name);
-    this.desk.asking = '';
-    // The bench's place in the list may have moved.
-    this.#choose(here && here.name !== own.name ? here.name : (this.desk.teaching[0]?.name ?? ''));
+    )}</ul>${removed ? html`<button class="btn" @click=${() => desk.restore()}>Bring back ${removed.title}</button>` : nothing}</section>`;
   }
 
   #field(own: OwnBrake, field: OwnField): TemplateResult {
@@ -122,14 +75,20 @@ export class OwnPage extends LitElement {
         : html`<span class="assumed"><b>assumed</b> ${number(base, field.digits)}${unit}</span>`;
     const id = `own-${field.key}`;
     return html`<div class="field ${text.trim() === '' ? 'open' : ''}" data-own=${field.key}><label for=${id}>${field.name}${field.unit ? `, ${field.unit}` : ''}<small>${field.how}</small></label>
-      <input id=${id} type="text" autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told" id=${`${id}-said`}>${said}</div></div>`;
+      <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told" id=${`${id}-said`}>${said}</div></div>`;
+  }
+
+  /** A blank name is none: the one that stands is there again. */
+  #rename(own: OwnBrake, input: HTMLInputElement): void {
+    this.desk.rename(own, input.value);
+    input.value = this.desk.own?.title ?? own.title;
   }
 
   #edit(own: OwnBrake): TemplateResult {
     const { desk } = this;
     const judged = desk.judged;
     const count = Object.values(own.texts).filter((t) => t.trim() !== '').length;
-    return html`<section class="head"><div class="row"><label for="title">Name</label><input id="title" type="text" maxlength="40" autocomplete="off" .value=${own.title} @change=${(e: Event) => desk.rename(own, (e.target as HTMLInputElement).value.trim())} /></div>
+    return html`<section class="head"><div class="row"><label for="title">Name</label><input id="title" type="text" maxlength="40" autocomplete="off" .value=${own.title} @change=${(e: Event) => this.#rename(own, e.target as HTMLInputElement)} /></div>
       <p>From ${own.base.title}; ${count} of ${ownGroups.reduce((n, g) => n + g.fields.length, 0)} measured, the rest assumed in its proportions.</p>
       ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
       ${ownGroups.map((g) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>`)}
@@ -167,7 +126,6 @@ export class OwnPage extends LitElement {
     const { desk } = this;
     const { own } = desk;
     return html`<div class="top"><h1>My brake</h1>${own ? this.#sum() : html`<p>Type what you measured on your own brake; the rest is taken from a teaching brake and marked as assumed.</p>`}</div>
-      ${ownBrakes.trouble ? html`<div class="trouble" role="alert">${ownBrakes.trouble}</div>` : nothing}
       <div class=${desk.said ? 'said' : 'hidden'} role="status" data-said>${desk.said}${desk.findings.length > 0 ? html`<ul class="bad">${desk.findings.map((f) => html`<li>${f}</li>`)}</ul>` : nothing}</div>
       <div class="scroll">${own ? this.#edit(own) : nothing}${this.#list()}${this.#make()}</div>
       <div class="note">${caution}<span>Springs store force: use the proper tool and eye protection. Limits are the maker’s; a brake that holds in this model proves nothing about a real one.</span></div>`;

@@ -44,7 +44,6 @@ export const ownStyles = css`
   .note svg { flex: none; width: 28px; height: 26px; }
   .said { flex: none; padding: 6px 16px; border-bottom: 1px solid var(--rule); max-height: 120px; overflow-y: auto; }
   .said ul { margin: 2px 0 0; padding-left: 20px; }
-  .trouble { flex: none; padding: 6px 16px; background: var(--warn); color: var(--warn-ink); font-weight: 600; }
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   @media ${COMPACT} {
     :host { font-size: 15px; }

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { number } from '../../format.ts';
 import type { PageView } from '../station.ts';
-import { MOST_PULL, type ParkDesk } from './desk.ts';
+import type { ParkDesk } from './desk.ts';
+import { MOST_PULL } from './part.ts';
 import './pad.ts';
 
 /** A value between − and +. */

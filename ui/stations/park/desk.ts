@@ -18,47 +18,30 @@ import {
   takenUp,
   type WheelFault,
 } from '../../../sim/index.ts';
-import { type ParkingRule, parkingRules } from '../../../sim/workshop/index.ts';
+import type { ParkingRule } from '../../../sim/workshop/index.ts';
+import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
-
-export type ParkPanel = 'lever' | 'wheels' | 'hot';
-export type Nose = 'down' | 'up';
-
-/** Full travel of the parking lever on the page, N at each cable. */
-export const MOST_PULL = 600;
-/** Farthest that a cable is set too tight or too slack here, mm. */
-const MOST_OFF_STOP = 8;
-const MOST_SLACK = 30;
-/** What a rule of one's own may ask, per cent of slope. */
-const SLOPES = [1, 60] as const;
-
-const usual = parkingRules[0] as ParkingRule;
-
-/** One value kept for the state and the settings it was made for. */
-class Kept<T> {
-  #key: readonly unknown[] = [];
-  #value: T | undefined;
-
-  of(key: readonly unknown[], make: () => T): T {
-    if (this.#value === undefined || key.some((k, i) => k !== this.#key[i])) {
-      this.#key = key;
-      this.#value = make();
-    }
-    return this.#value;
-  }
-}
+import {
+  chooseWheelFault,
+  heat,
+  judgeBy,
+  MOST_PULL,
+  type Nose,
+  openPanel,
+  type ParkPanel,
+  type ParkPart,
+  pull,
+  ruleOf,
+  slacken,
+  slopeTo,
+  tighten,
+  turnNose,
+} from './part.ts';
 
 /** What the station is set to, and what the simulator says of it: computed once for each setting. */
 export class ParkDesk {
   readonly session: Session;
-  cable = 300;
-  nose: Nose = 'down';
-  rule: ParkingRule = usual;
-  moreSlack = 0;
-  fault: WheelFault = 'none';
-  panel: ParkPanel = 'lever';
-  /** Rise of the drum's temperature when it was parked hot, K. */
-  rise = 100;
+  readonly #rule = new Kept<ParkingRule>();
   readonly #wheels = new Kept<Parked[]>();
   readonly #alone = new Kept<LeverAlone>();
   readonly #instant = new Kept<Instant>();
@@ -70,16 +53,33 @@ export class ParkDesk {
     this.session = session;
   }
 
-  #set(change: () => void): void {
-    change();
-    this.session.changed();
+  get #part(): ParkPart {
+    return this.session.moment.parts.park;
+  }
+  get cable(): number {
+    return this.#part.cable;
+  }
+  get nose(): Nose {
+    return this.#part.nose;
+  }
+  get rule(): ParkingRule {
+    return this.#rule.of([this.#part.rule, this.#part.slope], () => ruleOf(this.#part));
+  }
+  get moreSlack(): number {
+    return this.#part.moreSlack;
+  }
+  get fault(): WheelFault {
+    return this.#part.fault;
+  }
+  get panel(): ParkPanel {
+    return this.#part.panel;
+  }
+  get rise(): number {
+    return this.#part.rise;
   }
 
-  /** The hand lever drawn to a pull at each cable, N; 0 lets go. */
   pull(newton: number): void {
-    this.#set(() => {
-      this.cable = Math.max(0, Math.min(MOST_PULL, Math.round(newton)));
-    });
+    this.session.do(pull, newton);
   }
 
   /** The hand lever one notch on or back. */
@@ -94,61 +94,35 @@ export class ParkDesk {
   }
 
   turn(nose: Nose): void {
-    this.#set(() => {
-      this.nose = nose;
-    });
+    this.session.do(turnNose, nose);
   }
 
   judgeBy(id: string): void {
-    const rule = parkingRules.find((r) => r.id === id);
-    if (rule) this.#set(() => (this.rule = rule));
-    else this.slope(this.rule.percent);
+    this.session.do(judgeBy, id);
   }
 
-  /** A slope of one's own, per cent. */
   slope(percent: number): void {
-    const wanted = Math.max(SLOPES[0], Math.min(SLOPES[1], Math.round(percent)));
-    this.#set(() => {
-      this.rule = {
-        id: 'own',
-        kind: 'slope',
-        percent: wanted,
-        what: 'A slope of your own choice',
-        sure: 'own choice',
-        hand: null,
-      };
-    });
+    this.session.do(slopeTo, percent);
   }
 
   slacken(mm: number): void {
-    this.#set(() => {
-      this.moreSlack = Math.max(0, Math.min(MOST_SLACK, this.moreSlack + mm));
-    });
+    this.session.do(slacken, mm);
   }
 
-  /** Cable set so tight that it holds the lever off its stop, mm at the hook. */
   tighten(mm: number): void {
-    const { state } = this.session;
-    const off = Math.max(0, Math.min(MOST_OFF_STOP, state.leverOffStop + mm));
-    this.session.load({ ...state, leverOffStop: off });
+    this.session.do(tighten, mm);
   }
 
   choose(fault: WheelFault): void {
-    this.#set(() => {
-      this.fault = fault;
-    });
+    this.session.do(chooseWheelFault, fault);
   }
 
   open(panel: ParkPanel): void {
-    this.#set(() => {
-      this.panel = panel;
-    });
+    this.session.do(openPanel, panel);
   }
 
   heat(by: number): void {
-    this.#set(() => {
-      this.rise = Math.max(20, Math.min(300, this.rise + by));
-    });
+    this.session.do(heat, by);
   }
 
   /** Both wheels: the left one sound, the right one with its fault. A worn face is both wheels' alike. */

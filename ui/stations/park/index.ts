@@ -12,9 +12,7 @@ import { verdict } from './words.ts';
 /** Park: one cable works both shoes; does it hold on the hill, both ways round? */
 export const park: Station = {
   id: 'park',
-  name: 'Park',
   key: '4',
-  layers: { fan: false, comb: false, forces: true, heat: false, loupe: false, names: false },
   beside: { wide: 0.3, middle: 0.33 },
   styles: parkStyles,
   side: (page) => parkSide(page, deskOf(ParkDesk, page.session)),

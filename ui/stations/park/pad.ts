@@ -1,7 +1,8 @@
 import { css, html, LitElement } from 'lit';
 import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import { number } from '../../format.ts';
-import { MOST_PULL, type ParkDesk } from './desk.ts';
+import type { ParkDesk } from './desk.ts';
+import { MOST_PULL } from './part.ts';
 
 /** The hand lever as a pad: it stays where it is drawn to. A slider in newtons for assistive software. */
 export class ParkPad extends LitElement {

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { cableRow } from './controls.ts';
-import type { ParkDesk, ParkPanel } from './desk.ts';
+import type { ParkDesk } from './desk.ts';
 import { hotPanel } from './hot.ts';
 import { leverAlonePanel } from './lever.ts';
+import type { ParkPanel } from './part.ts';
 import { stopsPanel } from './stops.ts';
 import { wheelsPanel } from './wheels.ts';
 

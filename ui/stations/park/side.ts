@@ -6,10 +6,11 @@ import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
 import type { PageView } from '../station.ts';
 import { slopeStep } from './controls.ts';
-import type { Nose, ParkDesk } from './desk.ts';
+import type { ParkDesk } from './desk.ts';
 import { hillFigure } from './hill.ts';
 import { markOf } from './marks.ts';
 import { panels } from './panels.ts';
+import type { Nose } from './part.ts';
 import { asked, notFirst, sureWord, verdict } from './words.ts';
 
 /** Both ways on one scale, the hill's need as one mark through both. */

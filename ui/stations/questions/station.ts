@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { questions } from '../../questions/index.ts';
-import type { Session } from '../../session.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
 import { questionsStyles } from './styles.ts';
@@ -9,10 +8,9 @@ import './list.ts';
 /** Questions: what people ask, in plain words, each with the way to the station that answers it. */
 
 function side({ session, size }: PageView): TemplateResult {
-  const desk = deskOf(QuestionsDesk, session);
   const covered = questions.filter((q) => q.station).length;
   return html`<section class="blk h"><h1>Questions</h1><p>${questions.length} that people really ask. ${covered} are answered here, the others say why not.</p></section>
-    ${size === 'narrow' ? html`<takeup-questions .session=${session} .rev=${desk.rev}></takeup-questions>` : nothing}`;
+    ${size === 'narrow' ? html`<takeup-questions .session=${session} .rev=${session.revision}></takeup-questions>` : nothing}`;
 }
 
 function controls({ session }: PageView): TemplateResult {
@@ -27,25 +25,14 @@ function controls({ session }: PageView): TemplateResult {
 const over = ({ session, size }: PageView): TemplateResult =>
   size === 'narrow'
     ? html``
-    : html`<takeup-questions .session=${session} .rev=${deskOf(QuestionsDesk, session).rev}></takeup-questions>`;
+    : html`<takeup-questions .session=${session} .rev=${session.revision}></takeup-questions>`;
 
 export const questionsStation: Station = {
   id: 'questions',
-  name: 'Questions',
   key: '9',
-  layers: {},
   phoneStage: false,
   styles: questionsStyles,
   side,
   controls,
   over,
 };
-
-/** The question that brought the user here, with what to do, over the whole page's width. */
-export function askedBar(session: Session): TemplateResult | typeof nothing {
-  const desk = deskOf(QuestionsDesk, session);
-  const { asked } = desk;
-  if (!asked || session.station === 'questions') return nothing;
-  return html`<section class="asked" aria-label="Your question"><div><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span></div>
-    <button class="btn" @click=${() => desk.back()}>Questions</button><button class="btn" @click=${() => desk.close()}>Close</button></section>`;
-}

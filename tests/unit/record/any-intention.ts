@@ -1,0 +1,270 @@
+import { type BrakeState, freshState, ownKeys, type Scene } from '../../../sim/index.ts';
+import {
+  cases,
+  examinations,
+  faults,
+  limitSets,
+  parkingRules,
+} from '../../../sim/workshop/index.ts';
+import { questions } from '../../../ui/questions/index.ts';
+import { brakeOf, read } from '../../../ui/record/derive.ts';
+import { intentions } from '../../../ui/record/intentions.ts';
+import { lastStretch } from '../../../ui/record/life.ts';
+import { type Moment, stationIds } from '../../../ui/record/moment.ts';
+import { layerNames } from '../../../ui/record/view.ts';
+import { brakes } from '../../../ui/scenes.ts';
+import { partNames } from '../../../ui/stage/part-names.ts';
+import { complaints } from '../../../ui/stations/drum-off/complaints.ts';
+import { axleLines, heads, limitWords, lines } from '../../../ui/stations/inspect/lines.ts';
+
+/** Everything that a user can want, with anything that can be asked of it: what a finger or a stranger may bring. */
+
+/** Chance that can be repeated: a linear congruential row. */
+export class Chance {
+  #x: number;
+  constructor(seed: number) {
+    this.#x = seed >>> 0;
+  }
+  next(): number {
+    this.#x = (Math.imul(this.#x, 1664525) + 1013904223) >>> 0;
+    return this.#x / 2 ** 32;
+  }
+  whole(low: number, high: number): number {
+    return low + Math.floor(this.next() * (high - low + 1));
+  }
+  real(low: number, high: number): number {
+    return low + this.next() * (high - low);
+  }
+  yes(): boolean {
+    return this.next() < 0.5;
+  }
+  of<T>(list: readonly T[]): T {
+    return list[this.whole(0, list.length - 1)] as T;
+  }
+}
+
+const texts = [
+  '',
+  '4.5',
+  '5/64 in',
+  '-3',
+  '1e400',
+  '<b>x</b>',
+  'ä'.repeat(300),
+  '\u0000',
+  '203,2',
+  '8"',
+];
+
+/** A state that a brake could be in. */
+function state(m: Moment, c: Chance): BrakeState {
+  const brake = brakeOf(m);
+  const fresh = freshState(brake);
+  const worn = (side: 'front' | 'rear') =>
+    fresh.wear[side].map(() => c.real(0, brake.shoes[side].lining.thicknessNew));
+  return {
+    ...fresh,
+    tooth: c.whole(0, brake.adjuster.teeth),
+    wear: c.yes() ? fresh.wear : { front: worn('front'), rear: worn('rear') },
+    drumRadius: c.real(brake.drum.radiusNew, brake.drum.radiusMax),
+    temperature: c.real(0, 300),
+    distance: c.real(0, 1e11),
+    applications: c.whole(0, 1e6),
+    leverOffStop: c.real(0, 8),
+  };
+}
+
+const scene = (c: Chance): Scene => read(c.of(brakes)).scene;
+const own = (m: Moment, c: Chance): string =>
+  c.of([...m.shelf.brakes.map((b) => b.name), 'own-none']);
+const call = (c: Chance) =>
+  c.of([
+    null,
+    { kind: 'fault', id: c.of(faults).id },
+    { kind: 'van', number: c.of(cases).number },
+    { kind: 'question', id: c.of(questions).id },
+  ]);
+const sizes = (c: Chance) => (c.yes() ? { bore: c.real(15, 30) } : {});
+const wheel = (c: Chance) => c.of(['left', 'right']);
+const side = (keys: readonly string[], c: Chance) => ({ [c.of(keys)]: c.of(texts).slice(0, 40) });
+
+type Asked = (m: Moment, c: Chance) => readonly unknown[];
+const nothing: Asked = () => [];
+const flag: Asked = (_m, c) => [c.yes()];
+const typed: Asked = (_m, c) => [c.of(texts)];
+
+export const asked: Readonly<Record<string, Asked>> = {
+  'bench.new': nothing,
+  'bench.brake': (m, c) => [
+    c.of([
+      { kind: 'scene', name: c.of(brakes).name },
+      { kind: 'whole', scene: scene(c) },
+      ...m.shelf.brakes.map((b) => ({ kind: 'own', name: b.name })),
+    ]),
+  ],
+  'bench.clicked': (m, c) => {
+    const { teeth } = brakeOf(m).adjuster;
+    return [{ ...m.bench.state, tooth: Math.min(teeth, m.bench.state.tooth + c.whole(1, 2)) }];
+  },
+  'bench.adjuster': (_m, c) => [
+    {
+      kind: c.of(['toothed lever', 'incremental', 'screw strut', 'wedge']),
+      hotLock: c.yes(),
+      drivenBy: c.of(['application', 'parking pull']),
+    },
+  ],
+  'pedal.press': (_m, c) => [c.real(-10, 100)],
+  'pedal.pressTo': (_m, c) => [c.real(-10, 100)],
+  'pedal.release': nothing,
+  'bench.standing': (m, c) => [c.of(brakeOf(m).states).name],
+  'bench.state': (m, c) => [state(m, c)],
+  'view.bend': flag,
+  'view.names': flag,
+  'view.look': (_m, c) => [c.of(['sheet', 'board'])],
+  'view.wheel': (_m, c) => [wheel(c)],
+  'view.magnify': (_m, c) => [c.of([1, 20, 40])],
+  'view.reveal': (_m, c) => [c.of(Object.keys(partNames))],
+  'view.wall': flag,
+  'view.slow': flag,
+  'view.sound': flag,
+  'view.tip': (_m, c) => [{ holdDown: c.of(['fitted', 'lost']), groove: c.real(0, 2) }],
+  'view.layer': (_m, c) => [c.of(layerNames)],
+  'view.turn': (_m, c) => [c.of([1, 0, -1])],
+  'view.zoom': (_m, c) => [{ factor: c.real(0, 20), dx: c.real(-900, 900), dy: c.real(-900, 900) }],
+  'guest.leave': nothing,
+  'guest.keep': nothing,
+  'station.show': (_m, c) => [c.of(stationIds)],
+  'place.walk': (_m, c) => [{ station: c.of(stationIds), guest: call(c) }],
+  'wear.hill': (_m, c) => [c.whole(0, 4)],
+  'wear.lane': (_m, c) => [c.of(['clearance', 'lining', 'factor', 'tooth', 'heat', 'pedal'])],
+  'wear.page': (_m, c) => [c.of(['readings', 'events', 'hot', 'setup'])],
+  'wear.reverse': (_m, c) => [c.of([null, 0, 0.25, 1])],
+  'wear.road': (_m, c) => [c.whole(0, 9)],
+  'wear.step': (_m, c) => [c.of([100, 1000, 'click', 'limit'])],
+  'wear.stops': (_m, c) => [
+    c.whole(0, 3),
+    c.of(['perKm', 'speed', 'pressure', 'deceleration']),
+    c.real(0.1, 9),
+  ],
+  'wear.follow': (m, c) => [
+    lastStretch(m.bench.life) ?? {},
+    c.whole(0, 50),
+    c.yes() ? { at: 0, state: m.bench.life.start } : null,
+  ],
+  'wear.open': flag,
+  'wear.hot': nothing,
+  'wear.refused': (_m, c) => [c.of(['road-0-speed', 'road-1-perKm']), c.of(texts)],
+  'wear.hotMoment': (_m, c) => [c.of(['before', 'hot', 'cold'])],
+  'wear.show': (m) => [0, m.bench.life.start, true],
+  'wear.from': (m, c) => [c.of(brakeOf(m).states).name],
+  'wear.stop': (m) => [lastStretch(m.bench.life) ?? {}],
+  'wear.on': nothing,
+  'drum.answer': (_m, c) => [
+    c.of([
+      { fastening: 'screw' },
+      { turns: 'lightly' },
+      { slides: 'a little' },
+      { slack: 'helps' },
+    ]),
+  ],
+  'drum.try': (_m, c) => [c.of(['pull', 'turn', 'rock', 'break'])],
+  'drum.back-off': (_m, c) => [c.whole(-5, 5)],
+  'drum.back-one': nothing,
+  'drum.complain': (_m, c) => [c.of(complaints)],
+  'drum.fastening': (_m, c) => [c.of(['studs', 'screw', 'nut'])],
+  'drum.hold': (_m, c) => [
+    c.of([{ hubRust: c.yes() }, { liningsRusted: c.yes() }, { aside: c.real(-1, 1) }]),
+  ],
+  'drum.let-go': (_m, c) => [
+    c.of(['pressure in the line', 'cable keeps its pull', 'part leans on a shoe']),
+  ],
+  'drum.lever': (_m, c) => [c.real(-2, 12)],
+  'drum.page': (_m, c) => [c.of(['brake', 'faults', 'mine', 'fastening'])],
+  'drum.on': nothing,
+  'drum.slacken': nothing,
+  'park.fault': (_m, c) => [c.of(['none', 'stiff lever', 'oil on rear', 'oil on front', 'glazed'])],
+  'park.heat': (_m, c) => [c.real(-400, 400)],
+  'park.rule': (_m, c) => [c.of([...parkingRules.map((r) => r.id), 'own', '?'])],
+  'park.panel': (_m, c) => [c.of(['lever', 'wheels', 'hot'])],
+  'park.pull': (_m, c) => [c.real(-50, 900)],
+  'park.slack': (_m, c) => [c.real(-40, 40)],
+  'park.slope': (_m, c) => [c.real(-5, 90)],
+  'park.tight': (_m, c) => [c.real(-9, 9)],
+  'park.nose': (_m, c) => [c.of(['up', 'down'])],
+  'inspect.ask': flag,
+  'inspect.back': nothing,
+  'inspect.limits': (m, c) => [c.of(limitSets(brakeOf(m))).id],
+  'inspect.plain': (_m, c) => [c.of(['mm', 'in'])],
+  'inspect.clear': nothing,
+  'inspect.fill': (_m, c) => [
+    wheel(c),
+    side(
+      lines.filter((l) => l.kind === 'size').map((l) => l.key),
+      c,
+    ),
+    side(
+      axleLines.map((l) => l.key),
+      c,
+    ),
+  ],
+  'inspect.load': (m, c) => [wheel(c), state(m, c), c.of(texts)],
+  'inspect.select': (_m, c) => [wheel(c), c.real(-3, 40)],
+  'inspect.tell': (_m, c) => [c.of(texts), c.yes() ? [c.of(texts)] : []],
+  'inspect.write': (_m, c) => [
+    wheel(c),
+    c.of(lines.filter((l) => l.kind === 'size')).key,
+    c.of(texts),
+  ],
+  'inspect.axle': (_m, c) => [c.of(axleLines).key, c.of(texts)],
+  'inspect.head': (_m, c) => [c.of(heads)[0], c.of(texts)],
+  'inspect.limit': (_m, c) => [c.of(Object.keys(limitWords)), c.of(texts)],
+  'new-shoes.drive': (_m, c) => [c.real(-1, 6)],
+  'new-shoes.centre': nothing,
+  'new-shoes.go': (_m, c) => [c.whole(1, 6)],
+  'new-shoes.leave': nothing,
+  'new-shoes.parts': (_m, c) => [
+    c.of([{ thickness: c.real(0, 9) }, { ground: c.real(150, 300) }, { bore: c.real(150, 300) }]),
+  ],
+  'new-shoes.preset': nothing,
+  'new-shoes.press': (_m, c) => [c.of(['once', 'silent'])],
+  'new-shoes.aside': (_m, c) => [c.real(-1, 9)],
+  'new-shoes.cable': (_m, c) => [c.of(['home', 'tight'])],
+  'new-shoes.tooth': (_m, c) => [c.real(-3, 40)],
+  'new-shoes.drum': nothing,
+  'new-shoes.restart': nothing,
+  'new-shoes.off': nothing,
+  'new-shoes.take': nothing,
+  'new-shoes.want': (_m, c) => [c.real(-1, 5)],
+  'faults.another': nothing,
+  'faults.van': (_m, c) => [c.of(cases).number],
+  'faults.choose': (_m, c) => [c.of(faults).id],
+  'faults.hint': nothing,
+  'faults.name': nothing,
+  'faults.pick': (_m, c) => [c.of(faults).id],
+  'faults.cheapest': nothing,
+  'faults.mode': (_m, c) => [c.of(['browse', 'find'])],
+  'faults.take': (_m, c) => [c.of(examinations).id],
+  'faults.out': nothing,
+  'own.ask': (m, c) => [c.of([null, own(m, c)])],
+  'own.make': (_m, c) => [
+    `own-${c.whole(1, 1e9).toString(36)}`,
+    scene(c),
+    c.of(texts),
+    { bore: c.of(texts).slice(0, 40) },
+    sizes(c),
+  ],
+  'own.remove': (m, c) => [own(m, c)],
+  'own.rename': (m, c) => [own(m, c), c.of(texts)],
+  'own.restore': nothing,
+  'own.from': (_m, c) => [c.of(brakes).name],
+  'own.tell': (_m, c) => [c.of(texts), []],
+  'own.drum': typed,
+  'own.write': (m, c) => [own(m, c), c.of(ownKeys), c.of(texts), c.yes() ? sizes(c) : null],
+  'questions.list': nothing,
+  'questions.close': nothing,
+  'questions.search': typed,
+  'questions.show': (_m, c) => [c.of(questions).id],
+};
+
+/** Those that change much at once come less often, so that the others have something to stand on. */
+export const ids: readonly string[] = [...intentions.keys()];

@@ -1,0 +1,49 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { KM } from '../../sim/index.ts';
+import { isCountable } from '../adjusters.ts';
+import { number } from '../format.ts';
+import { questions } from '../questions/index.ts';
+import { brakeOfBench } from '../record/derive.ts';
+import { backToMine, makeMine } from '../record/guest.ts';
+import type { Session } from '../session.ts';
+import { backToList, closeQuestion } from '../stations/questions/part.ts';
+import { COMPACT, NARROW } from './page-sizes.ts';
+
+/** What stands on the bench as a guest, for which question, and the way back: over the whole stage. */
+
+/** "Quay van, 23 000 km, tooth 6". */
+function yours(session: Session): string {
+  const { guest, shelf } = session.moment;
+  if (!guest) return '';
+  const { bench } = guest.mine;
+  const brake = brakeOfBench(bench, shelf);
+  const { distance, tooth } = bench.state;
+  const step = isCountable(brake) ? `, tooth ${tooth}` : '';
+  return `${brake.title}, ${number(distance / KM, 0)} km${step}`;
+}
+
+export function guestBar(session: Session): TemplateResult | typeof nothing {
+  const { guest, parts, station } = session.moment;
+  const { asked: id } = parts.questions;
+  const asked =
+    id !== null && station !== 'questions' ? questions.find((q) => q.id === id) : undefined;
+  if (!guest && !asked) return nothing;
+  const mine = html`<button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button>
+    <button class="btn p" @click=${() => session.do(backToMine)}>Back to mine</button>`;
+  const waits = guest
+    ? html`<small>Guest on the bench: <b>${session.guest}</b>. Yours waits as you left it: ${yours(session)}.</small>`
+    : nothing;
+  if (asked) {
+    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label="Your question"><div><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${waits}</div>
+      <button class="btn" @click=${() => session.do(backToList)}>Questions</button>${guest ? mine : html`<button class="btn" @click=${() => session.do(closeQuestion)}>Close</button>`}</section>`;
+  }
+  return html`<section class="asked guest" aria-label="Guest on the bench"><div><b>Guest on the bench: ${session.guest}</b><small>Yours waits as you left it: ${yours(session)}.</small></div>${mine}</section>`;
+}
+
+export const guestStyles = css`
+  .asked.guest { border-left: 0; padding-left: 40px; position: relative; }
+  .asked.guest::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; width: 22px; background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px); }
+  .asked.guest small { display: block; font-size: 15px; color: var(--ink2); }
+  @media ${COMPACT} { .asked.guest { padding-left: 34px; } .asked.guest small { font-size: 14px; } }
+  @media ${NARROW} { .asked.guest small { font-size: 15px; } }
+`;

@@ -1,0 +1,146 @@
+import {
+  type Brake,
+  type BrakeState,
+  createRig,
+  freshState,
+  HOT_LOCK,
+  type Instant,
+  ownScene,
+  type Rig,
+  readScene,
+  rest,
+  type Scene,
+  standingState,
+  startState,
+  withAdjuster,
+} from '../../sim/index.ts';
+import { faultOf, ownWords } from '../../sim/workshop/index.ts';
+import { brakes } from '../scenes.ts';
+import type { AdjusterFit, Bench, BrakeRef } from './bench.ts';
+import { KeptFor } from './kept.ts';
+import type { Moment } from './moment.ts';
+import type { OwnBrake, Shelf } from './shelf.ts';
+
+/**
+ * What follows from the record: the brake on the bench and what its solvers need. Made once for what
+ * it is made of; nothing of it is ever in the record.
+ */
+
+const told = (f: { path: string; found: string; allowed: string }): string =>
+  `${f.path}: found ${f.found}; allowed: ${f.allowed}`;
+
+interface ReadScene {
+  readonly brake: Brake;
+  readonly scene: Scene;
+}
+
+const scenes = new KeptFor<object, ReadScene>();
+
+/** A scene's data read; throws with all findings when it cannot be. */
+export const read = (scene: object): ReadScene =>
+  scenes.of(scene, () => {
+    const result = readScene(scene);
+    if (!result.ok) throw new Error(result.findings.map(told).join('\n'));
+    return result;
+  });
+
+/** The teaching brakes by their names. */
+export const teaching: ReadonlyMap<string, object> = new Map(brakes.map((b) => [b.name, b]));
+
+const ownScenes = new KeptFor<OwnBrake, Scene>();
+
+/** The scene of one's own brake, of its last sound sizes. */
+export const sceneOfOwn = (own: OwnBrake): Scene =>
+  ownScenes.of(own, () => {
+    const made = ownScene(own.base, own.sizes, ownWords(own.base, own.sizes, own));
+    return readScene(made).ok ? made : own.base;
+  });
+
+/** The scene that a reference names; null when it is gone. */
+export function sceneOf(ref: BrakeRef, shelf: Shelf): object | null {
+  if (ref.kind === 'whole') return ref.scene;
+  if (ref.kind === 'scene') return teaching.get(ref.name) ?? null;
+  const own = shelf.brakes.find((b) => b.name === ref.name);
+  return own ? sceneOfOwn(own) : null;
+}
+
+const faulty = new KeptFor<Brake, Map<string, Brake>>();
+const fitted = new KeptFor<Brake, KeptFor<AdjusterFit, Brake>>();
+
+/** Temperature above which a brake's hot lock holds when it is on, °C. */
+export const lockAt = (brake: Brake): number =>
+  Number.isFinite(brake.adjuster.hotLock) ? brake.adjuster.hotLock : HOT_LOCK;
+
+/** A brake with another adjuster put on it. */
+export function refitted(own: Brake, fit: AdjusterFit): Brake {
+  return fitted
+    .of(own, () => new KeptFor())
+    .of(fit, () =>
+      withAdjuster(own, fit.kind, {
+        hotLock: fit.hotLock ? lockAt(own) : Number.POSITIVE_INFINITY,
+        drivenBy: fit.drivenBy,
+      }),
+    );
+}
+
+/** A brake with what a fault builds otherwise. */
+function withFaultBuilt(brake: Brake, id: string): Brake {
+  const known = faulty.of(brake, () => new Map());
+  const found = known.get(id);
+  if (found) return found;
+  const built = faultOf(id).apply(rigOfBrake(brake), freshState(brake)).brake ?? brake;
+  known.set(id, built);
+  return built;
+}
+
+/** The brake that a reference names; the first teaching brake when it is gone. */
+export const brakeOfRef = (ref: BrakeRef, shelf: Shelf): Brake =>
+  read(sceneOf(ref, shelf) ?? brakes[0]).brake;
+
+/** The brake of a bench before another adjuster is put on it. */
+export function ownBrakeOf(bench: Bench, shelf: Shelf): Brake {
+  const brake = brakeOfRef(bench.brake, shelf);
+  return bench.fault === null ? brake : withFaultBuilt(brake, bench.fault);
+}
+
+/** The brake of a bench; the first teaching brake when its own is gone. */
+export function brakeOfBench(bench: Bench, shelf: Shelf): Brake {
+  const own = ownBrakeOf(bench, shelf);
+  return bench.adjuster === null ? own : refitted(own, bench.adjuster);
+}
+
+export const brakeOf = (m: Moment): Brake => brakeOfBench(m.bench, m.shelf);
+
+const rigs = new KeptFor<Brake, Rig>();
+export const rigOfBrake = (brake: Brake): Rig => rigs.of(brake, () => createRig(brake));
+export const rigOf = (m: Moment): Rig => rigOfBrake(brakeOf(m));
+
+const bendingRigs = new KeptFor<Brake, Rig>();
+/** Its shoes bend. */
+export const bendingRigOf = (brake: Brake): Rig =>
+  bendingRigs.of(brake, () => createRig(brake, { flexible: true }));
+
+const rests = new KeptFor<Rig, WeakMap<BrakeState, Instant>>();
+/** The released brake in a state. */
+export function restOf(rig: Rig, state: BrakeState): Instant {
+  const known = rests.of(rig, () => new WeakMap());
+  const found = known.get(state);
+  if (found) return found;
+  const made = rest(rig, state);
+  known.set(state, made);
+  return made;
+}
+
+const starts = new KeptFor<Brake, BrakeState>();
+export const startOf = (brake: Brake): BrakeState => starts.of(brake, () => startState(brake));
+
+const standings = new KeptFor<Brake, Map<string, BrakeState>>();
+/** One of a brake's standing states; throws on an unknown name. */
+export function standingOf(brake: Brake, name: string): BrakeState {
+  const known = standings.of(brake, () => new Map());
+  const found = known.get(name);
+  if (found) return found;
+  const made = standingState(rigOfBrake(brake), name);
+  known.set(name, made);
+  return made;
+}

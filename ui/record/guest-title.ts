@@ -1,0 +1,18 @@
+import { faultOf } from '../../sim/workshop/index.ts';
+import { brakeOf } from './derive.ts';
+import type { Moment } from './moment.ts';
+
+/** The brake on the bench with the fault that is built into it. */
+export function benchTitle(m: Moment): string {
+  const { title } = brakeOf(m);
+  return m.bench.fault === null ? title : `${title}: ${faultOf(m.bench.fault).name}`;
+}
+
+/** What stands on the bench instead of one's own brake, in the list of brakes and on the band; null: nothing does. */
+export function guestTitle(m: Moment): string | null {
+  const { guest, bench } = m;
+  if (!guest) return null;
+  const title = benchTitle(m);
+  if (bench.fault !== null || guest.call.kind === 'van' || bench.standing === null) return title;
+  return `${title}, ${bench.standing.toLowerCase()}`;
+}

@@ -1,0 +1,114 @@
+import * as v from 'valibot';
+import type { Turning } from '../../sim/index.ts';
+import type { Bench } from './bench.ts';
+import { intention } from './intention.ts';
+import { type Moment, type Parts, type StationId, stationNames } from './moment.ts';
+import { parts as registry } from './parts.ts';
+import type { View } from './view.ts';
+
+/**
+ * A guest stands on the bench over one's own: a fault, a van to be found out, what a question shows.
+ * It says whose place it takes, so that all of that comes back bit for bit.
+ */
+export interface Guest {
+  readonly call: GuestCall;
+  /** Stations in which it stands; it leaves with the last of them. */
+  readonly stands: readonly StationId[];
+  readonly mine: Mine;
+}
+
+/** What the guest was called for. */
+export type GuestCall =
+  | { readonly kind: 'fault'; readonly id: string }
+  | { readonly kind: 'question'; readonly id: string }
+  | { readonly kind: 'van'; readonly number: number };
+
+/** What was there before. */
+export interface Mine {
+  readonly bench: Bench;
+  readonly turning: Turning;
+  readonly station: StationId;
+  readonly layers: View['layers'];
+  readonly parts: Parts;
+}
+
+const id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind', [
+  v.strictObject({ kind: v.literal('fault'), id }),
+  v.strictObject({ kind: v.literal('question'), id }),
+  v.strictObject({
+    kind: v.literal('van'),
+    number: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(1000)),
+  }),
+]);
+
+/** Stations whose own notes stay when a guest leaves: they call the guests. */
+const CALLERS = ['faults', 'questions'] as const satisfies readonly StationId[];
+
+/** Takes what is there now to be brought back, unless a guest is there already. */
+export function arrive(m: Moment, call: GuestCall, stands: readonly StationId[]): Moment {
+  const mine = m.guest?.mine ?? {
+    bench: m.bench,
+    turning: m.turning,
+    station: m.station,
+    layers: m.view.layers,
+    parts: m.parts,
+  };
+  return { ...m, guest: { call, stands, mine } };
+}
+
+/** The guest leaves: one's own brake and the stations' settings as they were; the open station stays. */
+export function leave(m: Moment): Moment {
+  if (!m.guest) return m;
+  const { bench, turning, layers, parts } = m.guest.mine;
+  const kept = Object.fromEntries(CALLERS.map((c) => [c, m.parts[c]]));
+  const back: Parts = { ...parts, ...kept } as Parts;
+  return {
+    ...m,
+    guest: null,
+    pedal: 0,
+    follows: false,
+    bench,
+    turning,
+    view: { ...m.view, layers },
+    parts: {
+      ...back,
+      faults: { ...back.faults, mode: 'browse', fault: null },
+      questions: { ...back.questions, asked: null },
+    },
+  };
+}
+
+/** Back to mine: everything as it was when the guest came, and where. */
+export const backToMine = intention(
+  'guest.leave',
+  (m: Moment) => (m.guest ? { ...leave(m), station: m.guest.mine.station } : m),
+  'back to mine',
+);
+
+/** The guest stays for good: it is one's own from now on. */
+export const makeMine = intention(
+  'guest.keep',
+  (m: Moment) => (m.guest ? { ...m, guest: null } : m),
+  'made mine',
+);
+
+/** Opens a station: the pedal comes up; a guest that does not stand there leaves. */
+export function opened(m: Moment, station: StationId): Moment {
+  if (station === m.station) return m;
+  const left = registry[m.station].left?.(m) ?? m;
+  const here = left.guest && !left.guest.stands.includes(station) ? leave(left) : left;
+  const asked = here.parts.questions.asked;
+  // A question's words stand in the station that answers it.
+  const parts =
+    asked !== null && station !== 'questions'
+      ? { ...here.parts, questions: { ...here.parts.questions, asked: null } }
+      : here.parts;
+  return { ...here, parts, station, pedal: 0, follows: false };
+}
+
+export const show = intention(
+  'station.show',
+  opened,
+  (_before, after) => `to ${stationNames[after.station]}`,
+);

@@ -1,0 +1,331 @@
+import type { Session } from '../session.ts';
+import { fromPlain, toPlain, toText } from './json.ts';
+import { linkOf, MOST_LINK, readable, readLink, says } from './link.ts';
+import type { Moment } from './moment.ts';
+import { readOld, type SizesOf } from './old.ts';
+import { type Read, readMoment, type Wrong } from './record.ts';
+import { EMPTY_SHELF, type OwnBrake, readOwn, type Shelf } from './shelf.ts';
+import { mergeShelf, withShelf } from './shelf-merge.ts';
+import { plainMoment } from './start.ts';
+import { forAll, forThis, fullKey, keep, putAside, recall } from './store.ts';
+import { type Place, placeOf, samePlace, walk } from './walk.ts';
+
+/** The record's home in the browser: what is kept of it, its address, and the way back. */
+
+const MOMENT = 'moment-1';
+const SHELF = 'own-brakes-2';
+/** The record is kept, and its address written, at most so often, ms: browsers allow a hundred in half a minute. */
+const KEEP_EVERY = 400;
+
+const told = (w: Wrong): string =>
+  `${w.path || 'all of it'}: found ${w.found}; allowed: ${w.allowed}`;
+
+/** What this window keeps for itself. */
+interface KeptHere {
+  readonly window: string;
+  readonly moment: unknown;
+  readonly scroll: Readonly<Record<string, number>>;
+}
+
+/** What an entry of the browser's history says. */
+interface Entry {
+  readonly takeup: string;
+  readonly place: Place;
+}
+const entryOf = (state: unknown): Entry | null =>
+  typeof state === 'object' && state !== null && 'takeup' in state && 'place' in state
+    ? (state as Entry)
+    : null;
+
+const parse = (text: string): unknown => {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+};
+
+const idOf = (): string =>
+  [...crypto.getRandomValues(new Uint32Array(2))].map((n) => n.toString(36)).join('');
+
+/** The shelf as kept; brakes that cannot be read are put aside and told, the others stay. */
+function readShelf(data: unknown, text: string): { shelf: Shelf; trouble: string } {
+  const whole = typeof data === 'object' && data !== null ? (data as Record<string, unknown>) : {};
+  const list: unknown[] = Array.isArray(whole['brakes']) ? whole['brakes'] : [];
+  const brakes = list.map(readOwn);
+  const removed = whole['removed'] == null ? null : readOwn(whole['removed']);
+  const bad = brakes.filter((b) => b === null).length;
+  const lost = bad > 0 || !Array.isArray(whole['brakes']);
+  return {
+    shelf: { brakes: brakes.filter((b): b is OwnBrake => b !== null), removed },
+    trouble: lost
+      ? putAside(
+          forAll,
+          SHELF,
+          text,
+          Array.isArray(whole['brakes'])
+            ? `${bad} of ${list.length} brakes of your own`
+            : 'it is no list of brakes',
+        )
+      : '',
+  };
+}
+
+/** A kept record with the shelf that it belongs to. */
+const readKept = (data: unknown, shelf: Shelf): Read => {
+  const plain = fromPlain(data);
+  return readMoment(typeof plain === 'object' && plain !== null ? { ...plain, shelf } : plain);
+};
+
+/** What is kept of a record: its shelf has a key of its own. */
+const keptPart = (m: Moment): Moment => ({ ...m, shelf: EMPTY_SHELF });
+
+export interface Opening {
+  /** The record to begin with. */
+  readonly moment: Moment;
+  /** A link's record, to be put on as a first step; null: none was opened. */
+  readonly linked: Moment | null;
+  readonly troubles: readonly string[];
+  readonly scroll: Readonly<Record<string, number>>;
+  readonly window: string;
+}
+
+/**
+ * What the page begins with: in this order what this window had, a link, what was kept last, the
+ * plain page. What cannot be read is put aside under its own key and told.
+ *
+ * @param sizesOf reads the texts of a brake kept in the first format
+ */
+export async function opening(sizesOf: SizesOf): Promise<Opening> {
+  const troubles: string[] = [];
+  const tell = (trouble: string): void => {
+    if (trouble !== '' && !troubles.includes(trouble)) troubles.push(trouble);
+  };
+  const kept = recall(forAll, SHELF);
+  tell(kept.trouble);
+  let shelf = EMPTY_SHELF;
+  let old: Awaited<ReturnType<typeof readOld>> | null = null;
+  if (kept.text !== null) {
+    const read = readShelf(parse(kept.text), kept.text);
+    shelf = read.shelf;
+    tell(read.trouble);
+  } else if (kept.trouble === '') {
+    old = await readOld((key) => recall(forAll, key).text, sizesOf);
+    shelf = old.shelf ?? EMPTY_SHELF;
+    for (const u of old.unread) tell(putAside(forAll, u.key, u.text, u.why));
+  }
+
+  const here = recall(forThis, MOMENT);
+  const mine = here.text === null ? null : (parse(here.text) as KeptHere | undefined);
+  const entry = entryOf(history.state);
+  const same = mine != null && entry !== null && entry.takeup === mine.window;
+  const linked = !same && says(location.search, location.hash);
+
+  /** A kept record; null when there is none, or none that can be read. */
+  const take = (data: unknown, text: string, at: typeof forAll): Moment | null => {
+    const read = readKept(data, shelf);
+    if (read.ok) return read.moment;
+    tell(putAside(at, MOMENT, text, read.wrong.slice(0, 3).map(told).join('; ')));
+    return null;
+  };
+  let moment = same && here.text !== null ? take(mine.moment, here.text, forThis) : null;
+  if (!moment) {
+    const last = recall(forAll, MOMENT);
+    tell(last.trouble);
+    if (last.text !== null) moment = take(parse(last.text), last.text, forAll);
+  }
+  if (!moment) {
+    const plain = plainMoment('apply', undefined, null, shelf);
+    moment = old?.inspect ? { ...plain, parts: { ...plain.parts, inspect: old.inspect } } : plain;
+  }
+
+  const begin = {
+    moment,
+    troubles,
+    scroll: same ? (mine.scroll ?? {}) : {},
+    window: same ? mine.window : idOf(),
+  };
+  if (!linked) return { ...begin, linked: null };
+  const read = await readLink(location.search, location.hash);
+  if (read.ok) return { ...begin, linked: { ...read.moment, shelf } };
+  tell(`This link could not be opened. ${read.wrong.slice(0, 3).map(told).join('; ')}.`);
+  return { ...begin, linked: null };
+}
+
+/** Keeps a session's record in the browser and in the address, and walks where Back and Forward go. */
+export class Home {
+  readonly session: Session;
+  readonly #window: string;
+  readonly #scrolls: () => Readonly<Record<string, number>>;
+  #troubles: readonly string[];
+  #place: Place;
+  #moment: Moment | null = null;
+  #addressed: Moment | null = null;
+  /** The shelf as it last stood in the browser. */
+  #shelf: Shelf;
+  #timer = 0;
+  /** Said once a time that it begins. */
+  #full = '';
+
+  /** @param scrolls how far what scrolls is scrolled, by name */
+  constructor(session: Session, opened: Opening, scrolls: () => Readonly<Record<string, number>>) {
+    this.session = session;
+    this.#window = opened.window;
+    this.#troubles = opened.troubles;
+    this.#scrolls = scrolls;
+    this.#shelf = session.moment.shelf;
+    this.#place = placeOf(session.moment);
+  }
+
+  /** What the user has to be told about what is kept; each stands until it is closed. */
+  get troubles(): readonly string[] {
+    return this.#troubles;
+  }
+  tell(trouble: string): void {
+    if (this.#troubles.includes(trouble)) return;
+    this.#troubles = [...this.#troubles, trouble];
+    this.session.changed();
+  }
+  closeTrouble(trouble: string): void {
+    this.#troubles = this.#troubles.filter((t) => t !== trouble);
+    this.session.changed();
+  }
+
+  start(): void {
+    this.session.addEventListener('change', this.#changed);
+    window.addEventListener('popstate', this.#walked);
+    window.addEventListener('hashchange', this.#edited);
+    window.addEventListener('storage', this.#heard);
+    window.addEventListener('pagehide', this.#now);
+    document.addEventListener('visibilitychange', this.#now);
+    history.replaceState(this.#entry(), '');
+    this.#changed();
+  }
+
+  stop(): void {
+    this.session.removeEventListener('change', this.#changed);
+    window.removeEventListener('popstate', this.#walked);
+    window.removeEventListener('hashchange', this.#edited);
+    window.removeEventListener('storage', this.#heard);
+    window.removeEventListener('pagehide', this.#now);
+    document.removeEventListener('visibilitychange', this.#now);
+    clearTimeout(this.#timer);
+    this.#timer = 0;
+  }
+
+  #entry(): Entry {
+    return { takeup: this.#window, place: this.#place };
+  }
+
+  #changed = (): void => {
+    const { moment } = this.session;
+    const place = placeOf(moment);
+    if (!samePlace(place, this.#place)) {
+      this.#place = place;
+      history.pushState(this.#entry(), '', `${location.pathname}${readable(moment)}`);
+    }
+    if (this.#timer === 0 && (moment !== this.#moment || moment !== this.#addressed)) {
+      this.#timer = window.setTimeout(this.#due, KEEP_EVERY);
+    }
+  };
+
+  #due = (): void => {
+    this.#timer = 0;
+    this.#now();
+    this.#address().catch((error: unknown) => {
+      this.tell(`The address could not be written: ${String(error)}`);
+    });
+  };
+
+  /** Keeps what is there, at once. */
+  #now = (): void => {
+    const { moment } = this.session;
+    this.#keepShelf();
+    const plain = toPlain(keptPart(moment));
+    const here: KeptHere = { window: this.#window, moment: plain, scroll: this.#scrolls() };
+    let full = keep(forThis, MOMENT, JSON.stringify(here));
+    if (moment !== this.#moment) full = keep(forAll, MOMENT, toText(keptPart(moment))) || full;
+    this.#moment = moment;
+    if (full !== '' && full !== this.#full) this.tell(full);
+    this.#full = full;
+  };
+
+  async #address(): Promise<void> {
+    const { moment } = this.session;
+    if (moment === this.#addressed) return;
+    this.#addressed = moment;
+    const link = await linkOf(moment);
+    // Meanwhile it may have gone on: then another one is on its way.
+    if (this.session.moment !== moment) return this.#changed();
+    const short = link.length <= MOST_LINK ? link : readable(moment);
+    history.replaceState(this.#entry(), '', `${location.pathname}${short}`);
+  }
+
+  /** Brakes of one's own: what another window kept meanwhile is not written over. */
+  #keepShelf(): void {
+    const { shelf } = this.session.moment;
+    if (shelf === this.#shelf) return;
+    const theirs = this.#theirs() ?? this.#shelf;
+    const { shelf: merged, told: said } = mergeShelf(this.#shelf, shelf, theirs);
+    this.#take(merged, said);
+    const trouble = keep(forAll, SHELF, JSON.stringify(merged));
+    if (trouble !== '') this.tell(trouble);
+  }
+
+  #theirs(): Shelf | null {
+    const { text } = recall(forAll, SHELF);
+    if (text === null) return null;
+    const { shelf, trouble } = readShelf(parse(text), text);
+    if (trouble !== '') this.tell(trouble);
+    return shelf;
+  }
+
+  #take(merged: Shelf, said: readonly string[]): void {
+    this.#shelf = merged;
+    for (const text of said) this.tell(text);
+    if (JSON.stringify(merged) === JSON.stringify(this.session.moment.shelf)) {
+      this.#shelf = this.session.moment.shelf;
+      return;
+    }
+    const before = this.session.moment.shelf;
+    // Steps to be undone keep their own brakes; what came from outside is put into each.
+    this.session.fromOutside((m) =>
+      withShelf(m, m.shelf === before ? merged : mergeShelf(before, m.shelf, merged).shelf),
+    );
+  }
+
+  /** Another window kept brakes of one's own. */
+  #heard = (e: StorageEvent): void => {
+    if (e.key !== fullKey(SHELF) || e.newValue === null) return;
+    const theirs = this.#theirs();
+    if (!theirs) return;
+    const { shelf, told: said } = mergeShelf(this.#shelf, this.session.moment.shelf, theirs);
+    this.#take(shelf, said);
+  };
+
+  #walked = (e: PopStateEvent): void => {
+    const entry = entryOf(e.state);
+    if (!entry) return;
+    this.#place = entry.place;
+    this.session.do(walk, entry.place);
+    this.#place = placeOf(this.session.moment);
+  };
+
+  /** A link typed or pasted over the address of the open page. */
+  #edited = (): void => {
+    if (entryOf(history.state)) return;
+    readLink(location.search, location.hash).then(
+      (read) => {
+        if (read.ok)
+          this.session.put({ ...read.moment, shelf: this.session.moment.shelf }, 'link opened');
+        else
+          this.tell(
+            `This link could not be opened. ${read.wrong.slice(0, 3).map(told).join('; ')}.`,
+          );
+        this.#place = placeOf(this.session.moment);
+        history.replaceState(this.#entry(), '');
+      },
+      (error: unknown) => this.tell(`This link could not be opened: ${String(error)}`),
+    );
+  };
+}

@@ -1,0 +1,41 @@
+import * as drum from '../stations/drum-off/part.ts';
+import * as faults from '../stations/faults/part.ts';
+import * as inspect from '../stations/inspect/part.ts';
+import * as shoes from '../stations/new-shoes/part.ts';
+import * as own from '../stations/own/part.ts';
+import * as park from '../stations/park/part.ts';
+import * as questions from '../stations/questions/part.ts';
+import * as wear from '../stations/wear-part.ts';
+import * as bench from './bench.ts';
+import * as guest from './guest.ts';
+import type { AnyIntention } from './intention.ts';
+import * as view from './view.ts';
+import * as walk from './walk.ts';
+
+/** Every intention there is, by its id: what can be wanted of the bench, at one glance. */
+
+const homes: readonly Readonly<Record<string, unknown>>[] = [
+  bench,
+  view,
+  guest,
+  walk,
+  wear,
+  drum,
+  park,
+  inspect,
+  shoes,
+  faults,
+  own,
+  questions,
+];
+
+const isIntention = (x: unknown): x is AnyIntention =>
+  typeof x === 'object' && x !== null && 'does' in x && 'says' in x && 'joins' in x;
+
+export const intentions: ReadonlyMap<string, AnyIntention> = new Map(
+  homes.flatMap((home) =>
+    Object.values(home)
+      .filter(isIntention)
+      .map((i) => [i.id, i] as const),
+  ),
+);

@@ -1,0 +1,161 @@
+import * as v from 'valibot';
+import type { BrakeState } from '../../sim/index.ts';
+import { faults } from '../../sim/workshop/index.ts';
+import { type Bench, benchSchema, MOST_BAR } from './bench.ts';
+import { brakeOfBench, ownBrakeOf, sceneOf } from './derive.ts';
+import { callSchema, type Guest, type Mine } from './guest.ts';
+import { type Moment, type Parts, stationIds } from './moment.ts';
+import { parts } from './parts.ts';
+import { EMPTY_SHELF, type Shelf, shelfSchema } from './shelf.ts';
+import { layersSchema, viewSchema } from './view.ts';
+
+/** The record read from a stranger's data: a file, a link, what a browser kept. */
+
+const partsSchema: v.GenericSchema<unknown, Parts> = v.strictObject({
+  apply: parts.apply.schema,
+  wear: parts.wear.schema,
+  'drum-off': parts['drum-off'].schema,
+  park: parts.park.schema,
+  inspect: parts.inspect.schema,
+  'new-shoes': parts['new-shoes'].schema,
+  faults: parts.faults.schema,
+  own: parts.own.schema,
+  questions: parts.questions.schema,
+});
+
+const turning = v.picklist([1, 0, -1] as const);
+const station = v.picklist(stationIds);
+
+const mine: v.GenericSchema<unknown, Mine> = v.strictObject({
+  bench: benchSchema,
+  turning,
+  station,
+  layers: layersSchema,
+  parts: partsSchema,
+});
+
+const guest: v.GenericSchema<unknown, Guest> = v.strictObject({
+  call: callSchema,
+  stands: v.pipe(v.array(station), v.maxLength(stationIds.length)),
+  mine,
+});
+
+const schema: v.GenericSchema<unknown, Moment> = v.strictObject({
+  version: v.literal(1),
+  bench: benchSchema,
+  pedal: v.pipe(v.number(), v.minValue(0), v.maxValue(MOST_BAR)),
+  follows: v.boolean(),
+  turning,
+  station,
+  view: viewSchema,
+  parts: partsSchema,
+  guest: v.nullable(guest),
+  shelf: v.optional(shelfSchema, EMPTY_SHELF),
+});
+
+/** What is wrong with a record: where, what was found, what is allowed. */
+export interface Wrong {
+  readonly path: string;
+  readonly found: string;
+  readonly allowed: string;
+}
+
+export type Read =
+  | { readonly ok: true; readonly moment: Moment }
+  | { readonly ok: false; readonly wrong: readonly Wrong[] };
+
+const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
+
+/** Does a state fit the brake that it is said to be of? */
+function stateWrong(path: string, bench: Bench, shelf: Shelf, state: BrakeState): Wrong[] {
+  const { adjuster, drum, shoes } = brakeOfBench(bench, shelf);
+  const out: Wrong[] = [];
+  if (state.tooth > adjuster.teeth) {
+    out.push({
+      path: `${path}.tooth`,
+      found: String(state.tooth),
+      allowed: `0 to ${adjuster.teeth}, the teeth of this brake`,
+    });
+  }
+  // A drum that is taken off for New shoes stands a tenth wider.
+  const widest = 1.2 * drum.radiusMax;
+  if (!(state.drumRadius >= 0.99 * drum.radiusNew && state.drumRadius <= widest)) {
+    out.push({
+      path: `${path}.drumRadius`,
+      found: `${state.drumRadius} mm`,
+      allowed: `${drum.radiusNew} to ${widest.toFixed(1)} mm, this brake's drum`,
+    });
+  }
+  for (const side of ['front', 'rear'] as const) {
+    const { thicknessNew } = shoes[side].lining;
+    const worn = Math.max(...state.wear[side]);
+    if (worn > thicknessNew + 1e-9) {
+      out.push({
+        path: `${path}.wear.${side}`,
+        found: `${worn} mm`,
+        allowed: `at most ${thicknessNew} mm, the lining of this brake`,
+      });
+    }
+  }
+  return out;
+}
+
+function benchWrong(path: string, bench: Bench, shelf: Shelf): Wrong[] {
+  if (!sceneOf(bench.brake, shelf)) {
+    const found = bench.brake.kind === 'whole' ? 'a scene' : bench.brake.name;
+    return [{ path: `${path}.brake`, found, allowed: 'a brake that is kept here' }];
+  }
+  if (bench.fault !== null && !faults.some((f) => f.id === bench.fault)) {
+    return [{ path: `${path}.fault`, found: bench.fault, allowed: 'a fault of the list' }];
+  }
+  const { states } = ownBrakeOf(bench, shelf);
+  const out: Wrong[] = [];
+  if (bench.standing !== null && !states.some((s) => s.name === bench.standing)) {
+    const allowed = states.map((s) => s.name).join(', ');
+    out.push({ path: `${path}.standing`, found: bench.standing, allowed });
+  }
+  out.push(...stateWrong(`${path}.state`, bench, shelf, bench.state));
+  out.push(...stateWrong(`${path}.life.start`, bench, shelf, bench.life.start));
+  bench.life.legs.forEach((leg, i) => {
+    const state =
+      leg.kind === 'click' ? leg.state : leg.kind === 'hot' ? leg.from : leg.stretch.from;
+    if (state) out.push(...stateWrong(`${path}.life.legs.${i}`, bench, shelf, state));
+  });
+  return out;
+}
+
+/** Fits the record together? Every state its brake, the guest its place. */
+function unsound(m: Moment): Wrong[] {
+  const out = benchWrong('bench', m.bench, m.shelf);
+  if (!m.guest) return out;
+  out.push(...benchWrong('guest.mine.bench', m.guest.mine.bench, m.shelf));
+  if (!m.guest.stands.includes(m.station)) {
+    const allowed = m.guest.stands.join(', ');
+    out.push({ path: 'station', found: m.station, allowed: `where the guest stands: ${allowed}` });
+  }
+  return out;
+}
+
+/** Reads a value, with its lists of numbers in place, to a record; or tells what is wrong, place by place. */
+export function readMoment(data: unknown): Read {
+  let result: v.SafeParseResult<typeof schema>;
+  try {
+    result = v.safeParse(schema, data, { abortPipeEarly: true });
+  } catch (error) {
+    // A getter or a proxy of a stranger's: a value as JSON gives it has none.
+    const found = error instanceof Error ? error.message : String(error);
+    return { ok: false, wrong: [{ path: '', found, allowed: 'plain data' }] };
+  }
+  if (!result.success) {
+    return {
+      ok: false,
+      wrong: result.issues.slice(0, 20).map((issue) => ({
+        path: v.getDotPath(issue) ?? '',
+        found: short(issue.received),
+        allowed: issue.expected ?? issue.message,
+      })),
+    };
+  }
+  const wrong = unsound(result.output);
+  return wrong.length > 0 ? { ok: false, wrong } : { ok: true, moment: result.output };
+}

@@ -1,0 +1,152 @@
+import { type OwnKey, ownKeys, ownScene, readScene, startState } from '../../sim/index.ts';
+import { ownWords } from '../../sim/workshop/index.ts';
+import { ownFields } from '../stations/own/fields.ts';
+import { type Bench, freshBench } from './bench.ts';
+import { brakeOfRef, sceneOfOwn } from './derive.ts';
+import type { Moment } from './moment.ts';
+import { nameFrom } from './own-name.ts';
+import { LONGEST_TITLE, MOST_BRAKES, type OwnBrake, type Shelf } from './shelf.ts';
+
+/**
+ * Brakes of one's own that were changed in two windows at once. Nothing typed is lost: what was
+ * changed in one window is taken, and where both changed the same size both versions are kept.
+ */
+export interface Merged {
+  readonly shelf: Shelf;
+  /** What the user has to be told, in sentences. */
+  readonly told: readonly string[];
+}
+
+const OTHER = ' (other window)';
+
+const find = (list: readonly OwnBrake[], name: string): OwnBrake | undefined =>
+  list.find((b) => b.name === name);
+
+/** Of three values the one that was changed; mine where both were. */
+const changed = <T>(base: T, mine: T, theirs: T): T => (mine === base ? theirs : mine);
+/** Were both changed, and not alike? */
+const apart = <T>(base: T, mine: T, theirs: T): boolean =>
+  mine !== base && theirs !== base && mine !== theirs;
+
+/** Are both the same word for word? The scene they are made from never changes. */
+const alike = (a: OwnBrake, b: OwnBrake): boolean =>
+  a === b ||
+  (a.title === b.title &&
+    ownKeys.every((k) => (a.texts[k] ?? '') === (b.texts[k] ?? '') && a.sizes[k] === b.sizes[k]));
+
+/** Fields that both windows changed, and not alike. */
+function conflicts(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake): string[] {
+  const text = (b: OwnBrake | undefined, key: OwnKey): string => b?.texts[key] ?? '';
+  const fields = ownFields.filter((f) =>
+    apart(text(base, f.key), text(mine, f.key), text(theirs, f.key)),
+  );
+  const title = apart(base?.title, mine.title, theirs.title) ? ['Name'] : [];
+  return [...title, ...fields.map((f) => f.name)];
+}
+
+/** Field by field what was changed; where its sizes together make no sound brake, mine stand. */
+function together(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake): OwnBrake {
+  const texts: Partial<Record<OwnKey, string>> = {};
+  const sizes: Partial<Record<OwnKey, number>> = {};
+  for (const key of ownKeys) {
+    const text = changed(base?.texts[key], mine.texts[key], theirs.texts[key]);
+    if (text !== undefined) texts[key] = text;
+    const size = changed(base?.sizes[key], mine.sizes[key], theirs.sizes[key]);
+    if (size !== undefined) sizes[key] = size;
+  }
+  const title = changed(base?.title, mine.title, theirs.title) ?? mine.title;
+  const words = ownWords(mine.base, sizes, { name: mine.name, title });
+  const sound = readScene(ownScene(mine.base, sizes, words)).ok;
+  const made = { ...mine, title, texts, sizes: sound ? sizes : mine.sizes };
+  return alike(made, mine) ? mine : alike(made, theirs) ? theirs : made;
+}
+
+/** The other window's version of a brake as one of its own; every window gives it the same name. */
+function another(theirs: OwnBrake): OwnBrake {
+  const { base: _, ...typed } = theirs;
+  return {
+    ...theirs,
+    name: nameFrom(JSON.stringify(typed)),
+    title: `${theirs.title.slice(0, LONGEST_TITLE - OTHER.length)}${OTHER}`,
+  };
+}
+
+/**
+ * Brings two windows' shelves together.
+ *
+ * @param base the shelf that both began with
+ * @param mine this window's; its order is kept
+ * @param theirs the other's
+ */
+export function mergeShelf(base: Shelf, mine: Shelf, theirs: Shelf): Merged {
+  if (mine === base || mine === theirs) return { shelf: theirs, told: [] };
+  if (theirs === base) return { shelf: mine, told: [] };
+  const told: string[] = [];
+  const brakes: OwnBrake[] = [];
+  const put = (b: OwnBrake): void => {
+    if (!find(brakes, b.name)) brakes.push(b);
+  };
+  for (const m of mine.brakes) {
+    const b = find(base.brakes, m.name);
+    const t = find(theirs.brakes, m.name);
+    if (!t) {
+      // Deleted there: it goes, unless it was changed or made here.
+      if (!b || !alike(b, m)) put(m);
+      continue;
+    }
+    const fields = alike(m, t) ? [] : conflicts(b, m, t);
+    if (fields.length === 0) {
+      put(together(b, m, t));
+      continue;
+    }
+    put(m);
+    const both = another(t);
+    put(both);
+    told.push(
+      `${m.title} was changed in two windows at once (${fields.join(', ')}): both are kept, the other as “${both.title}”.`,
+    );
+  }
+  for (const t of theirs.brakes) {
+    if (find(mine.brakes, t.name)) continue;
+    const b = find(base.brakes, t.name);
+    if (!b || !alike(b, t)) put(t);
+  }
+  const removed = changed(base.removed, mine.removed, theirs.removed);
+  if (brakes.length > MOST_BRAKES) {
+    told.push(`Of ${brakes.length} brakes in two windows ${MOST_BRAKES} are kept here.`);
+  }
+  return {
+    shelf: {
+      brakes: brakes.slice(0, MOST_BRAKES),
+      // Deleted in one window and changed in the other: it is there still.
+      removed: removed && find(brakes, removed.name) ? null : removed,
+    },
+    told,
+  };
+}
+
+/** A bench whose brake another window changed or deleted. */
+function benchAfter(bench: Bench, before: Shelf, after: Shelf): Bench {
+  const ref = bench.brake;
+  if (ref.kind !== 'own') return bench;
+  const was = find(before.brakes, ref.name);
+  const is = find(after.brakes, ref.name);
+  if (!was || was === is) return bench;
+  // What stands on the bench stays there, though nobody keeps it any more.
+  if (!is) return { ...bench, brake: { kind: 'whole', scene: sceneOfOwn(was) } };
+  if (ownKeys.every((k) => was.sizes[k] === is.sizes[k])) return bench;
+  return freshBench(ref, startState(brakeOfRef(ref, after)));
+}
+
+/**
+ * The record with another window's shelf: a brake of other sizes stands on the bench new, and one
+ * that was deleted stays there as a whole scene.
+ */
+export function withShelf(m: Moment, shelf: Shelf): Moment {
+  if (shelf === m.shelf) return m;
+  const bench = benchAfter(m.bench, m.shelf, shelf);
+  const mine = m.guest && benchAfter(m.guest.mine.bench, m.shelf, shelf);
+  const guest = m.guest && mine ? { ...m.guest, mine: { ...m.guest.mine, bench: mine } } : m.guest;
+  const anew = bench !== m.bench && bench.brake.kind === 'own';
+  return { ...m, bench, guest, shelf, ...(anew ? { pedal: 0, follows: false } : {}) };
+}

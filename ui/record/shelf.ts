@@ -1,0 +1,69 @@
+import * as v from 'valibot';
+import { type OwnKey, type OwnSizes, ownKeys, readScene, type Scene } from '../../sim/index.ts';
+
+/** Brakes of one's own: what was typed, and the scenes that they are made from. */
+export type OwnTexts = Readonly<Partial<Record<OwnKey, string>>>;
+
+export interface OwnBrake {
+  /** Of its own, in every browser and window; also the name of its scene. */
+  readonly name: string;
+  readonly title: string;
+  /** Scene it is made from: a teaching brake's, or the one of a file. */
+  readonly base: Scene;
+  readonly texts: OwnTexts;
+  /** The last sizes that made a sound brake, mm and the like: those stand on the bench. */
+  readonly sizes: OwnSizes;
+}
+
+export interface Shelf {
+  readonly brakes: readonly OwnBrake[];
+  /** The last one that was deleted, to be brought back. */
+  readonly removed: OwnBrake | null;
+}
+
+export const EMPTY_SHELF: Shelf = { brakes: [], removed: null };
+
+/** Most brakes kept, and the longest text of a size and of a title. */
+export const MOST_BRAKES = 200;
+export const LONGEST_TEXT = 200;
+export const LONGEST_TITLE = 80;
+
+/** A scene that can be built; what is wrong with another is told by its first finding. */
+export const sceneValue: v.GenericSchema<unknown, Scene> = v.pipe(
+  v.unknown(),
+  v.rawTransform(({ dataset, addIssue, NEVER }) => {
+    const read = readScene(dataset.value);
+    if (read.ok) return read.scene;
+    const [f] = read.findings;
+    addIssue({ message: f ? `${f.path}: found ${f.found}; allowed: ${f.allowed}` : 'no scene' });
+    return NEVER;
+  }),
+);
+
+export const NAME = /^own-[a-z0-9-]{1,40}$/;
+
+/** Of some of the sizes each its value. */
+const ofSizes = <T>(value: v.GenericSchema<unknown, T>) =>
+  v.pipe(
+    v.record(v.picklist(ownKeys), value),
+    v.transform((r): Readonly<Partial<Record<OwnKey, T>>> => r),
+  );
+
+const ownSchema: v.GenericSchema<unknown, OwnBrake> = v.strictObject({
+  name: v.pipe(v.string(), v.regex(NAME)),
+  title: v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_TITLE)),
+  base: sceneValue,
+  texts: ofSizes(v.pipe(v.string(), v.maxLength(LONGEST_TEXT))),
+  sizes: ofSizes(v.pipe(v.number(), v.finite())),
+});
+
+export const shelfSchema: v.GenericSchema<unknown, Shelf> = v.strictObject({
+  brakes: v.pipe(v.array(ownSchema), v.maxLength(MOST_BRAKES)),
+  removed: v.nullable(ownSchema),
+});
+
+/** One brake read apart from the others, so that one that cannot be does not take them with it. */
+export const readOwn = (data: unknown): OwnBrake | null => {
+  const result = v.safeParse(ownSchema, data);
+  return result.success ? result.output : null;
+};

@@ -1,0 +1,224 @@
+import * as v from 'valibot';
+import type { TiltCause, Turning } from '../../sim/index.ts';
+import { type PartId, partNames } from '../stage/part-names.ts';
+import type { ThemeName } from '../theme.ts';
+import { intention } from './intention.ts';
+import { type Moment, type StationId, stationIds, withPart } from './moment.ts';
+import { layersOf, withLayers } from './parts.ts';
+
+/** How the bench is looked at: it changes nothing of the brake. */
+export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe' | 'edge';
+export type Layers = Readonly<Record<LayerName, boolean>>;
+
+export const layerNames = [
+  'fan',
+  'comb',
+  'forces',
+  'names',
+  'ghost',
+  'heat',
+  'loupe',
+  'edge',
+] as const satisfies readonly LayerName[];
+
+/** Where the stage looks: the whole brake at factor 1, moved by px of the screen. */
+export interface Zoom {
+  readonly factor: number;
+  readonly dx: number;
+  readonly dy: number;
+}
+export const WHOLE: Zoom = { factor: 1, dx: 0, dy: 0 };
+/** Closest look. */
+export const MOST_ZOOM = 12;
+
+export interface View {
+  /** Layers of the stations in which they were switched; the others have their stations' own. */
+  readonly layers: Readonly<Partial<Record<StationId, Layers>>>;
+  /** Which wheel the drawing shows; null: the one of the brake's scene. */
+  readonly wheel: 'left' | 'right' | null;
+  readonly zoom: Zoom;
+  readonly theme: ThemeName;
+  /** For the wall of a classroom: half drawing, half text, nothing small. */
+  readonly wall: boolean;
+  /** Parts whose names are told; null: all of them. */
+  readonly revealed: readonly PartId[] | null;
+  /** How many times larger than it is the gap is drawn. */
+  readonly magnification: 1 | 20 | 40;
+  /** What is out of order along the axle; shown in the edge-on drawing alone. */
+  readonly tilt: TiltCause;
+  /** Show what shoes that bend would do beside the rigid ones. */
+  readonly bending: boolean;
+  readonly slow: boolean;
+  readonly sound: boolean;
+}
+
+export const PLAIN_VIEW: View = {
+  layers: {},
+  wheel: null,
+  zoom: WHOLE,
+  theme: 'sheet',
+  wall: false,
+  revealed: null,
+  magnification: 20,
+  tilt: { holdDown: 'fitted', groove: 0 },
+  bending: false,
+  slow: false,
+  sound: true,
+};
+
+const parts = Object.keys(partNames) as PartId[];
+const onOff = v.boolean();
+const far = v.pipe(v.number(), v.minValue(-1e5), v.maxValue(1e5));
+
+const layers = v.strictObject({
+  fan: onOff,
+  comb: onOff,
+  forces: onOff,
+  names: onOff,
+  ghost: onOff,
+  heat: onOff,
+  loupe: onOff,
+  edge: onOff,
+});
+
+/** Layers by station, where they were switched. */
+export const layersSchema: v.GenericSchema<unknown, View['layers']> = v.pipe(
+  v.record(v.picklist(stationIds), layers),
+  v.transform((r): View['layers'] => r),
+);
+
+export const viewSchema: v.GenericSchema<unknown, View> = v.strictObject({
+  layers: layersSchema,
+  wheel: v.nullable(v.picklist(['left', 'right'])),
+  zoom: v.strictObject({
+    factor: v.pipe(v.number(), v.minValue(1), v.maxValue(MOST_ZOOM)),
+    dx: far,
+    dy: far,
+  }),
+  theme: v.picklist(['sheet', 'board']),
+  wall: onOff,
+  revealed: v.nullable(v.pipe(v.array(v.picklist(parts)), v.maxLength(parts.length))),
+  magnification: v.picklist([1, 20, 40]),
+  tilt: v.strictObject({
+    holdDown: v.picklist(['fitted', 'lost']),
+    groove: v.pipe(v.number(), v.minValue(0), v.maxValue(5)),
+  }),
+  bending: onOff,
+  slow: onOff,
+  sound: onOff,
+});
+
+const seen = (m: Moment, change: Partial<View>): Moment => ({
+  ...m,
+  view: { ...m.view, ...change },
+});
+
+const words: Readonly<Record<LayerName, string>> = {
+  fan: 'gap fan',
+  comb: 'pressure comb',
+  forces: 'forces',
+  names: 'names',
+  ghost: 'rest ghost',
+  heat: 'heat',
+  loupe: 'loupe',
+  edge: 'edge-on',
+};
+
+export const toggleLayer = intention(
+  'view.layer',
+  (m: Moment, layer: LayerName) => {
+    const on = !layersOf(m)[layer];
+    // Loupe and edge-on drawing take the same place.
+    const gone =
+      on && layer === 'loupe' ? { edge: false } : on && layer === 'edge' ? { loupe: false } : {};
+    return withLayers(m, { ...gone, [layer]: on });
+  },
+  (_before, after, layer) => `${words[layer]} ${layersOf(after)[layer] ? 'on' : 'off'}`,
+);
+
+export const magnify = intention(
+  'view.magnify',
+  (m: Moment, times: 1 | 20 | 40) => withLayers(seen(m, { magnification: times }), { fan: true }),
+  (_before, after) => `gap drawn ×${after.view.magnification}`,
+);
+
+export const tip = intention(
+  'view.tip',
+  (m: Moment, tilt: TiltCause) => seen(m, { tilt }),
+  'cause of the tilt',
+);
+
+/** Hides the names behind their numbers, to be asked for one by one; or tells all again. */
+export const hideNames = intention(
+  'view.names',
+  (m: Moment, hidden: boolean) => seen(m, { revealed: hidden ? [] : null }),
+  (_before, after) => (after.view.revealed ? 'names hidden' : 'names told'),
+);
+
+export const reveal = intention(
+  'view.reveal',
+  (m: Moment, part: PartId) => {
+    const { revealed } = m.view;
+    return !revealed || revealed.includes(part) ? m : seen(m, { revealed: [...revealed, part] });
+  },
+  (_before, _after, part) => `name of ${partNames[part][0].toLowerCase()}`,
+);
+
+export const look = intention(
+  'view.look',
+  (m: Moment, theme: ThemeName) => (theme === m.view.theme ? m : seen(m, { theme })),
+  (_before, after) => `view ${after.view.theme === 'sheet' ? 'Sheet' : 'Board'}`,
+);
+
+export const showOnWall = intention(
+  'view.wall',
+  (m: Moment, wall: boolean) => (wall === m.view.wall ? m : seen(m, { wall })),
+  (_before, after) => (after.view.wall ? 'wall' : 'wall left'),
+);
+
+export const lookAt = intention(
+  'view.wheel',
+  (m: Moment, wheel: 'left' | 'right') => {
+    const next = wheel === m.view.wheel ? m : seen(m, { wheel });
+    // There the drawing turns with the sheet.
+    const sheet = m.station === 'inspect' && m.parts.inspect.wheel !== wheel;
+    return sheet ? withPart(next, 'inspect', { wheel }) : next;
+  },
+  (_before, after) => `${after.view.wheel}-hand wheel`,
+);
+
+export const zoomTo = intention(
+  'view.zoom',
+  (m: Moment, zoom: Zoom) => {
+    const { factor, dx, dy } = m.view.zoom;
+    const next = zoom.factor <= 1 ? WHOLE : { ...zoom, factor: Math.min(MOST_ZOOM, zoom.factor) };
+    return next.factor === factor && next.dx === dx && next.dy === dy ? m : seen(m, { zoom: next });
+  },
+  (_before, after) => (after.view.zoom.factor > 1 ? 'zoom' : 'whole brake'),
+  { joins: 'view.zoom' },
+);
+
+export const slowDown = intention(
+  'view.slow',
+  (m: Moment, slow: boolean) => (slow === m.view.slow ? m : seen(m, { slow })),
+  (_before, after) => (after.view.slow ? 'slow motion' : 'slow motion off'),
+);
+
+export const bend = intention(
+  'view.bend',
+  (m: Moment, bending: boolean) => (bending === m.view.bending ? m : seen(m, { bending })),
+  (_before, after) => (after.view.bending ? 'bending shoes beside' : 'rigid shoes'),
+);
+
+export const sound = intention(
+  'view.sound',
+  (m: Moment, on: boolean) => (on === m.view.sound ? m : seen(m, { sound: on })),
+  (_before, after) => (after.view.sound ? 'sound on' : 'sound off'),
+);
+
+export const turn = intention(
+  'view.turn',
+  (m: Moment, turning: Turning) => (turning === m.turning ? m : { ...m, turning }),
+  (_before, after) =>
+    `drum ${after.turning > 0 ? 'forward' : after.turning < 0 ? 'backward' : 'stopped'}`,
+);

@@ -1,0 +1,228 @@
+import * as v from 'valibot';
+import { type DrumAnswers, type ForceLock, type Held, letGo, UNHELD } from '../../../sim/index.ts';
+import { released, withBegun, withState } from '../../record/bench.ts';
+import { brakeOf, standingOf } from '../../record/derive.ts';
+import { intention } from '../../record/intention.ts';
+import { type Moment, withPart } from '../../record/moment.ts';
+import type { Part } from '../../record/part.ts';
+import type { Complaint } from './complaints.ts';
+
+/** What the side shows: the brake, its faults to set, the questions, how the drum is fastened. */
+export type DrumPage = 'brake' | 'faults' | 'mine' | 'fastening';
+export type Fastening = 'studs' | 'screw' | 'nut';
+export type Try = 'pull' | 'turn' | 'rock' | 'break';
+
+/** The questions of "Which is mine?" in their order; each is answered by one press. */
+export const ORDER = ['fastening', 'turns', 'slides', 'slack'] as const;
+export type Question = (typeof ORDER)[number];
+export interface Mine {
+  readonly fastening: Fastening | null;
+  readonly turns: DrumAnswers['turns'] | null;
+  readonly slides: DrumAnswers['slides'] | null;
+  readonly slack: DrumAnswers['slack'] | null;
+}
+const UNASKED: Mine = { fastening: null, turns: null, slides: null, slack: null };
+
+export interface DrumPart {
+  readonly page: DrumPage;
+  readonly fastening: Fastening;
+  readonly mine: Mine;
+  /** The questions were left to try something on the drum: they go on where they stood. */
+  readonly asking: boolean;
+  /** The last thing tried, and what held the drum besides when it was. */
+  readonly tried: { readonly what: Try; readonly held: Held } | null;
+  /** Teeth backed off since the state was put on. */
+  readonly back: number;
+}
+
+/** Farthest that a cable is set too tight here, mm at the hook. */
+const MOST_OFF_STOP = 8;
+
+const TURNS = ['freely', 'lightly', 'not at all'] as const;
+const SLIDES = ['not at all', 'a little'] as const;
+const SLACK = ['helps', 'no change', 'cannot tell'] as const;
+
+const held = v.strictObject({
+  hubRust: v.boolean(),
+  liningsRusted: v.boolean(),
+  aside: v.pipe(v.number(), v.minValue(-10), v.maxValue(10)),
+});
+
+export const drumPart: Part<DrumPart> = {
+  anew: true,
+  layers: {},
+  initial: () => ({
+    page: 'brake',
+    fastening: 'studs',
+    mine: UNASKED,
+    asking: false,
+    tried: null,
+    back: 0,
+  }),
+  // The next time one looks at the brake first.
+  left: (m) => withPart(m, 'drum-off', { tried: null, page: 'brake' }),
+  schema: v.strictObject({
+    page: v.picklist(['brake', 'faults', 'mine', 'fastening']),
+    fastening: v.picklist(['studs', 'screw', 'nut']),
+    mine: v.strictObject({
+      fastening: v.nullable(v.picklist(['studs', 'screw', 'nut'])),
+      turns: v.nullable(v.picklist(TURNS)),
+      slides: v.nullable(v.picklist(SLIDES)),
+      slack: v.nullable(v.picklist(SLACK)),
+    }),
+    asking: v.boolean(),
+    tried: v.nullable(
+      v.strictObject({ what: v.picklist(['pull', 'turn', 'rock', 'break']), held }),
+    ),
+    back: v.pipe(v.number(), v.integer(), v.minValue(-1e5), v.maxValue(1e5)),
+  }),
+};
+
+const put = (m: Moment, change: Partial<DrumPart>): Moment => withPart(m, 'drum-off', change);
+
+/** The question that is asked next; null when all are answered. */
+export const nextQuestion = (mine: Mine): Question | null =>
+  ORDER.find((q) => mine[q] === null) ?? null;
+
+/** What is done to the drum is answered beside the brake: a sheet that hides it closes. */
+function toBrake(m: Moment): Moment {
+  const { page, mine, asking } = m.parts['drum-off'];
+  return put(m, {
+    page: 'brake',
+    asking: page === 'mine' ? nextQuestion(mine) !== null : asking,
+  });
+}
+
+const withHeld = (m: Moment, change: Partial<Held>): Moment =>
+  put({ ...m, bench: { ...m.bench, held: { ...m.bench.held, ...change } } }, { tried: null });
+
+const heldSays = (_before: Moment, after: Moment): string => {
+  const { hubRust, liningsRusted, aside } = after.bench.held;
+  const all = [
+    hubRust ? 'rust at the hub' : '',
+    liningsRusted ? 'linings rusted on' : '',
+    aside !== 0 ? 'pair aside' : '',
+  ].filter((t) => t !== '');
+  return all.join(', ') || 'nothing holds the drum besides';
+};
+
+export const hold = intention(
+  'drum.hold',
+  (m: Moment, change: Partial<Held>) => withHeld(m, change),
+  heldSays,
+);
+
+const withLever = (m: Moment, mm: number): Moment => {
+  const leverOffStop = Math.max(0, Math.min(MOST_OFF_STOP, mm));
+  const { back } = m.parts['drum-off'];
+  return put(released(withState(m, { ...m.bench.state, leverOffStop })), { back, tried: null });
+};
+
+/** Cable that holds the lever off its stop by so much, mm at the hook; 0: slack. */
+export const leverOff = intention(
+  'drum.lever',
+  withLever,
+  (_before, after) => `lever ${after.bench.state.leverOffStop} mm off its stop`,
+);
+
+/** Slackens the cable until the lever is back on its stop. */
+export const slackenCable = intention(
+  'drum.slacken',
+  (m: Moment) => withLever(toBrake(m), 0),
+  'cable slackened',
+);
+
+/** What pushes or holds the shoes is let go: pressure in the line, a cable's pull, a leaning part. */
+export const letGoOf = intention(
+  'drum.let-go',
+  (m: Moment, lock: ForceLock) => {
+    const { back } = m.parts['drum-off'];
+    return put(released(withState(m, letGo(m.bench.state, lock))), { back, tried: null });
+  },
+  (_before, _after, lock) => `${lock}: let go`,
+);
+
+/** A complaint that a driver comes with, as far as the scene has the state for it. */
+export const complain = intention(
+  'drum.complain',
+  (m: Moment, c: Complaint) => {
+    const brake = brakeOf(m);
+    if (!brake.states.some((s) => s.name === c.state)) return m;
+    const begun = withBegun(m, standingOf(brake, c.state), c.state);
+    const lever = c.leverOff > 0 ? withLever(begun, c.leverOff) : begun;
+    return put(withHeld(lever, { ...UNHELD, ...c.held }), { page: 'brake' });
+  },
+  'a driver’s words',
+);
+
+/** Teeth the adjuster is backed off; negative: stepped on again. */
+export const backOff = intention(
+  'drum.back-off',
+  (m: Moment, teeth: number) => {
+    const { state } = m.bench;
+    const tooth = Math.max(0, Math.min(brakeOf(m).adjuster.teeth, state.tooth - teeth));
+    if (tooth === state.tooth) return m;
+    const back = m.parts['drum-off'].back + state.tooth - tooth;
+    return put(released(withState(m, { ...state, tooth })), { back });
+  },
+  (before, after) => `tooth ${before.bench.state.tooth} to ${after.bench.state.tooth}`,
+);
+
+/** Pull, turn or rock the drum as it stands, or break linings loose that are rusted on. */
+export const attempt = intention(
+  'drum.try',
+  (m: Moment, what: Try) => {
+    const next = put(toBrake(m), { tried: { what, held: m.bench.held } });
+    if (what !== 'break') return next;
+    return { ...next, bench: { ...next.bench, held: { ...m.bench.held, liningsRusted: false } } };
+  },
+  (_before, after) => {
+    const what = after.parts['drum-off'].tried?.what;
+    return what === 'break' ? 'linings broken loose' : `${what} at the drum`;
+  },
+);
+
+/** Puts the drum back on. */
+export const putOn = intention(
+  'drum.on',
+  (m: Moment) => put(toBrake(m), { tried: null }),
+  'drum put on',
+);
+
+export const openPage = intention(
+  'drum.page',
+  (m: Moment, page: DrumPage) => {
+    const { asking, mine } = m.parts['drum-off'];
+    return put(m, {
+      page,
+      mine: page === 'mine' && !asking ? UNASKED : mine,
+      asking: false,
+    });
+  },
+  'page of Drum off',
+);
+
+export const fasten = intention(
+  'drum.fastening',
+  (m: Moment, fastening: Fastening) => put(m, { fastening }),
+  'how the drum is fastened',
+);
+
+export const answer = intention(
+  'drum.answer',
+  (m: Moment, given: Partial<Mine>) => put(m, { mine: { ...m.parts['drum-off'].mine, ...given } }),
+  'an answer',
+);
+
+/** One press back: the last answer is taken away, or the questions are left. */
+export const backOne = intention(
+  'drum.back-one',
+  (m: Moment) => {
+    const { mine, page } = m.parts['drum-off'];
+    const last = ORDER.findLast((q) => mine[q] !== null);
+    return page !== 'mine' || last === undefined
+      ? put(m, { page: 'brake' })
+      : put(m, { mine: { ...mine, [last]: null } });
+  },
+  'an answer taken back',
+);
