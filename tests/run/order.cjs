@@ -109,9 +109,14 @@ module.exports = {
     },
     {
       name: 'no-cycles',
+      comment:
+        'Not by way of the record: each station’s part changes it, and it begins and reads with all parts. Both only when called, never while loading.',
       severity: 'error',
       from: {},
-      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+      to: {
+        circular: true,
+        viaOnly: { dependencyTypesNot: ['type-only'], pathNot: '^ui/record/' },
+      },
     },
   ],
   options: {

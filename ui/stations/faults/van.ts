@@ -4,8 +4,6 @@ import { brakes } from '../../scenes.ts';
 
 /** The van that faults are shown on. */
 export const VAN = { kind: 'scene', name: brakes[0].name } as const;
-/** As it is called in the list of brakes. */
-export const VAN_TITLE = brakes[0].title;
 
 export const vanBrake = (): Brake => read(brakes[0]).brake;
 export const vanRig = (): Rig => rigOfBrake(vanBrake());

@@ -14,7 +14,6 @@ import {
   withNewLinings,
 } from '../../../sim/index.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
-import type { ShoesPart } from './part.ts';
 
 /**
  * The brake that is being fitted, and what follows from it: all of it derived from what is in the
@@ -31,10 +30,20 @@ const AWAY = 1.1;
 const THINNEST = 1;
 
 /** What is in the hands, as far as the brake on the bench takes it. */
-export type Hands = Pick<
-  ShoesPart,
-  'thickness' | 'ground' | 'bore' | 'tooth' | 'aside' | 'cable' | 'drumOn' | 'bedded'
->;
+export interface Hands {
+  /** Of a new lining, mm. */
+  readonly thickness: number;
+  /** Diameter the linings are ground for, and of the drum, mm. */
+  readonly ground: number;
+  readonly bore: number;
+  readonly tooth: number;
+  /** How far the pair stands aside, mm at the front lining's middle. */
+  readonly aside: number;
+  readonly drumOn: boolean;
+  readonly cable: 'slack' | 'home' | 'tight';
+  /** Which row of the bedding in is shown. */
+  readonly bedded: number;
+}
 type Size = 'thickness' | 'ground' | 'bore';
 
 /** Least and most of each size that a brake takes, mm. */
@@ -62,7 +71,7 @@ export const toothWithin = ({ adjuster }: Brake, tooth: number): number =>
   Math.max(0, Math.min(adjuster.teeth, tooth));
 
 /** What a brake takes of what is in the hands: a link or another adjuster may hold more. */
-export const handsOf = (brake: Brake, part: ShoesPart): Hands => ({
+export const handsOf = (brake: Brake, part: Hands): Hands => ({
   ...part,
   thickness: sizeWithin(brake, 'thickness', part.thickness),
   ground: sizeWithin(brake, 'ground', part.ground),

@@ -33,25 +33,13 @@ export interface Done {
 }
 
 /** What is in the hands, how the brake is set, what was done; the six steps go in any order. */
-export interface ShoesPart {
+export interface ShoesPart extends Hands {
   readonly step: ShoeStep;
-  /** Of a new lining, mm. */
-  readonly thickness: number;
-  /** Diameter the linings are ground for, and of the drum, mm. */
-  readonly ground: number;
-  readonly bore: number;
-  readonly tooth: number;
-  /** How far the pair stands aside, mm at the front lining's middle. */
-  readonly aside: number;
-  readonly drumOn: boolean;
-  readonly cable: 'slack' | 'home' | 'tight';
   /** Wanted bore less across, mm. */
   readonly wanted: number;
   /** Teeth that dropped in at each press since the drum went on. */
   readonly clicks: readonly number[];
   readonly silent: boolean;
-  /** Which row of the bedding in is shown. */
-  readonly bedded: number;
   readonly done: Readonly<Record<ShoeStep, Done | null>>;
   /** The last step shows the contact picture, not the cable's table. */
   readonly contact: boolean;
