@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   type AdjusterKind,
+  adjusterKinds,
   type Brake,
   type BrakeState,
   freshState,
@@ -58,7 +59,7 @@ export const benchSchema: v.GenericSchema<unknown, Bench> = v.strictObject({
   fault: v.nullable(name),
   adjuster: v.nullable(
     v.strictObject({
-      kind: v.picklist(['toothed lever', 'incremental', 'screw strut', 'wedge']),
+      kind: v.picklist(adjusterKinds),
       hotLock: v.boolean(),
       drivenBy: v.picklist(['application', 'parking pull']),
     }),

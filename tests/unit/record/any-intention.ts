@@ -1,4 +1,4 @@
-import { type BrakeState, freshState, ownKeys, type Scene } from '../../../sim/index.ts';
+import { adjusterKinds, type BrakeState, freshState, ownKeys, type Scene } from '../../../sim/index.ts';
 import {
   cases,
   examinations,
@@ -108,7 +108,7 @@ export const asked: Readonly<Record<string, Asked>> = {
   },
   'bench.adjuster': (_m, c) => [
     {
-      kind: c.of(['toothed lever', 'incremental', 'screw strut', 'wedge']),
+      kind: c.of(adjusterKinds),
       hotLock: c.yes(),
       drivenBy: c.of(['application', 'parking pull']),
     },
