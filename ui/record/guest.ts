@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Turning } from '../../sim/index.ts';
 import type { Bench } from './bench.ts';
 import { intention } from './intention.ts';
-import { type Moment, type Parts, type StationId, stationNames } from './moment.ts';
+import { type Moment, type Parts, type StationId, stationIds, stationNames } from './moment.ts';
 import { parts as registry } from './parts.ts';
 import type { View } from './view.ts';
 
@@ -42,9 +42,6 @@ export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind',
   }),
 ]);
 
-/** Stations whose own notes stay when a guest leaves: they call the guests. */
-const CALLERS = ['faults', 'questions'] as const satisfies readonly StationId[];
-
 /** Takes what is there now to be brought back, unless a guest is there already. */
 export function arrive(m: Moment, call: GuestCall, stands: readonly StationId[]): Moment {
   const mine = m.guest?.mine ?? {
@@ -61,7 +58,9 @@ export function arrive(m: Moment, call: GuestCall, stands: readonly StationId[])
 export function leave(m: Moment): Moment {
   if (!m.guest) return m;
   const { bench, turning, layers, parts } = m.guest.mine;
-  const kept = Object.fromEntries(CALLERS.map((c) => [c, m.parts[c]]));
+  // What speaks of no brake, such as a sheet that is filled in, is not the guest's: it stays.
+  const stays = stationIds.filter((s) => !registry[s].anew);
+  const kept = Object.fromEntries(stays.map((s) => [s, m.parts[s]]));
   const back: Parts = { ...parts, ...kept } as Parts;
   return {
     ...m,

@@ -23,12 +23,19 @@ export const STEPS = 400;
 
 export const begin = (present: Moment): History => ({ present, past: [], future: [], open: '' });
 
-/** Do both records show the same, field by field and without a look inside? */
-function alike(a: Moment, b: Moment): boolean {
-  if (a === b) return true;
-  for (const key of Object.keys(a) as (keyof Moment)[]) if (a[key] !== b[key]) return false;
-  return true;
+/** Do both show the same, field by field, so many levels deep? */
+function alike(a: unknown, b: unknown, depth: number): boolean {
+  if (Object.is(a, b)) return true;
+  if (depth === 0 || typeof a !== 'object' || typeof b !== 'object' || !a || !b) return false;
+  const [x, y] = [a, b] as Readonly<Record<string, unknown>>[];
+  const keys = Object.keys(x ?? {});
+  return (
+    keys.length === Object.keys(y ?? {}).length &&
+    keys.every((k) => alike(x?.[k], y?.[k], depth - 1))
+  );
 }
+/** The record, its parts, and what each of them says. */
+const LEVELS = 3;
 
 /**
  * Goes on to another record as a step that can be undone.
@@ -42,7 +49,7 @@ export function step(h: History, next: Moment, said: string, join = '', ends = f
   if (joined) {
     const last = h.past.at(-1) as Step;
     // A pedal that was pressed and let go, and nothing came of it: there is nothing to be undone.
-    if (ends && alike(last.moment, next)) {
+    if (ends && alike(last.moment, next, LEVELS)) {
       return { present: last.moment, past: h.past.slice(0, -1), future: [], open: '' };
     }
     // Where it led is told, and where it began.
