@@ -130,13 +130,12 @@ export function withVanOn(m: Moment, number: number): Moment {
 /** Chooses a fault to look at: it is on the bench at once, as a guest. */
 export const chooseFault = intention(
   'faults.choose',
-  (m: Moment, fault: string) =>
-    m.guest?.call.kind === 'fault' && m.guest.call.id === fault
-      ? m
-      : withLayers(
-          withFaultOn(arrive(m, { kind: 'fault', id: fault }, FAULT_STANDS), fault),
-          m.parts.faults.mode === 'find' ? { fan: true } : {},
-        ),
+  (m: Moment, fault: string) => {
+    if (m.guest?.call.kind === 'fault' && m.guest.call.id === fault) return m;
+    const here = FAULT_STANDS.includes(m.station) ? m : opened(m, 'faults');
+    const on = withFaultOn(arrive(here, { kind: 'fault', id: fault }, FAULT_STANDS), fault);
+    return here.parts.faults.mode === 'find' ? withLayers(on, { fan: true }) : on;
+  },
   (_before, _after, fault) => `fault ${faultOf(fault).name.toLowerCase()}`,
 );
 
