@@ -1,9 +1,12 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { judgeAxle } from '../../sim/workshop/index.ts';
 import type { Paper } from '../../ui/stations/inspect/paper.ts';
 import { toReadings, understand } from '../../ui/stations/inspect/read.ts';
+import { loadReader } from '../../ui/typed-size.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
+
+beforeAll(loadReader);
 
 const { brake } = quay();
 const paper = (over: Partial<Paper>): Paper => ({

@@ -10,6 +10,7 @@ import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
+import { ready } from '../stations/waiting.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
@@ -80,7 +81,7 @@ export class TakeupApp extends LitElement {
   }
 
   #station(): Station {
-    return stationOf(this.session.station);
+    return ready(stationOf(this.session.station), () => this.session.changed());
   }
 
   #show(station: Station): void {
@@ -249,7 +250,7 @@ export class TakeupApp extends LitElement {
 
   #top(size: PageSize) {
     const { session } = this;
-    const open = this.#station();
+    const open = stationOf(this.session.station);
     const tab = (s: Station) =>
       html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${stationNames[s.id]}</button>`;
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>

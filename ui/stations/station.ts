@@ -26,6 +26,8 @@ export interface Station {
   readonly key: string;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
+  /** Reads sizes as people type them: it is shown once their reader is loaded (`waiting.ts`). */
+  readonly readsSizes?: true;
   /** Rules for what only this station shows. */
   readonly styles?: CSSResult;
   /** Blocks beside the stage, from the top. */

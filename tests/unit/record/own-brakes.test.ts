@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { chooseBrake, putState } from '../../../ui/record/bench.ts';
 import { brakeOf } from '../../../ui/record/derive.ts';
 import { arrive } from '../../../ui/record/guest.ts';
@@ -18,8 +18,11 @@ import {
   write,
 } from '../../../ui/stations/own/part.ts';
 import { judgeOwn, sizesOfTexts, teachingScenes } from '../../../ui/stations/own/read.ts';
+import { loadReader } from '../../../ui/typed-size.ts';
 import { near } from '../../near.ts';
 import { doing } from './doing.ts';
+
+beforeAll(loadReader);
 
 const [quay] = teachingScenes();
 if (!quay) throw new Error('a teaching brake');

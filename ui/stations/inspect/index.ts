@@ -26,6 +26,7 @@ function place({ session, size }: PageView): TemplateResult {
 export const inspect: Station = {
   id: 'inspect',
   key: '5',
+  readsSizes: true,
   styles: pageStyles,
   roles: 'none',
   beside: { narrow: 0.48 },

@@ -7,6 +7,7 @@ import { ownPageStyles } from './styles.ts';
 export const own: Station = {
   id: 'own',
   key: '8',
+  readsSizes: true,
   styles: ownPageStyles,
   side: ({ session, size }) => html`<takeup-own .session=${session} .size=${size}></takeup-own>`,
   controls: () => html``,
