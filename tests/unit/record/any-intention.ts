@@ -1,4 +1,10 @@
-import { adjusterKinds, type BrakeState, freshState, ownKeys, type Scene } from '../../../sim/index.ts';
+import {
+  adjusterKinds,
+  type BrakeState,
+  freshState,
+  ownKeys,
+  type Scene,
+} from '../../../sim/index.ts';
 import {
   cases,
   examinations,
