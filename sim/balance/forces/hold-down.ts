@@ -30,7 +30,8 @@ export class HoldDown implements Force {
   fy = 0;
   readonly #rig: Rig;
   #groove = 0;
-  #energy: number | null = null;
+  #stored = 0;
+  #slides = false;
 
   constructor(rig: Rig, shoe: ShoeRig) {
     this.name = `${shoe.side} hold-down`;
@@ -72,7 +73,8 @@ export class HoldDown implements Force {
     w.after[slot + X] = ax;
     w.after[slot + Y] = ay;
     w.after[slot + BROKE] = broke;
-    this.#energy = (HOLD_STIFFNESS * d * d) / 2;
+    this.#stored = (HOLD_STIFFNESS * d * d) / 2;
+    this.#slides = false;
     if (HOLD_STIFFNESS * d > limit) {
       const c = limit / (HOLD_STIFFNESS * d);
       w.after[slot + X] = p.x - c * x;
@@ -80,7 +82,8 @@ export class HoldDown implements Force {
       fx = -c * HOLD_STIFFNESS * x;
       fy = -c * HOLD_STIFFNESS * y;
       slope = 0;
-      this.#energy = limit > 0 ? null : 0;
+      this.#stored = 0;
+      this.#slides = limit > 0;
       // Sliding: constant size, direction turns across the motion only.
       const round = d > 0 ? limit / d : 0;
       for (let j = from; j < to; j++) {
@@ -98,7 +101,7 @@ export class HoldDown implements Force {
       fx -= CENTRING * hx;
       fy -= CENTRING * hy;
       slope -= CENTRING;
-      if (this.#energy !== null) this.#energy += (CENTRING * (hx * hx + hy * hy)) / 2;
+      this.#stored += (CENTRING * (hx * hx + hy * hy)) / 2;
     }
     addForce(this.#rig, w, p, fx, fy);
     this.fx = fx;
@@ -134,6 +137,6 @@ export class HoldDown implements Force {
   }
 
   energy(): number | null {
-    return this.#energy;
+    return this.#slides ? null : this.#stored;
   }
 }

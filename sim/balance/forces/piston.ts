@@ -31,7 +31,7 @@ export class Piston implements Force {
   #friction = 0;
   #stuck = false;
   #lean = 0;
-  #energy: number | null = null;
+  #fluid = 0;
 
   constructor(rig: Rig, shoe: ShoeRig) {
     this.name = `${shoe.side} piston`;
@@ -72,7 +72,7 @@ export class Piston implements Force {
     this.travel = travel;
     addForce(this.#rig, w, toe, shoe.outward * push, 0);
     book(w, indexOf(shoe), shoe.outward * push, 0);
-    this.#energy = this.#stored(fluid, push);
+    this.#fluid = fluid;
     if (stick.slope === 0) return;
     const { n } = this.#rig;
     for (let j = shoe.at; j < shoe.at + shoe.n; j++) {
@@ -84,8 +84,9 @@ export class Piston implements Force {
     }
   }
 
-  #stored(fluid: number, push: number): number | null {
-    const { travel } = this;
+  energy(): number | null {
+    const { travel, push } = this;
+    const fluid = this.#fluid;
     const { slope, force } = this.#stick;
     const leant = -this.#lean * travel;
     const within = Math.min(0, travel);
@@ -107,9 +108,5 @@ export class Piston implements Force {
   arrows(): readonly Arrow[] {
     const { toe, shoe, name } = this;
     return [{ name, on: shoe.side, at: [toe.x, toe.y], force: [shoe.outward * this.push, 0] }];
-  }
-
-  energy(): number | null {
-    return this.#energy;
   }
 }
