@@ -14,6 +14,8 @@ const sheet = {
   ink2: '#475863',
   /** Inner cell rules only. */
   rule: '#7F9098',
+  /** What cannot be pressed now. */
+  off: '#66757D',
   faint: '#C9D3D3',
   lead: '#B1440A',
   leadFill: '#F2A878',
@@ -61,6 +63,7 @@ const board: Colours = {
   ink: '#EDF3F3',
   ink2: '#A9BAC1',
   rule: '#5F737D',
+  off: '#81949D',
   faint: '#26363E',
   lead: '#FFA25A',
   leadFill: '#B35C1C',
@@ -128,6 +131,7 @@ export const printTheme: Theme = {
     ink: black,
     ink2: black,
     rule: black,
+    off: black,
     lead: black,
     trail: black,
     adj: black,

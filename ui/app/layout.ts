@@ -1,8 +1,9 @@
 import type { Session } from '../session.ts';
 import type { Lens } from '../stage/loupe.ts';
 import { type View, weightFor } from '../stage/view.ts';
+import type { PageSize, Station } from '../stations/station.ts';
 import { edgeBox } from './edge-card.ts';
-import { NARROW_STAGE, pageSize } from './page-sizes.ts';
+import { NARROW_STAGE } from './page-sizes.ts';
 
 /** Where the brake and the loupe stand on the stage, px: one rule for every size. */
 
@@ -12,12 +13,24 @@ const NARROW_BESIDE = 520;
 /** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
 const SIDE = 42;
 
+/** Height of the layers' row in the stage's foot, px. */
+const LAYER_ROW = { wide: 60, middle: 50 } as const;
+
+/** px that the strip and the layers' row take from the stage's foot. */
+export function footOf({ foot }: Pick<Station, 'foot'>, size: PageSize, wall: boolean): number {
+  if (wall) return 0;
+  const strip = foot?.height[size] ?? 0;
+  if (size === 'narrow') return strip;
+  return size === 'wide' ? strip || LAYER_ROW.wide : strip + LAYER_ROW.middle;
+}
+
 /** @param beside share of the width kept free at the right */
 export function brakeView(
   session: Session,
   whole: number,
   height: number,
   foot: number,
+  size: PageSize,
   beside = 0,
 ): View {
   const width = whole * (1 - beside);
@@ -33,7 +46,8 @@ export function brakeView(
     text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k),
     narrow,
     // A phone's strip has its own place, and beside a loupe there is no corner left.
-    foot: pageSize() === 'narrow' || session.layers.loupe ? 0 : foot,
+    foot: size === 'narrow' || session.layers.loupe ? 0 : foot,
+    ...(size === 'narrow' ? { upper: true } : {}),
   };
   if (session.wall) {
     // Lines twice as heavy on a full screen, less where the brake itself is smaller.

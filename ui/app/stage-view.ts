@@ -1,30 +1,32 @@
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
-import { type Instant, type Point, tiltOf } from '../../sim/index.ts';
-import { restOf } from '../record/derive.ts';
-import { CLIMB, DROP, type Session } from '../session.ts';
-import { edgeOn } from '../stage/edge-on.ts';
+import type { Point } from '../../sim/index.ts';
+import type { Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
-import { type Lens, loupe, loupeData } from '../stage/loupe.ts';
-import { mirrorDrawing } from '../stage/mirror.ts';
+import { loupeData } from '../stage/loupe.ts';
 import type { PixiStage } from '../stage/pixi-stage.ts';
-import { drawBrake, type StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
-import { panView, type View, zoomView } from '../stage/view.ts';
+import { zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
-import { edgeBox } from './edge-card.ts';
-import { brakeView, lensFor } from './layout.ts';
 import { COMPACT, NARROW, pageSize } from './page-sizes.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
+import {
+  drawStage,
+  HOME,
+  homeAt,
+  inputAt,
+  isKey,
+  lensAt,
+  type StageAt,
+  viewAt,
+  type Zoom,
+} from './stage-drawing.ts';
 
-const HOME = { factor: 1, dx: 0, dy: 0 } as const;
 /** One press of a button or key zooms by this. */
 const ZOOM = 1.25;
 /** One press of Shift and an arrow moves by this, px. */
 const PAN = 60;
-/** Least width that what stands beside the brake can be read in, with its margins, px. */
-const LEAST_BESIDE = 280;
 const ways = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -47,7 +49,7 @@ export class StageView extends LitElement {
   #labels: LabelLayer | null = null;
   #size = { width: 0, height: 0 };
   #textsAt = 0;
-  #zoom: { readonly factor: number; readonly dx: number; readonly dy: number } = HOME;
+  #zoom: Zoom = HOME;
   #pointers = new Map<number, Point>();
   #theme: ThemeName | '' = '';
   readonly #pointer = new PartPointer();
@@ -70,16 +72,21 @@ export class StageView extends LitElement {
       canvas { position: absolute; left: 0; top: 0; width: 100%; height: 100%; }
       /* Zoomed in, a finger moves the brake, not the page. */
       :host([zoomed]) { touch-action: none; }
-      .zoom { position: absolute; top: 30px; right: calc(var(--beside) + 34px); display: flex; }
-      .zoom button { font: inherit; font-size: 15px; font-weight: 600; min-width: 36px; min-height: 32px; padding: 0 10px; border: 2px solid var(--ink); margin-left: -2px; background: var(--sheet); color: var(--ink); cursor: pointer; }
+      .zoom { position: absolute; top: 30px; left: 30px; display: flex; align-items: center; background: var(--sheet); }
+      .zoom span { font-size: 14px; font-weight: 560; color: var(--ink2); margin-right: 8px; }
+      .zoom button { font: inherit; font-size: 16px; font-weight: 640; width: 36px; min-height: 32px; padding: 0; border: 2px solid var(--ink); margin-left: -2px; background: var(--sheet); color: var(--ink); cursor: pointer; }
       .zoom .sign { font-size: 22px; line-height: 1; }
+      .zoom button[aria-disabled='true'] { color: var(--off); cursor: default; }
       .zoom button:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 1; }
-      :host([wall]) .zoom button { font-size: 34px; min-height: 64px; border-width: 4px; }
-      @media ${COMPACT} { .zoom { top: 4px; right: calc(var(--beside) + 20px); } }
+      @media ${COMPACT} { .zoom { top: 4px; left: 14px; } }
+      :host([wall]) .zoom { top: auto; bottom: 12px; left: 34px; }
+      :host([wall]) .zoom span { display: none; }
+      :host([wall]) .zoom button { font-size: 34px; width: 72px; min-height: 64px; border-width: 4px; }
       @media ${NARROW} {
-        .zoom { left: 50%; right: auto; top: auto; bottom: 0; transform: translateX(-50%); }
+        .zoom { left: 0; top: auto; bottom: var(--foot); background: none; }
+        .zoom span { display: none; }
         /* A thumb high, drawn lower: so it stays clear of the drum. */
-        .zoom button { min-width: 56px; min-height: 56px; border: solid transparent; border-width: 12px 0 0; background-clip: padding-box; box-shadow: inset 0 0 0 2px var(--ink); }
+        .zoom button { width: 56px; min-height: 56px; border: solid transparent; border-width: 12px 0 0; background-clip: padding-box; box-shadow: inset 0 0 0 2px var(--ink); }
         .zoom .sign { font-size: 30px; }
       }
     `,
@@ -119,95 +126,20 @@ export class StageView extends LitElement {
     return this.#painter?.kind ?? '';
   }
 
-  #home(): View {
-    const { width, height } = this.#size;
-    const beside = this.session.wall ? 0 : this.#beside();
-    return brakeView(this.session, width, height, this.foot, beside);
-  }
-
-  /** Share of the width that the station keeps for what it draws beside the brake. */
-  #beside(): number {
-    const size = pageSize();
-    const share = this.station.beside?.[size] ?? 0;
-    return share > 0 && size !== 'narrow'
-      ? Math.max(share, LEAST_BESIDE / this.#size.width)
-      : share;
-  }
-
-  #view(): View {
-    const view = this.#home();
-    const { factor, dx, dy } = this.#zoom;
-    return factor === 1 ? view : panView(zoomView(view, factor, view.origin), dx, dy);
+  /** What the drawing depends on beside the session. */
+  #at(): StageAt {
+    const { session, station, foot } = this;
+    return { session, station, foot, ...this.#size, size: pageSize(), zoom: this.#zoom };
   }
 
   /** Where the counter's card sits, px; null without a loupe. */
   get cardAt(): Point | null {
-    const lens = this.#lens();
+    if (this.#size.width === 0) return null;
+    const at = this.#at();
+    const lens = lensAt(at);
     if (!lens) return null;
-    const { session } = this;
-    const instant = this.station.shown?.(session) ?? session.instant();
-    return this.#unmirrored(loupeData(this.#input(instant), lens).rim);
-  }
-
-  #lens(): Lens | null {
-    const { session } = this;
-    if (!session.layers.loupe || this.#size.width === 0) return null;
-    return lensFor(this.session, this.#size.width, this.#size.height, this.foot);
-  }
-
-  /** The front shoe edge-on, beside the brake. */
-  #edge({ brake, state, instant, view }: StageInput): Drawing[] {
-    const { session } = this;
-    if (!session.layers.edge || session.wall) return [];
-    const cause = session.tiltCause;
-    const place = edgeBox(this.#size.width, this.#size.height, this.foot);
-    const tilt = tiltOf(brake, instant, 'front', cause);
-    const drawn = edgeOn(brake, state, 'front', tilt, cause, view, place);
-    // It is a section: a right-hand wheel's is the same, and stands where it stood.
-    return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
-  }
-
-  #input(instant: Instant): StageInput {
-    const { session } = this;
-    const { layers } = session;
-    const view = this.#view();
-    const small = (view.narrow || view.wall === true) && (layers.loupe || layers.edge);
-    const age = session.clock - session.clickedAt;
-    const { shown: state } = session;
-    return {
-      brake: session.brake,
-      state,
-      instant,
-      rest: restOf(session.rig, state),
-      layers: small
-        ? {}
-        : {
-            fan: layers.fan ? session.magnification : 0,
-            comb: layers.comb,
-            forces: layers.forces && !view.narrow,
-            names: layers.names,
-            ghost: layers.ghost,
-            heat: layers.heat,
-          },
-      view,
-      theme: themes[session.theme],
-      flash: Math.max(0, 1 - age / 0.24),
-      ...(session.revealed ? { revealed: session.revealed } : {}),
-      roles:
-        small || layers.names
-          ? 'none'
-          : (this.station.roles ?? (layers.loupe || this.station.beside ? 'short' : 'full')),
-      frame: this.#size.width > 1000 && this.#size.height > 640 && this.foot < 100 && !view.wall,
-      ...(view.narrow || view.wall
-        ? {}
-        : {
-            caption: this.station.caption
-              ? this.station.caption(session)
-              : layers.fan
-                ? `Gap fan ×${session.magnification}, mm`
-                : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
-          }),
-    };
+    const instant = this.station.shown?.(this.session) ?? this.session.instant();
+    return this.#unmirrored(loupeData(inputAt(at, instant), lens).rim);
   }
 
   /** Paints the present moment; called once a frame. */
@@ -220,23 +152,7 @@ export class StageView extends LitElement {
       painter.setTheme(themes[session.theme]);
       this.#textsAt = 0;
     }
-    const input = this.#input(this.station.shown?.(session) ?? this.#shown(session.instant()));
-    const plain = drawBrake(input);
-    const extra = this.station.extra?.(session, input);
-    const without = this.station.without?.(session) ?? [];
-    const has = (name: string) => without.includes(name);
-    const shapes = without.length ? plain.shapes.filter((s) => !has(s.group)) : plain.shapes;
-    const labels = without.length
-      ? plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? ''))
-      : plain.labels;
-    const brake = {
-      ...plain,
-      shapes: extra ? [...shapes, ...extra.shapes] : shapes,
-      labels: extra ? [...labels, ...extra.labels] : labels,
-    };
-    const lens = this.#lens();
-    const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...this.#edge(input)];
-    const drawings = session.wheel === 'right' ? whole.map(mirrorDrawing) : whole;
+    const { drawings, names } = drawStage(this.#at());
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));
     // Texts at most ten times a second: their layout is the page's greatest cost.
@@ -245,7 +161,7 @@ export class StageView extends LitElement {
       this.#labels?.draw(drawings);
       if (this.#hover) this.#pointer.point(drawings, this.#hover);
       if (this.#hover || this.#pointer.at) this.requestUpdate();
-      this.#names = brake.names;
+      this.#names = names;
     }
   }
 
@@ -254,22 +170,14 @@ export class StageView extends LitElement {
     return this.#names;
   }
 
-  /** After a fast-forward's click the tooth step is shown once more, slowly enough to see. */
-  #shown(i: Instant): Instant {
-    const left = this.session.stepShown;
-    if (left <= 0 || i.tooth === 0) return i;
-    const climb = left > DROP ? 1 - (left - DROP) / CLIMB : 1;
-    return { ...i, tooth: i.tooth - 1, climb };
-  }
-
   #zoomTo(factor: number, at: Point): void {
     const next = Math.max(1, Math.min(12, factor));
     if (next === 1) this.#zoom = HOME;
     else {
       // The point under the pointer stays where it is.
-      const before = this.#view();
+      const before = viewAt(this.#at());
       const view = zoomView(before, next / this.#zoom.factor, at);
-      const home = this.#home();
+      const home = homeAt(this.#at());
       this.#zoom = {
         factor: next,
         dx: view.origin[0] - home.origin[0],
@@ -385,19 +293,16 @@ export class StageView extends LitElement {
     this.toggleAttribute('wall', this.session.wall);
   }
 
-  /** On the wall only the way back, when somebody zoomed. */
+  /** On the wall only when somebody zoomed; none where the brake is a small key beside something else. */
   #zoomButtons() {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
-    // Clear of what a station draws beside the brake.
-    const share = 100 * this.#beside();
-    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--beside:${share}%`}>
-      ${
-        zoomed
-          ? html`<button @click=${() => this.zoom(0)}>Whole brake (0)</button><button class="sign" aria-label="Zoom out" @click=${() => this.zoom(1 / ZOOM)}>−</button>`
-          : nothing
-      }
-      <button class="sign" aria-label="Zoom in" @click=${() => this.zoom(ZOOM)}>+</button>
+    if (this.#size.width > 0 && isKey(this.#at())) return nothing;
+    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--foot:${this.foot}px`}>
+      <span aria-hidden="true">Zoom</span>
+      <button class="sign" aria-label="Zoom out" title="Zoom out (−)" aria-disabled=${!zoomed} @click=${() => this.zoom(1 / ZOOM)}>−</button>
+      <button class="sign" aria-label="Zoom in" title="Zoom in (+)" @click=${() => this.zoom(ZOOM)}>+</button>
+      <button aria-label="Whole brake (0)" title="Whole brake (0)" aria-disabled=${!zoomed} @click=${() => this.zoom(0)}>0</button>
     </div>`;
   }
 }

@@ -7,7 +7,7 @@ export const styles = css`
   * { box-sizing: border-box; }
   button, select { font: inherit; color: inherit; background: none; border: 0; padding: 0; cursor: pointer; text-align: inherit; border-radius: 0; }
   button:focus-visible, select:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; z-index: 2; }
-  button:disabled { color: var(--rule); cursor: default; }
+  button:disabled { color: var(--off); cursor: default; }
   .top { display: flex; align-items: stretch; height: 60px; flex: none; background: var(--sheet); border-bottom: 2px solid var(--ink); }
   .brand { display: flex; align-items: center; gap: 12px; padding: 0 26px 0 20px; font-weight: 800; font-stretch: 118%; font-size: 25px; letter-spacing: -0.01em; }
   .mark { width: 40px; height: 22px; color: var(--adj); }

@@ -19,6 +19,7 @@ import { icons, mark } from './icons.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
+import { footOf } from './layout.ts';
 import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
 import './readings-table.ts';
 import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from './page-sizes.ts';
@@ -29,9 +30,6 @@ import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
 import { wallSide, wallStyles } from './wall-side.ts';
-
-/** Height of the layers' row in the stage's foot, px. */
-const LAYER_ROW = { wide: 60, middle: 50 } as const;
 
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
@@ -324,12 +322,8 @@ export class TakeupApp extends LitElement {
       : `left:${(at[0] - 18).toFixed(0)}px;${top}`;
   }
 
-  /** px that the strip and the layers' row take from the stage's foot. */
   #foot(size: PageSize): number {
-    if (this.session.wall) return 0;
-    const strip = this.#station().foot?.height[size] ?? 0;
-    if (size === 'narrow') return strip;
-    return size === 'wide' ? strip || LAYER_ROW.wide : strip + LAYER_ROW.middle;
+    return footOf(this.#station(), size, this.session.wall);
   }
 
   /** Half drawing, half words, for the last row of a classroom. */

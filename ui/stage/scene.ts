@@ -150,7 +150,8 @@ function words(input: StageInput): Label[] {
     else if (roles === 'full') out.push(turnLabel(brake, instant, view));
   }
   if (input.caption) {
-    const corner = input.frame ? [40, 45] : [14, 18];
+    // Right of the zoom's buttons.
+    const corner = input.frame ? [194, 47] : [178, 20];
     out.push(
       label(view, {
         key: 'caption',

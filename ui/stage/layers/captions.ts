@@ -103,7 +103,7 @@ export function shortRoleLabels(brake: Brake, instant: Instant, view: View): Lab
   });
 }
 
-/** Role and highest pressure in the corners: the lower ones of a narrow stage, the upper ones on a wall. */
+/** Role and highest pressure in the corners: the lower ones of a narrow stage, the upper ones on a phone or a wall. */
 export function cornerLabels(instant: Instant, view: View, peaks: boolean): Label[] {
   return SIDES.flatMap((side) => {
     const look = lookOf(side, instant);
@@ -115,19 +115,20 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
         text,
         at: toMm(view, [
           left ? inset : view.width - inset,
-          view.wall ? up : view.height - (view.foot ?? 0) - up,
+          view.wall || view.upper ? up : view.height - (view.foot ?? 0) - up,
         ]),
         anchor: left ? 'start' : 'end',
         style: 'role',
         size,
         colour: look.colour,
       });
+    const low = peaks && !view.upper ? 38 : 16;
     const word = view.wall
       ? put(called(side, instant), 56, 52, 0)
-      : put(called(side, instant), peaks ? 38 : 16, 20, 0);
+      : put(called(side, instant), low, 20, 0);
     if (!peaks) return [word];
     const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
     const text = `${highest.toFixed(2)}\u00a0MPa`;
-    return [word, view.wall ? put(text, 106, 38, 1) : put(text, 15, 18, 1)];
+    return [word, view.wall ? put(text, 106, 38, 1) : put(text, view.upper ? 38 : 15, 18, 1)];
   });
 }

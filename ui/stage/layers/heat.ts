@@ -44,9 +44,14 @@ export function heat(
     }),
     veil('drum', rim, 0.3, WEIGHT.heavy),
   ];
-  // Above the names' columns where they are shown (beside the zoom's buttons), else below the rim at the right.
+  // Above the names' columns where they are shown, over the drum on a phone, else below the rim at the right.
   const low = polar(rimRadius(brake) + 14, (-59 * Math.PI) / 180);
-  const high = toMm(view, [view.width - (view.narrow ? 14 : 260), view.narrow ? 22 : 46]);
+  const high = toMm(
+    view,
+    view.upper
+      ? [view.width / 2, 13]
+      : [view.width - (view.narrow ? 14 : 60), view.narrow ? 22 : 46],
+  );
   return {
     shapes,
     labels: [
@@ -54,7 +59,7 @@ export function heat(
         key: 'heat drum',
         text: `Drum ${Math.round(state.temperature)}\u00a0°C`,
         at: named || view.narrow ? high : low,
-        anchor: named || view.narrow ? 'end' : 'start',
+        anchor: view.upper ? 'middle' : named || view.narrow ? 'end' : 'start',
         style: 'heat',
         colour: 'ink',
       }),

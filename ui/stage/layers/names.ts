@@ -134,11 +134,15 @@ export function names(
 
 /** Heights of the rows, px: around the brake's middle, as far apart as the stage allows. */
 function rowHeights(count: number, view: View, size: number): number[] {
-  const free = view.height - (view.narrow ? 2 * size : 190 * view.text);
+  const head = headOf(view);
+  const free = view.height - (view.narrow ? (view.foot ?? 0) + head + 2 * size : 190 * view.text);
   const step = Math.min(size * 3.4, free / Math.max(1, count - 1));
-  const top = Math.max(size * 1.4, view.origin[1] - (step * (count - 1)) / 2);
+  const top = Math.max(head, size * 1.4, view.origin[1] - (step * (count - 1)) / 2);
   return Array.from({ length: count }, (_, i) => top + i * step);
 }
+
+/** Kept free above the columns of numbers, px: for the zoom's buttons, which a phone has elsewhere. */
+const headOf = (view: View): number => (view.narrow && !view.upper ? 56 : 0);
 
 interface Column {
   readonly column: 'left' | 'right';

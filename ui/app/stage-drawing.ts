@@ -1,0 +1,159 @@
+import { type Instant, tiltOf } from '../../sim/index.ts';
+import { restOf } from '../record/derive.ts';
+import { CLIMB, DROP, type Session } from '../session.ts';
+import { edgeOn } from '../stage/edge-on.ts';
+import type { NumberedName } from '../stage/layers/names.ts';
+import { type Lens, loupe } from '../stage/loupe.ts';
+import { mirrorDrawing } from '../stage/mirror.ts';
+import { drawBrake, type StageInput } from '../stage/scene.ts';
+import type { Drawing } from '../stage/shapes.ts';
+import { panView, type View, zoomView } from '../stage/view.ts';
+import type { PageSize, Station } from '../stations/station.ts';
+import { themes } from '../theme.ts';
+import { edgeBox } from './edge-card.ts';
+import { brakeView, lensFor } from './layout.ts';
+
+/** Least width that what stands beside the brake can be read in, with its margins, px. */
+const LEAST_BESIDE = 280;
+
+export interface Zoom {
+  readonly factor: number;
+  /** px */
+  readonly dx: number;
+  readonly dy: number;
+}
+export const HOME: Zoom = { factor: 1, dx: 0, dy: 0 };
+
+/** What the stage shows: a session at a station, on a stage of a size. */
+export interface StageAt {
+  readonly session: Session;
+  readonly station: Station;
+  /** px */
+  readonly width: number;
+  readonly height: number;
+  /** px kept free at the foot. */
+  readonly foot: number;
+  readonly size: PageSize;
+  readonly zoom: Zoom;
+}
+
+/** Share of the width that the station keeps for what it draws beside the brake. */
+export function besideAt({ station, size, width }: StageAt): number {
+  const share = station.beside?.[size] ?? 0;
+  return share > 0 && size !== 'narrow' ? Math.max(share, LEAST_BESIDE / width) : share;
+}
+
+/** The view before any zoom. */
+export function homeAt(at: StageAt): View {
+  const { session, width, height, foot, size } = at;
+  return brakeView(session, width, height, foot, size, session.wall ? 0 : besideAt(at));
+}
+
+/** Is the brake a small key beside the loupe or the shoe edge-on, and so not zoomed? */
+export const isKey = (at: StageAt): boolean => keyIn(at, homeAt(at));
+
+const keyIn = ({ session: { layers } }: StageAt, view: View): boolean =>
+  (view.narrow || view.wall === true) && (layers.loupe || layers.edge);
+
+export function viewAt(at: StageAt): View {
+  const view = homeAt(at);
+  const { factor, dx, dy } = at.zoom;
+  return factor === 1 || keyIn(at, view)
+    ? view
+    : panView(zoomView(view, factor, view.origin), dx, dy);
+}
+
+export function lensAt({ session, width, height, foot }: StageAt): Lens | null {
+  return session.layers.loupe ? lensFor(session, width, height, foot) : null;
+}
+
+/** The front shoe edge-on, beside the brake. */
+function edgeAt(at: StageAt, { brake, state, instant, view }: StageInput): Drawing[] {
+  const { session } = at;
+  if (!session.layers.edge || session.wall) return [];
+  const cause = session.tiltCause;
+  const place = edgeBox(at.width, at.height, at.foot);
+  const tilt = tiltOf(brake, instant, 'front', cause);
+  const drawn = edgeOn(brake, state, 'front', tilt, cause, view, place);
+  // It is a section: a right-hand wheel's is the same, and stands where it stood.
+  return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
+}
+
+/** What the brake is drawn from at an instant. */
+export function inputAt(at: StageAt, instant: Instant): StageInput {
+  const { session, station } = at;
+  const { layers } = session;
+  const view = viewAt(at);
+  const small = keyIn(at, view);
+  const age = session.clock - session.clickedAt;
+  return {
+    brake: session.brake,
+    state: session.shown,
+    instant,
+    rest: restOf(session.rig, session.shown),
+    layers: small
+      ? {}
+      : {
+          fan: layers.fan ? session.magnification : 0,
+          comb: layers.comb,
+          forces: layers.forces && !view.narrow,
+          names: layers.names,
+          ghost: layers.ghost,
+          heat: layers.heat,
+        },
+    view,
+    theme: themes[session.theme],
+    flash: Math.max(0, 1 - age / 0.24),
+    ...(session.revealed ? { revealed: session.revealed } : {}),
+    roles:
+      small || layers.names
+        ? 'none'
+        : (station.roles ?? (layers.loupe || station.beside ? 'short' : 'full')),
+    frame: at.width > 1000 && at.height > 640 && at.foot < 100 && !view.wall,
+    ...(view.narrow || view.wall
+      ? {}
+      : {
+          caption: station.caption
+            ? station.caption(session)
+            : layers.fan
+              ? `Gap fan ×${session.magnification}, mm`
+              : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
+        }),
+  };
+}
+
+/** After a fast-forward's click the tooth step is shown once more, slowly enough to see. */
+function stepped(session: Session, i: Instant): Instant {
+  const left = session.stepShown;
+  if (left <= 0 || i.tooth === 0) return i;
+  const climb = left > DROP ? 1 - (left - DROP) / CLIMB : 1;
+  return { ...i, tooth: i.tooth - 1, climb };
+}
+
+/** All drawings of the stage at the session's moment, from the lowest to the topmost, and the numbered names. */
+export function drawStage(at: StageAt): {
+  readonly drawings: readonly Drawing[];
+  readonly names: readonly NumberedName[];
+} {
+  const { session, station } = at;
+  const input = inputAt(at, station.shown?.(session) ?? stepped(session, session.instant()));
+  const plain = drawBrake(input);
+  const extra = station.extra?.(session, input);
+  const without = station.without?.(session) ?? [];
+  const has = (name: string) => without.includes(name);
+  const shapes = without.length ? plain.shapes.filter((s) => !has(s.group)) : plain.shapes;
+  const labels = without.length
+    ? plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? ''))
+    : plain.labels;
+  const brake = {
+    ...plain,
+    shapes: extra ? [...shapes, ...extra.shapes] : shapes,
+    labels: extra ? [...labels, ...extra.labels] : labels,
+  };
+  const lens = lensAt(at);
+  const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...edgeAt(at, input)];
+  return {
+    drawings: session.wheel === 'right' ? whole.map(mirrorDrawing) : whole,
+    names: brake.names,
+  };
+}
