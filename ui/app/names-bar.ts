@@ -28,7 +28,7 @@ export function namesBar(
     </div>`;
 }
 
-/** On a narrow stage: the numbers with their names, below it. */
+/** Where there is no room for words: the numbers with their names, below or beside the drawing. */
 export function namesList(session: Session, names: readonly NumberedName[]): TemplateResult {
   if (!session.layers.names) return html``;
   const hidden = session.revealed !== null;
@@ -50,5 +50,15 @@ export const namesStyles = css`
   .nameslist ol { list-style: none; margin: 8px 0 0; padding: 0; }
   .nameslist li { border-top: 1px solid var(--rule); min-height: 56px; display: flex; align-items: center; font-size: 17px; }
   .nameslist li button { width: 100%; min-height: 56px; text-align: left; color: var(--ink2); }
+  @media (min-width: 901px) and (min-height: 521px) {
+    .nameslist { order: 0; padding: 8px 12px; }
+    .nameslist ol { columns: 2; column-gap: 12px; margin-top: 6px; }
+    .nameslist li { min-height: 0; font-size: 14.5px; line-height: 1.3; padding: 2px 0; break-inside: avoid; }
+    .nameslist li button { min-height: 24px; }
+  }
+  .wall .nameslist { border: 0; padding: 0; overflow: hidden; }
+  .wall .nameslist .btn { display: none; }
+  .wall .nameslist ol { columns: 2; margin: 0; }
+  .wall .nameslist li { font-size: clamp(22px, 2.4vh, 34px); line-height: 1.2; padding: 3px 0; min-height: 0; }
   .nameslist i { display: inline-block; min-width: 2.2em; font-style: normal; font-weight: 700; color: var(--ink); }
 `;

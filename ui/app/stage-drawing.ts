@@ -12,7 +12,10 @@ import type { PageSize, Station } from '../stations/station.ts';
 import { themes } from '../theme.ts';
 import { edgeBox } from './edge-card.ts';
 import { brakeView, lensFor } from './layout.ts';
+import { NARROW_STAGE } from './page-sizes.ts';
 
+/** Scale from which the values of the forces have room on the brake, px per mm. */
+const FORCES_FROM = 1.6;
 /** Least width that what stands beside the brake can be read in, with its margins, px. */
 const LEAST_BESIDE = 280;
 
@@ -37,9 +40,14 @@ export interface StageAt {
   readonly zoom: Zoom;
 }
 
+/** A stage on which the brake and what a station lays over it stand one at a time. */
+export const isSmall = ({ size, width }: Pick<StageAt, 'size' | 'width'>): boolean =>
+  size !== 'narrow' && width < NARROW_STAGE;
+
 /** Share of the width that the station keeps for what it draws beside the brake. */
 export function besideAt({ station, size, width }: StageAt): number {
-  const share = station.beside?.[size] ?? 0;
+  // A small stage shows one at a time: the brake in full, or what is laid over it.
+  const share = isSmall({ size, width }) ? 0 : (station.beside?.[size] ?? 0);
   return share > 0 && size !== 'narrow' ? Math.max(share, LEAST_BESIDE / width) : share;
 }
 
@@ -96,7 +104,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
       : {
           fan: layers.fan ? session.magnification : 0,
           comb: layers.comb,
-          forces: layers.forces && !view.narrow,
+          forces: layers.forces && view.scale >= FORCES_FROM,
           names: layers.names,
           ghost: layers.ghost,
           heat: layers.heat,
@@ -134,6 +142,7 @@ function stepped(session: Session, i: Instant): Instant {
 export function drawStage(at: StageAt): {
   readonly drawings: readonly Drawing[];
   readonly names: readonly NumberedName[];
+  readonly numbered: boolean;
 } {
   const { session, station } = at;
   const input = inputAt(at, station.shown?.(session) ?? stepped(session, session.instant()));
@@ -155,5 +164,6 @@ export function drawStage(at: StageAt): {
   return {
     drawings: session.wheel === 'right' ? whole.map(mirrorDrawing) : whole,
     names: brake.names,
+    numbered: brake.numbered,
   };
 }

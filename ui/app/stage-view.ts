@@ -17,6 +17,7 @@ import {
   homeAt,
   inputAt,
   isKey,
+  isSmall,
   lensAt,
   type StageAt,
   viewAt,
@@ -57,6 +58,7 @@ export class StageView extends LitElement {
   /** Where the mouse is, px; null when it is not to be looked up. */
   #hover: Point | null = null;
   #names: readonly NumberedName[] = [];
+  #numbered = false;
 
   constructor() {
     super();
@@ -152,7 +154,7 @@ export class StageView extends LitElement {
       painter.setTheme(themes[session.theme]);
       this.#textsAt = 0;
     }
-    const { drawings, names } = drawStage(this.#at());
+    const { drawings, names, numbered } = drawStage(this.#at());
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));
     // Texts at most ten times a second: their layout is the page's greatest cost.
@@ -162,12 +164,28 @@ export class StageView extends LitElement {
       if (this.#hover) this.#pointer.point(drawings, this.#hover);
       if (this.#hover || this.#pointer.at) this.requestUpdate();
       this.#names = names;
+      this.#numbered = numbered;
     }
   }
 
   /** Numbered names where there is no room for words. */
   get names(): readonly NumberedName[] {
     return this.#names;
+  }
+
+  /** What is shown, from the lowest to the topmost. */
+  get drawings(): readonly Drawing[] {
+    return this.#drawings;
+  }
+
+  /** All names are numbers, and need their list beside the drawing. */
+  get numbered(): boolean {
+    return this.#numbered;
+  }
+
+  /** One at a time: the brake in full, or what the station lays over it. */
+  get small(): boolean {
+    return this.#size.width > 0 && isSmall({ size: pageSize(), width: this.#size.width });
   }
 
   #zoomTo(factor: number, at: Point): void {

@@ -58,7 +58,7 @@ export const styles = css`
   .two { grid-template-columns: 1fr 1fr; }
   .three { grid-template-columns: 1fr 1fr 1fr; }
   .lab { font-size: 14.5px; font-weight: 560; color: var(--ink2); margin-bottom: 4px; }
-  .seg { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 2px solid var(--ink); }
+  .seg { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); border: 2px solid var(--ink); }
   .seg button { min-height: 46px; text-align: center; font-weight: 600; font-size: 16.5px; border-left: 1px solid var(--rule); padding: 0 6px; display: flex; align-items: center; justify-content: center; gap: 8px; position: relative; }
   .seg button:first-child { border: 0; }
   .seg .on { background: var(--ink); color: var(--sheet); }
@@ -72,6 +72,12 @@ export const styles = css`
   .show .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 0 -5px 0 var(--ink); }
   .show svg { width: 28px; height: 18px; flex: none; }
   .show .says { display: none; margin-left: auto; align-self: center; padding: 0 16px; font-size: 15px; color: var(--ink2); min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  /* The brake in full, or what is laid over it; what has room beside both only on a larger stage is left out. */
+  .one > div > * { display: none; }
+  .one.laid::before { content: ''; position: absolute; inset: 0 0 var(--foot); background: var(--sheet); z-index: 1; }
+  .one .turn { position: absolute; top: 4px; right: 10px; min-height: 34px; padding: 0 12px; border: 2px solid var(--ink); background: var(--sheet); font-size: 15px; font-weight: 620; z-index: 2; }
+  .one.laid > div > .beside { display: flex; inset: 46px 14px calc(var(--foot) + 12px); width: auto; max-height: none; }
+  .one.laid > div > .beside.ns-over { display: block; }
   .strip { position: absolute; left: 0; right: 0; bottom: 0; border-top: 2px solid var(--ink); background: var(--panel); }
   .card { position: absolute; z-index: 1; background: var(--sheet); border: 2px solid var(--ink); padding: 6px 14px; font-size: 19px; font-weight: 560; color: var(--ink2); text-align: center; }
   .card b { display: block; font-size: 15px; font-weight: 560; }
@@ -127,6 +133,8 @@ export const styles = css`
   .asked b { margin-right: 8px; }
   .asked span { color: var(--ink2); }
   .asked .btn { min-height: 38px; font-size: 15px; }
+  /* Cautions, and what is to be tried, keep in view whatever is read above or below them. */
+  .side > .note, .side > .try { position: sticky; top: 0; bottom: var(--ctl, 0px); z-index: 1; }
   .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .error { padding: 20px; white-space: pre-wrap; border: 2px solid var(--bad); margin: 14px; background: var(--sheet); }
 
@@ -224,15 +232,18 @@ export const styles = css`
     .btn, .btn.tall { min-height: 58px; font-size: 17px; }
     .h { order: 3; }
     .try { order: 4; }
+    .side > .note, .side > .try { position: static; }
     .note { order: 5; }
     .rd { order: 2; }
     .bf .v:not(.big):not(.mid) { font-size: 56px; }
     .c b, .check, .lab, .c .v small, .c .v em { font-size: 14px; }
     .strip { bottom: 0; }
     .steps { order: 5; }
-    .asked { border-width: 0 0 2px; flex-wrap: wrap; padding: 8px 14px; font-size: 15px; }
-    .asked div { flex: 1 0 100%; }
-    .asked .btn { flex: 1; min-height: 56px; font-size: 16px; }
+    .asked { border-width: 0 0 2px; padding: 0 0 0 14px; gap: 0; font-size: 15px; line-height: 1.25; }
+    .asked details { flex: 1; min-width: 0; }
+    .asked summary { min-height: 56px; display: flex; align-items: center; padding: 4px 8px 4px 0; cursor: pointer; }
+    .asked details[open] { padding-bottom: 8px; }
+    .asked .btn { min-height: 56px; font-size: 15px; padding: 0 10px; border-width: 0 0 0 1px; align-self: start; }
     .ctl .lab { display: none; }
     .wearpages { order: 1; border-width: 0 0 2px; }
     .wearlog, .wearset { order: 2; }

@@ -1,4 +1,5 @@
 import { html, LitElement, nothing } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
@@ -26,6 +27,7 @@ import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from './page-sizes
 import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
+import { printDone, printMoment } from './print-page.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
@@ -58,6 +60,8 @@ export class TakeupApp extends LitElement {
   #frame = 0;
   #agreement = 0;
   #spaceHeld = false;
+  /** On a small stage: what stands beside the brake is shown instead of it. */
+  #beside = false;
   #dressed: ThemeName | '' = '';
   readonly #colours = new CSSStyleSheet();
   readonly #scrolled: Readonly<Record<string, number>>;
@@ -83,6 +87,7 @@ export class TakeupApp extends LitElement {
   }
 
   #show(station: Station): void {
+    this.#beside = false;
     this.session.do(show, station.id);
   }
 
@@ -126,6 +131,8 @@ export class TakeupApp extends LitElement {
     window.addEventListener('keydown', this.#key);
     window.addEventListener('keyup', this.#keyUp);
     window.addEventListener('blur', this.#blur);
+    window.addEventListener('beforeprint', this.#print);
+    window.addEventListener('afterprint', printDone);
     this.#frame = requestAnimationFrame(this.#tick);
   }
 
@@ -135,12 +142,18 @@ export class TakeupApp extends LitElement {
     window.removeEventListener('keyup', this.#keyUp);
     window.removeEventListener('blur', this.#blur);
     window.removeEventListener('pointerup', this.#pointerUp);
+    window.removeEventListener('beforeprint', this.#print);
+    window.removeEventListener('afterprint', printDone);
     this.home.stop();
     cancelAnimationFrame(this.#frame);
   }
 
   /** A drag ends with the finger: the next one is a step of its own. */
   #pointerUp = (): void => this.session.close();
+
+  #print = (): void => {
+    printMoment(this.#page(pageSize()), this.#station(), this.#stage()?.drawings ?? []);
+  };
 
   #tick = (now: number): void => {
     const seconds = this.#before ? Math.min(0.1, (now - this.#before) / 1000) : 0;
@@ -239,7 +252,24 @@ export class TakeupApp extends LitElement {
     return this.renderRoot.querySelector<BenchSheet>('takeup-bench-sheet');
   }
 
+  /** What sticks above the controls must know their height. */
+  readonly #controls = new ResizeObserver(([entry]) => {
+    const controls = entry?.target as HTMLElement | undefined;
+    controls?.parentElement?.style.setProperty('--ctl', `${controls.offsetHeight - 2}px`);
+  });
+  #watched: Element | null = null;
+
+  #watchControls(): void {
+    const controls = this.renderRoot.querySelector('.side > .ctl');
+    if (controls === this.#watched) return;
+    this.#controls.disconnect();
+    this.#watched = controls;
+    if (controls) this.#controls.observe(controls);
+    else this.renderRoot.querySelector<HTMLElement>('.side')?.style.removeProperty('--ctl');
+  }
+
   protected override updated(): void {
+    this.#watchControls();
     const { theme } = this.session;
     if (theme === this.#dressed) return;
     this.#dressed = theme;
@@ -254,7 +284,7 @@ export class TakeupApp extends LitElement {
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
       ${
         size === 'narrow' || !roomForTabs()
-          ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} ?selected=${open === s}>${stationNames[s.id]}</option>`)}</select>`
+          ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} .selected=${live(open === s)}>${stationNames[s.id]}</option>`)}</select>`
           : html`<nav class="tabs" aria-label="Stations">${stations.map(tab)}</nav>`
       }
       <div class="util">
@@ -326,6 +356,19 @@ export class TakeupApp extends LitElement {
     return footOf(this.#station(), size, this.session.wall);
   }
 
+  /** What the station lays over the stage: beside the brake, or on a small stage over all of it, when asked for. */
+  #over(page: PageView, station: Station) {
+    const over = station.over?.(page) ?? nothing;
+    if (!station.besideIs || !this.#stage()?.small) return over;
+    const turn = () => {
+      this.#beside = !this.#beside;
+      this.requestUpdate();
+    };
+    return html`<div class="one ${this.#beside ? 'laid' : ''}" .style=${`--foot:${this.#foot(page.size)}px`}>
+      <button class="turn" aria-pressed=${this.#beside} @click=${turn}>${this.#beside ? 'Brake' : station.besideIs}</button>
+      <div>${over}</div></div>`;
+  }
+
   /** Half drawing, half words, for the last row of a classroom. */
   #wall(page: PageView, station: Station) {
     const { session } = this;
@@ -333,22 +376,22 @@ export class TakeupApp extends LitElement {
         <section class="stage" aria-label="Brake drawing">
           <takeup-stage .session=${session} .station=${station} .foot=${0}></takeup-stage>
         </section>
-        ${wallSide(page, station, () => session.showOnWall(false))}
+        ${wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [])}
       </main>
       <div class="hidden" role="status">${session.events.at(-1)?.text ?? ''}</div>`;
+  }
+
+  #page(size: PageSize): PageView {
+    const list = this.session.readings(this.#instant);
+    const find = (key: string) => readingOf(list, key);
+    return { session: this.session, instant: this.#instant, find, size };
   }
 
   override render() {
     const { session } = this;
     const size = pageSize();
     const station = this.#station();
-    const list = session.readings(this.#instant);
-    const page: PageView = {
-      session,
-      instant: this.#instant,
-      find: (key) => readingOf(list, key),
-      size,
-    };
+    const page = this.#page(size);
     const strip = station.foot;
     if (session.wall) return this.#wall(page, station);
     const bar = guestBar(session);
@@ -359,14 +402,14 @@ export class TakeupApp extends LitElement {
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
-          ${size === 'narrow' ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
-          ${station.over?.(page) ?? nothing}
+          ${size === 'narrow' || this.#stage()?.numbered ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
+          ${this.#over(page, station)}
           ${undone(session, this.#foot(size))}
           ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
-          ${size === 'narrow' ? namesList(session, this.#stage()?.names ?? []) : nothing}
+          ${size === 'narrow' || this.#stage()?.numbered ? namesList(session, this.#stage()?.names ?? []) : nothing}
           ${station.side(page)}
           ${station.controls(page)}
         </aside>

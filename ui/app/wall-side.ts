@@ -4,7 +4,9 @@ import { down, number } from '../format.ts';
 import { backToMine } from '../record/guest.ts';
 import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
+import type { NumberedName } from '../stage/layers/names.ts';
 import type { PageView, Station } from '../stations/station.ts';
+import { namesList } from './names-bar.ts';
 import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** The half of the wall beside the drawing: what is asked of the class to look at, in large type. */
@@ -15,7 +17,13 @@ const big = (r: Reading): TemplateResult => {
   return html`<div class="figure" data-key=${r.key}><b>${r.name}</b><div>${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</div></div>`;
 };
 
-export function wallSide(page: PageView, station: Station, leave: () => void): TemplateResult {
+/** @param names the parts' names where the drawing shows their numbers alone: they take the readings' place */
+export function wallSide(
+  page: PageView,
+  station: Station,
+  leave: () => void,
+  names: readonly NumberedName[],
+): TemplateResult {
   const { session, find } = page;
   const keys = station.wall?.readings ?? ['restClearanceMean', 'strutForce', 'tooth'];
   const hold = () => session.pressTo(PRESS_BAR);
@@ -24,7 +32,7 @@ export function wallSide(page: PageView, station: Station, leave: () => void): T
       <h1>${stationNames[station.id]}</h1>
       ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
       <div class="says">${station.wall?.says?.(page) ?? nothing}</div>
-      <div class="figures">${keys.map((key) => big(find(key)))}</div>
+      ${names.length > 0 ? namesList(session, names) : html`<div class="figures">${keys.map((key) => big(find(key)))}</div>`}
       <div class="hands">
         ${
           station.pedal

@@ -67,6 +67,8 @@ export interface StageInput {
 export interface BrakeDrawing extends Drawing {
   /** The names in the order of their numbers, where numbers stand for them; else empty. */
   readonly names: readonly NumberedName[];
+  /** No room for words: all names are numbers, and need their list. */
+  readonly numbered: boolean;
 }
 
 /**
@@ -110,6 +112,7 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   const shapes: Shape[] = [];
   const labels: Label[] = [];
   let list: readonly NumberedName[] = [];
+  let numbered = false;
   const put = (layer: { shapes: readonly Shape[]; labels: readonly Label[] }) => {
     shapes.push(...layer.shapes);
     labels.push(...layer.labels);
@@ -131,9 +134,10 @@ export function drawBrake(input: StageInput): BrakeDrawing {
     const layer = names(nameSpots(brake, instant, places), brake, view, input.revealed);
     put(layer);
     list = layer.list;
+    numbered = layer.numbered;
   }
   labels.push(...words(input));
-  return { shapes, labels, view, names: list };
+  return { shapes, labels, view, names: list, numbered };
 }
 
 /** Role names, the way of turning and the caption. */

@@ -45,6 +45,8 @@ export interface Station {
   inset?(page: PageView): string;
   /** Share of the stage's width kept free of the brake at its right, for what is laid over it. */
   readonly beside?: Readonly<Partial<Record<PageSize, number>>>;
+  /** What is laid over the stage beside the brake, in a word: on a small stage a button with it shows it instead of the brake. */
+  readonly besideIs?: string;
   /** Line in the stage's upper left corner in place of the usual one. */
   caption?(session: Session): string;
   /** Groups of shapes, and first words of labels' keys, left out of the brake, such as a drum that is off. */

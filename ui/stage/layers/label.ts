@@ -23,8 +23,11 @@ const LEAST = 13;
 const LEAST_NARROW = 14;
 const LEAST_WALL = 34;
 
+const leastOf = (view: View): number =>
+  view.wall ? LEAST_WALL : view.narrow ? LEAST_NARROW : LEAST;
+
 export const sizeOf = (view: View, style: LabelStyle): number =>
-  Math.max(view.wall ? LEAST_WALL : view.narrow ? LEAST_NARROW : LEAST, SIZES[style] * view.text);
+  Math.max(leastOf(view), SIZES[style] * view.text);
 
 /** Mean width of a letter as a share of the size: enough to leave room for words. */
 const LETTER = 0.56;
@@ -34,7 +37,12 @@ export const textWidth = (text: string, size: number): number => text.length * L
 export const label = (
   view: View,
   given: Omit<Label, 'size' | 'dx' | 'dy'> & { dx?: number; dy?: number; size?: number },
-): Label => ({ dx: 0, dy: 0, size: sizeOf(view, given.style), ...given });
+): Label => ({
+  dx: 0,
+  dy: 0,
+  ...given,
+  size: given.size ? Math.max(leastOf(view), given.size) : sizeOf(view, given.style),
+});
 
 interface Font {
   readonly weight: number;
@@ -60,7 +68,10 @@ const FONTS: Readonly<Record<LabelStyle, Font>> = {
 };
 export const fontOf = (style: LabelStyle): Font => FONTS[style];
 
-/** Text that lies on the drawing carries a halo in the sheet's colour, px wide. */
+/**
+ * Text that lies on the drawing carries a halo in the sheet's colour. Values that lie on web, cylinder or
+ * rim have one so wide that it fills their letters, since their colours are made to be read on the sheet.
+ */
 const HALO: ReadonlySet<LabelStyle> = new Set([
   'role',
   'role note',
@@ -71,5 +82,8 @@ const HALO: ReadonlySet<LabelStyle> = new Set([
   'lens',
   'number',
 ]);
+const ON_PARTS: ReadonlySet<LabelStyle> = new Set(['peak', 'force', 'gap']);
+
+/** px, both sides of the letter's edge together. */
 export const haloOf = (style: LabelStyle, view: View): number =>
-  HALO.has(style) ? 4.5 * Math.max(0.8, view.k) : 0;
+  HALO.has(style) ? (ON_PARTS.has(style) ? 8 : 4.5) * Math.max(0.8, view.k) : 0;

@@ -109,7 +109,7 @@ export function names(
   brake: Brake,
   view: View,
   revealed?: ReadonlySet<PartId>,
-): { shapes: Shape[]; labels: Label[]; list: NumberedName[] } {
+): { shapes: Shape[]; labels: Label[]; list: NumberedName[]; numbered: boolean } {
   const rim = rimRadius(brake) * view.scale;
   const size = sizeOf(view, 'name');
   const widest = Math.max(...spots.map((s) => textWidth(nameOf(s.part), size)));
@@ -204,5 +204,5 @@ function written(
       group: 'names',
     },
   ];
-  return { shapes, labels, list: words && !revealed ? [] : list };
+  return { shapes, labels, list: words && !revealed ? [] : list, numbered: !words };
 }

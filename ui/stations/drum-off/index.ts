@@ -33,6 +33,7 @@ export const drumOff: Station = {
   id: 'drum-off',
   key: '3',
   beside: { wide: 0.36, middle: 0.36 },
+  besideIs: 'Section B–B',
   roles: 'none',
   styles: drumStyles,
   side,
@@ -46,7 +47,7 @@ export const drumOff: Station = {
   over: (page) => {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(DrumDesk, page.session);
-    return html`<div class="onstage ${page.session.wheel === 'right' ? 'turned' : ''}">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
+    return html`<div class="onstage beside ${page.session.wheel === 'right' ? 'turned' : ''}">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
   },
   shown: (session) => session.rest,
   without: (session) => (deskOf(DrumDesk, session).off ? ['drum'] : []),

@@ -13,6 +13,7 @@ export const newShoes: Station = {
   id: 'new-shoes',
   key: '6',
   beside: { wide: 0.3, middle: 0.35 },
+  besideIs: 'Picture',
   roles: 'none',
   styles: shoesStyles,
   foot: {
@@ -28,7 +29,7 @@ export const newShoes: Station = {
   over: (page) =>
     page.size === 'narrow'
       ? html``
-      : html`<div class="ns-over ns-card">${picture(deskOf(ShoeDesk, page.session))}</div>`,
+      : html`<div class="ns-over ns-card beside">${picture(deskOf(ShoeDesk, page.session))}</div>`,
   wall: {
     readings: ['tooth', 'strutForce'],
     says: ({ session }) => {

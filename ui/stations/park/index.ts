@@ -14,6 +14,7 @@ export const park: Station = {
   id: 'park',
   key: '4',
   beside: { wide: 0.3, middle: 0.33 },
+  besideIs: 'Forces and cable',
   styles: parkStyles,
   side: (page) => parkSide(page, deskOf(ParkDesk, page.session)),
   controls: (page) => parkControls(page, deskOf(ParkDesk, page.session)),
@@ -24,7 +25,7 @@ export const park: Station = {
   over: (page) => {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(ParkDesk, page.session);
-    return html`<div class="park-over">${panels(desk)}</div>${hillFigure(desk)}`;
+    return html`<div class="park-over beside">${panels(desk)}</div>${hillFigure(desk)}`;
   },
   wall: {
     readings: ['torque', 'strutForce', 'restClearanceMean'],

@@ -1,4 +1,4 @@
-import { html, svg, type TemplateResult } from 'lit';
+import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { Point } from '../../../sim/index.ts';
 import { number } from '../../format.ts';
 import { after, turnAbout } from '../../stage/geometry.ts';
@@ -25,7 +25,7 @@ const arrow = ([x, y]: Point, force: Point): TemplateResult => {
 };
 
 const text = (x: number, y: number, value: string, anchor: 'start' | 'end', word = '') =>
-  svg`<text x=${x} y=${y} text-anchor=${anchor}><tspan class="n">${value}</tspan> ${word}</text>`;
+  svg`<text x=${x} y=${y} text-anchor=${anchor}><tspan class="n">${value}</tspan>${word ? svg`<tspan x=${x} dy="19">${word}</tspan>` : nothing}</text>`;
 
 /** Double-headed dimension between two heights. */
 const dimension = (x: number, y1: number, y2: number): TemplateResult =>
@@ -38,12 +38,12 @@ export function leverAlonePanel(desk: ParkDesk): TemplateResult {
   if (desk.cable === 0) {
     return html`<h2>The lever alone</h2><p>The hand lever is let go: no pull on the lever, and the springs hold it on its stop. Draw the hand lever to see what pushes where.</p>`;
   }
-  const scale = 220 / Math.max(80, alone.pivot[1] - alone.hook[1]);
+  const scale = 204 / Math.max(80, alone.pivot[1] - alone.hook[1]);
   const view: View = {
     width: WIDE,
     height: HIGH,
     scale,
-    origin: [172 - scale * alone.pivot[0], 44 + scale * alone.pivot[1]],
+    origin: [172 - scale * alone.pivot[0], 58 + scale * alone.pivot[1]],
     k: 1,
     text: 1,
     narrow: false,
@@ -82,7 +82,7 @@ export function leverAlonePanel(desk: ParkDesk): TemplateResult {
       <circle cx=${pivot[0]} cy=${pivot[1]} r="8" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1.6" />
       <circle cx=${hook[0]} cy=${hook[1]} r="3.4" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1.2" />
       ${arrow(pivot, alone.pivotOnLever)}${arrow(back(notch, alone.strut), alone.strut)}${arrow(hook, alone.cable)}
-      ${text(pivot[0] - 14, pivot[1] - 16, `${n(wheel.pivotForce)} N`, 'end', 'its pivot')}
+      ${text(pivot[0] - 14, pivot[1] - 36, `${n(wheel.pivotForce)} N`, 'end', 'its pivot')}
       ${text(notch[0] - 6, notch[1] + 30, `${n(strut)} N`, 'end', 'strut')}
       ${text(hook[0] - 24, hook[1] + 6, `${n(desk.cable)} N`, 'end', 'cable')}
       ${dimension(short, pivot[1], notch[1])}${text(short + 8, (pivot[1] + notch[1]) / 2 + 6, n(alone.strutArm, 1), 'start')}

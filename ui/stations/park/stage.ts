@@ -10,7 +10,7 @@ import { polyline } from '../../stage/path.ts';
 import { placesOf } from '../../stage/place.ts';
 import type { StageInput } from '../../stage/scene.ts';
 import { DASH, type Label, type Shape, stroked, WEIGHT } from '../../stage/shapes.ts';
-import { toPx } from '../../stage/view.ts';
+import { toMm, toPx } from '../../stage/view.ts';
 import type { ParkDesk } from './desk.ts';
 
 /** Scale under which a wall has no room for the lever's own words, px per mm. */
@@ -51,32 +51,47 @@ export function parkStage(
   const strutTip = put('strut', seat, [-alone.strut[0], -alone.strut[1]]);
   const pivotTip = put('pivot', alone.pivot, [-alone.pivotOnLever[0], -alone.pivotOnLever[1]]);
   put('cable', alone.hook, alone.cable);
-  if (view.narrow) return { shapes, labels };
+  // A phone has no room for words.
+  if (view.upper) return { shapes, labels };
   const out = rimRadius(brake) + 5;
+  // Where there is no room beside the rim, in the upper corners.
+  const corners = view.wall === true || view.narrow;
+  const corner = (key: string, side: -1 | 1, force: Point): Label => {
+    const [inset, y] = view.wall ? [34, 112] : [14, 62];
+    return label(view, {
+      key: `park ${key}`,
+      text: `${key === 'strut' ? 'Strut' : 'Pivot'} ${forceText(Math.hypot(...force))}`,
+      at: toMm(view, [side < 0 ? inset : view.width - inset, y]),
+      anchor: side < 0 ? 'start' : 'end',
+      style: 'force',
+      colour: 'ink',
+    });
+  };
   const say = (key: string, tip: Point, side: -1 | 1, force: Point, words: readonly string[]) => {
+    if (corners) {
+      labels.push(corner(key, side, force));
+      return;
+    }
     const x = side * out;
     const y = Math.max(40, tip[1] + 6);
-    if (!view.wall) {
-      shapes.push({
-        key: `park leader ${key}`,
-        path: polyline(tip, [side * (out - 8), y], [x, y]),
-        style: stroked('ink2', WEIGHT.narrow),
-        group: 'forces',
-      });
-    }
+    shapes.push({
+      key: `park leader ${key}`,
+      path: polyline(tip, [side * (out - 8), y], [x, y]),
+      style: stroked('ink2', WEIGHT.narrow),
+      group: 'forces',
+    });
     // The drum stands in the middle, so there is as much room on both sides.
     const room = view.origin[0] - out * view.scale - MARGIN;
     const size = sizeOf(view, 'gap word');
-    const told = view.wall ? [] : words.filter((text) => textWidth(text, size) < room);
+    const told = words.filter((text) => textWidth(text, size) < room);
     [forceText(Math.hypot(...force)), ...told].forEach((text, i) => {
       labels.push(
         label(view, {
           key: `park ${key} ${i}`,
           text,
-          // On the wall there is no room beside the rim.
-          at: view.wall ? [side * (out - 4), y + 8] : [x + side * 2, y],
+          at: [x + side * 2, y],
           dy: i * 19 * view.text,
-          anchor: side < 0 === !view.wall ? 'end' : 'start',
+          anchor: side < 0 ? 'end' : 'start',
           style: i === 0 ? 'force' : 'gap word',
           colour: 'ink',
         }),
@@ -106,7 +121,7 @@ export function parkStage(
       }),
     );
   }
-  if (!view.wall) {
+  if (!corners) {
     // Over its arrow, or beside it where a low stage has its caption there.
     const above = polar(rimRadius(brake) + 19, degrees(90));
     const crowded = toPx(view, above)[1] < (frame ? CAPTION_FOOT.framed : CAPTION_FOOT.plain);

@@ -45,8 +45,8 @@ export const parkStyles = css`
   .park-panel p { margin: 8px 0; font-size: 15.5px; line-height: 1.36; }
   .park-panel small { display: block; font-size: 13.5px; line-height: 1.34; color: var(--ink2); }
   .park-lever { display: block; width: 100%; max-height: 380px; }
-  .park-lever text { font: 540 14px/1 'Encode Sans Variable', 'Encode Sans', sans-serif; fill: var(--ink); paint-order: stroke; stroke: var(--sheet); stroke-width: 4px; stroke-linejoin: round; }
-  .park-lever .n { font-size: 18px; font-weight: 700; }
+  .park-lever text { font: 540 17.5px/1 'Encode Sans Variable', 'Encode Sans', sans-serif; fill: var(--ink); paint-order: stroke; stroke: var(--sheet); stroke-width: 4px; stroke-linejoin: round; }
+  .park-lever .n { font-size: 20px; font-weight: 700; }
   .park-sum { border-top: 1px solid var(--rule); margin: 6px -16px 0; padding: 8px 16px 0; font-size: 16px; line-height: 1.45; }
   .park-stop { flex: none; }
   .park-stops { display: grid; grid-template-columns: 1fr 1fr; gap: 10px; }

@@ -1,0 +1,39 @@
+import { html, render } from 'lit';
+import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import { cautions } from '../cautions.ts';
+import { number } from '../format.ts';
+import { stationNames } from '../record/moment.ts';
+import type { Drawing } from '../stage/shapes.ts';
+import { toSvg } from '../stage/svg.ts';
+import type { PageView, Station } from '../stations/station.ts';
+import { printTheme } from '../theme.ts';
+
+/** What the browser's own print puts on paper: the drawing as it stands, and the readings. */
+
+const MOMENT = 'print-moment';
+
+/** Prepares what only the printer sees; a sheet that prints itself is left alone. */
+export function printMoment(
+  { session, instant }: PageView,
+  station: Station,
+  drawings: readonly Drawing[],
+): void {
+  if (document.querySelector('#print')) return;
+  const at = document.querySelector<HTMLElement>(`#${MOMENT}`) ?? document.createElement('div');
+  at.id = MOMENT;
+  document.body.append(at);
+  render(
+    html`<article class="paper moment">
+      <header><h1>${stationNames[station.id]}: ${session.guest ?? session.brake.title}</h1></header>
+      ${unsafeSVG(toSvg(drawings, printTheme, { title: 'Brake drawing' }))}
+      <dl>${session.readings(instant).map((r) => html`<dt>${r.name}</dt><dd>${number(r.value, r.digits)} ${r.unit}</dd>`)}</dl>
+      <footer><p><b>Teaching brake: its figures are not your vehicle’s.</b></p><p>${cautions.standing}</p></footer>
+    </article>`,
+    at,
+  );
+}
+
+/** Takes away what was prepared, a sheet's too: the next print shows what stands then. */
+export function printDone(): void {
+  for (const at of document.querySelectorAll(`#${MOMENT}, #print`)) at.remove();
+}
