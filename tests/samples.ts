@@ -16,6 +16,8 @@ const counts = {
   randomPairs: { few: 300, many: 3000 },
   // record/any-record.test.ts
   records: { few: 4, many: 500 },
+  // collisions.test.ts
+  stages: { few: 300, many: 1e6 },
 } as const;
 
 /** What tests/run/long.mjs sets. */

@@ -13,6 +13,8 @@ const NARROW_BESIDE = 520;
 /** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
 const SIDE = 42;
 
+/** Height of the zoom's buttons on a phone as they are drawn, px. */
+export const ZOOM_HIGH = 44;
 /** Height of the layers' row in the stage's foot, px. */
 const LAYER_ROW = { wide: 60, middle: 50 } as const;
 
@@ -45,8 +47,8 @@ export function brakeView(
     k,
     text: narrow ? 0.8 : Math.min(1, 0.4 + 0.6 * k),
     narrow,
-    // A phone's strip has its own place, and beside a loupe there is no corner left.
-    foot: size === 'narrow' || session.layers.loupe ? 0 : foot,
+    // On a phone the zoom's buttons stand over the strip; beside a loupe there is no corner left.
+    foot: size === 'narrow' ? foot + ZOOM_HIGH : session.layers.loupe ? 0 : foot,
     ...(size === 'narrow' ? { upper: true } : {}),
   };
   if (session.wall) {
@@ -64,14 +66,29 @@ export function brakeView(
   }
   if (session.layers.loupe) {
     const scale = Math.min((free - 86) / (2 * (rim + 8)), (width * 0.56) / (2 * (rim + 18)));
-    return { ...base, scale, origin: [width * 0.706, free / 2 + 22] };
+    const { at, radius } = lensFor(session, whole, height, foot);
+    return {
+      ...base,
+      scale,
+      origin: [width * 0.706, free / 2 + 22],
+      room: [at[0] + radius + 4, width],
+    };
   }
-  if (session.layers.edge && narrow) return { ...base, scale: 37 / rim, origin: [width - 52, 52] };
+  // The shoe edge-on and what is laid over the stage stay where they are, whichever wheel is shown.
+  const mirrored = session.wheel === 'right';
+  const kept = (x: number): number => (mirrored ? whole - x : x);
+  if (session.layers.edge && narrow)
+    return { ...base, scale: 37 / rim, origin: [kept(width - 52), 52] };
   // The edge-on drawing takes its place on the left.
   const left = session.layers.edge ? edgeBox(width, height, foot).width + 50 : 0;
   const across = (width - left) / (2 * (rim + (narrow ? 28 : SIDE)));
   const scale = Math.min((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
-  return { ...base, scale, origin: [(width + left) / 2, free / 2 + (narrow ? -8 : 18)] };
+  return {
+    ...base,
+    scale,
+    origin: [kept((width + left) / 2), free / 2 + (narrow ? -8 : 18)],
+    room: mirrored ? [whole - width, whole - left] : [left, width],
+  };
 }
 
 /** The loupe stands on the adjuster's side, so that its tangents do not cross the hub. */

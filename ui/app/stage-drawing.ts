@@ -6,12 +6,13 @@ import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe } from '../stage/loupe.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
 import { drawBrake, type StageInput } from '../stage/scene.ts';
+import { type Box, giveWay } from '../stage/settle.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
 import { themes } from '../theme.ts';
 import { edgeBox } from './edge-card.ts';
-import { brakeView, lensFor } from './layout.ts';
+import { brakeView, lensFor, ZOOM_HIGH } from './layout.ts';
 import { NARROW_STAGE } from './page-sizes.ts';
 
 /** Scale from which the values of the forces have room on the brake, px per mm. */
@@ -71,7 +72,10 @@ export function viewAt(at: StageAt): View {
     : panView(zoomView(view, factor, view.origin), dx, dy);
 }
 
-export function lensAt({ session, width, height, foot }: StageAt): Lens | null {
+export function lensAt(at: StageAt): Lens | null {
+  const { session, width, height, foot } = at;
+  // A narrow stage has room for one of the two.
+  if (session.layers.edge && (session.wall || homeAt(at).narrow)) return null;
   return session.layers.loupe ? lensFor(session, width, height, foot) : null;
 }
 
@@ -85,6 +89,23 @@ function edgeAt(at: StageAt, { brake, state, instant, view }: StageInput): Drawi
   const drawn = edgeOn(brake, state, 'front', tilt, cause, view, place);
   // It is a section: a right-hand wheel's is the same, and stands where it stood.
   return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
+}
+
+/** What lies over the stage's drawing, px: the zoom's buttons (stage-view.ts gives them their place) and what a station lays beside the brake. */
+export function takenAt(at: StageAt): Box[] {
+  const { width, height, foot, size, session } = at;
+  const out: Box[] = [];
+  const share = session.wall || size === 'narrow' ? 0 : besideAt(at);
+  if (share > 0) out.push({ left: width * (1 - share), top: 0, right: width, bottom: height });
+  if (foot > 0) out.push({ left: 0, top: height - foot, right: width, bottom: height });
+  if (session.wall || isKey(at)) return out;
+  const [left, top, wide, high] =
+    size === 'narrow'
+      ? [0, height - foot - ZOOM_HIGH, 168, ZOOM_HIGH]
+      : size === 'wide'
+        ? [30, 30, 150, 32]
+        : [14, 4, 150, 32];
+  return [...out, { left, top, right: left + wide, bottom: top + high }];
 }
 
 /** What the brake is drawn from at an instant. */
@@ -154,11 +175,11 @@ export function drawStage(at: StageAt): {
   const labels = without.length
     ? plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? ''))
     : plain.labels;
-  const brake = {
+  const brake = giveWay({
     ...plain,
     shapes: extra ? [...shapes, ...extra.shapes] : shapes,
     labels: extra ? [...labels, ...extra.labels] : labels,
-  };
+  });
   const lens = lensAt(at);
   const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...edgeAt(at, input)];
   return {

@@ -5,6 +5,7 @@ import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { loupeData } from '../stage/loupe.ts';
 import type { PixiStage } from '../stage/pixi-stage.ts';
+import { settle } from '../stage/settle.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
@@ -20,6 +21,7 @@ import {
   isSmall,
   lensAt,
   type StageAt,
+  takenAt,
   viewAt,
   type Zoom,
 } from './stage-drawing.ts';
@@ -55,6 +57,8 @@ export class StageView extends LitElement {
   #theme: ThemeName | '' = '';
   readonly #pointer = new PartPointer();
   #drawings: readonly Drawing[] = [];
+  /** With their texts as they are shown. */
+  #shown: readonly Drawing[] = [];
   /** Where the mouse is, px; null when it is not to be looked up. */
   #hover: Point | null = null;
   #names: readonly NumberedName[] = [];
@@ -160,7 +164,8 @@ export class StageView extends LitElement {
     // Texts at most ten times a second: their layout is the page's greatest cost.
     if (now - this.#textsAt >= 100) {
       this.#textsAt = now;
-      this.#labels?.draw(drawings);
+      this.#shown = settle(drawings, takenAt(this.#at()));
+      this.#labels?.draw(this.#shown);
       if (this.#hover) this.#pointer.point(drawings, this.#hover);
       if (this.#hover || this.#pointer.at) this.requestUpdate();
       this.#names = names;
@@ -175,7 +180,7 @@ export class StageView extends LitElement {
 
   /** What is shown, from the lowest to the topmost. */
   get drawings(): readonly Drawing[] {
-    return this.#drawings;
+    return this.#shown;
   }
 
   /** All names are numbers, and need their list beside the drawing. */

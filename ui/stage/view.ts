@@ -17,6 +17,8 @@ export interface View {
   readonly narrow: boolean;
   /** px that lie under what is laid over the stage's foot, for words in its corners. */
   readonly foot?: number;
+  /** From where to where the brake has the stage's width, px: names stand there. Left out: all of it. */
+  readonly room?: readonly [left: number, right: number];
   /** A phone's lower corners hold its buttons: words stand in the upper ones. */
   readonly upper?: boolean;
   /** For a classroom's wall: no text under 34 px, words in the corners, double lines. */

@@ -113,13 +113,16 @@ export function names(
   const rim = rimRadius(brake) * view.scale;
   const size = sizeOf(view, 'name');
   const widest = Math.max(...spots.map((s) => textWidth(nameOf(s.part), size)));
-  const room = Math.min(view.origin[0], view.width - view.origin[0]) - rim;
+  const [from, to] = view.room ?? [0, view.width];
+  const room = Math.min(view.origin[0] - from, to - view.origin[0]) - rim;
   const words = !view.narrow && room > widest * 0.8 + 40 * view.text;
+  // Numbers keep off the frame of zones that a large stage has.
+  const beside = view.narrow ? 16 : 40;
   const columns = (['left', 'right'] as const).map((column) => {
     const chosen = spots.filter((s) => s.column === column);
-    const edge = words ? Math.max(16, Math.min(58 * view.text, room - widest * 0.8 - 30)) : 16;
-    const bend = words ? Math.min(edge + widest + 20, edge + room) : 32;
-    const x = column === 'left' ? bend : view.width - bend;
+    const edge = words ? Math.max(16, Math.min(58 * view.text, room - widest * 0.8 - 30)) : beside;
+    const bend = words ? Math.min(edge + widest + 20, edge + room) : beside + 16;
+    const x = column === 'left' ? from + bend : to - bend;
     const rows = rowHeights(chosen.length, view, size);
     const leaders = chosen
       .map((spot): Leader => ({ spot, dot: toPx(view, spot.at), elbow: [x, 0] }))
@@ -135,14 +138,14 @@ export function names(
 /** Heights of the rows, px: around the brake's middle, as far apart as the stage allows. */
 function rowHeights(count: number, view: View, size: number): number[] {
   const head = headOf(view);
-  const free = view.height - (view.narrow ? (view.foot ?? 0) + head + 2 * size : 190 * view.text);
+  const free = view.height - (view.narrow ? (view.foot ?? 0) + head + 2.8 * size : 190 * view.text);
   const step = Math.min(size * 3.4, free / Math.max(1, count - 1));
   const top = Math.max(head, size * 1.4, view.origin[1] - (step * (count - 1)) / 2);
   return Array.from({ length: count }, (_, i) => top + i * step);
 }
 
-/** Kept free above the columns of numbers, px: for the zoom's buttons, which a phone has elsewhere. */
-const headOf = (view: View): number => (view.narrow && !view.upper ? 56 : 0);
+/** Kept free above the columns, px: for the zoom's buttons, which a phone has elsewhere. */
+const headOf = (view: View): number => (view.upper ? 0 : view.narrow ? 56 : 78 * view.text);
 
 interface Column {
   readonly column: 'left' | 'right';
@@ -157,16 +160,17 @@ function written(
   view: View,
   revealed?: ReadonlySet<PartId>,
 ) {
+  const [from, to] = view.room ?? [0, view.width];
   const told = (part: PartId): boolean => words && (!revealed || revealed.has(part));
   const lines: Path = columns.flatMap(({ leaders, column, edge }) =>
     leaders.flatMap(({ spot, elbow, dot }): Path => {
       const size = sizeOf(view, told(spot.part) ? 'name' : 'number');
       const inward = column === 'left' ? 1 : -1;
-      const far = column === 'left' ? edge : view.width - edge;
+      const far = column === 'left' ? from + edge : to - edge;
       const reach = told(spot.part) ? textWidth(nameOf(spot.part), size) * 0.94 + 10 : size * 0.7;
       const start = far + inward * reach;
-      const from: Point = inward * (elbow[0] - start) > 0 ? [start, elbow[1]] : elbow;
-      return polyline(toMm(view, from), toMm(view, elbow), toMm(view, dot));
+      const begin: Point = inward * (elbow[0] - start) > 0 ? [start, elbow[1]] : elbow;
+      return polyline(toMm(view, begin), toMm(view, elbow), toMm(view, dot));
     }),
   );
   const radius = (4.2 * Math.max(0.8, view.k)) / view.scale;
@@ -182,7 +186,7 @@ function written(
   }));
   const labels = columns.flatMap(({ column, edge, leaders }) =>
     leaders.map(({ spot, elbow }) => {
-      const at = toMm(view, [column === 'left' ? edge : view.width - edge, elbow[1]]);
+      const at = toMm(view, [column === 'left' ? from + edge : to - edge, elbow[1]]);
       const number = inOrder.findIndex((l) => l.spot === spot) + 1;
       return label(view, {
         key: `name ${spot.part}`,

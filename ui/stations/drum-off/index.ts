@@ -47,7 +47,7 @@ export const drumOff: Station = {
   over: (page) => {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(DrumDesk, page.session);
-    return html`<div class="onstage beside ${page.session.wheel === 'right' ? 'turned' : ''}">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
+    return html`<div class="onstage beside">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
   },
   shown: (session) => session.rest,
   without: (session) => (deskOf(DrumDesk, session).off ? ['drum'] : []),

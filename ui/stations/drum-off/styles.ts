@@ -36,7 +36,6 @@ export const drumStyles = css`
   .drumctl .btn[aria-pressed='true'] { background: var(--ink); color: var(--sheet); }
   .foot { margin: 0; font-size: 14px; line-height: 1.35; color: var(--ink2); padding: 0 4px; }
   .onstage { position: absolute; right: 34px; top: 62px; bottom: 78px; width: max(33.5%, 260px); display: flex; flex-direction: column; gap: 12px; z-index: 1; }
-  .onstage.turned { right: auto; left: 34px; }
   .bb { flex: 1; min-height: 0; display: flex; flex-direction: column; border: 2px solid var(--ink); background: var(--sheet); }
   .bb .cap { padding: 9px 14px 0; font-size: 16px; color: var(--ink2); }
   .bb .cap b { font-size: 26px; font-weight: 800; color: var(--ink); margin-right: 8px; }
@@ -77,7 +76,6 @@ export const drumStyles = css`
   .strip-bb { display: flex; }
   @media ${COMPACT} {
     .onstage { right: 14px; top: 14px; bottom: 62px; gap: 8px; }
-    .onstage.turned { left: 14px; top: 44px; }
     .locks .ask { padding: 4px 14px; font-size: 14px; }
     .lock { padding: 3px 14px; min-height: 28px; font-size: 14.5px; gap: 10px; }
     .lock .btn { min-height: 32px; font-size: 14px; }

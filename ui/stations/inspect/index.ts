@@ -39,5 +39,8 @@ export const inspect: Station = {
   },
   over: (page) => (page.size === 'narrow' ? place(page) : html``),
   extra: (session, input) =>
-    balloons(input, deskOf(InspectDesk, session).open, input.view.scale < 1),
+    // A phone has room for one kind of numbers.
+    input.layers.names && input.view.narrow
+      ? { shapes: [], labels: [] }
+      : balloons(input, deskOf(InspectDesk, session).open, input.view.scale < 1),
 };
