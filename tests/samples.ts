@@ -18,6 +18,8 @@ const counts = {
   records: { few: 4, many: 500 },
   // collisions.test.ts
   stages: { few: 300, many: 1e6 },
+  // small-stage.test.ts: times round the stations; many take about an hour
+  rounds: { few: 3, many: 1000 },
 } as const;
 
 /** What tests/run/long.mjs sets. */

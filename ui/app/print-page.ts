@@ -12,6 +12,10 @@ import { printTheme } from '../theme.ts';
 
 const MOMENT = 'print-moment';
 
+/** The page's policy allows no styles written into elements; the paper does without them. */
+const onPaper = (drawings: readonly Drawing[]): string =>
+  toSvg(drawings, printTheme, { title: 'Brake drawing' }).replaceAll(/ style="[^"]*"/g, '');
+
 /** Prepares what only the printer sees; a sheet that prints itself is left alone. */
 export function printMoment(
   { session, instant }: PageView,
@@ -25,7 +29,7 @@ export function printMoment(
   render(
     html`<article class="paper moment">
       <header><h1>${stationNames[station.id]}: ${session.guest ?? session.brake.title}</h1></header>
-      ${unsafeSVG(toSvg(drawings, printTheme, { title: 'Brake drawing' }))}
+      ${unsafeSVG(onPaper(drawings))}
       <dl>${session.readings(instant).map((r) => html`<dt>${r.name}</dt><dd>${number(r.value, r.digits)} ${r.unit}</dd>`)}</dl>
       <footer><p><b>Teaching brake: its figures are not your vehicle’s.</b></p><p>${cautions.standing}</p></footer>
     </article>`,

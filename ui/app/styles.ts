@@ -253,6 +253,15 @@ export const styles = css`
     .pick { min-height: 58px; font-size: 17px; }
     .wearctl .row.two:first-child { display: none; }
   }
+  /* The narrowest phones: words before pictures. */
+  @media (max-width: 360px) {
+    .btn, .btn.tall, .seg button { padding: 0 4px; font-size: 15px; min-width: 0; }
+    .seg button svg { display: none; }
+    .row > *, .side, .blk { min-width: 0; }
+    .ctl { grid-template-columns: minmax(0, 1fr); }
+    .two { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+    .three { grid-template-columns: repeat(3, minmax(0, 1fr)); }
+  }
   /* A phone on its side: what sticks would cover all the rest. */
   @media (max-height: 520px) {
     .stage { height: 76vh; }

@@ -26,7 +26,7 @@ export const shoesStyles = css`
   .ns-card > small { display: block; font-size: 13.5px; color: var(--ink2); }
   .ns-pic { display: block; width: 100%; max-height: 330px; }
   .ns-pic text { font: 540 17.5px/1 'Encode Sans Variable', 'Encode Sans', sans-serif; fill: var(--ink); }
-  .ns-pic .v { font-weight: 720; font-size: 15px; }
+  .ns-pic .v { font-weight: 720; font-size: 17.5px; }
   .ns-pic .s { fill: var(--ink2); }
   .ns-pic .on { paint-order: stroke; stroke: var(--lining); stroke-width: 5px; font-weight: 640; }
   .ns-pic .bad { fill: var(--bad); font-weight: 720; }

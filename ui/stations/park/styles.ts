@@ -93,7 +93,7 @@ export const parkStyles = css`
   .park-set input.pick { font-size: 16.5px; color: var(--ink); border-radius: 0; }
   .park-set .lab { display: block; }
   .park-set .pick { min-height: 46px; }
-  .park-hand { display: grid; grid-template-columns: 1fr 1fr 1fr 1fr; gap: 8px; }
+  .park-hand { display: grid; grid-template-columns: repeat(4, minmax(0, 1fr)); gap: 8px; }
   .park-hand .btn { padding: 0 4px; white-space: nowrap; }
   .park-hand .pick { min-height: 42px; text-align: center; padding: 0 2px; border-radius: 0; color: var(--ink); min-width: 0; }
   .park-cable { margin-top: 8px; }
@@ -200,7 +200,7 @@ export const parkStyles = css`
     .park-stepper .btn { min-height: 58px; }
     .park-step { grid-template-columns: 58px 1fr 58px; }
     .park-step .btn { min-height: 58px; }
-    .park-first { grid-template-columns: 1fr; }
+    .park-first { grid-template-columns: minmax(0, 1fr); }
     .park-hand { gap: 6px; }
     .park-ctl .btn { min-height: 56px; }
     .park-lever { max-height: none; }
