@@ -60,7 +60,7 @@ export { pedalStack, runOutLeft } from './readings/pedal.ts';
 export type { Reading, ReadingKey, ShoeReading } from './readings/reading.ts';
 export { readingOf, readings } from './readings/readings.ts';
 export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
-export type { Finding } from './scene/finding.ts';
+export { type Finding, tellFinding } from './scene/finding.ts';
 export { VERSION as SCENE_VERSION } from './scene/migrations/migrate.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';

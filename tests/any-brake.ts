@@ -125,7 +125,14 @@ export function built(b: AnyBrake): { brake: Brake; state: BrakeState } {
       lipDiameter: 2 * r,
     },
     shoes: { front: shoe(-1), rear: shoe(1) },
-    cylinder: { ...scene.cylinder, at: [0, toe[1]], cupFriction: b.cupFriction },
+    // As large as there is room for, between the toes and under the rim.
+    cylinder: {
+      ...scene.cylinder,
+      at: [0, toe[1]],
+      cupFriction: b.cupFriction,
+      length: Math.min(scene.cylinder.length, 2 * toe[0]),
+      outerDiameter: scene.cylinder.bore + 2.05,
+    },
     springs: [spring('upper', 0.55, 0.6, 8), spring('lower', 0.45, -0.62, 12)],
     adjuster: {
       kind: 'incremental',
@@ -140,6 +147,7 @@ export function built(b: AnyBrake): { brake: Brake; state: BrakeState } {
       hook: [0.5 * r, -0.4 * r],
       cableGuide: [0.1 * r, -0.44 * r],
     },
+    look: { ...scene.look, plateRadius: 1.06 * r },
     states: [],
   });
   const fresh = freshState(brake);

@@ -1,5 +1,5 @@
 import { type Brake, type BrakeState, createRig, freshState, type Rig } from '../sim/index.ts';
-import { mustRead, quayScene } from './brakes.ts';
+import { onPaper, quayScene } from './brakes.ts';
 
 /**
  * The pair whose right-hand shoe was computed with finite elements: drum radius 115, pin (18, -84), toe
@@ -34,7 +34,7 @@ export function bendingPair(friction: number, change: (brake: Brake) => Brake = 
   });
   const scene = quayScene();
   return change(
-    mustRead({
+    onPaper({
       ...scene,
       name: 'bending-pair',
       drum: { ...scene.drum, diameterNew: 230, diameterMax: 232, lipDiameter: 230 },

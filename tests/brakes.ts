@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import quayVan from '../scenes/quay-van.json';
 import {
   type Brake,
@@ -9,6 +10,8 @@ import {
   readScene,
   wearOn,
 } from '../sim/index.ts';
+import { toBrake } from '../sim/scene/read.ts';
+import { sceneSchema } from '../sim/scene/schema.ts';
 
 /** Units of the handbooks. */
 export const IN = 25.4;
@@ -47,6 +50,12 @@ export function mustRead(scene: unknown): Brake {
   if (!result.ok) throw new Error(JSON.stringify(result.findings, null, 1));
   return result.brake;
 }
+
+/**
+ * A handbook's pair as a brake: forces and shoes alone, no hub, springs or cylinder that would have room.
+ * It is not asked whether anybody could build it.
+ */
+export const onPaper = (scene: unknown): Brake => toBrake(v.parse(sceneSchema, scene));
 
 /** The first teaching brake's scene as a plain object, to be changed. */
 export const quayScene = (): typeof quayVan => structuredClone(quayVan);
@@ -116,7 +125,7 @@ export function pinnedPair(p: PinnedPair): Built {
     },
     states: [],
   };
-  const brake = mustRead(scene);
+  const brake = onPaper(scene);
   const elements = p.elements ?? 48;
   return {
     brake,

@@ -20,10 +20,12 @@ const counts = {
   stages: { few: 300, many: 1e6 },
   // small-stage.test.ts: times round the stations; many take about an hour
   rounds: { few: 3, many: 1000 },
+  // scene-fuzz.test.ts, of each scene
+  changedScenes: { few: 120, many: 50000 },
 } as const;
 
 /** What tests/run/long.mjs sets. */
-const long = process.env['TAKEUP_SAMPLES'] === 'many';
+export const long = process.env['TAKEUP_SAMPLES'] === 'many';
 
 /** Random cases of a test, by its name above. */
 export const samples = (test: keyof typeof counts): number => counts[test][long ? 'many' : 'few'];

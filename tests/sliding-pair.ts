@@ -1,5 +1,5 @@
 import { type Brake, type BrakeState, createRig, freshState, type Rig } from '../sim/index.ts';
-import { mustRead, quayScene } from './brakes.ts';
+import { onPaper, quayScene } from './brakes.ts';
 
 /** A pair of shoes with round heels on flats, as handbooks give it. */
 export interface SlidingPair {
@@ -56,7 +56,7 @@ export function slidingPair(p: SlidingPair): { brake: Brake; rig: Rig; state: Br
   });
   const scene = quayScene();
   const y = p.arm - p.heel;
-  const brake = mustRead({
+  const brake = onPaper({
     ...scene,
     name: 'sliding-pair',
     drum: { ...scene.drum, diameterNew: 2 * r, diameterMax: 2 * r + 1, lipDiameter: 2 * r },

@@ -3,7 +3,6 @@ import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
 import { adjusterKinds, kindLaws } from '../brake/kinds.ts';
 import type { Adjuster, AdjusterKind } from '../brake/types.ts';
 import { DEG } from '../units/units.ts';
-import type { Finding } from './finding.ts';
 import { choice, count, keysOf, num, part, point, size } from './parts.ts';
 
 /**
@@ -77,7 +76,7 @@ export const adjuster = v.pipe(
 type AdjusterPart = v.InferOutput<typeof adjuster>;
 
 /** The toothed lever's geometry where it is given: the kinds without such a lever have no key for it. */
-const leverOf = (a: AdjusterPart) => ('lever' in a ? a.lever : undefined);
+export const leverOf = (a: AdjusterPart) => ('lever' in a ? a.lever : undefined);
 
 /** From the file's units to inside units. */
 export function toAdjuster(a: AdjusterPart): Adjuster {
@@ -107,37 +106,4 @@ export function toAdjuster(a: AdjusterPart): Adjuster {
         }
       : null,
   };
-}
-
-/** Steps that have the right types and cannot be built: none told, told twice, or running backwards. */
-export function impossibleSteps(a: AdjusterPart, add: (finding: Finding) => void): void {
-  const lever = leverOf(a);
-  if (lever && a.pitch !== undefined) {
-    add({
-      path: 'adjuster.pitch',
-      found: 'pitch and lever both given',
-      allowed: 'either a pitch or a lever, not both',
-    });
-  } else if (!lever && a.pitch === undefined) {
-    add({
-      path: 'adjuster',
-      found: 'neither pitch nor lever',
-      allowed: 'a pitch in mm a step, or the lever geometry',
-    });
-  }
-  if (!lever) return;
-  const end = lever.startAngle + a.teeth * lever.toothAngle;
-  if (!(lever.toothAngle > 0)) {
-    add({
-      path: 'adjuster.lever.toothAngle',
-      found: `${lever.toothAngle}°: the teeth would run backwards`,
-      allowed: 'more than 0°',
-    });
-  } else if (end > 175) {
-    add({
-      path: 'adjuster.lever.toothAngle',
-      found: `the last tooth at ${end.toFixed(1)}°`,
-      allowed: 'at most 175°: past that the nose lets the strut shorten',
-    });
-  }
 }

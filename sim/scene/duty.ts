@@ -2,15 +2,22 @@ import * as v from 'valibot';
 import type { Duty } from '../brake/duty.ts';
 import { SURFACES } from '../brake/surface.ts';
 import { BAR, KG, KM, KMH } from '../units/units.ts';
-import type { Finding } from './finding.ts';
-import { choice, list, num, part, size, words } from './parts.ts';
+import { choice, LONG, list, num, part, size, words } from './parts.ts';
+import { must, ownNames, type Rule } from './rules/rule.ts';
 
 const perKm = (about: string) => size(`How often ${about}`, '1/km', 100);
 
 /** A named duty in the scene file, in trade units. */
 export const dutyPart = part('A duty', {
   name: words('Name'),
-  about: v.optional(v.pipe(v.string('text'), v.description('What it is')), ''),
+  about: v.optional(
+    v.pipe(
+      v.string('text'),
+      v.maxLength(LONG, `at most ${LONG} letters`),
+      v.description('What it is'),
+    ),
+    '',
+  ),
   heat: v.optional(
     v.pipe(
       v.boolean('true or false'),
@@ -19,20 +26,18 @@ export const dutyPart = part('A duty', {
     true,
   ),
   mass: v.optional(size('Mass that is stopped; the vehicle’s when left out', 'kg', 1e5)),
-  stops: v.pipe(
-    v.array(
-      part('One kind of stop', {
-        name: v.optional(words('Name'), 'stop'),
-        speed: size('Stopped from', 'km/h', 300),
-        pressure: v.optional(size('Line pressure; or give a deceleration', 'bar', 300)),
-        deceleration: v.optional(size('Deceleration; or give a pressure', 'm/s²', 15)),
-        perKm: perKm('it comes'),
-        reverse: v.optional(num('Share of them in reverse, 0 to 1', 'plain number', 0, 1), 0),
-      }),
-      'a list of stops',
-    ),
-    v.minLength(1, 'at least one kind of stop'),
-    v.description('Its kinds of stops'),
+  stops: list(
+    'Its kinds of stops',
+    part('One kind of stop', {
+      name: v.optional(words('Name'), 'stop'),
+      speed: size('Stopped from', 'km/h', 300),
+      pressure: v.optional(size('Line pressure; or give a deceleration', 'bar', 300)),
+      deceleration: v.optional(size('Deceleration; or give a pressure', 'm/s²', 15)),
+      perKm: perKm('it comes'),
+      reverse: v.optional(num('Share of them in reverse, 0 to 1', 'plain number', 0, 1), 0),
+    }),
+    20,
+    1,
   ),
   descents: v.optional(
     list(
@@ -44,6 +49,7 @@ export const dutyPart = part('A duty', {
         speed: size('Speed held', 'km/h', 200),
         perKm: perKm('it comes'),
       }),
+      20,
     ),
     [],
   ),
@@ -61,6 +67,7 @@ export const dutyPart = part('A duty', {
         surface: choice('State of the linings', SURFACES),
         share: num('Share of the stops, 0 to 1', 'plain number', 0, 1),
       }),
+      SURFACES.length,
     ),
     [],
   ),
@@ -104,49 +111,66 @@ export function toDuty(d: DutyPart): Duty {
 }
 
 /** Duties that have the right types and cannot be driven. */
-export function impossibleDuties(
-  duties: readonly DutyPart[],
-  add: (finding: Finding) => void,
-): void {
-  const names = new Set<string>();
-  duties.forEach((d, i) => {
-    const at = `duties.${i}`;
-    if (names.has(d.name)) {
-      add({ path: `${at}.name`, found: `"${d.name}" again`, allowed: 'a name of its own' });
-    }
-    names.add(d.name);
-    d.stops.forEach((s, n) => {
-      const both = s.pressure !== undefined && s.deceleration !== undefined;
-      if (both || (s.pressure === undefined && s.deceleration === undefined)) {
-        add({
-          path: `${at}.stops.${n}.pressure`,
-          found: both ? 'pressure and deceleration' : 'neither pressure nor deceleration',
-          allowed: 'one of the two',
-        });
-      }
-    });
-    if (i === 0 && d.stops[0]?.deceleration !== undefined) {
-      add({
-        path: `${at}.stops.0.deceleration`,
-        found: 'a deceleration',
-        allowed: 'a pressure: the first stop of the first duty is what shoes are asked to lock at',
-      });
-    }
-    const shares = d.weather.reduce((sum, w) => sum + w.share, 0);
-    if (shares > 1 + 1e-9) {
-      add({
-        path: `${at}.weather`,
-        found: `shares that add up to ${shares}`,
-        allowed: 'at most 1 together',
-      });
-    }
-    const down = d.descents.reduce((sum, h) => sum + h.length * h.perKm, 0);
-    if (down > 1 + 1e-9) {
-      add({
-        path: `${at}.descents`,
-        found: `${down} km of descent in each km`,
-        allowed: 'at most 1 together',
-      });
-    }
-  });
-}
+export const dutyRules: readonly Rule[] = [
+  {
+    name: 'duty of its own name',
+    reason: 'A duty is chosen by its name.',
+    broken: ({ duties }) => ownNames('duties', duties),
+  },
+  {
+    name: 'pressure or deceleration',
+    reason: 'One of them follows from the other.',
+    broken: ({ duties }) =>
+      duties.flatMap((d, i) =>
+        d.stops.flatMap(({ pressure, deceleration }, n) =>
+          must(
+            (pressure === undefined) !== (deceleration === undefined),
+            `duties.${i}.stops.${n}.pressure`,
+            pressure === undefined
+              ? 'neither pressure nor deceleration'
+              : 'pressure and deceleration',
+            'one of the two',
+          ),
+        ),
+      ),
+  },
+  {
+    name: 'pressure to lock at',
+    reason: 'The first stop of the first duty is what shoes are asked to lock at.',
+    broken: ({ duties: [first] }) =>
+      must(
+        first?.stops[0]?.deceleration === undefined,
+        'duties.0.stops.0.deceleration',
+        'a deceleration',
+        'a pressure',
+      ),
+  },
+  {
+    name: 'shares of the weather',
+    reason: 'The rest of the stops is dry.',
+    broken: ({ duties }) =>
+      duties.flatMap((d, i) => {
+        const shares = d.weather.reduce((sum, w) => sum + w.share, 0);
+        return must(
+          shares <= 1 + 1e-9,
+          `duties.${i}.weather`,
+          `shares that add up to ${shares}`,
+          'at most 1 together',
+        );
+      }),
+  },
+  {
+    name: 'descents on the road',
+    reason: 'No more road goes down than there is.',
+    broken: ({ duties }) =>
+      duties.flatMap((d, i) => {
+        const down = d.descents.reduce((sum, h) => sum + h.length * h.perKm, 0);
+        return must(
+          down <= 1 + 1e-9,
+          `duties.${i}.descents`,
+          `${down} km of descent in each km`,
+          'at most 1 together',
+        );
+      }),
+  },
+];

@@ -1,6 +1,11 @@
-/** One thing wrong with a scene: where, what was found, what is allowed. */
+/** One thing wrong with a scene: where, what was found, what is allowed, and why where a rule tells it. */
 export interface Finding {
   readonly path: string;
   readonly found: string;
   readonly allowed: string;
+  readonly reason?: string;
 }
+
+/** A finding in one line. */
+export const tellFinding = ({ path, found, allowed, reason }: Finding): string =>
+  `${path}: found ${found}; allowed: ${allowed}${reason ? `. ${reason}` : ''}`;

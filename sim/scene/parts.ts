@@ -52,8 +52,15 @@ export const count = (about: string, min: number, max: number) =>
     v.maxValue(max, `at most ${max}`),
     v.description(`${about}, whole number`),
   );
-export const words = (about: string) =>
-  v.pipe(v.string('text'), v.nonEmpty('text that is not empty'), v.description(about));
+/** Letters of a text of some sentences. */
+export const LONG = 2000;
+export const words = (about: string, most = 120) =>
+  v.pipe(
+    v.string('text'),
+    v.nonEmpty('text that is not empty'),
+    v.maxLength(most, `at most ${most} letters`),
+    v.description(about),
+  );
 export const choice = <const T extends readonly string[]>(about: string, of: T) =>
   v.pipe(
     v.picklist(of, [of.slice(0, -1).join(', '), ...of.slice(-1)].join(' or ')),
@@ -82,5 +89,16 @@ export const keysOf =
 export const part = <const T extends v.ObjectEntries>(about: string, entries: T) =>
   v.pipe(v.strictObject(entries, keysOf(Object.keys(entries))), v.description(about));
 
-export const list = <const T extends v.GenericSchema>(about: string, item: T) =>
-  v.pipe(v.array(item, 'a list'), v.description(about));
+/** Every list has a bound: a page that draws twenty thousand holes stands still. */
+export const list = <const T extends v.GenericSchema>(
+  about: string,
+  item: T,
+  most: number,
+  least = 0,
+) =>
+  v.pipe(
+    v.array(item, 'a list'),
+    v.minLength(least, `at least ${least}`),
+    v.maxLength(most, `at most ${most}`),
+    v.description(about),
+  );

@@ -53,6 +53,16 @@ export function readSceneText(text: string): ReadResult {
   return readScene(data);
 }
 
+/** As many findings as anybody reads at once. */
+const MANY = 100;
+const few = (all: readonly Finding[]): readonly Finding[] =>
+  all.length <= MANY
+    ? all
+    : [
+        ...all.slice(0, MANY),
+        { path: '(file)', found: `${all.length - MANY} more findings`, allowed: 'none' },
+      ];
+
 /** Reads parsed JSON, of this or an older version, into a deeply readonly brake, or a list of findings. */
 export function readScene(data: unknown): ReadResult {
   const migrated = migrate(data);
@@ -64,7 +74,7 @@ export function readScene(data: unknown): ReadResult {
   // The schema tells one unknown key of an object and stops: it is taken out, and the next one told.
   for (let scene = migrated.scene; ; ) {
     const strangers = (parsed.issues ?? []).filter(isUnknown);
-    if (strangers.length === 0) break;
+    if (strangers.length === 0 || unknown.length >= MANY) break;
     unknown.push(...strangers);
     for (const { path } of strangers)
       scene = without(scene, path?.map(({ key }: { readonly key: unknown }) => key) ?? []);
@@ -72,10 +82,10 @@ export function readScene(data: unknown): ReadResult {
   }
   const issues = [...unknown, ...(parsed.issues ?? [])];
   if (issues.length > 0 || !parsed.success) {
-    return { ok: false, findings: issues.map(told).map(inFile) };
+    return { ok: false, findings: few(issues.map(told).map(inFile)) };
   }
   const findings = impossible(parsed.output);
-  if (findings.length > 0) return { ok: false, findings: findings.map(inFile) };
+  if (findings.length > 0) return { ok: false, findings: few(findings.map(inFile)) };
   return { ok: true, scene: parsed.output, brake: toBrake(parsed.output) };
 }
 
@@ -96,6 +106,10 @@ function without(data: unknown, [key, ...deeper]: readonly unknown[]): unknown {
 function told(issue: Issue): Finding {
   const path = v.getDotPath(issue) ?? '(file)';
   if (isUnknown(issue)) return { path, found: 'an unknown key', allowed: issue.message };
+  if (issue.type === 'max_length') {
+    const { length } = issue.input as { readonly length: number };
+    return { path, found: `${length}`, allowed: issue.message };
+  }
   const missing = issue.input === undefined;
   return {
     path,
@@ -165,7 +179,8 @@ function pullFrom(scene: Scene): Point {
   return [hook[0] + 1e5 * x, hook[1] + 1e5 * y];
 }
 
-function toBrake(scene: Scene): Brake {
+/** The brake of a scene that passed the schema, built or not: `readScene` judges it first. */
+export function toBrake(scene: Scene): Brake {
   const { drum, cylinder } = scene;
   const area = (PI / 4) * cylinder.bore * cylinder.bore;
   const [first, ...others] = scene.duties.map(toDuty);

@@ -3,7 +3,7 @@ import type { Surface } from '../brake/surface.ts';
 import { adjuster } from './adjuster.ts';
 import { dutyPart } from './duty.ts';
 import { VERSION } from './migrations/migrate.ts';
-import { choice, count, list, num, part, point, size, words } from './parts.ts';
+import { choice, count, LONG, list, num, part, point, size, words } from './parts.ts';
 import { statePart } from './states.ts';
 
 /**
@@ -11,22 +11,26 @@ import { statePart } from './states.ts';
  * JSON Schema for editors is written out from this same source. Every object is strict: an unknown
  * key is a finding. Files of older versions are brought to this one first, by `migrations/`.
  */
-const table = (about: string) =>
-  v.pipe(
-    v.array(
-      v.strictTuple([num('Temperature', '°C', -60, 1500), num('Factor', 'plain number', 0, 100)]),
-      'a list of [°C, factor]',
-    ),
-    v.minLength(1, 'at least one row'),
-    v.description(`${about}: rows [°C, factor], straight between them`),
+const table = (about: string, most: number) =>
+  list(
+    `${about}: rows [°C, factor], straight between them`,
+    v.strictTuple([num('Temperature', '°C', -60, 1500), num('Factor', 'plain number', 0, most)]),
+    50,
+    1,
   );
+/** Most that heat or a surface makes of a lining's friction, and heat of its wear: two orders of magnitude. */
+const FRICTION = 3;
+const WEAR = 100;
 
 /** One surface of the linings: its factors and where they come from; common practice when left out. */
 const surface = (name: Surface) =>
   v.optional(
     part(`Linings that are ${name}; common practice when left out`, {
-      factorAgainstTemperature: table(`Factor on the friction of a dry lining when ${name}`),
-      source: words('Where the factors come from'),
+      factorAgainstTemperature: table(
+        `Factor on the friction of a dry lining when ${name}`,
+        FRICTION,
+      ),
+      source: words('Where the factors come from', LONG),
     }),
   );
 
@@ -107,6 +111,7 @@ const shoe = (side: string) =>
       list(
         'Holes in the web, drawn only',
         part('A hole', { at: point('Its centre'), radius: size('Its radius', 'mm', 50) }),
+        20,
       ),
       [],
     ),
@@ -134,8 +139,8 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
   ),
   name: v.pipe(words('Short name'), v.regex(/^[a-z0-9-]{1,40}$/, 'small letters, digits and -')),
   title: words('Name shown'),
-  about: words('What this brake is'),
-  source: words('Where its values come from'),
+  about: words('What this brake is', LONG),
+  source: words('Where its values come from', LONG),
   wheel: choice('On which side of the vehicle it is', ['left', 'right']),
   drum: part('Drum', {
     diameterNew: size('Inner diameter when new', 'mm', 1000),
@@ -170,6 +175,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
       rate: num('Rate', 'N/mm', 0, 1000),
       fitted: num('Force as fitted (reference pose)', 'N', 0, 5000),
     }),
+    12,
   ),
   adjuster,
   parkingLever: part('Parking lever and its cable', {
@@ -199,13 +205,9 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     rolling: v.optional(num('Rolling resistance over weight', 'plain number', 0, 0.2), 0.015),
     air: v.optional(num('Drag of the air over speed squared', 'N/(m/s)²', 0, 10), 0.54),
   }),
-  duties: v.pipe(
-    v.array(dutyPart, 'a list of duties'),
-    v.minLength(1, 'at least one duty'),
-    v.description('What it is driven by; the standing states are made by the first'),
-  ),
-  frictionAgainstTemperature: table('Factor on friction'),
-  wearAgainstTemperature: table('Factor on wear'),
+  duties: list('What it is driven by; the standing states are made by the first', dutyPart, 30, 1),
+  frictionAgainstTemperature: table('Factor on friction', FRICTION),
+  wearAgainstTemperature: table('Factor on wear', WEAR),
   frictionOfSurfaces: v.optional(
     part('Friction of linings that are not dry', {
       damp: surface('damp'),
@@ -265,7 +267,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     }),
     {},
   ),
-  states: list('Standing states, each made from new by the first duty', statePart),
+  states: list('Standing states, each made from new by the first duty', statePart, 40),
 });
 
 export type Scene = v.InferOutput<typeof sceneSchema>;

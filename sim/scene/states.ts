@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import type { StandingState } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
-import type { Finding } from './finding.ts';
 import { count, num, part, size, words } from './parts.ts';
+import { must, ownNames, type Rule } from './rules/rule.ts';
 
 /**
  * Standing states in the scene file: recipes from new, by what happens to the brake. So they stay
@@ -77,31 +77,49 @@ export const toState = (s: StatePart): StandingState => ({
 });
 
 /** States that have the right types and cannot be made. */
-export function impossibleStates(
-  states: readonly StatePart[],
-  drum: { readonly diameterNew: number; readonly diameterMax: number },
-  teeth: number,
-  add: (finding: Finding) => void,
-): void {
-  states.forEach((s, i) => {
-    const path = (key: string): string => `states.${i}.${key}`;
-    const bore = s.drumDiameter;
-    if (bore !== undefined && (bore < drum.diameterNew || bore > drum.diameterMax)) {
-      add({
-        path: path('drumDiameter'),
-        found: `${bore} mm`,
-        allowed: `${drum.diameterNew} to ${drum.diameterMax} mm`,
-      });
-    }
-    if (s.less !== undefined && s.more !== undefined) {
-      add({ path: path('more'), found: 'less and more', allowed: 'one of the two' });
-    }
-    if (s.until === 'click' && s.click > teeth) {
-      add({
-        path: path('click'),
-        found: `${s.click}`,
-        allowed: `1 to ${teeth}, the teeth there are`,
-      });
-    }
-  });
-}
+export const stateRules: readonly Rule[] = [
+  {
+    name: 'state of its own name',
+    reason: 'A state is chosen by its name.',
+    broken: ({ states }) => ownNames('states', states),
+  },
+  {
+    name: 'drums of the states',
+    reason: 'A standing state has a drum within its limit.',
+    broken: ({ states, drum }) =>
+      states.flatMap(({ drumDiameter: bore }, i) =>
+        must(
+          bore === undefined || (bore >= drum.diameterNew && bore <= drum.diameterMax),
+          `states.${i}.drumDiameter`,
+          `${bore} mm`,
+          `${drum.diameterNew} to ${drum.diameterMax} mm`,
+        ),
+      ),
+  },
+  {
+    name: 'less or more',
+    reason: 'A state stands before its goal or beyond it.',
+    broken: ({ states }) =>
+      states.flatMap(({ less, more }, i) =>
+        must(
+          less === undefined || more === undefined,
+          `states.${i}.more`,
+          'less and more',
+          'one of the two',
+        ),
+      ),
+  },
+  {
+    name: 'click that comes',
+    reason: 'The adjuster clicks once a tooth.',
+    broken: ({ states, adjuster: { teeth } }) =>
+      states.flatMap((s, i) =>
+        must(
+          s.until !== 'click' || s.click <= teeth,
+          `states.${i}.click`,
+          s.until === 'click' ? `${s.click}` : '',
+          `1 to ${teeth}, the teeth there are`,
+        ),
+      ),
+  },
+];

@@ -6,7 +6,7 @@ import { DEG, PI } from '../units/units.ts';
  * can be measured at home. What was not measured keeps the teaching brake's proportions; it is assumed.
  *
  * Proportions: all places of the shoes, springs, levers and pins go with the drum's diameter (similar
- * figures); the teaching brake's slack between strut and seats is kept in mm, so the clearance is too.
+ * figures); cylinder and thicknesses stay while they fit; the teaching brake's slack between strut and seats is kept in mm, so the clearance is too.
  * Masses go with the square of the size (sheet steel), moments of inertia with the fourth power.
  */
 export const ownKeys = [
@@ -50,7 +50,12 @@ type Draft = Deep<Scene>;
 const apart = (a: P, b: P): number =>
   Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]));
 
-/** Similar figure, k times as large. Adjuster teeth, cylinder, thicknesses and forces stay. */
+/** Down to this size of the teaching brake its own cylinder and thicknesses have room in the drum. */
+const FITS = 0.85;
+/** Least of a tyre's radius over the drum's outside, for a wheel between them (common practice). */
+const TYRE_OVER_DRUM = 1.2;
+
+/** Similar figure, k times as large. Adjuster teeth and forces stay; so do cylinder and thicknesses while there is room for them. */
 function resized(scene: Draft, k: number): void {
   const at = (p: P): P => [p[0] * k, p[1] * k];
   const { drum, look, parkingLever } = scene;
@@ -69,6 +74,19 @@ function resized(scene: Draft, k: number): void {
     shoe.webHoles = shoe.webHoles.map((h) => ({ at: at(h.at), radius: h.radius * k }));
   }
   scene.cylinder.at = at(scene.cylinder.at);
+  // In a much smaller drum there is no room for them: smaller ones are assumed.
+  const fits = Math.min(1, k / FITS);
+  for (const key of ['bore', 'stroke', 'outerDiameter', 'length'] as const) {
+    scene.cylinder[key] *= fits;
+  }
+  for (const side of ['front', 'rear'] as const) {
+    const { lining, steel } = scene.shoes[side];
+    for (const key of ['thicknessNew', 'thicknessMin', 'rivetHeight', 'chamferDepth'] as const) {
+      lining[key] *= fits;
+    }
+    steel.tableThickness *= fits;
+    steel.webThickness *= fits;
+  }
   scene.springs = scene.springs.map((s) => ({
     ...s,
     ends: [
@@ -171,6 +189,9 @@ export function ownScene(
     s.drum.lipDiameter = sizes.drumNew;
   }
   s.drum.diameterMax = sizes.drumMax ?? s.drum.diameterNew + allowance;
+  // The wheel goes over the drum: no smaller tyre than that is assumed.
+  const outside = s.drum.diameterNew / 2 + s.drum.rim;
+  s.vehicle.tyreRadius = Math.max(s.vehicle.tyreRadius, TYRE_OVER_DRUM * outside);
   const { front, rear } = s.shoes;
   for (const side of ['front', 'rear'] as const) {
     const shoe = s.shoes[side];
@@ -200,7 +221,11 @@ export function ownScene(
     s.cylinder.outerDiameter += sizes.bore - s.cylinder.bore;
     s.cylinder.bore = sizes.bore;
   }
-  s.cylinder.stroke = sizes.stroke ?? s.cylinder.stroke;
+  if (sizes.stroke !== undefined) {
+    s.cylinder.stroke = sizes.stroke;
+    // Half of the cylinder has to hold the stroke.
+    s.cylinder.length = Math.max(s.cylinder.length, 2 * sizes.stroke);
+  }
   const { adjuster } = s;
   const strut = sizes.strutLength ?? apart(front.strutSeat, rear.strutSeat) - slack;
   adjuster.lengthAtZero = strut;
@@ -253,43 +278,58 @@ export function ownScene(
 /** Scenes are JSON: a copy by text is a whole one. */
 const structuredCloneOf = (scene: Scene): Scene => JSON.parse(JSON.stringify(scene)) as Scene;
 
-/** Where a finding's path belongs among the fields; null when none of them can have made it. */
-export function keyOfPath(scene: Scene, path: string): OwnKey | null {
+/** By path, the sizes that can have made a finding there, the likeliest first. */
+const keysOfPaths: readonly (readonly [RegExp, readonly OwnKey[]])[] = [
+  [/^drum\.diameterMax/, ['drumMax', 'drumNew']],
+  [/^drum\.heatCapacity/, ['liningWidth', 'drumNew']],
+  [/^drum\.|^look\./, ['drumNew']],
+  [/lining\.width|webThickness/, ['liningWidth', 'drumNew']],
+  [/lining\.thicknessMin/, ['liningMin', 'liningNew']],
+  [/lining\.(thicknessNew|chamfer|rivet)|webDepth|webHoles|holdDown/, ['liningNew', 'drumNew']],
+  [/lining\.(from|to|cutEdgeArc)/, ['liningArc', 'pinBelow', 'pinsApart', 'drumNew']],
+  [/tableArc/, ['liningArc', 'toeHeight', 'drumNew']],
+  [/lining\.groundRadius/, ['drumNew', 'liningArc', 'liningMin']],
+  [/anchor/, ['pinBelow', 'pinsApart', 'drumNew']],
+  [/\.toe|^cylinder\.at/, ['toeHeight', 'bore', 'pinBelow', 'stroke', 'drumNew']],
+  [/^cylinder\.(bore|outer)/, ['bore', 'drumNew']],
+  [/^cylinder\.stroke/, ['stroke', 'drumNew']],
+  [/strutSeat/, ['strutHeight', 'strutLength', 'toeHeight', 'bore', 'liningNew', 'drumNew']],
+  [/adjuster\.lengthAtZero/, ['strutLength', 'stroke', 'pinBelow']],
+  [/adjuster\.lostMotion/, ['lostMotion', 'stroke', 'pinBelow']],
+  [/adjuster\.(teeth|lever|perApplication)/, ['teeth', 'liningNew', 'strutHeight', 'drumNew']],
+  [/springs\.[^.]+\.ends/, ['liningNew', 'pinBelow', 'drumNew']],
+  [/springs\.upper\.rate/, ['upperRate']],
+  [/springs\.upper/, ['upperForce']],
+  [/springs\.lower\.rate/, ['lowerRate']],
+  [/springs\.lower/, ['lowerForce']],
+  [/parkingLever\.pivot/, ['leverNotch', 'strutHeight', 'strutLength', 'liningNew', 'drumNew']],
+  [/parkingLever\.(hook|cable)/, ['leverHook', 'leverNotch', 'strutLength', 'strutHeight']],
+  [/parkingLever\.(perNotch|slack)/, ['perNotch']],
+  [/hydraulics\.masterBore/, ['masterBore']],
+  [/hydraulics\.pedalRatio/, ['pedalRatio']],
+  [/hydraulics\.freePlay/, ['freePlay']],
+  [/vehicle\.tyre/, ['tyre', 'drumNew']],
+  [/vehicle\.mass/, ['mass']],
+];
+
+/**
+ * Where a finding's path belongs among the fields; null when none of them can have made it.
+ *
+ * @param typed whether a size was typed: what is assumed is not at fault where a typed size can be
+ */
+export function keyOfPath(
+  scene: Scene,
+  path: string,
+  typed: (key: OwnKey) => boolean = () => true,
+): OwnKey | null {
   const [, at] = /^springs\.(\d+)/.exec(path) ?? [];
   const spring = scene.springs[Number(at)];
   const which = (['upper', 'lower'] as const).find(
     (w) => spring !== undefined && springOf(scene.springs, w) === spring,
   );
   const named = which ? path.replace(/^springs\.\d+/, `springs.${which}`) : path;
-  const rules: readonly (readonly [RegExp, OwnKey])[] = [
-    [/^drum\.diameterMax/, 'drumMax'],
-    [/^drum\./, 'drumNew'],
-    [/lining\.width/, 'liningWidth'],
-    [/lining\.thicknessMin/, 'liningMin'],
-    [/lining\.(thicknessNew|chamfer)/, 'liningNew'],
-    [/lining\.(from|to)|tableArc/, 'liningArc'],
-    [/lining\.groundRadius/, 'drumNew'],
-    [/anchor/, 'pinBelow'],
-    [/\.toe|^cylinder\.at/, 'toeHeight'],
-    [/^cylinder\.(bore|outer)/, 'bore'],
-    [/^cylinder\.stroke/, 'stroke'],
-    [/strutSeat/, 'strutHeight'],
-    [/adjuster\.lengthAtZero/, 'strutLength'],
-    [/adjuster\.lostMotion/, 'lostMotion'],
-    [/adjuster\.(teeth|lever|perApplication)/, 'teeth'],
-    [/springs\.upper\.rate/, 'upperRate'],
-    [/springs\.upper/, 'upperForce'],
-    [/springs\.lower\.rate/, 'lowerRate'],
-    [/springs\.lower/, 'lowerForce'],
-    [/parkingLever\.(pivot|hook)/, 'leverHook'],
-    [/parkingLever\.perNotch/, 'perNotch'],
-    [/hydraulics\.masterBore/, 'masterBore'],
-    [/hydraulics\.pedalRatio/, 'pedalRatio'],
-    [/hydraulics\.freePlay/, 'freePlay'],
-    [/vehicle\.tyre/, 'tyre'],
-    [/vehicle\.mass/, 'mass'],
-  ];
-  return rules.find(([rule]) => rule.test(named))?.[1] ?? null;
+  const keys = keysOfPaths.find(([rule]) => rule.test(named))?.[1] ?? [];
+  return keys.find(typed) ?? keys[0] ?? null;
 }
 
 /** Of several scenes the one whose drum is nearest in diameter, mm: where to start from. Index in the list. */

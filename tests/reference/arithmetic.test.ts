@@ -19,7 +19,7 @@ describe('hydraulics', () => {
     const b = quay((s) => {
       s.hydraulics.masterBore = 30;
       s.hydraulics.pedalRatio = 8;
-      s.cylinder.bore = 32;
+      Object.assign(s.cylinder, { bore: 32, outerDiameter: 36 });
     });
     const p = pedalStack(b.brake, balance(b.rig, b.state, { pressure: 4.0764, turning: 1 }));
     near(p.force, 360, { rel: 0.001 }, 'pedal');

@@ -72,7 +72,8 @@ it('a hook that sits higher parts the two ways by cable pull × its height over 
   ] as const) {
     const high = quay((s) => {
       s.parkingLever.hook[1] = y;
-      s.parkingLever.cableGuide[1] = y;
+      // Level, and clear of the hub.
+      s.parkingLever.cableGuide = [35, y];
     });
     // Arm of the cable over the 16 mm of the strut: the pull for a strut force of 2 047 N.
     const cable = (2047 * 16) / (68 - y);

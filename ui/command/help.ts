@@ -45,7 +45,7 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
   life   { scene, command, duty, adjuster, ended, km, stops,
            events: [ { kind, tooth, side, distance, text } ],
            forecast: [ { what, left, low, high, rests } ], end }
-  check  { scene, command, findings: [ { path, found, allowed } ] }
+  check  { scene, command, findings: [ { path, found, allowed, reason } ] }
 Any command answers with findings in the scene as check does, and with a call that cannot be carried
 out as { error: { place, found, allowed } }.
 readings and end hold { name, symbol, value, unit } by key; value is null where there is nothing to

@@ -1,4 +1,4 @@
-import { type Brake, createRig, type Finding, SURFACES } from '../../sim/index.ts';
+import { type Brake, createRig, SURFACES, tellFinding } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
 import { life } from './life.ts';
@@ -18,9 +18,6 @@ function frictionOf(brake: Brake): string {
   return [`friction against temperature: ${table} (${brake.source})`, ...surfaces].join('\n');
 }
 
-const told = ({ path, found, allowed }: Finding): string =>
-  `${path}: found ${found}; allowed: ${allowed}`;
-
 /** Reads the scene and does what was asked; gives the exit code. */
 export async function run(args: Arguments, say: Say, complain: Say): Promise<number> {
   const { scene, command, flags } = args;
@@ -31,7 +28,7 @@ export async function run(args: Arguments, say: Say, complain: Say): Promise<num
     const tell = command === 'check' ? say : complain;
     if (flags.has('json')) say(asJson({ scene, command, findings }));
     else if (result.ok) say(`${scene}: no findings\n${frictionOf(result.brake)}`);
-    else tell(findings.map(told).join('\n'));
+    else tell(findings.map(tellFinding).join('\n'));
     return result.ok ? 0 : 1;
   }
   const rig = createRig(result.brake, { flexible: flags.has('flexible') });

@@ -121,11 +121,40 @@ describe('springs listed in another order, with one more', () => {
   });
 });
 
+describe('what is assumed fits into the drum that was measured', () => {
+  it('any drum of 80 to 500 mm, from any teaching brake', () => {
+    for (const base of bases) {
+      for (let drumNew = 80; drumNew <= 500; drumNew += 12) {
+        const read = readScene(ownScene(base, { drumNew }, names));
+        expect(read.ok ? [] : read.findings, `${base.name} ${drumNew}`).toEqual([]);
+      }
+    }
+  });
+  it('a much smaller drum has a smaller cylinder and thinner linings; down to 0.85 they stay', () => {
+    // 80 mm of 200: two fifths, over 0.85: 8/17 of 19.05 and 4.5.
+    const small = built(quay, { drumNew: 80 }).brake;
+    near(small.cylinder.bore, (8 / 17) * 19.05, { rel: 1e-9 });
+    near(small.shoes.front.lining.thicknessNew, (8 / 17) * 4.5, { rel: 1e-9 });
+    const near200 = built(quay, { drumNew: 170 }).brake;
+    expect(near200.cylinder.bore).toBe(19.05);
+    expect(near200.shoes.front.lining.thicknessNew).toBe(4.5);
+  });
+  it('the wheel goes over the drum, and the cylinder holds its stroke', () => {
+    // Drum of 500 and rim of 8: a tyre of 1.2 times 258 mm.
+    near(ownScene(bases[1] as Scene, { drumNew: 500 }, names).vehicle.tyreRadius, 1.2 * 258, {
+      rel: 1e-9,
+    });
+    const read = readScene(ownScene(quay, { stroke: 20 }, names));
+    expect(read.ok && read.brake.cylinder.halfLength).toBe(20);
+  });
+});
+
 describe('what cannot be is found at its field', () => {
   const found = (sizes: OwnSizes) => {
     const own = ownScene(quay, sizes, names);
     const read = readScene(own);
-    return read.ok ? [] : read.findings.map((f) => keyOfPath(own, f.path));
+    const typed = (key: keyof OwnSizes) => sizes[key] !== undefined;
+    return read.ok ? [] : read.findings.map((f) => keyOfPath(own, f.path, typed));
   };
   it.each([
     [{ drumMax: 199 }, 'drumMax'],
@@ -138,6 +167,16 @@ describe('what cannot be is found at its field', () => {
     [{ teeth: 60 }, 'teeth'],
     [{ upperForce: -5 }, 'upperForce'],
     [{ masterBore: 0 }, 'masterBore'],
+    // What was typed is at fault, not what was assumed beside it.
+    [{ bore: 50 }, 'bore'],
+    [{ stroke: 35 }, 'stroke'],
+    [{ strutLength: 200 }, 'strutLength'],
+    [{ leverHook: 250 }, 'leverHook'],
+    [{ leverNotch: 60 }, 'leverNotch'],
+    [{ liningNew: 20 }, 'liningNew'],
+    [{ liningWidth: 190 }, 'liningWidth'],
+    [{ pinsApart: 180 }, 'pinsApart'],
+    [{ tyre: 100 }, 'tyre'],
   ] as const)('%o', (sizes, key) => {
     expect(found(sizes)).toContain(key);
   });

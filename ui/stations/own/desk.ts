@@ -9,6 +9,7 @@ import {
   readSceneText,
   type Scene,
   shoeFactor,
+  tellFinding,
 } from '../../../sim/index.ts';
 import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
 import { restOf, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
@@ -170,7 +171,7 @@ export class OwnDesk {
     if (!read.ok) {
       this.tell(
         `${fileName} was not taken; nothing else has changed.`,
-        read.findings.map((f) => `${f.path}: found ${f.found}; allowed: ${f.allowed}`),
+        read.findings.map(tellFinding),
       );
       return;
     }

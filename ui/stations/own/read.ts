@@ -1,11 +1,11 @@
 import {
-  type Finding,
   keyOfPath,
   type OwnKey,
   type OwnSizes,
   ownScene,
   readScene,
   type Scene,
+  tellFinding,
 } from '../../../sim/index.ts';
 import { ownWords } from '../../../sim/workshop/index.ts';
 import type { OwnBrake, OwnTexts } from '../../record/shelf.ts';
@@ -25,8 +25,6 @@ export interface OwnJudged {
   readonly draft: Scene;
 }
 
-const told = (f: Finding): string => `${f.path}: found ${f.found}; allowed: ${f.allowed}`;
-
 /** Keys of the scene file in the fields' own words. */
 const plain = (text: string): string =>
   text
@@ -38,7 +36,7 @@ const plain = (text: string): string =>
 export function teachingScenes(): readonly Scene[] {
   return brakes.map((b) => {
     const read = readScene(b);
-    if (!read.ok) throw new Error(read.findings.map(told).join('\n'));
+    if (!read.ok) throw new Error(read.findings.map(tellFinding).join('\n'));
     return read.scene;
   });
 }
@@ -73,9 +71,12 @@ export function judgeOwn(
   const mark = read.findings.some((f) => f.path === 'drum.diameterMax');
   for (const finding of read.findings) {
     if (mark && /^(start\.|states\.|drum\.lipDiameter)/.test(finding.path)) continue;
-    const key = keyOfPath(draft, finding.path);
-    if (key) wrong[key] ??= `found ${plain(finding.found)}; allowed: ${plain(finding.allowed)}`;
-    else other.push(told(finding));
+    const key = keyOfPath(draft, finding.path, (k) => sizes[k] !== undefined);
+    const reason = finding.reason ? `. ${finding.reason}` : '';
+    if (!key) other.push(tellFinding(finding));
+    else {
+      wrong[key] ??= `found ${plain(finding.found)}; allowed: ${plain(finding.allowed)}${reason}`;
+    }
   }
   return { ...none, other };
 }

@@ -1,0 +1,56 @@
+import { type Breach, eachShoe, must, type Rule } from './rule.ts';
+
+type Table = readonly (readonly [number, number])[];
+
+/** Greatest friction that any state of a lining may come to: no lining grips harder than rubber on stone. */
+const MOST = 1.5;
+
+const most = (table: Table): number => Math.max(...table.map((row) => row[1]));
+
+function rising(key: string, table: Table): Breach[] {
+  return table.flatMap((row, i) => {
+    const before = table[i - 1];
+    return must(
+      !before || row[0] > before[0],
+      `${key}.${i}.0`,
+      `${row[0]} °C after ${before?.[0]} °C`,
+      'rising temperatures',
+    );
+  });
+}
+
+/** Friction and wear against temperature and surface. */
+export const frictionRules: readonly Rule[] = [
+  {
+    name: 'tables rise',
+    reason: 'A table is read from cold to hot.',
+    broken: (s) => [
+      ...rising('frictionAgainstTemperature', s.frictionAgainstTemperature),
+      ...rising('wearAgainstTemperature', s.wearAgainstTemperature),
+      ...Object.entries(s.frictionOfSurfaces).flatMap(([name, surface]) =>
+        rising(
+          `frictionOfSurfaces.${name}.factorAgainstTemperature`,
+          surface?.factorAgainstTemperature ?? [],
+        ),
+      ),
+    ],
+  },
+  {
+    name: 'friction of a lining',
+    reason: 'No lining grips harder than that, hot or damp.',
+    broken: (s) => {
+      const surfaces = Object.values(s.frictionOfSurfaces).map((surface) =>
+        most(surface?.factorAgainstTemperature ?? [[0, 1]]),
+      );
+      const factor = Math.max(most(s.frictionAgainstTemperature), 1) * Math.max(...surfaces, 1);
+      return eachShoe(s, ({ lining }, at) =>
+        must(
+          lining.friction * factor <= MOST,
+          `${at}.lining.friction`,
+          `${lining.friction}, up to ${(lining.friction * factor).toFixed(2)} by its tables`,
+          `at most ${MOST} with all factors`,
+        ),
+      );
+    },
+  },
+];

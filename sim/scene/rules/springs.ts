@@ -1,0 +1,111 @@
+import type { Scene } from '../schema.ts';
+import {
+  apart,
+  bore,
+  eachShoe,
+  fromAxis,
+  lineFromAxis,
+  mm,
+  must,
+  place,
+  type Rule,
+  webRadius,
+} from './rule.ts';
+
+type Spring = Scene['springs'][number];
+
+/** Moment of a spring's fitted pull about a point, N·mm, counter-clockwise, on the part at its end `i`. */
+function moment(spring: Spring, i: 0 | 1, [ax, ay]: readonly [number, number]): number {
+  const from = spring.ends[i].at;
+  const to = spring.ends[(1 - i) as 0 | 1].at;
+  const length = apart(from, to);
+  const x = (spring.fitted * (to[0] - from[0])) / length;
+  const y = (spring.fitted * (to[1] - from[1])) / length;
+  return (from[0] - ax) * y - (from[1] - ay) * x;
+}
+
+/** Return springs. */
+export const springRules: readonly Rule[] = [
+  {
+    name: 'spring of some length',
+    reason: 'A spring of no length pulls nowhere.',
+    broken: (s) =>
+      s.springs.flatMap(({ ends: [a, b] }, i) =>
+        must(
+          apart(a.at, b.at) >= 5,
+          `springs.${i}.ends`,
+          `${mm(apart(a.at, b.at))} apart`,
+          'at least 5 mm apart',
+        ),
+      ),
+  },
+  {
+    name: 'spring between two parts',
+    reason: 'A spring with both ends on one part moves nothing.',
+    broken: (s) =>
+      s.springs.flatMap(({ ends: [a, b] }, i) =>
+        must(a.on !== b.on, `springs.${i}.ends`, `both on ${a.on}`, 'two different parts'),
+      ),
+  },
+  {
+    name: 'spring ends in drum',
+    reason: 'A spring is hooked into the shoe’s web or the plate, inside the drum.',
+    broken: (s) =>
+      s.springs.flatMap(({ ends }, i) =>
+        ends.flatMap(({ on, at }, n) => {
+          const side = on === 'front' ? -1 : 1;
+          const room = on === 'plate' ? bore(s) : webRadius(s.shoes[on]);
+          return [
+            ...must(
+              fromAxis(at) < room,
+              `springs.${i}.ends.${n}.at`,
+              `${place(at)}, ${mm(fromAxis(at))} from the axis`,
+              `under ${mm(room)}, inside ${on === 'plate' ? 'the drum' : 'the table'}`,
+            ),
+            ...must(
+              on === 'plate' || side * at[0] >= 0,
+              `springs.${i}.ends.${n}.at`,
+              place(at),
+              `on the ${on} shoe, ${on === 'front' ? 'left' : 'right'} of the axle`,
+            ),
+          ];
+        }),
+      ),
+  },
+  {
+    name: 'spring clear of hub',
+    reason: 'The hub turns between the springs.',
+    broken: (s) =>
+      s.springs.flatMap(({ ends: [a, b] }, i) => {
+        const off = lineFromAxis(a.at, b.at);
+        return must(
+          off > s.look.hubRadius,
+          `springs.${i}.ends`,
+          `a spring ${mm(off)} from the axis`,
+          `more than ${mm(s.look.hubRadius)}, past the hub`,
+        );
+      }),
+  },
+  {
+    name: 'springs pull back',
+    reason: 'The return springs draw the shoes off the drum.',
+    broken: (s) =>
+      eachShoe(s, (shoe, _, outward, side) => {
+        let inward = 0;
+        let first = -1;
+        s.springs.forEach((spring, n) => {
+          for (const i of [0, 1] as const) {
+            if (spring.ends[i].on !== side) continue;
+            if (first < 0) first = n;
+            inward += outward * moment(spring, i, shoe.anchor.at);
+          }
+        });
+        return must(
+          first < 0 || inward >= 0,
+          `springs.${first}.ends`,
+          `the ${side} shoe's springs together press it onto the drum with ${Math.round(-inward)} N·mm`,
+          'springs that pull it back',
+        );
+      }),
+  },
+];
