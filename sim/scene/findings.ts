@@ -1,8 +1,8 @@
-import { dutyRules } from './duty.ts';
 import type { Finding } from './finding.ts';
 import { adjusterRules } from './rules/adjuster.ts';
 import { cylinderRules } from './rules/cylinder.ts';
 import { drumRules } from './rules/drum.ts';
+import { dutyRules } from './rules/duty.ts';
 import { frictionRules } from './rules/friction.ts';
 import { liningRules } from './rules/lining.ts';
 import { parkingRules } from './rules/parking.ts';
@@ -10,8 +10,8 @@ import type { Rule } from './rules/rule.ts';
 import { shoeRules } from './rules/shoe.ts';
 import { springRules } from './rules/springs.ts';
 import { startRules } from './rules/start.ts';
+import { stateRules } from './rules/states.ts';
 import type { Scene } from './schema.ts';
-import { stateRules } from './states.ts';
 
 /**
  * What makes a brake one that can be built, part by part. Every value has the right type and lies within

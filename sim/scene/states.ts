@@ -2,7 +2,6 @@ import * as v from 'valibot';
 import type { StandingState } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { count, num, part, size, words } from './parts.ts';
-import { must, ownNames, type Rule } from './rules/rule.ts';
 
 /**
  * Standing states in the scene file: recipes from new, by what happens to the brake. So they stay
@@ -75,51 +74,3 @@ export const toState = (s: StatePart): StandingState => ({
   beyond: (s.more ?? 0) * KM - (s.less ?? 0) * KM,
   round: (s.round ?? 0) * KM,
 });
-
-/** States that have the right types and cannot be made. */
-export const stateRules: readonly Rule[] = [
-  {
-    name: 'state of its own name',
-    reason: 'A state is chosen by its name.',
-    broken: ({ states }) => ownNames('states', states),
-  },
-  {
-    name: 'drums of the states',
-    reason: 'A standing state has a drum within its limit.',
-    broken: ({ states, drum }) =>
-      states.flatMap(({ drumDiameter: bore }, i) =>
-        must(
-          bore === undefined || (bore >= drum.diameterNew && bore <= drum.diameterMax),
-          `states.${i}.drumDiameter`,
-          `${bore} mm`,
-          `${drum.diameterNew} to ${drum.diameterMax} mm`,
-        ),
-      ),
-  },
-  {
-    name: 'less or more',
-    reason: 'A state stands before its goal or beyond it.',
-    broken: ({ states }) =>
-      states.flatMap(({ less, more }, i) =>
-        must(
-          less === undefined || more === undefined,
-          `states.${i}.more`,
-          'less and more',
-          'one of the two',
-        ),
-      ),
-  },
-  {
-    name: 'click that comes',
-    reason: 'The adjuster clicks once a tooth.',
-    broken: ({ states, adjuster: { teeth } }) =>
-      states.flatMap((s, i) =>
-        must(
-          s.until !== 'click' || s.click <= teeth,
-          `states.${i}.click`,
-          s.until === 'click' ? `${s.click}` : '',
-          `1 to ${teeth}, the teeth there are`,
-        ),
-      ),
-  },
-];
