@@ -95,15 +95,15 @@ describe('a groove in the pads', () => {
   const grooved = (built: Built, groove: number): Instant =>
     balance(built.rig, { ...built.state, condition: { ...SOUND, groove } }, press);
   // Half the turn of the front shoe below the level of its pin, so that it goes straight up or down.
-  const level = at([-40, 0]);
+  const level = at([-34, 0]);
   const turn =
     grooved(level, 0).shoes.front.pose.phi - rest(level.rig, level.state).shoes.front.pose.phi;
   const start = rest(level.rig, level.state).shoes.front.pose.phi;
   const tilt = -start - turn / 2;
 
   for (const [name, place] of [
-    ['up and down', [-40 * Math.cos(tilt), -40 * Math.sin(tilt)]],
-    ['across', [0, 70]],
+    ['up and down', [-34 * Math.cos(tilt), -34 * Math.sin(tilt)]],
+    ['across', [0, 45]],
   ] as const) {
     it(`holds a shoe that would slide ${name} until it breaks out, then no more`, () => {
       const built = at(place);
