@@ -330,9 +330,15 @@ export class Session extends EventTarget {
   /** A moment that is put on with the pedal down is there at once: pressed, and come to rest. */
   #settle(): void {
     if (this.moment.pedal === 0) return;
-    for (let t = 0; t < HELD; t += this.motion.dt) {
-      this.#advancePedal(this.motion.dt);
-      this.motion.step({ pressure: this.#pressure, turning: this.turning });
+    const { motion } = this;
+    for (let t = 0; t < HELD; t += motion.dt) {
+      this.#advancePedal(motion.dt);
+      const before = motion.snapshot();
+      const press = { pressure: this.#pressure, turning: this.turning };
+      if (motion.step(press).clicked === 0) continue;
+      // The press that stands in the record has stepped all that it gives: its tooth is in the state.
+      motion.restore({ ...before, clickedThisPress: Number.MAX_SAFE_INTEGER });
+      motion.step(press);
     }
     this.#pressure = this.moment.pedal * BAR;
     this.#took();

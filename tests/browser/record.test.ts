@@ -310,7 +310,7 @@ it('a browser that is full, keeps nothing, or holds rubbish is told of, and work
   expect(full.errors).toEqual([]);
   await full.close();
 
-  const forbidden = await browser.open({ ...laptop });
+  const forbidden = await open();
   await forbidden.page.addInitScript(() => {
     for (const name of ['localStorage', 'sessionStorage']) {
       Object.defineProperty(window, name, {

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import farmTrailer from '../../scenes/farm-trailer.json';
 import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import type { MotionRecord } from '../../sim/index.ts';
@@ -110,4 +111,18 @@ it('a tooth that drops in is heard, a wedge that slides is not', () => {
   };
   expect(plays(quayVan)).toBe(1);
   expect(plays(runabout)).toBe(0);
+});
+
+it('a press that stands is put on without stepping the adjuster once more', () => {
+  const s = Session.of(farmTrailer, false);
+  s.pressTo(40);
+  run(s, 2);
+  // Its star wheel takes one tooth a press.
+  expect(s.state.tooth).toBe(1);
+  const again = new Session(s.moment, false);
+  expect(again.state.tooth).toBe(1);
+  near(again.instant().torqueOnDrum, s.instant().torqueOnDrum, { rel: 1e-6 });
+  run(again, 2);
+  expect(again.state.tooth).toBe(1);
+  near(again.instant().torqueOnDrum, s.instant().torqueOnDrum, { rel: 1e-6 });
 });

@@ -268,7 +268,8 @@ export class Home {
     const theirs = this.#theirs() ?? this.#shelf;
     const { shelf: merged, told: said } = mergeShelf(this.#shelf, shelf, theirs);
     this.#take(merged, said);
-    const trouble = keep(forAll, SHELF, JSON.stringify(merged));
+    this.#shelf = this.session.moment.shelf;
+    const trouble = keep(forAll, SHELF, JSON.stringify(this.#shelf));
     if (trouble !== '') this.tell(trouble);
   }
 
@@ -281,13 +282,9 @@ export class Home {
   }
 
   #take(merged: Shelf, said: readonly string[]): void {
-    this.#shelf = merged;
     for (const text of said) this.tell(text);
-    if (JSON.stringify(merged) === JSON.stringify(this.session.moment.shelf)) {
-      this.#shelf = this.session.moment.shelf;
-      return;
-    }
     const before = this.session.moment.shelf;
+    if (JSON.stringify(merged) === JSON.stringify(before)) return;
     // Steps to be undone keep their own brakes; what came from outside is put into each.
     this.session.fromOutside((m) =>
       withShelf(m, m.shelf === before ? merged : mergeShelf(before, m.shelf, merged).shelf),
@@ -301,6 +298,9 @@ export class Home {
     if (!theirs) return;
     const { shelf, told: said } = mergeShelf(this.#shelf, this.session.moment.shelf, theirs);
     this.#take(shelf, said);
+    // What is mine alone is still to be kept: only then are both alike.
+    const mine = this.session.moment.shelf;
+    this.#shelf = JSON.stringify(mine) === JSON.stringify(theirs) ? mine : theirs;
   };
 
   #walked = (e: PopStateEvent): void => {
