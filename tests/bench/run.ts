@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { frame } from './frame.ts';
+import { links } from './links.ts';
 import type { Goal } from './timing.ts';
 
 /**
@@ -44,6 +45,7 @@ try {
   const goals = [
     ...(await apart('solvers', join(folder, 'solvers'))),
     ...(await apart('lives', join(folder, 'lives'))),
+    ...(await links()),
     ...(await frame(join(folder, 'page'))),
   ];
   console.log(`\nGoals: ${goals.filter((g) => g.reached).length} of ${goals.length} reached`);

@@ -141,7 +141,7 @@ describe('every force of the list, at random poses', () => {
  * A trial force, whole: a spring between the plate and a shoe at its hold-down, with a catch that lets go
  * for good once it was drawn too far. Solvers, Motion, records and drawings take it as they take all.
  */
-class Trial implements Force {
+class TrialForce implements Force {
   readonly name: string;
   readonly remembers = 1;
   slot = 0;
@@ -167,7 +167,7 @@ class Trial implements Force {
   add(w: Work, y: Float64Array, act: Acting): void {
     const p = place(this.#rig, y, w.turns, this.#shoe.hold, this.#at);
     const { at } = this.#shoe.shoe.holdDown;
-    const rate = act.memory[this.slot] === 0 ? Trial.RATE : 0;
+    const rate = act.memory[this.slot] === 0 ? TrialForce.RATE : 0;
     const [x, yy] = [p.x - at[0], p.y - at[1]];
     this.#stretch = Math.hypot(x, yy);
     this.#fx = -rate * x;
@@ -178,7 +178,7 @@ class Trial implements Force {
     addSlope(this.#rig, w, p, this.#shoe, -rate);
   }
   gaveWay(w: Work, act: Acting): boolean {
-    if (act.memory[this.slot] !== 0 || this.#stretch < Trial.CATCH) return false;
+    if (act.memory[this.slot] !== 0 || this.#stretch < TrialForce.CATCH) return false;
     act.memory[this.slot] = 1;
     w.after[this.slot] = 1;
     return true;
@@ -188,7 +188,7 @@ class Trial implements Force {
     return [{ name: this.name, on: this.#shoe.side, at: [x, y], force: [this.#fx, this.#fy] }];
   }
   energy(): number {
-    return (Trial.RATE * this.#stretch * this.#stretch) / 2;
+    return (TrialForce.RATE * this.#stretch * this.#stretch) / 2;
   }
 }
 
@@ -198,7 +198,7 @@ describe('a trial force, put into the list from one file', () => {
   const { brake, state } = built(b);
   const plain = createRig(brake);
   const with_ = createRig(brake, {
-    more: [(rig) => [new Trial(rig, rig.front), new Trial(rig, rig.rear)]],
+    more: [(rig) => [new TrialForce(rig, rig.front), new TrialForce(rig, rig.rear)]],
   });
   const light = { pressure: 0.3, turning: 1 } as const;
 

@@ -54,6 +54,18 @@ const baseOf = (m: Moment): Moment => {
     : plainMoment(m.station, FIRST, null);
 };
 
+/**
+ * What a link's rest is the difference from: the plain record of its readable part. Where a guest
+ * stands, its host is told as a difference from the plain page's own.
+ */
+const fromTree = (base: Moment, guest: boolean): Tree => {
+  const tree = treeOf(base);
+  if (!guest) return tree;
+  const { bench, turning, station, view, parts } = plainMoment();
+  const mine = { bench, turning, station, layers: view.layers, parts };
+  return { ...tree, guest: toPlain({ call: null, stands: [], mine }) };
+};
+
 /** The part of an address that is read by eye; empty for the plain page. */
 export function readable(m: Moment): string {
   const { brake, standing } = m.bench;
@@ -69,7 +81,7 @@ export function readable(m: Moment): string {
 
 /** What stands behind the hash, with it; empty where the readable part says all. */
 async function packed(m: Moment): Promise<string> {
-  const change = diff(treeOf(baseOf(m)), treeOf(m));
+  const change = diff(fromTree(baseOf(m), m.guest !== null), treeOf(m));
   return Object.keys(change).length === 0 ? '' : `#${await pack(JSON.stringify(change))}`;
 }
 
@@ -123,7 +135,8 @@ export async function readLink(search: string, hash: string): Promise<Read> {
   }
   try {
     const change: unknown = JSON.parse(await unpack(text, MOST_TEXT));
-    const tree = fromPlain(patch(treeOf(base), change)) as Tree;
+    const guest = typeof change === 'object' && change !== null && 'guest' in change;
+    const tree = fromPlain(patch(fromTree(base, guest), change)) as Tree;
     return readMoment({ ...tree, shelf: EMPTY_SHELF });
   } catch (error) {
     const found = error instanceof Error ? error.message : String(error);
