@@ -1,5 +1,6 @@
 import { type Instant, tiltOf } from '../../sim/index.ts';
 import { restOf } from '../record/derive.ts';
+import type { Zoom } from '../record/view.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
 import { edgeOn } from '../stage/edge-on.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
@@ -19,14 +20,6 @@ import { NARROW_STAGE } from './page-sizes.ts';
 const FORCES_FROM = 1.6;
 /** Least width that what stands beside the brake can be read in, with its margins, px. */
 const LEAST_BESIDE = 280;
-
-export interface Zoom {
-  readonly factor: number;
-  /** px */
-  readonly dx: number;
-  readonly dy: number;
-}
-export const HOME: Zoom = { factor: 1, dx: 0, dy: 0 };
 
 /** What the stage shows: a session at a station, on a stage of a size. */
 export interface StageAt {

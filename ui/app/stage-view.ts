@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
 import type { Point } from '../../sim/index.ts';
+import { MOST_ZOOM, WHOLE, type Zoom, zoomTo } from '../record/view.ts';
 import type { Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
@@ -14,7 +15,6 @@ import { COMPACT, NARROW, pageSize } from './page-sizes.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
 import {
   drawStage,
-  HOME,
   homeAt,
   inputAt,
   isKey,
@@ -23,7 +23,6 @@ import {
   type StageAt,
   takenAt,
   viewAt,
-  type Zoom,
 } from './stage-drawing.ts';
 
 /** One press of a button or key zooms by this. */
@@ -52,7 +51,6 @@ export class StageView extends LitElement {
   #labels: LabelLayer | null = null;
   #size = { width: 0, height: 0 };
   #textsAt = 0;
-  #zoom: Zoom = HOME;
   #pointers = new Map<number, Point>();
   #theme: ThemeName | '' = '';
   readonly #pointer = new PartPointer();
@@ -193,19 +191,23 @@ export class StageView extends LitElement {
     return this.#size.width > 0 && isSmall({ size: pageSize(), width: this.#size.width });
   }
 
+  get #zoom(): Zoom {
+    return this.session.moment.view.zoom;
+  }
+
   #zoomTo(factor: number, at: Point): void {
-    const next = Math.max(1, Math.min(12, factor));
-    if (next === 1) this.#zoom = HOME;
+    const next = Math.max(1, Math.min(MOST_ZOOM, factor));
+    if (next === 1) this.session.do(zoomTo, WHOLE);
     else {
       // The point under the pointer stays where it is.
       const before = viewAt(this.#at());
       const view = zoomView(before, next / this.#zoom.factor, at);
       const home = homeAt(this.#at());
-      this.#zoom = {
+      this.session.do(zoomTo, {
         factor: next,
         dx: view.origin[0] - home.origin[0],
         dy: view.origin[1] - home.origin[1],
-      };
+      });
     }
     this.#textsAt = 0;
     this.requestUpdate();
@@ -222,7 +224,7 @@ export class StageView extends LitElement {
     const { factor, dx, dy } = this.#zoom;
     if (factor === 1) return;
     const sense = this.session.wheel === 'right' ? -1 : 1;
-    this.#zoom = { factor, dx: dx + sense * across, dy: dy + down };
+    this.session.do(zoomTo, { factor, dx: dx + sense * across, dy: dy + down });
     this.#textsAt = 0;
   }
 
