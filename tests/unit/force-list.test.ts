@@ -236,7 +236,7 @@ describe('a trial force, put into the list from one file', () => {
     const naming = ['sim', 'tests'].flatMap((folder) =>
       readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
         .filter((file) => file.endsWith('.ts'))
-        .filter((file) => /\bTrial\b/.test(readFileSync(join(root, folder, file), 'utf8')))
+        .filter((file) => /\bTrialForce\b/.test(readFileSync(join(root, folder, file), 'utf8')))
         .map((file) => `${folder}/${file}`),
     );
     expect(naming).toEqual(['tests/unit/force-list.test.ts']);

@@ -23,7 +23,7 @@ import {
 } from '../../../ui/stations/new-shoes/part.ts';
 import { near } from '../../near.ts';
 
-/** New shoes into the quay van's drum worn to 200.60, lip 200.00: lesson 10 of the teaching table. */
+/** New shoes into the quay van's drum worn to 200.60, lip 200.00: teaching tables, table 10.  */
 const plain = plainMoment('apply');
 const start = opened(plain, 'new-shoes');
 const part = (m: Moment) => m.parts['new-shoes'];

@@ -122,7 +122,7 @@ describe('a life in the record', () => {
     expect(b.play.soFar.events).toStrictEqual(whole.events.map((e) => toldEvent(brake, e)));
     expect(b.play.soFar.end).toBe('lining limit');
     expect(b.session.state).toStrictEqual(whole.rows.at(-1)?.state);
-    // Teaching table: lining at its limit at 59 500 km, tooth 15; ours wears 1.2 % slower.
+    // Teaching tables, table 0: lining at its limit at 59 500 km, tooth 15; ours wears 1.2 % slower.
     near(km(b.session), 59500, { rel: 0.016 }, 'km');
     expect(b.session.state.tooth).toBe(15);
   });
@@ -177,7 +177,7 @@ describe('a life in the record', () => {
     expect(told).toStrictEqual(play.soFar);
     expect(told.rows.slice(0, at + 1)).toStrictEqual(all.rows.slice(0, at + 1));
     near(km(session), here.distance / KM + 100, { abs: 1e-9 });
-    // Teaching table: a click each 3 900 km; those beyond are forgotten, with the limit.
+    // Teaching tables, table 0: a click each 3 900 km; those beyond are forgotten, with the limit.
     expect(told.events.every((e) => e.distance <= here.distance + 100 * KM)).toBe(true);
     expect(told.events.filter((e) => e.kind === 'click')).toHaveLength(session.state.tooth);
   });
