@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { StageView } from '../../ui/app/stage-view.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { placeOf, soon, steady } from './soon.ts';
 
@@ -273,14 +274,12 @@ it('zooms by wheel, buttons and keys, moves by drag and keys, and one key resets
   const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
   const stage = page.locator('takeup-stage');
   await page.locator('takeup-app canvas').first().waitFor();
-  await page.getByRole('button', { name: 'Heat' }).click();
-  // This text stands beside the rim: where it is tells how the brake lies.
-  const mark = page.locator('takeup-stage text', { hasText: '°C' });
-  await mark.waitFor();
-  const at = async (): Promise<[number, number]> => {
-    const box = await mark.boundingBox();
-    return [Math.round(box?.x ?? 0), Math.round(box?.y ?? 0)];
-  };
+  /** Where the drum's centre lies, px: texts may go aside. */
+  const at = (): Promise<[number, number]> =>
+    stage.evaluate((e) => {
+      const [x, y] = (e as StageView).drawings[0]?.view.origin ?? [0, 0];
+      return [Math.round(x), Math.round(y)];
+    });
   const home = await steady(page, at);
   const resets = async () => {
     await page.keyboard.press('0');

@@ -327,7 +327,7 @@ export class StageView extends LitElement {
       <span aria-hidden="true">Zoom</span>
       <button class="sign" aria-label="Zoom out" title="Zoom out (−)" aria-disabled=${!zoomed} @click=${() => this.zoom(1 / ZOOM)}>−</button>
       <button class="sign" aria-label="Zoom in" title="Zoom in (+)" @click=${() => this.zoom(ZOOM)}>+</button>
-      <button aria-label="Whole brake (0)" title="Whole brake (0)" aria-disabled=${!zoomed} @click=${() => this.zoom(0)}>0</button>
+      <button aria-label="0: Whole brake" title="Whole brake (0)" aria-disabled=${!zoomed} @click=${() => this.zoom(0)}>0</button>
     </div>`;
   }
 }
