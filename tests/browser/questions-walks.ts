@@ -12,7 +12,7 @@ interface Walk {
 export const walks: readonly Walk[] = [
   // Table 4: 1.72 + 0.57 = 2.29 at 40 bar; backward the roles change sides.
   { id: 'q055', words: 'leading shoe', reads: [/Leading 1\.7[123]/, /Trailing 0\.5[678]/] },
-  { id: 'q053', words: 'creeps rest stopping', reads: [/Nothing turns, so nothing rubs/] },
+  { id: 'q053', words: 'creeps rest stopping', reads: [/Nothing turns: no torque/] },
   // Table 6: at 38 000 km the tooth is climbed to 78 % and drops back to 9.
   { id: 'q017', words: 'movement turn', reads: [/Adjuster tooth 9 ?of 20/] },
   // Table 6: clearance at the front 0.38 before the click, mean of toe, centre and heel aside.
@@ -107,7 +107,7 @@ export const walks: readonly Walk[] = [
       ['button', 'Take it: Story and feel'],
       ['button', 'Take it: Pump the pedal'],
     ],
-    reads: [/far and firm/, /pumped quickly comes up/],
+    reads: [/far and firm/, /pumped quickly up by 1[23]\.\d/],
   },
   {
     id: 'q076',

@@ -119,7 +119,8 @@ describe('brakes of one’s own in the record', () => {
     const bad = judgeOwn(named, { drumMax: '199', bore: '23' });
     expect(bad.sizes).toBe(null);
     expect(bad.wrong).toEqual({
-      drumMax: 'found 199 mm; allowed: at least the new diameter, 200 mm. A drum only ever gets larger.',
+      drumMax:
+        'found 199 mm; allowed: at least the new diameter, 200 mm. A drum only ever gets larger.',
     });
     expect(judgeOwn(named, { teeth: '7.5' }).wrong.teeth).toMatch(/whole number, 1 to 2000/);
   });
