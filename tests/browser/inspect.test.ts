@@ -254,13 +254,16 @@ it('prints one page of A4, filled and blank', async () => {
   ] as const) {
     await page.getByRole('button', { name, exact: true }).click();
     await expect.poll(() => page.locator('body').getAttribute('data-printed')).toBe(times);
-    const paper = await page.pdf({ preferCSSPageSize: true });
-    const pages = paper.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
-    expect(pages, name).toHaveLength(1);
     const text = () => page.locator('#print').textContent();
     await expect.poll(text).toContain('Teaching brake: its limits are not your vehicle’s.');
     await expect.poll(async () => (await text())?.includes('1,98')).toBe(name === 'Print sheet');
+    // What was printed is taken away again: the next print shows what stands then.
+    const paper = await page.pdf({ preferCSSPageSize: true });
+    const pages = paper.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
+    expect(pages, name).toHaveLength(1);
+    await expect.poll(() => page.locator('#print').count()).toBe(0);
   }
+  await page.getByRole('button', { name: 'Blank', exact: true }).click();
   await page.emulateMedia({ media: 'print' });
   await page.setViewportSize({ width: 718, height: 1062 });
   await shot('inspect-blank-sheet');

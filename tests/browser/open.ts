@@ -88,6 +88,8 @@ export async function openBrowser(): Promise<OpenBrowser> {
       if (message.type() === 'warning') warnings.push(text);
     });
     page.on('requestfailed', (request) => {
+      // A reload breaks off what the browser itself still fetches for its own bar: the page's icon.
+      if (request.resourceType() === 'other' && request.url().endsWith('.svg')) return;
       errors.push(`not loaded: ${request.url()} ${request.failure()?.errorText ?? ''}`);
     });
     page.on('response', (response) => {

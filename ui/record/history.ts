@@ -53,7 +53,7 @@ export function step(h: History, next: Moment, said: string, join = '', ends = f
       return { present: last.moment, past: h.past.slice(0, -1), future: [], open: '' };
     }
     // Where it led is told, and where it began.
-    const past = [...h.past.slice(0, -1), { said, moment: last.moment }];
+    const past = [...h.past.slice(0, -1), { said: said || last.said, moment: last.moment }];
     return { present: next, past, future: [], open };
   }
   if (next === h.present) return open === h.open ? h : { ...h, open };
