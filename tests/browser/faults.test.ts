@@ -128,8 +128,11 @@ it('names what stands on the bench: the van with its fault, then the brake that 
   await brake.selectOption('Farm trailer');
   await expect.poll(shown).toBe('Farm trailer');
   await expect.poll(() => brake.locator('option').count()).toBe(4);
-  // In the station a van takes its place again; taken out, the trailer is back.
+  // Opening the station changes nothing; a fault that is chosen stands there, taken out the trailer is back.
   await page.keyboard.press('7');
+  await page.getByText('Choose a fault: here stands').waitFor();
+  await expect.poll(shown).toBe('Farm trailer');
+  await page.getByRole('button', { name: 'Next', exact: true }).click();
   await expect.poll(shown).toContain('Quay van: ');
   await page.getByRole('button', { name: 'Take it out' }).click();
   await expect.poll(shown).toBe('Farm trailer');
