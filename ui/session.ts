@@ -210,6 +210,8 @@ export class Session extends EventTarget {
     this.sound.wake();
     this.frozen = false;
     this.#history = step(this.#history, after, said, intention.joins(...asked), intention.ends);
+    // What was undone before is no longer the last thing that happened.
+    if (after !== before) this.said = { text: '', at: Number.NEGATIVE_INFINITY };
     this.#noteBegun(before, after);
     this.#follow(before, false);
     this.changed();

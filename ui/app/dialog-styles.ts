@@ -9,6 +9,7 @@ export const dialogStyles = css`
   header { display: flex; align-items: center; justify-content: space-between; border-bottom: 2px solid var(--ink); padding: 6px 6px 6px 18px; position: sticky; top: 0; background: var(--sheet); z-index: 1; }
   h2 { margin: 0; font-size: 24px; font-weight: 800; font-stretch: 106%; }
   button, select { font: inherit; color: inherit; background: var(--sheet); border: 2px solid var(--ink); border-radius: 0; min-height: 48px; cursor: pointer; padding: 0 14px; font-weight: 600; }
+  button:disabled { color: var(--off); border-color: var(--rule); cursor: default; }
   button:focus-visible, select:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
   @media ${NARROW} {
     button, select { min-height: 56px; }

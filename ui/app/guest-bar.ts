@@ -34,10 +34,10 @@ export function guestBar(session: Session): TemplateResult | typeof nothing {
     ? html`<small>Guest on the bench: <b>${session.guest}</b>. Yours waits as you left it: ${yours(session)}.</small>`
     : nothing;
   if (asked) {
-    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label="Your question"><div><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${waits}</div>
+    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label="Your question"><div tabindex="0"><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${waits}</div>
       <button class="btn" @click=${() => session.do(backToList)}>Questions</button>${guest ? mine : html`<button class="btn" @click=${() => session.do(closeQuestion)}>Close</button>`}</section>`;
   }
-  return html`<section class="asked guest" aria-label="Guest on the bench"><div><b>Guest on the bench: ${session.guest}</b><small>Yours waits as you left it: ${yours(session)}.</small></div>${mine}</section>`;
+  return html`<section class="asked guest" aria-label="Guest on the bench"><div tabindex="0"><b>Guest on the bench: ${session.guest}</b><small>Yours waits as you left it: ${yours(session)}.</small></div>${mine}</section>`;
 }
 
 export const guestStyles = css`
@@ -45,5 +45,12 @@ export const guestStyles = css`
   .asked.guest::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; width: 22px; background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px); }
   .asked.guest small { display: block; font-size: 15px; color: var(--ink2); }
   @media ${COMPACT} { .asked.guest { padding-left: 34px; } .asked.guest small { font-size: 14px; } }
-  @media ${NARROW} { .asked.guest small { font-size: 15px; } }
+  @media ${NARROW} {
+    /* Words first, in a few lines that scroll; then what can be done, side by side under the thumb. */
+    .asked { flex-wrap: wrap; gap: 6px; padding: 6px 10px 8px 12px; }
+    .asked.guest { padding-left: 32px; }
+    .asked div { flex: 1 0 100%; max-height: 5em; overflow-y: auto; }
+    .asked .btn { flex: 1 1 auto; border: 2px solid var(--ink); align-self: auto; }
+    .asked.guest small { font-size: 15px; }
+  }
 `;
