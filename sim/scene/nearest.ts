@@ -1,7 +1,7 @@
 /**
  * How many letters must be put in, left out, changed or swapped with their neighbour to make one word
- * of the other, capitals alike (optimal string alignment: R. A. Wagner & M. J. Fischer, J. ACM 21
- * (1974), 168, with the swap of F. J. Damerau, Comm. ACM 7 (1964), 171).
+ * of the other, capitals alike (optimal string alignment: "The string-to-string correction problem",
+ * J. ACM 21 (1974), 168, with the swap of Comm. ACM 7 (1964), 171).
  */
 function apart(one: string, other: string): number {
   const [a, b] = [one.toLowerCase(), other.toLowerCase()];
