@@ -330,3 +330,17 @@ it('a browser that is full, keeps nothing, or holds rubbish is told of, and work
   expect(forbidden.errors).toEqual([]);
   await forbidden.close();
 });
+
+it('a sheet that was scrolled stands there again after a reload', async () => {
+  const { page, errors, close } = await open();
+  await page.keyboard.press('5');
+  const scroll = page.locator('takeup-inspect .scroll');
+  await scroll.waitFor();
+  await scroll.evaluate((e) => e.scrollTo(0, 150));
+  await page.waitForTimeout(200);
+  await page.reload();
+  await at(page, 'inspect');
+  await expect.poll(() => scroll.evaluate((e) => e.scrollTop)).toBe(150);
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -33,6 +33,8 @@ import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
 import { wallSide, wallStyles } from './wall-side.ts';
 
+/** What was scrolled before a reload is waited for so many frames. */
+const SCROLL_FRAMES = 300;
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
 /** Height of the counter's card, px. */
@@ -104,7 +106,10 @@ export class TakeupApp extends LitElement {
     return {
       page: document.scrollingElement,
       [`${station} side`]: find('.side'),
-      [`${station} over`]: find('.stage takeup-questions, .stage takeup-own, .stage takeup-sheet'),
+      [`${station} list`]: find('takeup-questions'),
+      // A sheet and My brake scroll inside themselves.
+      [`${station} sheet`]:
+        find('takeup-inspect, takeup-own')?.shadowRoot?.querySelector('.scroll') ?? null,
     };
   }
 
@@ -116,10 +121,16 @@ export class TakeupApp extends LitElement {
   /** As it was scrolled before a reload, once there is something to scroll. */
   protected override async firstUpdated(): Promise<void> {
     await this.updateComplete;
-    await new Promise(requestAnimationFrame);
-    for (const [name, e] of Object.entries(this.#scrollers())) {
-      const at = this.#scrolled[name];
-      if (e && at) e.scrollTop = at;
+    // A station that reads sizes is there only when its reader is: what is not there yet is waited for.
+    const left = new Map(Object.entries(this.#scrolled).filter(([, at]) => at > 0));
+    for (let n = 0; n < SCROLL_FRAMES && left.size > 0; n++) {
+      await new Promise(requestAnimationFrame);
+      for (const [name, e] of Object.entries(this.#scrollers())) {
+        const at = left.get(name);
+        if (!e || at === undefined || e.scrollHeight - e.clientHeight < at - 1) continue;
+        e.scrollTop = at;
+        left.delete(name);
+      }
     }
   }
 
