@@ -57,6 +57,7 @@ import {
   toggleLayer,
   turn,
 } from './record/view.ts';
+import { type Place, walk, wayBack } from './record/walk.ts';
 import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import { measuredWheel } from './stations/inspect/part.ts';
@@ -265,6 +266,14 @@ export class Session extends EventTarget {
   }
   redo(): void {
     this.#walk(redo(this.#history), 'Done again');
+  }
+
+  /** Goes where Back or Forward of the browser leads. */
+  walkTo(place: Place): void {
+    const way = wayBack(this.#history, place);
+    if (way === 'undo') this.undo();
+    else if (way === 'redo') this.redo();
+    else this.do(walk, place);
   }
 
   #walk(walked: ReturnType<typeof undo>, word: string): void {

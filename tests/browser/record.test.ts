@@ -136,6 +136,8 @@ it('Back and Forward walk through stations and guests; the brake stays as it is'
   await page.goForward();
   await bar(page).waitFor();
   await expect.poll(() => bar(page).innerText()).toMatch(/Quay van: .*[Pp]iston/);
+  // Forward was no step of its own: what is undone is the fault.
+  await expect.poll(() => undo(page).getAttribute('aria-label')).toMatch(/^Undo: .*[Pp]iston/);
   await page.goBack();
   await page.goBack();
   await at(page, 'drum-off');
@@ -179,6 +181,95 @@ it('opening Faults changes nothing; a guest is judged as it is, and leaves with 
   await page.keyboard.press('1');
   await soon(async () => expect(await readings(page)).toEqual(mine));
   await page.keyboard.press('Control+z');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+/** What this window keeps of one's own brake: as a guest found it, or as it stands. */
+const kept = (page: Page, guest: boolean): Promise<string> =>
+  page.evaluate((there) => {
+    const { moment } = JSON.parse(sessionStorage.getItem('takeup-moment-1') ?? '{}');
+    const { bench, parts, turning } = there ? (moment.guest?.mine ?? {}) : moment;
+    return JSON.stringify([bench, parts?.wear, parts?.park, turning, moment.guest === null]);
+  }, guest);
+
+/** Wears on by a thousand kilometres, and waits until they are driven. */
+async function drive(page: Page): Promise<void> {
+  const km = async (): Promise<number> => {
+    const text = await page.locator('[data-key="distance"]').innerText();
+    return Number(/([\d\s\u202f]+) ?km/.exec(text)?.[1]?.replace(/\D/g, ''));
+  };
+  const before = await km();
+  await page.getByRole('button', { name: '1\u202f000 km', exact: true }).click();
+  await page.getByRole('button', { name: 'Wear on', exact: true }).click();
+  await expect.poll(km).toBe(before + 1000);
+  await page.getByRole('button', { name: 'Wear on', exact: true }).waitFor();
+}
+
+it('a brake that was changed comes back from under a guest bit for bit, after a reload too', async () => {
+  const { page, errors, close } = await open();
+  await page.getByRole('button', { name: 'Bench' }).click();
+  await page.getByLabel('Brake on the bench').selectOption('Ferry runabout');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Backward' }).click();
+  // Worn by driving, and stopped where it happens to be.
+  await page.keyboard.press('2');
+  await at(page, 'wear');
+  await drive(page);
+  await page.keyboard.press('4');
+  await at(page, 'park');
+  await page.getByLabel('One notch on').click();
+  await page.keyboard.press('7');
+  await at(page, 'faults');
+  const mine = await steady(page, () => kept(page, false));
+  expect(mine).toMatch(/"front":/);
+  await page.getByLabel('Fault', { exact: true }).selectOption('stuck piston');
+  await bar(page).waitFor();
+  await page.keyboard.press('2');
+  await at(page, 'wear');
+  await drive(page);
+  await expect.poll(() => bar(page).innerText()).toMatch(/Ferry runabout, 1.000 km/);
+  await page.reload();
+  await ready(page);
+  await bar(page).waitFor();
+  await page.getByRole('button', { name: 'Back to mine' }).click();
+  await expect.poll(() => bar(page).count()).toBe(0);
+  await expect.poll(() => kept(page, false)).toBe(mine);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a link is copied, and a bad file told of, where it can be read', async () => {
+  const { page, errors, close } = await open({ permissions: ['clipboard-write'] });
+  const sheet = page.getByRole('dialog', { name: 'Bench' });
+  await page.getByRole('button', { name: 'Bench' }).click();
+  await sheet.getByRole('button', { name: 'Copy its link' }).click();
+  await page.getByText('Link copied.').waitFor();
+  await expect.poll(() => sheet.isVisible()).toBe(false);
+  await page.getByRole('button', { name: 'Bench' }).click();
+  await sheet.getByLabel('Open a moment’s file').setInputFiles({
+    name: 'letter.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"version": 1, "station": "kitchen"}'),
+  });
+  await expect
+    .poll(() => page.locator('takeup-app .troubles').innerText())
+    .toMatch(/letter\.json was not opened; nothing else has changed/);
+  await expect.poll(() => sheet.isVisible()).toBe(false);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('what is typed is kept at once, not only when the page is left', async () => {
+  const { page, errors, close } = await open({ clock: true });
+  await page.keyboard.press('5');
+  const toe = page.getByLabel('Leading lining, toe, right wheel', { exact: true });
+  await toe.waitFor();
+  await page.clock.pauseAt(3.6e6);
+  await toe.fill('thick');
+  await page.clock.runFor(60);
+  const text = await page.evaluate(() => sessionStorage.getItem('takeup-moment-1'));
+  expect(text).toMatch(/thick/);
   expect(errors).toEqual([]);
   await close();
 });

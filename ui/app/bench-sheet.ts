@@ -103,7 +103,7 @@ export class BenchSheet extends LitElement {
             if (session.bending !== b) session.toggleBending();
           }}>${b ? 'rigid, bending beside' : 'rigid'}</button>`,
       )}</div><p>What shoes of steel that bend would do, beside the rigid ones; at new linings only.</p></section>
-      ${momentFile(session, this.home)}
+      ${momentFile(session, this.home, () => this.close())}
       <section><button @click=${() => {
         this.close();
         this.dispatchEvent(new Event('table'));

@@ -52,12 +52,21 @@ async function open(session: Session, home: Home, input: HTMLInputElement): Prom
   );
 }
 
-export function momentFile(session: Session, home: Home): TemplateResult {
+/** @param close closes the sheet: what comes of it stands on the stage behind */
+export function momentFile(session: Session, home: Home, close: () => void): TemplateResult {
+  const opens = async (e: Event): Promise<void> => {
+    await open(session, home, e.target as HTMLInputElement);
+    close();
+  };
+  const copies = async (): Promise<void> => {
+    await copyLink(session);
+    close();
+  };
   return html`<section><div class="lab" id="moment">This moment of the bench</div>
       <div class="acts" role="group" aria-labelledby="moment">
-        <button @click=${() => copyLink(session)}>Copy its link</button>
+        <button @click=${copies}>Copy its link</button>
         <button @click=${() => save(session)}>Save as a file</button>
-        <label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @change=${(e: Event) => open(session, home, e.target as HTMLInputElement)} /></label>
+        <label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @change=${opens} /></label>
       </div>
       <div class="acts">
         <button ?disabled=${!session.canUndo} @click=${() => session.undo()}>Undo${session.canUndo ? `: ${session.lastDone}` : ''}</button>

@@ -8,14 +8,16 @@ import { EMPTY_SHELF, type OwnBrake, readOwn, type Shelf } from './shelf.ts';
 import { mergeShelf, withShelf } from './shelf-merge.ts';
 import { plainMoment } from './start.ts';
 import { forAll, forThis, fullKey, keep, putAside, recall } from './store.ts';
-import { type Place, placeOf, samePlace, walk } from './walk.ts';
+import { type Place, placeOf, samePlace } from './walk.ts';
 
 /** The record's home in the browser: what is kept of it, its address, and the way back. */
 
 const MOMENT = 'moment-1';
 const SHELF = 'own-brakes-2';
-/** The record is kept, and its address written, at most so often, ms: browsers allow a hundred in half a minute. */
-const KEEP_EVERY = 400;
+/** The record is kept at most so often, ms. Keeping takes a third of one: a busy browser that goes may skip its last word. */
+const KEEP_EVERY = 50;
+/** Its address is written at most so often, ms: browsers allow a hundred in half a minute. */
+const ADDRESS_EVERY = 400;
 
 const told = (w: Wrong): string =>
   `${w.path || 'all of it'}: found ${w.found}; allowed: ${w.allowed}`;
@@ -163,7 +165,9 @@ export class Home {
   #addressed: Moment | null = null;
   /** The shelf as it last stood in the browser. */
   #shelf: Shelf;
-  #timer = 0;
+  #keeping = 0;
+  #keptAt = 0;
+  #addressing = 0;
   /** Said once a time that it begins. */
   #full = '';
 
@@ -209,8 +213,10 @@ export class Home {
     window.removeEventListener('storage', this.#heard);
     window.removeEventListener('pagehide', this.#now);
     document.removeEventListener('visibilitychange', this.#now);
-    clearTimeout(this.#timer);
-    this.#timer = 0;
+    clearTimeout(this.#keeping);
+    clearTimeout(this.#addressing);
+    this.#keeping = 0;
+    this.#addressing = 0;
   }
 
   #entry(): Entry {
@@ -224,14 +230,22 @@ export class Home {
       this.#place = place;
       history.pushState(this.#entry(), '', `${location.pathname}${readable(moment)}`);
     }
-    if (this.#timer === 0 && (moment !== this.#moment || moment !== this.#addressed)) {
-      this.#timer = window.setTimeout(this.#due, KEEP_EVERY);
+    if (this.#keeping === 0 && moment !== this.#moment) {
+      const rest = this.#keptAt + KEEP_EVERY - performance.now();
+      this.#keeping = window.setTimeout(this.#keep, Math.max(0, rest));
+    }
+    if (this.#addressing === 0 && moment !== this.#addressed) {
+      this.#addressing = window.setTimeout(this.#dueAddress, ADDRESS_EVERY);
     }
   };
 
-  #due = (): void => {
-    this.#timer = 0;
+  #keep = (): void => {
+    this.#keeping = 0;
     this.#now();
+  };
+
+  #dueAddress = (): void => {
+    this.#addressing = 0;
     this.#address().catch((error: unknown) => {
       this.tell(`The address could not be written: ${String(error)}`);
     });
@@ -246,6 +260,7 @@ export class Home {
     let full = keep(forThis, MOMENT, JSON.stringify(here));
     if (moment !== this.#moment) full = keep(forAll, MOMENT, toText(keptPart(moment))) || full;
     this.#moment = moment;
+    this.#keptAt = performance.now();
     if (full !== '' && full !== this.#full) this.tell(full);
     this.#full = full;
   };
@@ -307,7 +322,7 @@ export class Home {
     const entry = entryOf(e.state);
     if (!entry) return;
     this.#place = entry.place;
-    this.session.do(walk, entry.place);
+    this.session.walkTo(entry.place);
     this.#place = placeOf(this.session.moment);
   };
 

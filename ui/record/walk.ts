@@ -1,6 +1,8 @@
 import { bringVan, chooseFault } from '../stations/faults/part.ts';
 import { showQuestion } from '../stations/questions/part.ts';
 import { type GuestCall, leave, opened } from './guest.ts';
+import { guestTitle } from './guest-title.ts';
+import type { History } from './history.ts';
 import { intention } from './intention.ts';
 import { type Moment, type StationId, stationNames } from './moment.ts';
 
@@ -39,5 +41,24 @@ export const walk = intention(
     const here = kept ? m : to.guest ? called(leave(m), to.guest) : leave(m);
     return opened(here, to.station);
   },
-  (_before, after) => `to ${stationNames[after.station]}`,
+  (before, after) =>
+    after.guest && !sameCall(before.guest?.call ?? null, after.guest.call)
+      ? `to ${guestTitle(after)}`
+      : `to ${stationNames[after.station]}`,
 );
+
+/**
+ * Is going to a place the way that was just come? Then Back takes that step back, and Forward does it
+ * again; it is no step of its own. Null: it is another way, or something else would be undone by it.
+ */
+export function wayBack(h: History, to: Place): 'undo' | 'redo' | null {
+  const here = placeOf(h.present);
+  const leads = (m: Moment | undefined): boolean => {
+    if (!m || samePlace(here, to)) return false;
+    const there = placeOf(m);
+    const sameBrake = !sameCall(there.guest, here.guest) || m.bench === h.present.bench;
+    return samePlace(there, to) && sameBrake;
+  };
+  if (leads(h.past.at(-1)?.moment)) return 'undo';
+  return leads(h.future.at(-1)?.moment) ? 'redo' : null;
+}

@@ -116,7 +116,7 @@ customElements.define('takeup-fault-card', FaultCard);
 export function chooser(desk: FaultsDesk, narrow: boolean) {
   const { fault: chosen } = desk;
   const at = chosen ? faults.indexOf(chosen) : -1;
-  // Before the first one is chosen, "Next" begins the list and "Before" ends it.
+  // Before the first one is chosen, "Next" begins the list and "Previous" ends it.
   const step = (by: number) => {
     const from = at < 0 && by < 0 ? 0 : at;
     const next = faults[(from + by + faults.length) % faults.length];
@@ -126,5 +126,5 @@ export function chooser(desk: FaultsDesk, narrow: boolean) {
   const list = html`<select class="pick" aria-label="Fault" @change=${(e: Event) => desk.choose((e.target as HTMLSelectElement).value)}>${chosen ? nothing : html`<option value="" selected disabled>choose a fault…</option>`}${groups.map((g) => html`<optgroup label=${g}>${faults.filter((f) => f.group === g).map((f) => html`<option value=${f.id} .selected=${f === chosen}>${f.name}</option>`)}</optgroup>`)}</select>`;
   if (narrow) return html`<div class="row two">${list}${out}</div>`;
   return html`${list}
-    <div class="row three"><button class="btn" @click=${() => step(-1)}>Before</button><button class="btn" @click=${() => step(1)}>Next</button>${out}</div>`;
+    <div class="row three"><button class="btn" @click=${() => step(-1)}>Previous</button><button class="btn" @click=${() => step(1)}>Next</button>${out}</div>`;
 }
