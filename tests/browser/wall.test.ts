@@ -48,6 +48,41 @@ it('shows the class nothing small: no text under 34 px on the wall, and Escape l
   await close();
 });
 
+it('has room for its words and buttons in every station where a guest stands, on every projector', async () => {
+  for (const [width, height] of [
+    [1920, 1080],
+    [1366, 768],
+    [1280, 800],
+    [1024, 768],
+  ] as const) {
+    const { page, errors, close } = await browser.open({
+      viewport: { width, height },
+      reducedMotion: 'reduce',
+    });
+    await page.locator('takeup-app canvas').first().waitFor();
+    await page.keyboard.press('7');
+    await page.getByLabel('Fault', { exact: true }).selectOption('stuck piston');
+    await page.getByLabel('Guest on the bench').waitFor();
+    await page.keyboard.press('w');
+    for (const key of ['7', '1', '2', '3', '4']) {
+      await page.keyboard.press(key);
+      const leave = page.locator('.wall .hands button', { hasText: 'Leave the wall' });
+      await soon(async () => {
+        const box = await leave.boundingBox();
+        expect((box?.y ?? height) + (box?.height ?? 0), `${width}, station ${key}`).toBeLessThan(
+          height,
+        );
+        const over = await page
+          .locator('.wall .words')
+          .evaluate((e) => [e.scrollHeight - e.clientHeight, e.scrollWidth - e.clientWidth]);
+        expect(over, `${width}, station ${key}`).toEqual([0, 0]);
+      });
+    }
+    expect(errors).toEqual([]);
+    await close();
+  }
+});
+
 it('turns to a right-hand wheel: forward is clockwise, the leading shoe on the right', async () => {
   const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
   await page.locator('takeup-app canvas').first().waitFor();

@@ -66,6 +66,8 @@ export const wallStyles = css`
   .wall .hands { display: flex; gap: 24px; }
   .wall button { border: 4px solid var(--ink); min-height: 84px; padding: 0 34px; font-size: 38px; font-weight: 700; }
   .wall button.main { background: var(--ink); color: var(--sheet); flex: 1; text-align: center; }
+  /* Three of them in a row: in two lines at most. */
+  .wall .hands:has(:nth-child(3)) button { padding: 0 14px; flex: 1 1 auto; text-align: center; line-height: 1.05; }
   .wall .keys { margin: 0; font-size: 34px; color: var(--ink2); }
   @media ${COMPACT} {
     .wall .words { font-size: 34px; padding: 3vh 30px 2vh 20px; gap: 2vh; }
@@ -76,6 +78,9 @@ export const wallStyles = css`
     .wall .figure small, .wall .keys { font-size: 34px; }
     .wall .keys { display: none; }
     .wall button { min-height: 64px; font-size: 34px; padding: 0 18px; }
+    .wall .guestline ~ .says { min-height: 0; }
+    .wall .hands:has(:nth-child(3)) { gap: 8px; }
+    .wall .hands:has(:nth-child(3)) button { padding: 0 3px; font-size: 30px; }
   }
   @media ${NARROW} {
     .wall { display: flex; flex-direction: column; overflow: auto; }
