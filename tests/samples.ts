@@ -20,6 +20,10 @@ const counts = {
   stages: { few: 300, many: 1e6 },
   // small-stage.test.ts: times round the stations; many take about an hour
   rounds: { few: 3, many: 1000 },
+  // locks-sweep.test.ts: ground radii of 92.5 to 95.5, each four answers
+  groundRadii: { few: 20, many: 300 },
+  // the same file: places of each size, each four answers
+  sweptSizes: { few: 5, many: 200 },
   // scene-fuzz.test.ts, of each scene
   changedScenes: { few: 120, many: 50000 },
 } as const;

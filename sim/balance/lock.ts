@@ -46,38 +46,74 @@ function toeAt(shoe: ShoeRig, { rig, restPose }: Dressed): number {
   return place(rig, restPose, turnsOf(rig, restPose, turns), shoe.toe, makePlaced(rig.n)).x;
 }
 
+/** A step that does not settle is halved, at most so often. */
+const HALVINGS = 12;
+
+/** A toe that is driven outward, at its last place where the balance settled. */
+interface Driven {
+  target: number;
+  drive: Drive;
+}
+
+/**
+ * Moves the toe outward by a step. A step on to a narrow patch may be more than the balance can follow at
+ * once: then it is halved from the last settled place, until it is there.
+ *
+ * @returns false when there is a place from which no balance is found; `at` then stays at the last settled one
+ */
+function moveOut(
+  at: Driven,
+  step: number,
+  drivenTo: (target: number, from: Drive) => Drive | null,
+): boolean {
+  const goal = at.target + step;
+  let [part, halved] = [step, 0];
+  while (at.target < goal) {
+    const target = Math.min(goal, at.target + part);
+    const drive = drivenTo(target, at.drive);
+    if (drive) {
+      at.target = target;
+      at.drive = drive;
+    } else if (halved === HALVINGS) return false;
+    else {
+      part /= 2;
+      halved++;
+    }
+  }
+  return true;
+}
+
 /**
  * A shoe that bends, or stands on an abutment, finds its own shape in contact, and a worn lining makes
  * the answer depend on the load. So the toe is moved outward step by step, the push asked for at each,
- * until the push that the piston has is reached. (The sign of the tangent alone would miss a flexible
- * shoe, which lifts its toe end first.) At friction far beyond it even a held toe does not hold a
- * bending shoe: its middle runs into the drum, and no balance is found.
+ * until the push that the piston has is reached; only settled answers are read. (The sign of the tangent
+ * alone would miss a flexible shoe, which lifts its toe end first.) At friction far beyond it even a held
+ * toe does not hold a bending shoe: its middle runs into the drum, and no balance is found.
  */
 function freeLocks(shoe: ShoeRig, d: Dressed, turning: -1 | 1, most: number): boolean {
-  const drive: Drive = {
-    pose: d.restPose.slice(),
-    push: 0,
-    bearing: 0,
-    gap: 0,
+  const drivenTo = (target: number, from: Drive): Drive | null => {
+    const drive = { ...from, pose: from.pose.slice() };
+    return driveToe(d, shoe, turning, target, drive) ? drive : null;
   };
-  let target = shoe.outward * toeAt(shoe, d);
-  driveToe(d, shoe, turning, target, drive);
+  const home = shoe.outward * toeAt(shoe, d);
+  const begun = drivenTo(home, { pose: d.restPose.slice(), push: 0, bearing: 0, gap: 0 });
+  if (!begun) return false;
+  const at: Driven = { target: home, drive: begun };
+  const stuck = shoe.freedoms === 1;
   // Up to the touch, along the line of the last two gaps; the first step is one that any face outlasts.
   let rate = 1;
-  for (let i = 0; i < 40 && !(drive.bearing > TOUCHING); i++) {
-    const gap = drive.gap;
+  for (let i = 0; i < 40 && !(at.drive.bearing > TOUCHING); i++) {
+    const { gap } = at.drive;
     const step = Math.max(FIRST / 5, (0.98 * gap) / rate);
-    target += step;
-    driveToe(d, shoe, turning, target, drive);
-    rate = Math.max(0.1, (gap - drive.gap) / step);
+    if (!moveOut(at, step, drivenTo)) return stuck;
+    rate = Math.max(0.1, (gap - at.drive.gap) / step);
   }
   for (let step = FIRST; step <= LAST; step *= 2) {
-    if (drive.bearing > TOUCHING && drive.push <= 0) return true;
-    if (drive.push >= most) return false;
-    target += step;
-    if (!driveToe(d, shoe, turning, target, drive)) return shoe.freedoms === 1;
+    if (at.drive.bearing > TOUCHING && at.drive.push <= 0) return true;
+    if (at.drive.push >= most) return false;
+    if (!moveOut(at, step, drivenTo)) return stuck;
   }
-  return drive.bearing > TOUCHING && drive.push <= 0;
+  return at.drive.bearing > TOUCHING && at.drive.push <= 0;
 }
 
 /**
