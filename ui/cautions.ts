@@ -11,7 +11,7 @@ export const cautions = {
     'Chock the wheels and set the vehicle on stands on firm ground before the parking brake is let off. Never strike the rim; if it stays, look for another lock.',
   park: 'A vehicle on a slope rolls when the brake lets go. Chock it before testing or slackening a cable.',
   inspect:
-    'Limits here are the teaching brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.',
+    'A teaching brake’s limits are no other brake’s. Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work.',
   /** At the foot of a printed sheet, above `standing`. */
   paper:
     'Use the maker’s figures and the mark on the drum; some places allow only licensed people to do this work. Brake dust is harmful: wet it or collect it; never blow or dry-brush.',

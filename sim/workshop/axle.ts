@@ -1,17 +1,18 @@
 import { type Brake, type ForecastLine, forecast, type Side } from '../index.ts';
 import {
-  type AsNew,
   type Found,
   judgeNotches,
   judgeWheel,
   type Level,
   largestBore,
   thinnestOf,
+  USUAL_ALLOWANCE,
+  USUAL_LINING,
   type Verdict,
   type WheelLine,
   wheelLines,
 } from './inspection.ts';
-import type { Limits } from './limits.ts';
+import type { AsNew, Limits } from './limits.ts';
 
 export type Wheel = 'left' | 'right';
 export const wheels = ['left', 'right'] as const;
@@ -72,8 +73,9 @@ function differencesOf(a: AxleFound, limits: Limits, asNew: AsNew): Difference[]
     if (Number.isNaN(by)) return;
     out.push({ line, by, uneven: Math.abs(by) > UNEVEN * usable });
   };
-  put('drum', largestBore, (limits.drumMax ?? asNew.drum + 1) - asNew.drum);
-  const lining = asNew.lining - (limits.liningMin ?? 0);
+  const known = limits.drumMax !== null && asNew.drum !== null;
+  put('drum', largestBore, known ? limits.drumMax - asNew.drum : USUAL_ALLOWANCE);
+  const lining = (asNew.lining ?? USUAL_LINING) - (limits.liningMin ?? 0);
   put('leading', (f) => thinnestOf(f, 'lead'), lining);
   put('trailing', (f) => thinnestOf(f, 'trail'), lining);
   return out;
@@ -146,14 +148,14 @@ export interface AxleForecast extends ForecastLine {
  * where nothing measured has been lost yet.
  *
  * @param distance driven on these linings, mm
- * @param drumFitted diameter when they were fitted, mm; new when left out
+ * @param fitted drum and lining when they were fitted, mm; of what is not known nothing is told
  */
 export function axleForecast(
   brake: Brake,
   a: AxleFound,
   limits: Limits,
   distance: number,
-  drumFitted?: number,
+  fitted: Pick<AsNew, 'drum' | 'lining'>,
 ): AxleForecast | null {
   const shoe = (side: Side) => ({
     ...brake.shoes[side],
@@ -175,9 +177,12 @@ export function axleForecast(
     };
     const told = forecast(limited, {
       distance,
-      ...(limits.liningMin === null ? {} : { lining }),
-      ...(limits.drumMax === null || Number.isNaN(drum) ? {} : { drum }),
-      ...(drumFitted === undefined ? {} : { drumFitted }),
+      ...(limits.liningMin === null || fitted.lining === null
+        ? {}
+        : { lining, liningFitted: fitted.lining }),
+      ...(limits.drumMax === null || fitted.drum === null || Number.isNaN(drum)
+        ? {}
+        : { drum, drumFitted: fitted.drum }),
     });
     for (const line of told.lines) if (!first || line.left < first.left) first = { ...line, wheel };
   }

@@ -15,7 +15,7 @@ export type { Fault, FaultGroup, NotShown } from './fault-types.ts';
 export { faultOf, faults, notShown } from './faults.ts';
 export { restsOn } from './forecast-text.ts';
 export {
-  type AsNew,
+  boresOf,
   type Found,
   type Level,
   type LookKey,
@@ -27,7 +27,15 @@ export {
   type WheelLine,
 } from './inspection.ts';
 export { eventText, type ToldEvent, toldEvent } from './life-text.ts';
-export { type LimitKey, type LimitSet, type Limits, limitSets } from './limits.ts';
+export {
+  type AsNew,
+  holdsFor,
+  type LimitKey,
+  type LimitSet,
+  type Limits,
+  limitSets,
+  voided,
+} from './limits.ts';
 export { filledText } from './measured-notes.ts';
 export { ownWords } from './own-brake.ts';
 export { type ParkingRule, parkingRules } from './parking-rules.ts';

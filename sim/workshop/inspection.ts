@@ -1,5 +1,5 @@
 import { boreFrom } from '../index.ts';
-import type { Limits } from './limits.ts';
+import type { AsNew, Limits } from './limits.ts';
 
 /**
  * The measurement sheet of one axle: each line judged by its margin, the sheet by its worst line.
@@ -28,13 +28,6 @@ export interface Found {
   readonly looks: Readonly<Partial<Record<LookKey, Look>>>;
 }
 
-/** Sizes as new, for what is still usable. */
-export interface AsNew {
-  readonly drum: number;
-  readonly lining: number;
-  readonly teeth: number;
-}
-
 export type Level = 'good' | 'watch' | 'bad' | 'none';
 
 export interface Verdict {
@@ -49,6 +42,10 @@ export interface Verdict {
 
 /** Under this share of what is usable from new to the limit, a line is to be watched (own choice). */
 const WATCH = 1 / 3;
+/** Usable of a drum whose new diameter is not known: makers allow 1 to 2 mm (common practice). */
+export const USUAL_ALLOWANCE = 2;
+/** A new lining whose thickness is not known: 4 to 6 mm (common practice). */
+export const USUAL_LINING = 5;
 /** A lip this high may catch the linings: about the heel's clearance (common practice), mm. */
 const LIP_CATCHES = 0.1;
 /** Two depths of a bore read alike within this, mm. */
@@ -81,9 +78,15 @@ function byMargin(margin: number, usable: number, past: 'over' | 'under', action
 const drums = (f: Found): number[] =>
   [f.sizes.drumA, f.sizes.drumB, f.sizes.drumC].filter((d) => d !== undefined);
 
-/** Largest diameter typed, at any angle and depth, mm; NaN without one. */
+/** Every diameter typed, at any angle and depth, mm. */
+export const boresOf = (f: Found): number[] => [
+  ...drums(f),
+  ...(f.sizes.drumDeep === undefined ? [] : [f.sizes.drumDeep]),
+];
+
+/** Largest diameter typed, mm; NaN without one. */
 export function largestBore(f: Found): number {
-  const all = [...drums(f), ...(f.sizes.drumDeep === undefined ? [] : [f.sizes.drumDeep])];
+  const all = boresOf(f);
   return all.length > 0 ? Math.max(...all) : Number.NaN;
 }
 
@@ -101,7 +104,8 @@ export function judgeDrum(f: Found, limits: Limits, asNew: AsNew): Verdict {
   if (limits.drumMax === null) {
     return verdict('none', 'no limit set', 'Type in the mark cast on the drum.');
   }
-  return byMargin(limits.drumMax - d, limits.drumMax - asNew.drum, 'over', RENEW_DRUM);
+  const usable = asNew.drum === null ? USUAL_ALLOWANCE : limits.drumMax - asNew.drum;
+  return byMargin(limits.drumMax - d, usable, 'over', RENEW_DRUM);
 }
 
 /**
@@ -179,7 +183,8 @@ export function judgeLining(
   }
   const limit = limits.liningMin;
   if (limit === null) return verdict('none', 'no limit set', 'Type in the maker’s least lining.');
-  return byMargin(t - limit, asNew.lining - limit, 'under', 'Renew the linings on both wheels.');
+  const usable = (asNew.lining ?? USUAL_LINING) - limit;
+  return byMargin(t - limit, usable, 'under', 'Renew the linings on both wheels.');
 }
 
 const looked: Readonly<Record<LookKey, readonly [good: string, bad: string, action: string]>> = {
@@ -207,6 +212,7 @@ export function judgeLook(f: Found, key: LookKey): Verdict {
 export function judgeTooth(f: Found, asNew: AsNew): Verdict {
   const { tooth } = f.sizes;
   if (tooth === undefined) return unmeasured;
+  if (asNew.teeth === null) return verdict('none', `${tooth}; number of all not set`);
   const words = `${tooth} of ${asNew.teeth}`;
   if (tooth >= asNew.teeth) {
     return verdict('watch', `${words}: none left`, 'From here the clearance grows.', 0);

@@ -1,4 +1,4 @@
-import type { Brake } from '../index.ts';
+import type { Brake, OwnSizes } from '../index.ts';
 
 /** Limits that a sheet is judged by; null where nobody has set one. */
 export interface Limits {
@@ -15,6 +15,13 @@ export interface Limits {
 }
 export type LimitKey = keyof Limits;
 
+/** Sizes as new, for what is still usable; null where nobody has said them. */
+export interface AsNew {
+  readonly drum: number | null;
+  readonly lining: number | null;
+  readonly teeth: number | null;
+}
+
 /** Limits of one origin. Whose they are is always said beside them. */
 export interface LimitSet {
   readonly id: 'teaching' | 'regulation' | 'test' | 'maker';
@@ -24,6 +31,8 @@ export interface LimitSet {
   /** What it is, where it was read, and what it does not cover. */
   readonly about: string;
   readonly limits: Limits;
+  /** New sizes of the one brake whose limits they are; nulls where they are of no one brake. */
+  readonly asNew: AsNew;
 }
 
 const NONE: Limits = {
@@ -33,22 +42,54 @@ const NONE: Limits = {
   liningMin: null,
   notches: null,
 };
+const UNKNOWN: AsNew = { drum: null, lining: null, teeth: null };
 
-/** Sets to choose from; every figure can be typed over. The teaching brake's own come first. */
-export function limitSets(brake: Brake): readonly [LimitSet, ...LimitSet[]] {
+/** The brake on the bench: its limits are offered by its name. */
+const ofTeachingBrake = (brake: Brake): LimitSet => ({
+  id: 'teaching',
+  name: `This teaching brake: ${brake.title}`,
+  whose: 'this teaching brake',
+  about: 'Invented for this brake. They are not your vehicle’s.',
+  limits: {
+    ...NONE,
+    drumMax: 2 * brake.drum.radiusMax,
+    outOfRound: brake.drum.outOfRoundMax,
+    liningMin: brake.shoes.front.lining.thicknessMin,
+  },
+  asNew: {
+    drum: 2 * brake.drum.radiusNew,
+    lining: brake.shoes.front.lining.thicknessNew,
+    teeth: brake.adjuster.teeth,
+  },
+});
+
+/** One's own brake on the bench: what was typed of it, and nothing that was assumed. */
+const ofOwnBrake = (brake: Brake, own: OwnSizes): LimitSet => ({
+  id: 'teaching',
+  name: `My brake: ${brake.title}`,
+  whose: 'my brake, as typed',
+  about: 'As you typed them in My brake. What was not typed there has no limit.',
+  limits: { ...NONE, drumMax: own.drumMax ?? null, liningMin: own.liningMin ?? null },
+  asNew: { drum: own.drumNew ?? null, lining: own.liningNew ?? null, teeth: own.teeth ?? null },
+});
+
+/**
+ * Sets to choose from; every figure can be typed over. First the one in which nothing is set.
+ *
+ * @param own sizes typed of the brake on the bench, where it is one's own
+ */
+export function limitSets(brake: Brake, own: OwnSizes | null = null): readonly LimitSet[] {
   return [
     {
-      id: 'teaching',
-      name: `Teaching brake: ${brake.title}`,
-      whose: 'teaching brake',
-      about: 'Invented for this brake. They are not your vehicle’s.',
-      limits: {
-        ...NONE,
-        drumMax: 2 * brake.drum.radiusMax,
-        outOfRound: brake.drum.outOfRoundMax,
-        liningMin: brake.shoes.front.lining.thicknessMin,
-      },
+      id: 'maker',
+      name: 'My own brake, typed here',
+      whose: 'my own, as typed',
+      about:
+        'From the mark on the drum and the vehicle’s service data. Nothing is set until typed.',
+      limits: NONE,
+      asNew: UNKNOWN,
     },
+    own ? ofOwnBrake(brake, own) : ofTeachingBrake(brake),
     {
       id: 'regulation',
       name: 'US road rule, trucks and trailers',
@@ -56,6 +97,7 @@ export function limitSets(brake: Brake): readonly [LimitSet, ...LimitSet[]] {
       about:
         '49 CFR 393.47(d): hydraulic drum brakes at least 1.6 mm (1/16 in) at the shoe’s centre; here it is asked of the thinnest point. 570.59(b): the drum within the mark cast on it; type that in.',
       limits: { ...NONE, liningMin: 1.6 },
+      asNew: UNKNOWN,
     },
     {
       id: 'test',
@@ -64,14 +106,30 @@ export function limitSets(brake: Brake): readonly [LimitSet, ...LimitSet[]] {
       about:
         'Fails a lining under 1.5 mm at any point, as read in a text of 2012; newer ones may differ. Type in the mark on the drum.',
       limits: { ...NONE, liningMin: 1.5 },
-    },
-    {
-      id: 'maker',
-      name: 'The maker’s, to be filled in',
-      whose: 'the maker’s',
-      about:
-        'From the vehicle’s service data and the mark on the drum. Nothing is set until typed.',
-      limits: NONE,
+      asNew: UNKNOWN,
     },
   ];
 }
+
+/** New diameters of drums in use lie further apart than this (common practice), mm. */
+const ANOTHER_DRUM = 0.5;
+/** A drum that is this far past a mark may still be the one that the mark stands on, mm. */
+const PAST_MARK = 2;
+
+/**
+ * Does a set hold for the drum on the sheet? Limits of one brake hold for that brake alone: 17 mm left
+ * on a smaller drum, or 27 mm too much on a larger one, would be said of another brake.
+ *
+ * @param fresh new diameter of the drum on the sheet, mm; null when not typed
+ * @param bores every diameter measured, mm
+ */
+export function holdsFor(set: LimitSet, fresh: number | null, bores: readonly number[]): boolean {
+  const theirs = set.asNew.drum;
+  if (theirs === null) return true;
+  if (fresh !== null && Math.abs(fresh - theirs) > ANOTHER_DRUM) return false;
+  const most = (set.limits.drumMax ?? theirs) + PAST_MARK;
+  return bores.every((d) => d >= theirs - ANOTHER_DRUM && d <= most);
+}
+
+/** The set as it holds for another drum than its own: not at all. */
+export const voided = (set: LimitSet): LimitSet => ({ ...set, limits: NONE, asNew: UNKNOWN });

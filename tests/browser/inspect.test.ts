@@ -21,6 +21,8 @@ async function inspect(page: Page): Promise<void> {
 const field = (page: Page, name: string, wheel = 'left') =>
   page.getByLabel(`${name}, ${wheel} wheel`, { exact: true });
 const row = (page: Page, key: string) => page.locator(`tr[data-line="${key}"]`);
+/** Limits of the brake on the bench, which is what most of these sheets are of. */
+const ofBench = (page: Page) => page.locator('[data-set]').selectOption('teaching');
 const verdict = (page: Page) => page.locator('[data-verdict]');
 
 /** A figure of Wear's readings. */
@@ -58,6 +60,7 @@ it('fills a sheet as people type, judges it, forecasts, and loads it into the br
   const { page, errors, shot, close } = await browser.open(laptop);
   await inspect(page);
   await expect.poll(() => verdict(page).innerText()).toMatch(/Not complete: 18 lines to go/);
+  await ofBench(page);
   await fill(page, 'left');
   await fill(page, 'right');
   await field(page, 'Drum Ø, angle 1').focus();
@@ -146,6 +149,7 @@ it('answers wrong texts by place, found and allowed, and loads nothing then', as
   await expect
     .poll(() => said.innerText())
     .toMatch(/Leading lining, thinnest: found 3 mm; allowed at most 2 mm/);
+  await expect.poll(() => said.innerText()).toMatch(/another drum\. My brake puts one/);
   await expect.poll(() => field(page, 'Leading lining, thinnest').inputValue()).toBe('3');
   // What was kept and cannot be read is told and left where it is.
   await page.evaluate(() => localStorage.setItem('takeup-sheet-1', '{broken'));
@@ -183,7 +187,10 @@ it('a browser that keeps nothing says so at the first stroke, and the text stays
 it('limits: whose they are, typed over, another set, none', async () => {
   const { page, close } = await browser.open(laptop);
   await inspect(page);
+  // Nobody's limit is used until one is chosen or typed.
   await field(page, 'Leading lining, thinnest').fill('1/16"');
+  await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/no limit set/);
+  await ofBench(page);
   const limit = page.locator('tr[data-line="leadThin"] [data-limit="liningMin"]');
   await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/0\.08 left/);
   await limit.fill('3 mm');
@@ -194,8 +201,66 @@ it('limits: whose they are, typed over, another set, none', async () => {
   await expect
     .poll(() => row(page, 'leadThin').innerText())
     .toMatch(/0\.02 under the limit.*US 49 CFR 393\.47\(d\)/s);
-  await page.locator('[data-set]').selectOption({ label: 'The maker’s, to be filled in' });
+  await page.locator('[data-set]').selectOption({ label: 'My own brake, typed here' });
   await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/no limit set/);
+  await close();
+});
+
+it('first asks which drum it is: a 9-inch one in inches, judged by its own mark, also after a reload', async () => {
+  const { page, errors, shot, close } = await browser.open(laptop);
+  await inspect(page);
+  await page.getByLabel('A plain number is in').selectOption('in');
+  const ask = page.locator('takeup-inspect [data-ask]');
+  await expect
+    .poll(() => ask.evaluateAll((a) => a.map((e) => e.ariaLabel)))
+    .toEqual(['Drum Ø, new', 'Mark cast on it, max Ø']);
+  await ask.nth(0).fill('9');
+  await expect.poll(() => row(page, 'drumNew').innerText()).toMatch(/9 in = 228\.6 mm/);
+  // No mark yet, no verdict.
+  await field(page, 'Drum Ø, angle 1').fill('9.03');
+  await expect.poll(() => row(page, 'largest').innerText()).toMatch(/no limit set/);
+  await ask.nth(1).fill('9.06');
+  // 9.06 less 9.03 in is 0.762 mm.
+  await expect
+    .poll(() => row(page, 'largest').innerText())
+    .toMatch(/0\.76 left.*my own, as typed/s);
+  await page.reload();
+  await inspect(page);
+  await expect.poll(() => row(page, 'largest').innerText()).toMatch(/0\.76 left/);
+  // The bench brake's limits are offered by its name, and refuse a drum that is not its own.
+  const set = page.locator('[data-set]');
+  await expect
+    .poll(() => set.innerText())
+    .toMatch(/My own brake, typed here[\s\S]*This teaching brake: Quay van/);
+  await set.selectOption('teaching');
+  await expect
+    .poll(() => row(page, 'largest').innerText())
+    .toMatch(/no limit set.*not for this drum/s);
+  await page.locator('[data-other-drum]').waitFor();
+  await shot('inspect-other-drum');
+  expect(await seriousFaults(page)).toEqual([]);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('limits of one’s own brake are called that, and only what was typed is one', async () => {
+  const { page, errors, close } = await browser.open(laptop);
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.locator('nav button', { hasText: 'My brake' }).click();
+  await page.getByLabel('Drum Ø of yours, new').fill('228.6');
+  await page.getByRole('button', { name: 'Make it mine' }).click();
+  await page.getByLabel('Drum Ø, largest allowed').fill('230.1');
+  await page.locator('nav button', { hasText: 'Inspect' }).click();
+  const set = page.locator('[data-set]');
+  await expect.poll(() => set.innerText()).toMatch(/My brake: My brake 1/);
+  await ofBench(page);
+  await field(page, 'Drum Ø, angle 1').fill('229.1');
+  await expect
+    .poll(() => row(page, 'largest').innerText())
+    .toMatch(/1\.00 left.*my brake, as typed/s);
+  await field(page, 'Leading lining, thinnest').fill('2');
+  await expect.poll(() => row(page, 'leadThin').innerText()).toMatch(/no limit set/);
+  expect(errors).toEqual([]);
   await close();
 });
 
@@ -275,6 +340,16 @@ it('works on the phone: one reading at a time, under the thumb', async () => {
   const { page, errors, shot, close } = await browser.open(phone);
   await page.locator('takeup-app canvas').first().waitFor();
   await page.getByLabel('Station').selectOption('Inspect');
+  // Which drum it is stands first, and the mark on it next.
+  await page.locator('[data-ask="drumNew"]').fill('9 in');
+  await page.getByRole('button', { name: /^Next: mark cast on it/ }).click();
+  await page.locator('[data-ask="drumMax"]').fill('9.06 in');
+  await expect
+    .poll(() => page.locator('section.one').innerText())
+    .toMatch(/9\.06 in = 230\.124 mm/);
+  await page.locator('[data-line="drumNew"]').click();
+  await page.locator('[data-ask="drumNew"]').fill('200');
+  await ofBench(page);
   await page.locator('[data-line="leadThin"]').click();
   const at = field(page, 'Leading lining, thinnest');
   await page.getByRole('button', { name: '0.1 less' }).click();

@@ -142,7 +142,8 @@ export const questionsTwo: readonly Question[] = [
     answer:
       'A drum past its marked diameter uses up teeth and lever. Torque hardly suffers, travel does.',
     station: 'inspect',
-    steps: 'Enter the drum’s diameter and read its verdict; then Park for notches and slope.',
+    steps:
+      'Type the mark on the drum and its diameter, read the verdict; then Park for notches and slope.',
     setup: { state: 'Second set' },
   },
   {
@@ -161,7 +162,7 @@ export const questionsTwo: readonly Question[] = [
     ask: 'The drum looks smooth. How do I tell whether to renew it?',
     answer: 'By its largest diameter, at several angles and depths, against the mark on it.',
     station: 'inspect',
-    steps: 'Fill in three angles and read verdict and margin.',
+    steps: 'Type the new Ø, the mark and three angles; read verdict and margin.',
     setup: { state: 'Near the limit' },
   },
   {
@@ -333,7 +334,8 @@ export const questionsTwo: readonly Question[] = [
     ask: 'Four millimetres of lining are left. Can I leave it?',
     answer: 'Only with a date: the margin over the wear rate, with a band of two either way.',
     station: 'inspect',
-    steps: 'Enter what you measured; read margin, distance and band.',
+    steps:
+      'Take the values from the brake, or type your own and your limits; read margin, distance and band.',
     setup: { state: 'Near the limit' },
   },
   {

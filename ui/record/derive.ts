@@ -56,11 +56,15 @@ export const sceneOfOwn = (own: OwnBrake): Scene =>
     return readScene(made).ok ? made : own.base;
   });
 
+/** One's own brake that a reference names, if it names one. */
+export const ownOf = (ref: BrakeRef, shelf: Shelf): OwnBrake | undefined =>
+  ref.kind === 'own' ? shelf.brakes.find((b) => b.name === ref.name) : undefined;
+
 /** The scene that a reference names; null when it is gone. */
 export function sceneOf(ref: BrakeRef, shelf: Shelf): object | null {
   if (ref.kind === 'whole') return ref.scene;
   if (ref.kind === 'scene') return teaching.get(ref.name) ?? null;
-  const own = shelf.brakes.find((b) => b.name === ref.name);
+  const own = ownOf(ref, shelf);
   return own ? sceneOfOwn(own) : null;
 }
 

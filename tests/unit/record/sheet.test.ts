@@ -66,8 +66,8 @@ describe('the sheet in the record', () => {
     const other = doing(over, chooseLimits, 'regulation');
     expect(sheet(other.present).paper).toMatchObject({ limitsFrom: 'regulation', limits: {} });
     expect(sheet(doing(other, bringBack).present).paper.limits).toEqual({ liningMin: '3 mm' });
-    expect(doing(over, chooseLimits, 'teaching').present).not.toBe(over.present);
-    expect(doing(start, chooseLimits, 'teaching').present).toBe(start.present);
+    expect(doing(over, chooseLimits, 'maker').present).not.toBe(over.present);
+    expect(doing(start, chooseLimits, 'maker').present).toBe(start.present);
   });
 
   it('filling one wheel leaves the other, and what stood there can be brought back', () => {
@@ -81,8 +81,8 @@ describe('the sheet in the record', () => {
   it('the stage turns with the sheet’s wheel, and stays turned where that wheel was loaded', () => {
     const right = select.does(start.present, 'right', 99);
     expect(measuredWheel(right)).toBe('right');
-    // The last of the sheet's 19 lines.
-    expect(sheet(right).line).toBe(18);
+    // The last of the sheet's 21 lines.
+    expect(sheet(right).line).toBe(20);
     expect(right.view.wheel).toBe(null);
     const state = { ...right.bench.state, tooth: 4 };
     const loaded = load.does(right, 'right', state, 'as measured');

@@ -1,11 +1,25 @@
 import { describe, expect, it } from 'vitest';
 import { KM } from '../../../sim/index.ts';
-import { axleForecast, type Found, judgeAxle, limitSets } from '../../../sim/workshop/index.ts';
+import {
+  axleForecast,
+  type Found,
+  holdsFor,
+  judgeAxle,
+  type LimitSet,
+  limitSets,
+} from '../../../sim/workshop/index.ts';
 import { quay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
 const { brake } = quay();
-const [teaching, ...others] = limitSets(brake);
+const sets = limitSets(brake);
+const setOf = (id: LimitSet['id']): LimitSet => {
+  const set = sets.find((s) => s.id === id);
+  if (!set) throw new Error(`no set ${id}`);
+  return set;
+};
+const teaching = setOf('teaching');
+const others = sets.filter((s) => s !== teaching);
 const asNew = { drum: 200, lining: 4.5, teeth: 20 };
 
 /** A whole, sound wheel; what a test changes laid over it. */
@@ -104,8 +118,7 @@ describe('never towards good', () => {
     expect(judge({ sizes: {}, looks: {} }).open).toBe(9);
   });
   it('no limit, no pass', () => {
-    const maker = others.find((s) => s.id === 'maker');
-    const v = judge(wheel(), wheel(), maker?.limits);
+    const v = judge(wheel(), wheel(), setOf('maker').limits);
     expect(v.level).toBe('none');
     expect(v.wheels.left.leading.words).toBe('no limit set');
   });
@@ -152,13 +165,59 @@ describe('whose limits', () => {
     expect(teaching.limits).toMatchObject({ drumMax: 201, outOfRound: 0.1, liningMin: 1.5 });
     for (const s of others) expect(s.limits.drumMax).toBeNull();
   });
+  it('the first to choose from sets nothing', () => {
+    expect(sets[0]?.id).toBe('maker');
+    expect(Object.values(sets[0]?.limits ?? {})).toEqual([null, null, null, null, null]);
+  });
+  it('limits of one brake hold for its own drum: 200 new, to 2 past its mark of 201', () => {
+    expect(holdsFor(teaching, 200, [200.42])).toBe(true);
+    expect(holdsFor(teaching, null, [200.93, 202.9])).toBe(true);
+    // A drum of 183.4 was once told as having 17.60 left of 201.
+    expect(holdsFor(teaching, null, [183.4])).toBe(false);
+    expect(holdsFor(teaching, 228.6, [])).toBe(false);
+    expect(holdsFor(teaching, null, [229.1])).toBe(false);
+    expect(holdsFor(setOf('regulation'), 228.6, [229.1])).toBe(true);
+  });
+  it('limits of one’s own brake are called that: what was typed, and nothing that was assumed', () => {
+    const own = limitSets(brake, { drumNew: 228.6, drumMax: 230.1 }).find(
+      (s) => s.id === 'teaching',
+    );
+    expect(own?.name).toBe('My brake: Quay van');
+    expect(own?.whose).toBe('my brake, as typed');
+    expect(own?.limits).toMatchObject({ drumMax: 230.1, liningMin: null, outOfRound: null });
+    expect(own?.asNew).toEqual({ drum: 228.6, lining: null, teeth: null });
+  });
+});
+
+describe('a brake of which only the limits are known', () => {
+  const unknown = setOf('maker').asNew;
+  const limits = { ...setOf('maker').limits, drumMax: 230.1, liningMin: 1.5 };
+  const of = (sizes: Found['sizes']) =>
+    judgeAxle({ left: { sizes, looks: {} }, right: wheel() }, limits, unknown).wheels.left;
+  it('is to be watched under a third of a usual allowance of 2, of a usual lining of 5', () => {
+    // Common practice: 2 mm of a drum, linings of 5 new; a third of 2 is 0.67, of 3.5 is 1.17.
+    expect(of({ drumA: 229.4 }).drum).toMatchObject({ level: 'good', words: '0.70 left' });
+    expect(of({ drumA: 229.5 }).drum).toMatchObject({ level: 'watch', words: '0.60 left' });
+    expect(of({ leadThin: 2.6 }).leading.level).toBe('watch');
+    expect(of({ leadThin: 2.7 }).leading.level).toBe('good');
+  });
+  it('has no verdict on its teeth, and no forecast of what was never new', () => {
+    expect(of({ tooth: 25 }).tooth.level).toBe('none');
+    const axle = { left: { sizes: { leadThin: 2, drumA: 229.5 }, looks: {} }, right: wheel() };
+    expect(axleForecast(brake, axle, limits, 50000 * KM, unknown)).toBeNull();
+    const fitted = { drum: null, lining: 5 };
+    // 3.0 lost in 50 000 km; the right wheel, at 3.5, lost less: 0.5 left is 8 333 km.
+    const told = axleForecast(brake, axle, limits, 50000 * KM, fitted);
+    near((told?.left ?? 0) / KM, 8333, { abs: 1 });
+    expect(told?.what).toBe('front lining');
+  });
 });
 
 describe('distance left: teaching tables, tables 8 and 14', () => {
   const only = (sizes: Found['sizes']): Found => ({ sizes, looks: {} });
   it('1.98 of 4.5 after 50 000 km: 9 500 km to 1.5, band 4 800 to 19 000', () => {
     const axle = { left: only({ leadThin: 1.98 }), right: only({ leadThin: 2.1 }) };
-    const told = axleForecast(brake, axle, teaching.limits, 50000 * KM);
+    const told = axleForecast(brake, axle, teaching.limits, 50000 * KM, asNew);
     near((told?.left ?? 0) / KM, 9500, { abs: 50 });
     near((told?.low ?? 0) / KM, 4800, { abs: 50 });
     near((told?.high ?? 0) / KM, 19000, { abs: 50 });
@@ -167,17 +226,23 @@ describe('distance left: teaching tables, tables 8 and 14', () => {
   it('second set, fitted at 200.60, 200.93 and 2.42 after 40 000 km: the drum first, near 48 000', () => {
     const wheelNow = only({ drumA: 200.93, leadThin: 2.42 });
     const axle = { left: wheelNow, right: only({}) };
-    const told = axleForecast(brake, axle, teaching.limits, 40000 * KM, 200.6);
+    const told = axleForecast(brake, axle, teaching.limits, 40000 * KM, { ...asNew, drum: 200.6 });
     expect(told?.what).toBe('drum');
     near(40000 + (told?.left ?? 0) / KM, 48000, { abs: 600 });
   });
   it('a stricter limit typed over ends it sooner; without a limit nothing is told', () => {
     const axle = { left: only({ leadThin: 1.98 }), right: only({}) };
-    const strict = axleForecast(brake, axle, { ...teaching.limits, liningMin: 1.9 }, 50000 * KM);
+    const strict = axleForecast(
+      brake,
+      axle,
+      { ...teaching.limits, liningMin: 1.9 },
+      50000 * KM,
+      asNew,
+    );
     near((strict?.left ?? 0) / KM, (0.08 / 2.52) * 50000, { abs: 1 });
     expect(
-      axleForecast(brake, axle, { ...teaching.limits, liningMin: null }, 50000 * KM),
+      axleForecast(brake, axle, { ...teaching.limits, liningMin: null }, 50000 * KM, asNew),
     ).toBeNull();
-    expect(axleForecast(brake, axle, teaching.limits, 0)).toBeNull();
+    expect(axleForecast(brake, axle, teaching.limits, 0, asNew)).toBeNull();
   });
 });

@@ -1,4 +1,4 @@
-import { KM, lipHeight, loadMeasured, measure } from '../../../sim/index.ts';
+import { KM, lipHeight, loadMeasured, measure, type OwnSizes } from '../../../sim/index.ts';
 import {
   type AxleForecast,
   type AxleVerdict,
@@ -7,12 +7,14 @@ import {
   judgeAxle,
   type LimitKey,
   type LimitSet,
+  limitSets,
   type Wheel,
 } from '../../../sim/workshop/index.ts';
 import { down } from '../../format.ts';
+import { ownOf } from '../../record/derive.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
-import { type AxleKey, type HeadKey, type Line, lines } from './lines.ts';
+import { type AskLine, type AxleKey, type HeadKey, type Line, lines } from './lines.ts';
 import { type Paper, typedIn, type WheelKey } from './paper.ts';
 import {
   ask,
@@ -30,7 +32,7 @@ import {
   writeHead,
   writeLimit,
 } from './part.ts';
-import { toReadings, type Understood, understand } from './read.ts';
+import { placeOf, readAt, toReadings, type Understood, understand } from './read.ts';
 
 interface Judged {
   readonly read: Understood;
@@ -80,12 +82,28 @@ export class InspectDesk {
     return this.#part.before !== null;
   }
 
+  /** What was typed of the brake on the bench; null where it is none of one's own. */
+  get #own(): OwnSizes | null {
+    const { bench, shelf } = this.session.moment;
+    return ownOf(bench.brake, shelf)?.sizes ?? null;
+  }
+
+  /** Limits to choose from, and the chosen ones. */
+  get limitSets(): readonly LimitSet[] {
+    return limitSets(this.session.brake, this.#own);
+  }
+  get limitSet(): LimitSet {
+    const sets = this.limitSets;
+    return sets.find((s) => s.id === this.paper.limitsFrom) ?? (sets[0] as LimitSet);
+  }
+
   /** The sheet as read and judged; made anew when a text or the brake changes. */
   get judged(): Judged {
     const { paper } = this;
     const { brake } = this.session;
-    return this.#judged.of([paper, brake], () => {
-      const read = understand(paper, brake);
+    const own = this.#own;
+    return this.#judged.of([paper, brake, own], () => {
+      const read = understand(paper, brake, own);
       return { read, verdict: judgeAxle(read.found, read.limits, read.asNew) };
     });
   }
@@ -97,7 +115,7 @@ export class InspectDesk {
     return this.#forecast.of([read, brake], () =>
       distance === undefined
         ? null
-        : axleForecast(brake, read.found, read.limits, distance, read.drumFitted),
+        : axleForecast(brake, read.found, read.limits, distance, read.fitted),
     );
   }
 
@@ -115,6 +133,11 @@ export class InspectDesk {
   }
   chooseLimits(id: LimitSet['id']): void {
     this.session.do(chooseLimits, id);
+  }
+  /** What is asked once for both wheels, as it is typed. */
+  writeAsked(line: AskLine, text: string): void {
+    if (line.key === 'drumNew') this.writeAxle(line.key, text);
+    else this.writeLimit(line.key, text);
   }
   choosePlain(plain: 'mm' | 'in'): void {
     this.session.do(choosePlain, plain);
@@ -142,10 +165,14 @@ export class InspectDesk {
     }
     const result = loadMeasured(this.session.rig, toReadings(read, this.wheel));
     if (!result.ok) {
-      this.#tell(
-        'Not loaded. The sheet stays as it is.',
-        result.findings.map((f) => `${placeName(f.path)}: found ${f.found}; allowed ${f.allowed}.`),
-      );
+      this.#tell('Not loaded. The sheet stays as it is.', [
+        ...result.findings.map(
+          (f) => `${placeName(f.path)}: found ${f.found}; allowed ${f.allowed}.`,
+        ),
+        ...(result.findings.some((f) => f.path.startsWith('drum.'))
+          ? ['The brake on the bench has another drum. My brake puts one of your sizes there.']
+          : []),
+      ]);
       return;
     }
     const { wheel } = this;
@@ -190,6 +217,7 @@ export class InspectDesk {
     session.do(fill, this.wheel, texts, {
       distance: String(Math.round((m.distance ?? 0) / KM)),
       drumFitted: bore(2 * session.moment.bench.life.start.drumRadius),
+      drumNew: mm(2 * session.brake.drum.radiusNew),
     });
   }
 
@@ -208,8 +236,9 @@ export class InspectDesk {
     const { read } = this.judged;
     return (['left', 'right'] as const).flatMap((w) =>
       lines.flatMap((l) => {
-        const r = l.kind === 'size' ? read.sizes[w][l.key] : null;
-        return r && !r.ok ? [`${l.name}, ${w} wheel: found ${r.found}; allowed ${r.allowed}.`] : [];
+        // What is asked once is told once.
+        const r = l.kind === 'ask' && w === 'right' ? null : readAt(read, l, w);
+        return r && !r.ok ? [`${placeOf(l, w)}: found ${r.found}; allowed ${r.allowed}.`] : [];
       }),
     );
   }

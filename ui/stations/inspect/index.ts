@@ -6,6 +6,7 @@ import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
 import { pageStyles } from './page-styles.ts';
+import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
 
 /** Inspect: the measurement sheet of an axle, judged by margins, and the brake that was measured. */
@@ -15,11 +16,10 @@ function place({ session, size }: PageView): TemplateResult {
   const desk = deskOf(InspectDesk, session);
   const line = desk.open;
   const { read, verdict } = desk.judged;
-  const r = line.kind === 'size' ? (read.sizes[desk.wheel][line.key] ?? null) : null;
+  const r = readAt(read, line, desk.wheel);
   const v = line.verdict ? verdict.wheels[desk.wheel][line.verdict] : null;
-  const inch =
-    r?.ok && line.kind === 'size' && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
-  return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${line.name}, ${desk.wheel} wheel</h2><p>${line.how}</p>
+  const inch = r?.ok && 'unit' in line && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
+  return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${placeOf(line, desk.wheel)}</h2><p>${line.how}</p>
     ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p><p class="standing">${cautions.standing}</p>`}</div></div>`;
 }
 

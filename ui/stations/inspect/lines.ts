@@ -32,7 +32,13 @@ export interface WorkedLine extends Common {
   readonly kind: 'worked';
   readonly key: 'largest' | 'round';
 }
-export type Line = SizeLine | LookLine | WorkedLine;
+/** Asked once, for both wheels, before anything is measured. */
+export interface AskLine extends Common {
+  readonly kind: 'ask';
+  readonly key: 'drumNew' | 'drumMax';
+  readonly unit: 'mm';
+}
+export type Line = AskLine | SizeLine | LookLine | WorkedLine;
 
 const drumHow =
   'Inside gauge or drum micrometer, a third of the width in from the edge. Mark the drum, turn the gauge by 60° each time.';
@@ -40,6 +46,22 @@ const liningHow =
   'Lining only, without the steel table; on a riveted one down to the rivet head. Steel rule, depth gauge or caliper.';
 
 export const lines: readonly Line[] = [
+  {
+    kind: 'ask',
+    key: 'drumNew',
+    number: 1,
+    name: 'Drum Ø, new',
+    how: 'First of all: which drum is it? From the parts list, or at the unworn edge outside the lip with an inside caliper.',
+    unit: 'mm',
+  },
+  {
+    kind: 'ask',
+    key: 'drumMax',
+    number: 1,
+    name: 'Mark cast on it, max Ø',
+    how: 'Cast or stamped on the drum itself, “max dia” or “discard”: the largest Ø allowed. No drum is judged without it.',
+    unit: 'mm',
+  },
   {
     kind: 'size',
     key: 'drumA',
@@ -242,9 +264,15 @@ export const lines: readonly Line[] = [
   },
 ];
 
-export type AxleKey = 'notchesBefore' | 'notchesAfter' | 'distance' | 'drumFitted';
+export type AxleKey =
+  | 'notchesBefore'
+  | 'notchesAfter'
+  | 'distance'
+  | 'drumFitted'
+  | 'liningFitted'
+  | 'drumNew';
 export interface AxleLine {
-  readonly key: AxleKey;
+  readonly key: Exclude<AxleKey, 'drumNew'>;
   readonly name: string;
   readonly how: string;
   readonly unit: 'mm' | 'km' | '';
@@ -273,6 +301,12 @@ export const axleLines: readonly AxleLine[] = [
     key: 'drumFitted',
     name: 'Drum Ø when they were fitted',
     how: 'New diameter when left out.',
+    unit: 'mm',
+  },
+  {
+    key: 'liningFitted',
+    name: 'Lining when they were fitted',
+    how: 'New thickness when left out, where the limits’ owner tells it.',
     unit: 'mm',
   },
 ];

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW, SLIM } from '../../app/page-sizes.ts';
 
 /** Where the station's blocks stand on the page. */
 export const pageStyles = css`
@@ -21,6 +21,9 @@ export const pageStyles = css`
     .place h2 { font-size: 17px; }
     .place p { font-size: 14px; line-height: 1.28; }
     .place .standing { font-size: 13px; margin-top: 4px; }
+  }
+  @media ${SLIM} {
+    [data-station='inspect'] { grid-template-columns: 400px minmax(0, 1fr); }
   }
   @media ${NARROW} {
     [data-station='inspect'] .side { overflow: visible; }

@@ -24,7 +24,7 @@ export const BLANK: Paper = {
   wheels: { left: {}, right: {} },
   axle: {},
   head: {},
-  limitsFrom: 'teaching',
+  limitsFrom: 'maker',
   limits: {},
   plain: 'mm',
 };
@@ -35,9 +35,9 @@ export const LONGEST = 200;
 export const limitSetIds = ['teaching', 'regulation', 'test', 'maker'] as const;
 /** Every place of the sheet that can be typed in. */
 export const wheelKeys: readonly WheelKey[] = lines.flatMap((l) =>
-  l.kind === 'worked' ? [] : [l.key],
+  l.kind === 'size' || l.kind === 'look' ? [l.key] : [],
 );
-export const axleKeys: readonly AxleKey[] = axleLines.map((l) => l.key);
+export const axleKeys: readonly AxleKey[] = ['drumNew', ...axleLines.map((l) => l.key)];
 export const headKeys: readonly HeadKey[] = heads.map(([key]) => key);
 export const limitKeys = Object.keys(limitWords) as readonly LimitKey[];
 

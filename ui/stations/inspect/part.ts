@@ -80,7 +80,8 @@ const kept = ({ paper, before }: InspectPart): Paper | null => (typedIn(paper) ?
 
 /** A name inside a sentence: its first letter small. */
 const small = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
-const nameOf = (key: WheelKey): string => small(lines.find((l) => l.key === key)?.name ?? key);
+const nameOf = (key: WheelKey | AxleKey): string =>
+  small([...lines, ...axleLines].find((l) => l.key === key)?.name ?? key);
 
 /** A text of one wheel, word for word as it is typed. */
 export const write = intention(
@@ -102,7 +103,7 @@ export const writeAxle = intention(
     const next = text.slice(0, LONGEST);
     return next === (axle[key] ?? '') ? m : written(m, { axle: { ...axle, [key]: next } });
   },
-  (_before, _after, key) => small(axleLines.find((l) => l.key === key)?.name ?? key),
+  (_before, _after, key) => nameOf(key),
   { joins: (key) => `inspect.axle.${key}` },
 );
 
@@ -150,6 +151,10 @@ export const choosePlain = intention(
     `a plain number is in ${partOf(after).paper.plain === 'in' ? 'inches' : 'mm'}`,
 );
 
+/** Limits that were neither chosen nor typed give way to those of the brake that was measured. */
+const limitsOfBench = ({ limitsFrom, limits }: Paper): Paper['limitsFrom'] =>
+  limitsFrom === 'maker' && Object.keys(limits).length === 0 ? 'teaching' : limitsFrom;
+
 /** Fills one wheel and the axle, over what stood there. */
 export const fill = intention(
   'inspect.fill',
@@ -162,6 +167,7 @@ export const fill = intention(
         ...paper,
         wheels: { ...paper.wheels, [wheel]: texts },
         axle: { ...paper.axle, ...axle },
+        limitsFrom: limitsOfBench(paper),
       },
       ...answer(
         `Taken from the brake on the bench to the ${wheel} wheel, as a gauge would read to 0.01 mm.`,

@@ -8,6 +8,7 @@ import { down, number } from '../../format.ts';
 import type { InspectDesk } from './desk.ts';
 import { type Line, limitWords, lines, type SizeLine } from './lines.ts';
 import { LONGEST } from './paper.ts';
+import { placeOf, readAt, textAt } from './read.ts';
 import { forecastText } from './words.ts';
 
 /** The sheet on the phone: one reading at a time, − and + under the thumb. */
@@ -68,7 +69,7 @@ const value = (desk: InspectDesk, line: Line, wheel: Wheel): string => {
     const found = read.found[wheel];
     return number(-down(-(line.key === 'largest' ? largestBore(found) : outOfRound(found)), 2), 2);
   }
-  const text = desk.paper.wheels[wheel][line.key] ?? '';
+  const text = textAt(desk.paper, read, line, wheel);
   if (line.kind === 'look') return text === 'good' ? line.good : text === 'bad' ? line.bad : '–';
   return text || '–';
 };
@@ -80,7 +81,7 @@ function step(desk: InspectDesk, line: SizeLine, way: 1 | -1): void {
   const r = read.sizes[wheel][line.key] ?? null;
   const { brake } = desk.session;
   const fresh = line.key.startsWith('drum')
-    ? 2 * brake.drum.radiusNew
+    ? (read.asNew.drum ?? 2 * brake.drum.radiusNew)
     : line.key === 'tooth' || line.key === 'leverOff' || line.key === 'lip'
       ? 0
       : brake.shoes.front.lining.thicknessNew;
@@ -95,17 +96,20 @@ function one(desk: InspectDesk): TemplateResult {
   const line = desk.open;
   const { wheel } = desk;
   const { read, verdict } = desk.judged;
-  const label = `${line.name}, ${wheel} wheel`;
+  const label = placeOf(line, wheel);
   const v = line.verdict ? verdict.wheels[wheel][line.verdict] : null;
-  const r = line.kind === 'size' ? (read.sizes[wheel][line.key] ?? null) : null;
+  const r = readAt(read, line, wheel);
+  const text = textAt(desk.paper, read, line, wheel);
   const limit = line.limit ? read.limits[line.limit] : null;
-  const inch = r?.ok && line.kind === 'size' && line.unit ? `${number(r.value / 25.4, 3)} in` : '';
+  const inch = r?.ok && 'unit' in line && line.unit ? `${number(r.value / 25.4, 3)} in` : '';
   const field =
     line.kind === 'worked'
       ? html`<span></span><output class="big" aria-label=${label}>${value(desk, line, wheel)}</output><span></span>`
       : line.kind === 'look'
         ? html`<select class="big" .style=${'grid-column:1 / 4'} aria-label=${label} data-wheel=${wheel} data-key=${line.key} @change=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>${(['', 'good', 'bad'] as const).map((o) => html`<option value=${o} ?selected=${(desk.paper.wheels[wheel][line.key] ?? '') === o}>${o === '' ? 'not looked at' : o === 'good' ? line.good : line.bad}</option>`)}</select>`
-        : html`<button class="step" aria-label=${`${line.step} less`} @click=${() => step(desk, line, -1)}>−</button>
+        : line.kind === 'ask'
+          ? html`<input class="big" .style=${'grid-column:1 / 4'} type="text" maxlength=${LONGEST} autocomplete="off" aria-label=${label} aria-invalid=${r !== null && !r.ok} data-ask=${line.key} .value=${text} @input=${(e: Event) => desk.writeAsked(line, (e.target as HTMLInputElement).value)} />`
+          : html`<button class="step" aria-label=${`${line.step} less`} @click=${() => step(desk, line, -1)}>−</button>
           <input class="big" type="text" maxlength=${LONGEST} autocomplete="off" aria-label=${label} aria-invalid=${r !== null && !r.ok} data-wheel=${wheel} data-key=${line.key} .value=${desk.paper.wheels[wheel][line.key] ?? ''} @input=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLInputElement).value)} />
           <button class="step" aria-label=${`${line.step} more`} @click=${() => step(desk, line, 1)}>+</button>`;
   const told =
@@ -122,7 +126,7 @@ function one(desk: InspectDesk): TemplateResult {
 function limitFields(desk: InspectDesk, tools: TemplateResult): TemplateResult {
   const { read } = desk.judged;
   return html`${tools}<div class="lims" role="group" aria-label="Limits">${(
-    ['drumMax', 'outOfRound', 'taper', 'liningMin', 'notches'] as const
+    ['outOfRound', 'taper', 'liningMin', 'notches'] as const
   ).map((k) => {
     const [sense, name] = limitWords[k];
     const r = read.limitReads[k];

@@ -17,6 +17,8 @@ import { printTheme } from '../../theme.ts';
 import { balloons } from './balloons.ts';
 import type { InspectDesk } from './desk.ts';
 import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
+import { limitKeys } from './paper.ts';
+import { readAt, textAt } from './read.ts';
 import { forecastText } from './words.ts';
 
 /** The sheet on one page of A4, black and white; blank for the bench, or with what was found. */
@@ -67,12 +69,16 @@ function found(desk: InspectDesk, line: Line, wheel: Wheel): string {
     const v = line.key === 'largest' ? largestBore(f) : outOfRound(f);
     return Number.isNaN(v) ? '' : number(-down(-v, 2), 2);
   }
-  const text = desk.paper.wheels[wheel][line.key] ?? '';
+  const text = textAt(desk.paper, read, line, wheel);
   if (line.kind === 'look') return text === 'good' ? line.good : text === 'bad' ? line.bad : '';
-  const r = read.sizes[wheel][line.key];
+  const r = readAt(read, line, wheel);
   // Words as typed, with the millimetres where they were other units.
   return r?.ok && line.unit && r.echo.includes(' = ') ? `${text} = ${number(r.value, 2)}` : text;
 }
+
+/** What is asked once stands over the table. */
+const asked = lines.filter((l) => l.kind === 'ask');
+const rows = lines.filter((l) => l.kind !== 'ask');
 
 /** Limits of the teaching brake are left out of a blank sheet: it is taken to a real vehicle. */
 function limit(desk: InspectDesk, key: LimitKey | undefined, blank: boolean): string {
@@ -81,7 +87,8 @@ function limit(desk: InspectDesk, key: LimitKey | undefined, blank: boolean): st
   const [sense] = limitWords[key];
   const value = read.limits[key];
   const theirs = read.whose[key];
-  if (value === null || (blank && theirs === 'teaching brake')) return `${sense} ______`;
+  const { id, whose } = desk.limitSet;
+  if (value === null || (blank && id === 'teaching' && theirs === whose)) return `${sense} ______`;
   return `${sense} ${number(value, 2)}${theirs === 'typed here' ? ' *' : ''}`;
 }
 
@@ -94,15 +101,15 @@ function page(desk: InspectDesk, blank: boolean): TemplateResult {
     const v = line.verdict && !blank ? verdict.wheels[w][line.verdict] : null;
     return html`<td class="f">${blank ? '' : found(desk, line, w)}</td><td class="v">${v?.words ? html`<b>${words[v.level]}</b> ${v.words}` : nothing}</td>`;
   };
-  const set = new Set(Object.values(read.whose).filter((w) => w !== ''));
+  const set = new Set(limitKeys.filter((k) => read.limits[k] !== null).map((k) => read.whose[k]));
   const from = blank ? '' : [...set].map((w) => (w === 'typed here' ? '* typed in' : w)).join(', ');
   return html`<article class="paper">
     <header><div><h1>Brake measurement sheet</h1><p>${brake.title}, left rear wheel from outside, drum cut away. Front of the vehicle to the left.</p>
-      <p class="who">Limits from: ${from || '______________________'}</p></div>
+      <p class="who">${asked.map((l) => html`${l.name}: <u>${(blank ? '' : found(desk, l, 'left')) || '\u2003\u2003\u2003'}</u> mm. `)}Limits of: ${from || '______________________'}</p></div>
       <dl>${heads.map(([key, name]) => html`<dt>${name}</dt><dd>${blank ? '' : (paper.head[key] ?? '')}</dd>`)}</dl></header>
     <section class="draw">${drawing(desk)}<ol>${[...new Map(lines.map((l) => [l.number, l])).values()].map((l) => html`<li value=${l.number}>${l.number === 1 ? 'Drum Ø at 3 angles 60° apart, 2 depths' : l.number === 4 ? 'Leading lining: toe, thinnest, heel' : l.number === 5 ? 'Trailing lining; faces of all' : l.number === 8 ? 'Adjuster: tooth, moves and holds' : l.name}</li>`)}</ol></section>
     <table><thead><tr><th class="n">No.</th><th class="m">Measure, mm</th>${wheels.map((w) => html`<th class="f">${w === 'left' ? 'Left' : 'Right'}</th><th class="v">Margin, verdict</th>`)}<th class="l">Limit</th></tr></thead>
-      <tbody>${lines.map((l) => html`<tr><td>${l.number}</td><th>${('short' in l && l.short) || l.name}</th>${wheels.map((w) => cell(l, w))}<td>${limit(desk, l.limit, blank)}</td></tr>`)}</tbody></table>
+      <tbody>${rows.map((l) => html`<tr><td>${l.number}</td><th>${('short' in l && l.short) || l.name}</th>${wheels.map((w) => cell(l, w))}<td>${limit(desk, l.limit, blank)}</td></tr>`)}</tbody></table>
     <section class="axle">${axleLines.map((l) => html`<span>${l.name}${l.unit ? `, ${l.unit}` : ''}: <u>${(blank ? '' : paper.axle[l.key]) || '\u2003\u2003\u2003'}</u></span>`)}</section>
     <section class="result"><p><b>${blank ? 'Verdict: ______________________________' : verdict.title}</b></p>
       ${blank ? html`<p>Distance left = margin ÷ rate = ________ km; low (÷ 2) ________ km; high (× 2) ________ km. Measure again by ____________</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>and ${verdict.reasons.length - 5} more on the page.</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}

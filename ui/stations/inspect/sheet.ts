@@ -1,11 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import {
-  largestBore,
-  limitSets,
-  outOfRound,
-  type Wheel,
-  wheels,
-} from '../../../sim/workshop/index.ts';
+import { largestBore, outOfRound, type Wheel, wheels } from '../../../sim/workshop/index.ts';
 import { Hears } from '../../app/hears.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';
@@ -15,11 +9,11 @@ import type { Session } from '../../session.ts';
 import type { PageSize } from '../station.ts';
 import { deskOf } from '../station.ts';
 import { InspectDesk } from './desk.ts';
-import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
+import { type AskLine, axleLines, heads, type Line, limitWords, lines } from './lines.ts';
 import { LONGEST, type Paper } from './paper.ts';
 import { phonePage, phoneStyles } from './phone.ts';
 import { printSheet } from './print.ts';
-import type { Read } from './read.ts';
+import { readAt, textAt } from './read.ts';
 import { sheetStyles } from './styles.ts';
 import { forecastText } from './words.ts';
 
@@ -52,13 +46,29 @@ export class InspectSheet extends LitElement {
   #enter = (e: KeyboardEvent): void => {
     if (e.key !== 'Enter') return;
     const all = [
-      ...this.renderRoot.querySelectorAll<HTMLElement>(`[data-wheel="${this.desk.wheel}"]`),
+      ...this.renderRoot.querySelectorAll<HTMLElement>(
+        `[data-ask], [data-wheel="${this.desk.wheel}"]`,
+      ),
     ];
     all[all.indexOf(e.currentTarget as HTMLElement) + 1]?.focus();
     e.preventDefault();
   };
 
-  #field(line: Line, i: number, wheel: Wheel): TemplateResult {
+  /** A row that is asked once for both wheels. */
+  #asked(line: AskLine, i: number): TemplateResult {
+    const { desk } = this;
+    const { read } = desk.judged;
+    const r = readAt(read, line, desk.wheel);
+    const id = `v-${line.key}`;
+    const told = r
+      ? r.ok
+        ? html`<small>${r.echo}</small>`
+        : html`<span class="bad">${marks.bad} found ${r.found}; allowed ${brief(r.allowed)}</span>`
+      : html`<small>${line.key === 'drumNew' ? 'Both wheels; asked first.' : 'Both wheels; the limit that the drum itself tells.'}</small>`;
+    return html`<td class="f"><input type="text" maxlength=${LONGEST} autocomplete="off" spellcheck="false" aria-label=${line.name} aria-invalid=${r !== null && !r.ok} aria-describedby=${id} data-ask=${line.key} .value=${textAt(desk.paper, read, line, desk.wheel)} @focus=${() => desk.focus(desk.wheel, i)} @keydown=${this.#enter} @input=${(e: Event) => desk.writeAsked(line, (e.target as HTMLInputElement).value)} /></td><td class="v" colspan="3" id=${id}>${told}</td>`;
+  }
+
+  #field(line: Exclude<Line, AskLine>, i: number, wheel: Wheel): TemplateResult {
     const { desk } = this;
     const { read } = desk.judged;
     const label = `${line.name}, ${wheel} wheel`;
@@ -68,7 +78,7 @@ export class InspectSheet extends LitElement {
       // A bore is read up, never towards good.
       return html`<output>${number(-down(-value, 2), 2)}</output>`;
     }
-    const text = desk.paper.wheels[wheel][line.key] ?? '';
+    const text = textAt(desk.paper, read, line, wheel);
     if (line.kind === 'look') {
       return html`<select aria-label=${label} data-wheel=${wheel} data-key=${line.key} @focus=${() => desk.focus(wheel, i)} @change=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>
         <option value="" ?selected=${text === ''}></option><option value="good" ?selected=${text === 'good'}>${line.good}</option><option value="bad" ?selected=${text === 'bad'}>${line.bad}</option></select>`;
@@ -79,7 +89,7 @@ export class InspectSheet extends LitElement {
 
   #verdict(line: Line, wheel: Wheel): TemplateResult {
     const { read, verdict } = this.desk.judged;
-    const r: Read = line.kind === 'size' ? (read.sizes[wheel][line.key] ?? null) : null;
+    const r = readAt(read, line, wheel);
     const id = `v-${wheel}-${line.key}`;
     if (r && !r.ok) {
       return html`<div id=${id} class="bad">${marks.bad}<span>found ${r.found}; allowed ${brief(r.allowed)}</span></div>`;
@@ -98,11 +108,21 @@ export class InspectSheet extends LitElement {
   }
 
   #limit(line: Line): TemplateResult | typeof nothing {
-    const key = line.limit;
-    if (!key) return nothing;
     const { desk } = this;
     const { read } = desk.judged;
+    if (line.kind === 'ask') {
+      return line.key === 'drumMax'
+        ? html`<small>${read.whose.drumMax || 'none set'}</small>`
+        : nothing;
+    }
+    const key = line.limit;
+    if (!key) return nothing;
     const [sense, name] = limitWords[key];
+    if (key === 'drumMax') {
+      // Asked for at the top of the sheet, and typed there.
+      const mark = read.limits.drumMax;
+      return html`${sense} ${mark === null ? '–' : number(mark, 2)}<small>${read.whose.drumMax || 'type the mark above'}</small>`;
+    }
     const r = read.limitReads[key];
     const set = read.limits[key];
     const text = desk.paper.limits[key] ?? (set === null ? '' : set.toFixed(2));
@@ -115,7 +135,7 @@ export class InspectSheet extends LitElement {
     const head = (w: Wheel) =>
       html`<th colspan="2" class=${desk.wheel === w ? 'on' : ''} scope="colgroup">${titled[w]}</th>`;
     return html`<table><colgroup><col class="num" /><col class="name" /><col class="fc" /><col /><col class="fc" /><col /><col class="limc" /></colgroup><thead><tr><th class="num"><span class="hidden">Balloon</span></th><th scope="col">Measure, mm</th>${head('left')}${head('right')}<th class="lim" scope="col">Limit, and whose</th></tr></thead>
-      <tbody>${lines.map((line, i) => html`<tr class=${desk.line === i ? 'now' : ''} data-line=${line.key}><td class="num"><i>${line.number}</i></td><th scope="row">${line.name}</th>${wheels.map((w) => html`<td class="f">${this.#field(line, i, w)}</td><td class="v">${this.#verdict(line, w)}</td>`)}<td class="lim">${this.#limit(line)}</td></tr>`)}</tbody></table>`;
+      <tbody>${lines.map((line, i) => html`<tr class=${desk.line === i ? 'now' : ''} data-line=${line.key}><td class="num"><i>${line.number}</i></td><th scope="row">${line.name}</th>${line.kind === 'ask' ? this.#asked(line, i) : wheels.map((w) => html`<td class="f">${this.#field(line, i, w)}</td><td class="v">${this.#verdict(line, w)}</td>`)}<td class="lim">${this.#limit(line)}</td></tr>`)}</tbody></table>`;
   }
 
   #axle(): TemplateResult {
@@ -140,12 +160,12 @@ export class InspectSheet extends LitElement {
 
   #tools(): TemplateResult {
     const { desk } = this;
-    const { paper } = desk;
-    const sets = limitSets(this.session.brake);
-    const set = sets.find((s) => s.id === paper.limitsFrom) ?? sets[0];
-    return html`<div class="tools"><label>Limits from <select data-set aria-label="Limits from" @change=${(e: Event) => desk.chooseLimits((e.target as HTMLSelectElement).value as Paper['limitsFrom'])}>${sets.map((s) => html`<option value=${s.id} ?selected=${s.id === paper.limitsFrom}>${s.name}</option>`)}</select></label>
+    const { paper, limitSet } = desk;
+    const { otherDrum } = desk.judged.read;
+    const short = limitSet.id === 'teaching' || limitSet.id === 'maker';
+    return html`<div class="tools"><label>Limits of <select data-set aria-label="Limits of" @change=${(e: Event) => desk.chooseLimits((e.target as HTMLSelectElement).value as Paper['limitsFrom'])}>${desk.limitSets.map((s) => html`<option value=${s.id} ?selected=${s.id === paper.limitsFrom}>${s.name}</option>`)}</select></label>
       <label>A plain number is in <select aria-label="A plain number is in" @change=${(e: Event) => desk.choosePlain((e.target as HTMLSelectElement).value === 'in' ? 'in' : 'mm')}><option value="mm" ?selected=${paper.plain === 'mm'}>mm</option><option value="in" ?selected=${paper.plain === 'in'}>inches</option></select></label>
-      <span class="about">${set.id === 'teaching' ? set.about : ''}</span></div>${set.id === 'teaching' ? nothing : html`<div class="said">${set.about}</div>`}`;
+      <span class="about">${short ? limitSet.about : ''}</span></div>${short ? nothing : html`<div class="said">${limitSet.about}</div>`}${otherDrum ? html`<div class="said" data-other-drum>The drum on the sheet is another than that of ${limitSet.name.replace(/^(This|My)/, (w) => w.toLowerCase())}. None of its limits is used: type your own.</div>` : nothing}`;
   }
 
   #verdictBand(): TemplateResult {

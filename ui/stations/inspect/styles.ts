@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT } from '../../app/page-sizes.ts';
+import { COMPACT, SLIM } from '../../app/page-sizes.ts';
 
 /** The sheet at wall, desk and laptop size; the phone's is in phone.ts. */
 export const sheetStyles = css`
@@ -101,5 +101,13 @@ export const sheetStyles = css`
     .axle { padding: 6px 10px; gap: 4px 18px; }
     .axle label, .heads label { font-size: 14px; }
     .heads { padding: 6px 10px; }
+  }
+  @media ${SLIM} {
+    col.num { width: 32px; }
+    col.name { width: 132px; }
+    col.fc { width: 72px; }
+    col.limc { width: 100px; }
+    th, td { padding: 1px 4px; }
+    .lim input { width: 54px; }
   }
 `;

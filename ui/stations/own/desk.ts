@@ -12,7 +12,7 @@ import {
   tellFinding,
 } from '../../../sim/index.ts';
 import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
-import { restOf, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
+import { ownOf, restOf, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
 import { KeptFor } from '../../record/kept.ts';
 import type { OwnBrake, Shelf } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';
@@ -93,8 +93,7 @@ export class OwnDesk {
 
   /** One's own brake on the bench, if it is one. */
   get own(): OwnBrake | undefined {
-    const { brake } = this.session.moment.bench;
-    return brake.kind === 'own' ? this.shelf.brakes.find((b) => b.name === brake.name) : undefined;
+    return ownOf(this.session.moment.bench.brake, this.shelf);
   }
 
   get judged(): OwnJudged | null {
