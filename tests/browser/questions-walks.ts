@@ -145,7 +145,7 @@ export const walks: readonly Walk[] = [
     words: 'four millimetres',
     presses: [['button', 'Take the values from the brake']],
     // The standing state comes within 0.03 of the table.
-    reads: [/0\.4[5-9] left/],
+    reads: [/0\.(4[5-9]|5[01]) left/],
   },
   {
     id: 'q085',

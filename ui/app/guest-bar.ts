@@ -44,7 +44,11 @@ export const guestStyles = css`
   .asked.guest { border-left: 0; padding-left: 40px; position: relative; }
   .asked.guest::before { content: ''; position: absolute; left: 0; top: 0; bottom: 0; width: 22px; background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px); }
   .asked.guest small { display: block; font-size: 15px; color: var(--ink2); }
-  @media ${COMPACT} { .asked.guest { padding-left: 34px; } .asked.guest small { font-size: 14px; } }
+  @media ${COMPACT} {
+    .asked div { max-height: 5.4em; overflow-y: auto; }
+    .asked.guest { padding-left: 34px; }
+    .asked.guest small { font-size: 14px; }
+  }
   @media ${NARROW} {
     /* Words first, in a few lines that scroll; then what can be done, side by side under the thumb. */
     .asked { flex-wrap: wrap; gap: 6px; padding: 6px 10px 8px 12px; }

@@ -10,8 +10,13 @@ import { NARROW_STAGE } from './page-sizes.ts';
 /** There is no room for words under this width beside what a station lays over the stage. */
 const NARROW_BESIDE = 520;
 
+/** A stage that is squeezed to nothing still has a brake to draw, px/mm. */
+const LEAST_SCALE = 0.05;
+
 /** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
 const SIDE = 42;
+
+const within = (...scales: readonly number[]): number => Math.max(LEAST_SCALE, Math.min(...scales));
 
 /** Height of the zoom's buttons on a phone as they are drawn, px. */
 export const ZOOM_HIGH = 44;
@@ -58,14 +63,14 @@ export function brakeView(
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
     if (session.layers.loupe)
       return { ...wall, k: 0.7, scale: 112 / rim, origin: [width - 128, free - 128] };
-    const scale = Math.min(width / (2 * (rim + 28)), (free - 250) / (2 * (rim + 10)));
+    const scale = within(width / (2 * (rim + 28)), (free - 250) / (2 * (rim + 10)));
     return { ...wall, scale, origin: [width / 2, free / 2 + 40] };
   }
   if (session.layers.loupe && narrow) {
     return { ...base, scale: 37 / rim, origin: [width - 52, 52] };
   }
   if (session.layers.loupe) {
-    const scale = Math.min((free - 86) / (2 * (rim + 8)), (width * 0.56) / (2 * (rim + 18)));
+    const scale = within((free - 86) / (2 * (rim + 8)), (width * 0.56) / (2 * (rim + 18)));
     const { at, radius } = lensFor(session, whole, height, foot);
     return {
       ...base,
@@ -82,7 +87,7 @@ export function brakeView(
   // The edge-on drawing takes its place on the left.
   const left = session.layers.edge ? edgeBox(width, height, foot).width + 50 : 0;
   const across = (width - left) / (2 * (rim + (narrow ? 28 : SIDE)));
-  const scale = Math.min((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
+  const scale = within((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
   return {
     ...base,
     scale,
@@ -91,17 +96,20 @@ export function brakeView(
   };
 }
 
+/** A loupe has a rim, px, however little room there is. */
+const lens = (...radii: readonly number[]): number => Math.max(1, Math.min(...radii));
+
 /** The loupe stands on the adjuster's side, so that its tangents do not cross the hub. */
 export function lensFor(session: Session, width: number, height: number, foot: number): Lens {
   const free = height - foot;
   if (session.wall) {
-    const radius = Math.min(width * 0.44, (free - 90) / 2);
+    const radius = lens(width * 0.44, (free - 90) / 2);
     return { at: [radius + 36, free / 2 - 20], radius };
   }
   if (width < NARROW_STAGE) {
-    const radius = Math.min(width * 0.354, free * 0.42);
+    const radius = lens(width * 0.354, free * 0.42);
     return { at: [radius * 1.05, free * 0.53], radius };
   }
-  const radius = Math.min(free * 0.4, width * 0.19);
+  const radius = lens(free * 0.4, width * 0.19);
   return { at: [width * 0.232, free * 0.52], radius };
 }

@@ -129,7 +129,8 @@ export const styles = css`
   .work.answers .side { grid-column: 2; grid-row: 1 / 3; }
   .stage[hidden] { display: none; }
   .asked { flex: none; display: flex; gap: 10px; align-items: center; padding: 7px 20px; background: var(--sheet); border: 2px solid var(--ink); grid-column: 1; font-size: 16px; line-height: 1.3; }
-  .asked div { flex: 1; }
+  .asked { flex-wrap: wrap; }
+  .asked div { flex: 1 1 320px; min-width: 0; }
   .asked b { margin-right: 8px; }
   .asked span { color: var(--ink2); }
   .asked .btn { min-height: 38px; font-size: 15px; }

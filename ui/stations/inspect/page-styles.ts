@@ -5,6 +5,9 @@ import { COMPACT, NARROW, SLIM } from '../../app/page-sizes.ts';
 export const pageStyles = css`
   [data-station='inspect'] { grid-template-columns: minmax(0, 1fr) minmax(0, 1180px); }
   [data-station='inspect'] .side { overflow: hidden; }
+  /* The sheet takes more than half of the page: what a question says goes over both. */
+  [data-station='inspect'].answers .asked { grid-column: 1 / 3; }
+  [data-station='inspect'].answers .side { grid-row: 2; }
   .place { display: flex; gap: 14px; padding: 12px 16px; }
   .place i { flex: none; width: 38px; height: 38px; border-radius: 50%; background: var(--ink); color: var(--sheet); display: grid; place-items: center; font-style: normal; font-weight: 780; font-size: 20px; }
   .place h2 { margin: 0 0 3px; font-size: 20px; line-height: 1.15; font-weight: 740; }
