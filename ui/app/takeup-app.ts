@@ -28,6 +28,7 @@ import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import './pedal.ts';
 import { printDone, printMoment } from './print-page.ts';
+import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
@@ -62,6 +63,7 @@ export class TakeupApp extends LitElement {
   #frame = 0;
   #agreement = 0;
   #spaceHeld = false;
+  readonly #mover = new FocusMover();
   /** On a small stage: what stands beside the brake is shown instead of it. */
   #beside = false;
   #dressed: ThemeName | '' = '';
@@ -138,6 +140,7 @@ export class TakeupApp extends LitElement {
     super.connectedCallback();
     this.shadowRoot?.adoptedStyleSheets.push(this.#colours);
     this.home.start();
+    this.#mover.connect();
     window.addEventListener('pointerup', this.#pointerUp);
     window.addEventListener('keydown', this.#key);
     window.addEventListener('keyup', this.#keyUp);
@@ -149,6 +152,7 @@ export class TakeupApp extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.#mover.disconnect();
     window.removeEventListener('keydown', this.#key);
     window.removeEventListener('keyup', this.#keyUp);
     window.removeEventListener('blur', this.#blur);
@@ -195,17 +199,16 @@ export class TakeupApp extends LitElement {
     if (e.altKey) return;
     const called = stations.find((s) => s.key === e.key);
     // A field keeps its keys; a list those that could find an entry. An open sheet keeps its own.
+    if (e.key === ' ') {
+      this.#spaceDown(e, target);
+      return;
+    }
     if (target.closest('input, textarea, dialog')) return;
     const list = target.closest('select');
     const sought = (o: HTMLOptionElement) => o.label.trim().startsWith(e.key);
     if (list && (!called || [...list.options].some(sought))) return;
     const { session } = this;
-    if (e.key === ' ') {
-      // Space is the pedal, save on a button, where it presses the button.
-      if (target.closest('button')) return;
-      if (!this.#spaceHeld && this.#station().pedal) session.pressTo(PRESS_BAR);
-      this.#spaceHeld = true;
-    } else if (called) this.#show(called);
+    if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
@@ -221,6 +224,15 @@ export class TakeupApp extends LitElement {
     else return;
     e.preventDefault();
   };
+
+  /** Space is the pedal, save where what has the focus keeps it. */
+  #spaceDown(e: KeyboardEvent, target: Element): void {
+    const { pedal } = this.#station();
+    if (keepsSpace(target, pedal === true, this.#mover.byPointer)) return;
+    if (!this.#spaceHeld && pedal) this.session.pressTo(PRESS_BAR);
+    this.#spaceHeld = true;
+    e.preventDefault();
+  }
 
   /** Undo and redo, in a field too: what was typed is in the record. */
   #walkKey(e: KeyboardEvent): void {
@@ -242,6 +254,8 @@ export class TakeupApp extends LitElement {
     if (e.key !== ' ' || !this.#spaceHeld) return;
     this.#spaceHeld = false;
     this.session.release();
+    // Some browsers press a focused button only now.
+    e.preventDefault();
   };
 
   /** A key let go in another window must not leave the pedal down. */
