@@ -3,7 +3,7 @@ import { strutLength } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
 import { boreAt, frictionAt } from '../brake/warm.ts';
 import { wornBed } from '../contact/bed.ts';
-import { type DrumNow, roundDrum, runningDrum } from '../contact/rub.ts';
+import { type DrumNow, roundDrum, runningDrum } from '../contact/drum.ts';
 import { cos, sin } from '../math/trig.ts';
 import { builtRest, makeRestRig, noteRest, type RestRig, reach } from './rest.ts';
 import type { Fitted, Rig, Work } from './types.ts';

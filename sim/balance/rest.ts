@@ -1,6 +1,7 @@
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import type { WornBed } from '../contact/bed.ts';
-import { makeRub, roundDrum } from '../contact/rub.ts';
+import { roundDrum } from '../contact/drum.ts';
+import { makeRub } from '../contact/rub.ts';
 import { newtonOn } from '../math/root.ts';
 import { measure } from './forces/sums.ts';
 import { place, turnsOf } from './place.ts';

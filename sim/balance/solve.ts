@@ -386,7 +386,8 @@ export function solvePose(
     settled: true,
   };
   const strut = strutBound(rig, w, act);
-  const held = new Uint8Array(rig.n);
+  const { held } = w;
+  held.fill(0);
   const x: System = { rig, w, act, inertia, bound: null, force: 0, held };
   let letGo: Float64Array | null = null;
   for (let round = 0; round < ROUNDS; round++) {

@@ -1,7 +1,9 @@
 import type { Condition } from '../brake/state.ts';
 import type { Brake, Point, Shoe, Side } from '../brake/types.ts';
 import type { Bed, WornBed } from '../contact/bed.ts';
-import type { DrumNow, Friction, Rub } from '../contact/rub.ts';
+import type { DrumNow } from '../contact/drum.ts';
+import type { Friction } from '../contact/friction.ts';
+import type { Rub } from '../contact/rub.ts';
 import type { Arrow } from './instant.ts';
 
 /** What the solvers and the forces hand each other: the rig, places on it, forces, and the work they share. */
@@ -198,7 +200,8 @@ export interface Work {
   readonly after: Float64Array;
   readonly matrix: Float64Array;
   readonly rhs: Float64Array;
-  /** For the solver: the pose at the start of a round, before an iteration, and the iteration's step. */
+  /** For the solver: 1 for every freedom that is held where it is; the pose at the start of a round, before an iteration, and the iteration's step. */
+  readonly held: Uint8Array;
   readonly start: Float64Array;
   readonly before: Float64Array;
   readonly step: Float64Array;

@@ -23,6 +23,7 @@ export function makeWork(rig: Rig): Work {
     after: new Float64Array(memorySize(forces)),
     matrix: new Float64Array(size * size),
     rhs: new Float64Array(size),
+    held: new Uint8Array(n),
     start: new Float64Array(n),
     before: new Float64Array(n),
     step: new Float64Array(size),
@@ -37,6 +38,6 @@ export function prepare({ forces }: Work, now: Fitted): void {
 /** Lets go of what slid out of its hold in the last evaluation and stays out; says whether anything did. */
 export function gaveWay(w: Work, act: Acting): boolean {
   let gave = false;
-  for (const force of w.forces) if (force.gaveWay?.(w, act)) gave = true;
+  for (let i = 0; i < w.forces.length; i++) if (w.forces[i]?.gaveWay?.(w, act)) gave = true;
   return gave;
 }

@@ -1,4 +1,6 @@
 import type { WornBed } from './bed.ts';
+import { type DrumNow, radiusTowards } from './drum.ts';
+import { FOLLOWS, type Friction, HOLDS, shearOf, slopes, stickOn } from './friction.ts';
 import {
   ARM_DRAG,
   ARM_NORMAL,
@@ -20,65 +22,6 @@ import {
   sumTangent,
   tangentIsKnown,
 } from './gather.ts';
-
-/** Where the drum stands: centre, inner radius, and an oval part: r = radius + oval·cos 2(angle − phase). */
-export interface DrumNow {
-  readonly x: number;
-  readonly y: number;
-  readonly radius: number;
-  readonly oval: number;
-  /** cos and sin of twice the phase. */
-  readonly ovalCos: number;
-  readonly ovalSin: number;
-}
-
-export const roundDrum = (radius: number): DrumNow => ({
-  x: 0,
-  y: 0,
-  radius,
-  oval: 0,
-  ovalCos: 1,
-  ovalSin: 0,
-});
-
-/**
- * A drum out of round, turned by an angle: its bore off centre by e, and oval by ±o (the slope of the
- * oval, at most 2·o/r of a few thousandths, is left out of the normal's direction).
- */
-export function runningDrum(radius: number, e: number, o: number, c: number, s: number): DrumNow {
-  return { x: e * c, y: e * s, radius, oval: o, ovalCos: c * c - s * s, ovalSin: 2 * s * c };
-}
-
-/**
- * Friction between lining and drum, one law in three uses:
- * - `slide`: the drum turns (or is about to): friction is mu·N along the turning;
- * - `stick`: bristles: an elastic deflection clamped at mu·N (Dahl's model as regularised by
- *   Haessig & Friedland 1991, "bristle" friction), for stick, slip, reversal and holding;
- * - `press`: standing drum, one press from rest without memory: a bristle grows from the touch in
- *   proportion to the penetration, so friction is a share of N between −mu and mu, element by element.
- */
-export type Friction =
-  | { readonly kind: 'slide'; readonly mu: number; readonly sense: -1 | 0 | 1 }
-  | { readonly kind: 'press'; readonly mu: number; readonly start: Float64Array }
-  | Sticking;
-
-export interface Sticking {
-  readonly kind: 'stick';
-  readonly mu: number;
-  /** Deflection of each bristle before the step, mm (drum ahead of the lining is positive). */
-  readonly deflection: Float64Array;
-  /** Place of each face before the step, mm. */
-  readonly beforeX: Float64Array;
-  readonly beforeY: Float64Array;
-  /** Turn of the drum over the step, rad. */
-  readonly turn: number;
-}
-
-/**
- * Shear stiffness of the lining over its compressive stiffness: G / E = 1 / (2(1 + nu)) with nu of
- * about 0.25 (Hooke's law of an isotropic solid; nu of lining material from memory).
- */
-export const SHEAR_SHARE = 0.4;
 
 /** Where a shoe stands. */
 export interface ShoeStance {
@@ -151,70 +94,6 @@ export function forgetTangent(rub: Rub): void {
   rub.gather.knownTurn = null;
 }
 
-/** One bearing element: where it touches, and what a bristle makes of it. */
-interface Touching {
-  /** N/mm, mm, N */
-  stiffness: number;
-  penetration: number;
-  normal: number;
-  /** Of the drum there, mm. */
-  radius: number;
-  /** Face from the drum's centre, and how far it is, mm. */
-  x: number;
-  y: number;
-  distance: number;
-  /** Friction, N, and its slopes A and B (see rub), N/mm. */
-  friction: number;
-  follow: number;
-  hold: number;
-  /** mm */
-  deflection: number;
-}
-
-const touching: Touching = {
-  stiffness: 0,
-  penetration: 0,
-  normal: 0,
-  radius: 0,
-  x: 0,
-  y: 0,
-  distance: 1,
-  friction: 0,
-  follow: 0,
-  hold: 0,
-  deflection: 0,
-};
-
-/** The `stick` law on one element: its bristle stretches by what the drum ran ahead, up to mu·N. */
-function hold(law: Sticking, i: number, drum: DrumNow, t: Touching): void {
-  const { stiffness, penetration, radius, x, y, distance } = t;
-  const kt = stiffness * SHEAR_SHARE;
-  const bx = (law.beforeX[i] as number) - drum.x;
-  const by = (law.beforeY[i] as number) - drum.y;
-  const moved = -(y / distance) * (x - bx) + (x / distance) * (y - by);
-  // A face that was clear before the step rubs only for the part of it after the touch.
-  const clear = radius - Math.sqrt(bx * bx + by * by);
-  const rubbed = clear > 0 ? penetration / (penetration + clear) : 1;
-  const slid = law.turn * distance - moved;
-  const friction = kt * ((law.deflection[i] as number) + rubbed * slid);
-  const most = law.mu * t.normal;
-  t.hold = 0;
-  if (friction > most) {
-    t.friction = most;
-    t.follow = law.mu * stiffness;
-  } else if (friction < -most) {
-    t.friction = -most;
-    t.follow = -law.mu * stiffness;
-  } else {
-    // A deeper face has rubbed for more of the step: d(rubbed) = clear/(penetration + clear)² of it.
-    const way = penetration + clear;
-    t.friction = friction;
-    t.follow = clear > 0 ? (kt * slid * clear) / (way * way) : 0;
-    t.hold = -kt * rubbed;
-  }
-  t.deflection = t.friction / kt;
-}
-
 /**
  * Forces of the drum on one lining at a pose: the shoe's generalised force and tangent.
  *
@@ -242,7 +121,6 @@ export function rub(
   const uy = freedoms === 3 ? (q[at + 1] as number) : 0;
   const cx = bed.anchor[0] + ux - drum.x;
   const cy = bed.anchor[1] + uy - drum.y;
-  const slide = law.kind === 'slide' ? law.mu * law.sense : 0;
   const single = freedoms + extra === 1;
   let force0 = 0;
   let tangent0 = 0;
@@ -254,8 +132,9 @@ export function rub(
   const x = modes ? gather.bentX : worn.x;
   const y = modes ? gather.bentY : worn.y;
   const { gap, faceX, faceY, normal: normals, friction: frictions, deflection: deflections } = out;
-  const stick = law.kind === 'stick' ? law : null;
-  const press = law.kind === 'press' ? law : null;
+  const bristles = law.kind === 'stick' ? law : null;
+  const shares = law.kind === 'press' ? law.start : null;
+  const slide = law.kind === 'slide' ? law.mu * law.sense : 0;
   for (let i = 0; i < count; i++) {
     const lx = x[i] as number;
     const ly = y[i] as number;
@@ -266,10 +145,7 @@ export function rub(
     const rho = Math.sqrt(px * px + py * py);
     const nx = px / rho;
     const ny = py / rho;
-    let radius = drum.radius;
-    if (drum.oval !== 0) {
-      radius += drum.oval * ((nx * nx - ny * ny) * drum.ovalCos + 2 * nx * ny * drum.ovalSin);
-    }
+    const radius = radiusTowards(drum, nx, ny);
     const penetration = rho - radius;
     gap[i] = -penetration;
     faceX[i] = px + drum.x;
@@ -283,26 +159,18 @@ export function rub(
     }
     const k = stiffness[i] as number;
     const normal = k * penetration;
-    let friction = slide * normal;
-    let a = slide * k;
+    let friction = 0;
+    let a = 0;
     let b = 0;
-    if (press) {
-      const share = press.start[i] as number;
+    if (bristles) {
+      friction = stickOn(bristles, i, drum, px, py, rho, radius, k);
+      a = slopes[FOLLOWS] as number;
+      b = slopes[HOLDS] as number;
+      deflections[i] = friction / shearOf(k);
+    } else {
+      const share = shares ? (shares[i] as number) : slide;
       friction = share * normal;
       a = share * k;
-    } else if (stick) {
-      touching.stiffness = k;
-      touching.penetration = penetration;
-      touching.normal = normal;
-      touching.radius = radius;
-      touching.x = px;
-      touching.y = py;
-      touching.distance = rho;
-      hold(stick, i, drum, touching);
-      friction = touching.friction;
-      a = touching.follow;
-      b = touching.hold;
-      deflections[i] = touching.deflection;
     }
     normals[i] = normal;
     frictions[i] = friction;

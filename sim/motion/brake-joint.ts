@@ -1,13 +1,20 @@
 import { type Dressed, workOf } from '../balance/dress.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig, ShoeRig } from '../balance/types.ts';
-import { type Friction, torqueOnDrum } from '../contact/rub.ts';
+import type { Sticking } from '../contact/friction.ts';
+import { torqueOnDrum } from '../contact/rub.ts';
 import { acrossZero, rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
 
-const NO_FRICTION: Friction = { kind: 'slide', mu: 0, sense: 0 };
 /** Torque on a free drum that counts as balanced, N·mm: 1e-6 of an ordinary stop. */
 const DRUM_NOTHING = 0.2;
+
+/** A shoe in time: its body in the engine, and its lining's law, with its bristles. */
+export interface MovingShoe {
+  readonly shoe: ShoeRig;
+  readonly body: Body;
+  readonly law: Sticking;
+}
 
 /**
  * The one joint of the brake: both shoes, both linings on the drum, springs, pistons, strut, ratchet
@@ -19,40 +26,43 @@ const DRUM_NOTHING = 0.2;
 export class BrakeJoint extends Joint {
   static readonly TYPE = 'brake-joint';
   readonly #rig: Rig;
-  readonly #front: Body;
-  readonly #rear: Body;
+  readonly #shoes: readonly [MovingShoe, MovingShoe];
   readonly #mass: Float64Array;
   readonly #inertia: Inertia;
   /** Pose at the end of the last step. */
   readonly pose: Float64Array;
+  /** Pose at the beginning of this one. */
+  readonly #start: Float64Array;
   solution: Solution;
   /** What acts in the step; set by Motion before it. */
   act: Acting;
   leverStop: number;
   /** The drum turns in this step. */
   turning: boolean;
-  /** Friction laws of both linings for a turn of the drum over the step, rad. */
-  laws: (turn: number) => readonly [Friction, Friction];
   /** Speed of a driven drum, rad/s; of a free one before the step, and after it. */
   drumSpeed = 0;
   /** A drum left to itself: its inertia, and the torque on it from outside, N·mm. Null: driven. */
   freeDrum: { readonly inertia: number; readonly torque: number } | null = null;
 
-  constructor(rig: Rig, front: Body, rear: Body, act: Acting, d: Dressed) {
-    super({ collideConnected: false }, front, rear);
+  constructor(
+    rig: Rig,
+    shoes: readonly [front: MovingShoe, rear: MovingShoe],
+    act: Acting,
+    d: Dressed,
+  ) {
+    super({ collideConnected: false }, shoes[0].body, shoes[1].body);
     this.#rig = rig;
-    this.#front = front;
-    this.#rear = rear;
+    this.#shoes = shoes;
     this.#mass = massMatrix(rig);
     this.#inertia = {
       massOverH2: new Float64Array(rig.n * rig.n),
       free: new Float64Array(rig.n),
     };
     this.pose = Float64Array.from(d.restPose);
+    this.#start = new Float64Array(rig.n);
     this.act = act;
     this.leverStop = d.leverStop;
     this.turning = false;
-    this.laws = () => [NO_FRICTION, NO_FRICTION];
     this.solution = {
       strutOn: true,
       leverFree: false,
@@ -68,10 +78,7 @@ export class BrakeJoint extends Joint {
     const { massOverH2, free } = this.#inertia;
     const h = step.dt;
     for (let i = 0; i < massOverH2.length; i++) massOverH2[i] = (this.#mass[i] as number) / (h * h);
-    for (const [shoe, body] of [
-      [this.#rig.front, this.#front],
-      [this.#rig.rear, this.#rear],
-    ] as const) {
+    for (const { shoe, body } of this.#shoes) {
       const { c_position: c, c_velocity: v } = inSolver(body);
       const at = shoe.at;
       const turn = at + shoe.freedoms - 1;
@@ -87,9 +94,14 @@ export class BrakeJoint extends Joint {
     }
   }
 
+  /** How far the drum turns in the step, rad. */
+  turnBy(turn: number): void {
+    for (const { law } of this.#shoes) law.turn = turn;
+  }
+
   /** Finds the pose at the step's end with the drum turning at a speed; gives the torque on the drum. */
   #solveAt(start: Float64Array, speed: number, h: number): number {
-    [this.act.frontLaw, this.act.rearLaw] = this.laws(speed * h);
+    this.turnBy(speed * h);
     this.pose.set(start);
     this.solution = solvePose(
       this.#rig,
@@ -128,13 +140,11 @@ export class BrakeJoint extends Joint {
   }
 
   override solveVelocityConstraints(step: TimeStep): void {
-    const start = this.pose.slice();
+    const start = this.#start;
+    start.set(this.pose);
     if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum.inertia, this.freeDrum.torque);
     else this.#solveAt(start, this.drumSpeed, step.dt);
-    for (const [shoe, body] of [
-      [this.#rig.front, this.#front],
-      [this.#rig.rear, this.#rear],
-    ] as const) {
+    for (const { shoe, body } of this.#shoes) {
       const { c_velocity: v } = inSolver(body);
       const at = shoe.at;
       const turn = at + shoe.freedoms - 1;
@@ -151,11 +161,11 @@ export class BrakeJoint extends Joint {
   }
 
   override getAnchorA(): Vec2 {
-    return this.#front.getPosition();
+    return this.#shoes[0].body.getPosition();
   }
 
   override getAnchorB(): Vec2 {
-    return this.#rear.getPosition();
+    return this.#shoes[1].body.getPosition();
   }
 
   override getReactionForce(): Vec2 {

@@ -9,9 +9,8 @@ import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
 import { gaveWay } from '../balance/work.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
-import type { Friction } from '../contact/rub.ts';
-import { BrakeJoint } from './brake-joint.ts';
-import { type Body, handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
+import { BrakeJoint, type MovingShoe } from './brake-joint.ts';
+import { handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
 import {
   type Bristles,
   type Clockwork,
@@ -22,6 +21,7 @@ import {
   makeBristles,
   memoryByName,
   mustFit,
+  sticking,
 } from './record.ts';
 
 /** Turn of the driven drum, rad/s: slow enough to watch. Coulomb friction does not depend on it. */
@@ -40,12 +40,9 @@ export class Motion {
   readonly rig: Rig;
   readonly dt: number;
   readonly #world: World;
-  readonly #front: Body;
-  readonly #rear: Body;
-  readonly #drum: Body;
+  readonly #shoes: readonly [MovingShoe, MovingShoe];
   readonly #joint: BrakeJoint;
   readonly #memory: Float64Array;
-  readonly #bristles: readonly [Bristles, Bristles];
   #dressed: Dressed;
   readonly #now: Clockwork = {
     steps: 0,
@@ -65,23 +62,18 @@ export class Motion {
     this.rig = createRig(rig.brake, rig.options);
     this.dt = dt;
     this.#world = makeWorld();
-    this.#drum = this.#world.createBody({ type: 'kinematic' });
-    this.#front = this.#shoeBody(this.rig.front);
-    this.#rear = this.#shoeBody(this.rig.rear);
-    this.#bristles = [
-      makeBristles(this.rig.front.bed.count),
-      makeBristles(this.rig.rear.bed.count),
-    ];
+    this.#shoes = [this.#moving(this.rig.front), this.#moving(this.rig.rear)];
     this.#dressed = dress(this.rig, state);
-    const none: Friction = { kind: 'slide', mu: 0, sense: 0 };
     this.#memory = this.#dressed.home.slice();
-    const act = actingOn(this.#dressed, this.#now.press, this.#memory, none, none);
-    this.#joint = new BrakeJoint(this.rig, this.#front, this.#rear, act, this.#dressed);
+    const [front, rear] = this.#shoes;
+    const { press } = this.#now;
+    const act = actingOn(this.#dressed, press, this.#memory, front.law, rear.law);
+    this.#joint = new BrakeJoint(this.rig, this.#shoes, act, this.#dressed);
     this.#world.createJoint(this.#joint);
     this.load(state);
   }
 
-  #shoeBody(shoe: ShoeRig): Body {
+  #moving(shoe: ShoeRig): MovingShoe {
     const body = this.#world.createBody({
       type: 'dynamic',
       position: new Vec2(shoe.shoe.anchor.at[0], shoe.shoe.anchor.at[1]),
@@ -89,7 +81,7 @@ export class Motion {
       angularDamping: 0,
     });
     handInertiaToJoint(body);
-    return body;
+    return { shoe, body, law: sticking(makeBristles(shoe.bed.count)) };
   }
 
   get state(): BrakeState {
@@ -124,7 +116,7 @@ export class Motion {
     this.#now.press = press;
     this.#place();
     this.#keepFaces();
-    for (const b of this.#bristles) b.deflection.fill(0);
+    for (const { law } of this.#shoes) law.deflection.fill(0);
   }
 
   /** What belongs to the state: the forces take it over. */
@@ -132,6 +124,7 @@ export class Motion {
     const d = this.#dressed;
     const { act } = this.#joint;
     workFor(d);
+    for (const { shoe, law } of this.#shoes) law.mu = d.friction[shoe.side];
     act.drum = drumAt(d, this.#now.drumAngle);
     act.home = d.home;
     act.strutLength = d.strutLength;
@@ -140,10 +133,7 @@ export class Motion {
 
   /** Sets the engine's bodies to the joint's pose, at rest. */
   #place(speeds?: Float64Array): void {
-    for (const [shoe, body] of [
-      [this.rig.front, this.#front],
-      [this.rig.rear, this.#rear],
-    ] as const) {
+    for (const { shoe, body } of this.#shoes) {
       const { pose } = this.#joint;
       const at = shoe.at;
       const [ax, ay] = shoe.shoe.anchor.at;
@@ -159,18 +149,14 @@ export class Motion {
       );
       body.setAngularVelocity(speeds?.[at + shoe.freedoms - 1] ?? 0);
     }
-    setPlace(this.#drum, 0, 0, this.#now.drumAngle);
   }
 
   /** Keeps where each face stands: the bristles of the next step start from there. */
   #keepFaces(): void {
-    for (const [shoe, b] of [
-      [this.rig.front, this.#bristles[0]],
-      [this.rig.rear, this.#bristles[1]],
-    ] as const) {
-      b.deflection.set(shoe.rub.deflection);
-      b.beforeX.set(shoe.rub.faceX);
-      b.beforeY.set(shoe.rub.faceY);
+    for (const { shoe, law } of this.#shoes) {
+      law.deflection.set(shoe.rub.deflection);
+      law.beforeX.set(shoe.rub.faceX);
+      law.beforeY.set(shoe.rub.faceY);
     }
   }
 
@@ -212,22 +198,10 @@ export class Motion {
       this.#now.drumSpeed += Math.max(-most, Math.min(most, change));
       joint.drumSpeed = this.#now.drumSpeed;
     }
-    const law = (index: 0 | 1, turn: number): Friction => {
-      const b = this.#bristles[index];
-      return {
-        kind: 'stick',
-        mu: index === 0 ? this.#dressed.friction.front : this.#dressed.friction.rear,
-        deflection: b.deflection,
-        beforeX: b.beforeX,
-        beforeY: b.beforeY,
-        turn,
-      };
-    };
     const { pressure, cable } = acting(this.state.condition, press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
     act.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
-    joint.laws = (turn) => [law(0, turn), law(1, turn)];
     joint.turning = joint.freeDrum
       ? Math.abs(this.#now.drumSpeed) > CREEP
       : this.#now.drumSpeed !== 0;
@@ -235,7 +209,6 @@ export class Motion {
     this.#now.drumSpeed = joint.drumSpeed;
     // A free drum's speed is known only after the joint; a driven one's was set before.
     this.#now.drumAngle += this.#now.drumSpeed * this.dt;
-    setPlace(this.#drum, 0, 0, this.#now.drumAngle);
     this.#now.steps++;
     const work = workOf(this.rig);
     const gave = gaveWay(work, act);
@@ -316,17 +289,14 @@ export class Motion {
       pose: this.#places(),
       speeds: this.#speeds(),
       memory: memoryByName(workOf(this.rig).forces, this.#memory),
-      bristles: [bristles(this.#bristles[0]), bristles(this.#bristles[1])],
+      bristles: [bristles(this.#shoes[0].law), bristles(this.#shoes[1].law)],
     };
   }
 
   /** Pose as the engine's bodies hold it: the last bit may differ from the joint's. */
   #places(): Float64Array {
     const out = Float64Array.from(this.#joint.pose);
-    for (const [shoe, body] of [
-      [this.rig.front, this.#front],
-      [this.rig.rear, this.#rear],
-    ] as const) {
+    for (const { shoe, body } of this.#shoes) {
       out[shoe.at + shoe.freedoms - 1] = body.getAngle();
       if (shoe.freedoms === 3) {
         const p = body.getPosition();
@@ -339,10 +309,7 @@ export class Motion {
 
   #speeds(): Float64Array {
     const out = new Float64Array(this.rig.n);
-    for (const [shoe, body] of [
-      [this.rig.front, this.#front],
-      [this.rig.rear, this.#rear],
-    ] as const) {
+    for (const { shoe, body } of this.#shoes) {
       out[shoe.at + shoe.freedoms - 1] = body.getAngularVelocity();
       if (shoe.freedoms === 3) {
         const v = body.getLinearVelocity();
@@ -362,8 +329,8 @@ export class Motion {
     this.#joint.solution = { ...solution };
     this.#joint.pose.set(pose);
     fillMemory(workOf(this.rig).forces, memory, this.#memory);
-    copyBristles(bristles[0], this.#bristles[0]);
-    copyBristles(bristles[1], this.#bristles[1]);
+    copyBristles(bristles[0], this.#shoes[0].law);
+    copyBristles(bristles[1], this.#shoes[1].law);
     this.#wear();
     this.#joint.freeDrum = this.#freeDrum(this.#now.press);
     this.#place(speeds);
@@ -373,19 +340,10 @@ export class Motion {
   /** Fills the buffers that instant() reads, at the restored pose and without moving anything. */
   #refresh(): void {
     const { act, pose } = this.#joint;
-    const still = (b: Bristles, mu: number): Friction => ({
-      kind: 'stick',
-      mu,
-      deflection: b.deflection,
-      beforeX: b.beforeX,
-      beforeY: b.beforeY,
-      turn: 0,
-    });
     const { pressure, cable } = acting(this.state.condition, this.#now.press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
-    act.frontLaw = still(this.#bristles[0], this.#dressed.friction.front);
-    act.rearLaw = still(this.#bristles[1], this.#dressed.friction.rear);
+    this.#joint.turnBy(0);
     assemble(this.rig, workOf(this.rig), pose, act);
   }
 }

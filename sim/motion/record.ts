@@ -2,6 +2,7 @@ import type { Press } from '../balance/press.ts';
 import type { Solution } from '../balance/solve.ts';
 import type { Force, Rig, ShoeRig } from '../balance/types.ts';
 import type { BrakeState } from '../brake/state.ts';
+import type { Sticking } from '../contact/friction.ts';
 
 /** A press in time. With a torque (N·mm, counter-clockwise) the drum is free under it; else driven. */
 export interface MotionPress extends Press {
@@ -21,6 +22,14 @@ export const makeBristles = (count: number): Bristles => ({
   deflection: new Float64Array(count),
   beforeX: new Float64Array(count),
   beforeY: new Float64Array(count),
+});
+
+/** The friction law of a lining by its bristles; its friction coefficient and the drum's turn are set later. */
+export const sticking = (bristles: Bristles): Sticking => ({
+  kind: 'stick',
+  mu: 0,
+  turn: 0,
+  ...bristles,
 });
 
 export function copyBristles(from: Bristles, to: Bristles): void {

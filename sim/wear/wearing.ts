@@ -10,7 +10,8 @@ import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
 import { boreAt, frictionAt } from '../brake/warm.ts';
 import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts';
-import { type DrumNow, roundDrum, runningDrum, torqueOnDrum } from '../contact/rub.ts';
+import { type DrumNow, roundDrum, runningDrum } from '../contact/drum.ts';
+import { torqueOnDrum } from '../contact/rub.ts';
 import { PI } from '../units/units.ts';
 
 /** How a press stood last time: where the next one of its kind starts from. */

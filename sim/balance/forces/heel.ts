@@ -115,7 +115,9 @@ export class Heel implements Force {
     const { at } = this.shoe;
     const { n } = this.#rig;
     const anchor = this.#anchor;
-    const [ux, uy, turn] = [y[at] as number, y[at + 1] as number, y[at + 2] as number];
+    const ux = y[at] as number;
+    const uy = y[at + 1] as number;
+    const turn = y[at + 2] as number;
     heelForce(anchor, ux, uy, turn, act.memory[slot] as number, on);
     this.#at[0] = anchor.at[0] + ux;
     this.#at[1] = anchor.at[1] + uy;
