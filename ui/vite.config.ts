@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
-import { notices } from './serve/notices.mjs';
+import { changes, notices } from './serve/notices.mjs';
 
 /** The build tool's list of what it took in; it does not stay in what is served. */
 const LIST = 'taken.json';
@@ -8,7 +8,7 @@ const LIST = 'taken.json';
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
-  plugins: [notices(LIST)],
+  plugins: [notices(LIST), changes()],
   // The life run's worker is a module too.
   worker: { format: 'es' },
   build: {

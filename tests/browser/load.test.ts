@@ -145,6 +145,19 @@ it('leads to the licences of all that is served, served with it', async () => {
   await close();
 });
 
+it('leads to what has changed, served with the page', async () => {
+  const { page, errors, shot, close } = await browser.open();
+  await page.getByRole('button', { name: 'Bench' }).click();
+  const link = page.getByRole('link', { name: 'What has changed on this bench' });
+  const answer = await fetch(await link.evaluate((a) => (a as HTMLAnchorElement).href));
+  expect(answer.headers.get('content-type')).toBe('text/plain; charset=utf-8');
+  expect(await answer.text()).toBe(readFileSync(join(root, 'ui/changes.md'), 'utf8'));
+  await link.scrollIntoViewIfNeeded();
+  await shot('bench-changes');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('notices an error of the page', async () => {
   const { page, errors, close } = await browser.open();
   await page.evaluate(() => {

@@ -117,7 +117,8 @@ export class BenchSheet extends LitElement {
             if (session.sound.on !== on) session.toggleSound();
           }}>${on ? 'On' : 'Off'}</button>`,
       )}</div></section>
-      <section><a href="./licences.txt" target="_blank" rel="noopener">Licences of Takeup and of what it is built with</a></section>
+      <section class="rows"><a href="./changes.txt" target="_blank" rel="noopener">What has changed on this bench</a>
+        <a href="./licences.txt" target="_blank" rel="noopener">Licences of Takeup and of what it is built with</a></section>
     </dialog>`;
   }
 }

@@ -4,8 +4,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from './install.mjs';
 
-/** Where the page finds them, in dist/. */
+/** Where the page finds them, in dist/; and what has changed for those who use it. */
 export const NOTICES = 'licences.txt';
+export const CHANGES = 'changes.txt';
 
 /**
  * A package as the build tool lists it. `text`: its licence file, where it has one.
@@ -83,6 +84,20 @@ export function notices(list) {
         const source = noticesOf(JSON.parse(String(listed.source)));
         this.emitFile({ type: 'asset', fileName: NOTICES, source });
       },
+    },
+  };
+}
+
+/**
+ * Puts what has changed beside the page, so that it is there without a network.
+ *
+ * @returns {import('vite').Plugin}
+ */
+export function changes() {
+  return {
+    name: 'takeup:changes',
+    generateBundle() {
+      this.emitFile({ type: 'asset', fileName: CHANGES, source: `${read('ui/changes.md')}\n` });
     },
   };
 }
