@@ -382,9 +382,8 @@ export class Session extends EventTarget {
       pressure: instant.pressure,
       turning: instant.turning,
     });
-    const torque = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
-    const scale = Math.abs(torque(b));
-    return scale > 0 ? Math.abs(torque(instant) - torque(b)) / scale : 0;
+    const scale = Math.abs(b.torqueOnDrum);
+    return scale > 0 ? Math.abs(instant.torqueOnDrum - b.torqueOnDrum) / scale : 0;
   }
 
   /**

@@ -8,6 +8,7 @@ import { Spring } from './forces/spring.ts';
 import { indexOf } from './forces/sums.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
+import { climbedBy } from './ratchet.ts';
 import type { ShoeRig } from './rig.ts';
 import { balances } from './solve.ts';
 import type { Work } from './work.ts';
@@ -96,7 +97,7 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
 export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>): Instant {
   const { dressed: d, work: w, solution, act } = s;
   const { rig } = d;
-  const climbed = w.strut.length - d.strutLength - rig.brake.adjuster.lostMotion;
+  const climbed = climbedBy(rig.brake, d.strutLength, w.strut.length);
   const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
   const front = shoeInstant(s, rig.front, 0);
   const rear = shoeInstant(s, rig.rear, 1);

@@ -2,11 +2,18 @@ import { usualPressure } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { rub, type ShoeStance } from '../contact/rub.ts';
+import { acrossZero, rootBetween, type Until } from '../math/root.ts';
 import { cos, sin } from '../math/trig.ts';
 import { asideOf, type Dressed, dress } from './dress.ts';
 import { type Drive, driveToe } from './drive.ts';
 import { makePlaced, place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
+
+/** How far past the touch a pinned shoe is turned, mm at the drum's radius; 10 doublings of it are 20 mm. */
+const PRESSED = 0.02;
+const DOUBLINGS = 10;
+/** Gaps and turns, mm, that are alike at the touch. */
+const TOUCHED: Until = { near: 1e-9, apart: (a, b) => Math.abs(b - a) <= 1e-9, trials: 60 };
 
 /**
  * Does a shoe lock by itself? The toe is moved outward past the touch and the push it then needs is
@@ -17,20 +24,27 @@ import type { Rig, ShoeRig } from './rig.ts';
  */
 function pinLocks(shoe: ShoeRig, d: Dressed, turning: Turning): boolean {
   const worn = shoe.side === 'front' ? d.front : d.rear;
-  const mu = shoe.side === 'front' ? d.friction.front : d.friction.rear;
+  const law = { kind: 'slide', mu: d.friction[shoe.side], sense: turning } as const;
   const stance: ShoeStance = { freedoms: 1, at: 0, q: new Float64Array(1), cos: 1, sin: 0 };
-  const law = { kind: 'slide', mu, sense: turning } as const;
-  // Outward in small turns until the lining bears, then 0.02 mm more at the drum radius.
-  const step = (0.005 / d.drum.radius) * shoe.opening;
-  let touched = 0;
-  for (let i = 0; i < 4000 && touched < 4; i++) {
-    const turn = (stance.q[0] as number) + step;
+  /** Least gap of the lining, mm, turned outward by so much at the drum's radius, mm. */
+  const gapAt = (outward: number): number => {
+    const turn = (outward / d.drum.radius) * shoe.opening;
     stance.q[0] = turn;
     stance.cos = cos(turn);
     stance.sin = sin(turn);
     rub(worn, stance, d.drum, law, shoe.rub);
-    if (shoe.rub.normal.some((v) => v > 0)) touched++;
+    return shoe.rub.gap.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  };
+  const home = gapAt(0);
+  let touch = 0;
+  if (home > 0) {
+    const clear = [0, home] as const;
+    const past = acrossZero(gapAt, clear, [PRESSED, gapAt(PRESSED)], DOUBLINGS);
+    // Turned so far its lining would long have passed the drum: it lies beside it.
+    if (past[1] > 0) return false;
+    touch = rootBetween(gapAt, clear, past, TOUCHED)[0];
   }
+  gapAt(touch + PRESSED);
   return (shoe.rub.force[0] as number) * shoe.opening >= 0;
 }
 

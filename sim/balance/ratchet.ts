@@ -20,6 +20,16 @@ export function seatsToStep(
   return here + brake.adjuster.lostMotion + step + late;
 }
 
+/** How far the lever is up its tooth, mm, by strut and seats apart; below zero it has play. */
+export const climbedBy = (brake: Brake, strut: number, apart: number): number =>
+  apart - strut - brake.adjuster.lostMotion;
+
+/** Play of the strut at which the lever drops into its next tooth, mm; NaN when it never does. */
+export function playToStep(brake: Brake, { tooth, condition }: AtTooth): number {
+  if (tooth >= brake.adjuster.teeth || condition.leverSpring <= 0) return Number.NaN;
+  return seatsToStep(brake, condition, tooth) - strutLength(brake, tooth);
+}
+
 /**
  * The ratchet law. While the seats are closer than strut + lost motion nothing happens; beyond it
  * the slot's edge pulls the lever up its tooth, and a whole tooth further it drops into the next.

@@ -51,6 +51,62 @@ export function acrossZero(f: (x: number) => number, a: Found, b: Found, trials:
   return [at, value];
 }
 
+/** Bounds of a place that is sought again and again, and how. */
+export interface Seeking {
+  readonly least: number;
+  readonly most: number;
+  /** First step, while no slope is known. */
+  readonly step: number;
+  /** A value this near to the wanted one is taken, of it. */
+  readonly close: number;
+  readonly trials: number;
+}
+
+/**
+ * Seeks, again and again, where a function that grows, and changes little from one time to the next, has
+ * the value that is wanted. The slope is kept: mostly one asking is enough, and the next place is corrected
+ * by it (a secant that goes on from where the last one ended).
+ */
+export class Seeker {
+  at: number;
+  readonly #seeking: Seeking;
+  #slope = 0;
+
+  constructor(first: number, seeking: Seeking) {
+    this.at = first;
+    this.#seeking = seeking;
+  }
+
+  /**
+   * @param value what the function has just given at `at`
+   * @param f asks it at another place
+   */
+  seek(wanted: number, value: number, f: (at: number) => number): void {
+    const { least, most, step, close, trials } = this.#seeking;
+    let found = value;
+    for (let i = 0; i < trials; i++) {
+      const off = wanted - found;
+      // Next time: corrected by the slope that is known. Now: only when it is far off.
+      if (this.#slope > 0 && Math.abs(off) < close * wanted) {
+        this.at += off / this.#slope;
+        return;
+      }
+      const next = Math.min(
+        most,
+        Math.max(least, this.at + (this.#slope > 0 ? off / this.#slope : step)),
+      );
+      const by = next - this.at;
+      if (by === 0) return;
+      this.at = next;
+      const before = found;
+      found = f(next);
+      const slope = (found - before) / by;
+      if (slope > 0) this.#slope = slope;
+      else if (this.#slope > 0) this.#slope *= 0.5;
+    }
+  }
+}
+
 /** Change of an unknown for a difference quotient: an error of 1e-8 in the step, none in the answer. */
 const SLIGHT = 1e-6;
 

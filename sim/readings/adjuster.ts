@@ -1,16 +1,16 @@
 import type { Instant } from '../balance/instant.ts';
-import { seatsToStep } from '../balance/ratchet.ts';
-import { type BrakeState, strutLength } from '../brake/state.ts';
+import { playToStep } from '../balance/ratchet.ts';
+import type { BrakeState } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { type Reading, row } from './reading.ts';
 import { gapsOf } from './roles.ts';
 
-/** Play at which the lever drops into its next tooth, mm; NaN when it never does. */
-function toNextTooth(brake: Brake, { tooth, condition }: BrakeState): number {
-  if (tooth >= brake.adjuster.teeth || condition.leverSpring <= 0) return Number.NaN;
-  return seatsToStep(brake, condition, tooth) - strutLength(brake, tooth);
-}
+/** Mean clearance at the middle of both linings, mm. */
+const meanGap = (brake: Brake, i: Instant): number =>
+  (gapsOf(brake.shoes.front, i.shoes.front).centre +
+    gapsOf(brake.shoes.rear, i.shoes.rear).centre) /
+  2;
 
 /**
  * Readings of both shoes together, the adjuster, the drum and the springs.
@@ -28,9 +28,7 @@ export function adjusterReadings(
       'clearanceMean',
       'Clearance, both linings',
       'g',
-      (gapsOf(brake.shoes.front, i.shoes.front).centre +
-        gapsOf(brake.shoes.rear, i.shoes.rear).centre) /
-        2,
+      meanGap(brake, i),
       'mm',
       2,
       'g = (g_front + g_rear) / 2',
@@ -39,9 +37,7 @@ export function adjusterReadings(
       'restClearanceMean',
       'Clearance at rest, both linings',
       'g_0',
-      (gapsOf(brake.shoes.front, rest.shoes.front).centre +
-        gapsOf(brake.shoes.rear, rest.shoes.rear).centre) /
-        2,
+      meanGap(brake, rest),
       'mm',
       2,
       'g_0 = (g_front + g_rear) / 2',
@@ -61,7 +57,7 @@ export function adjusterReadings(
       'toNextTooth',
       'Needed for the next tooth',
       '',
-      toNextTooth(brake, state),
+      playToStep(brake, state),
       'mm',
       2,
       'lost motion + (2 − spring) · (L(n+1) − L(n))',

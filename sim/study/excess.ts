@@ -1,4 +1,5 @@
 import { balance } from '../balance/balance.ts';
+import { playToStep } from '../balance/ratchet.ts';
 import { createRig, type Rig } from '../balance/rig.ts';
 import { type BrakeState, freshState, SOUND, strutLength } from '../brake/state.ts';
 import type { Brake, Shoe, Turning } from '../brake/types.ts';
@@ -80,7 +81,6 @@ export function excess(
   const { separation } = balance(rig, state, press);
   const zero = strutLength(rig.brake, 0);
   const here = strutLength(rig.brake, state.tooth);
-  const next = strutLength(rig.brake, state.tooth + 1);
   return {
     gap: asBuilt - zero,
     linings: worn - asBuilt - drum,
@@ -89,6 +89,6 @@ export function excess(
     elasticity: separation - hot,
     takenUp: here - zero,
     sensed: separation - here,
-    needed: rig.brake.adjuster.lostMotion + (next - here),
+    needed: playToStep(rig.brake, state),
   };
 }

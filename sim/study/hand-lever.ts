@@ -5,6 +5,7 @@ import { type Press, solveBalance } from '../balance/press.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Point } from '../brake/types.ts';
+import { rootBetween, type Until } from '../math/root.ts';
 import { cos, sin } from '../math/trig.ts';
 
 /**
@@ -89,10 +90,17 @@ export function hookTravel(
 /** Strongest cable pull that is looked for, N: above it a real cable or lever has given way. */
 export const MOST_CABLE = 5000;
 
+/** Cable taken up, mm, and pulls, N, that are alike. Halving, since a slack cable takes up much for little. */
+const TAKEN_ALIKE: Until = {
+  near: 1e-5,
+  apart: (a, b) => Math.abs(b - a) <= 0.01,
+  trials: 60,
+  halving: true,
+};
+
 /**
  * The cable pull at which the cable taken up is a given length, N: the inverse of what the notches
- * are spent on. Taken-up length grows with the
- * pull: secants with halving. 0 while it is within slack.
+ * are spent on. Taken-up length grows with the pull. 0 while it is within slack.
  *
  * @param total cable taken up by the hand lever, mm
  * @returns NaN when 5 kN do not take up so much
@@ -106,19 +114,9 @@ export function cableAt(
 ): number {
   const over = (cable: number): number =>
     spend(rig, state, cable, hookTravel(rig, state, cable, turning), set).total - total;
-  let low = 0;
-  let high = MOST_CABLE;
-  let short = over(low);
+  const short = over(0);
   if (short >= 0) return 0;
-  let long = over(high);
+  const long = over(MOST_CABLE);
   if (long < 0) return Number.NaN;
-  for (let n = 0; n < 60 && high - low > 0.01; n++) {
-    // Halving now and then, where the secant keeps one end.
-    const at = n % 3 === 2 ? (low + high) / 2 : low - (short * (high - low)) / (long - short);
-    const here = over(at);
-    if (here < 0) [low, short] = [at, here];
-    else [high, long] = [at, here];
-    if (Math.abs(here) < 1e-5) return at;
-  }
-  return (low + high) / 2;
+  return rootBetween(over, [0, short], [MOST_CABLE, long], TAKEN_ALIKE)[0];
 }

@@ -2,8 +2,9 @@ import { balance } from '../balance/balance.ts';
 import type { Instant } from '../balance/instant.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
+import { rootBetween, type Until } from '../math/root.ts';
 import { GRAVITY } from '../units/units.ts';
-import { hookTravelOf, spend } from './hand-lever.ts';
+import { hookTravelOf, MOST_CABLE, spend } from './hand-lever.ts';
 
 /**
  * The parked brake: the hand lever's cable turns the parking lever, which pushes the front shoe
@@ -65,9 +66,20 @@ export function slopeHeld(rig: Rig, torque: number): number {
   return s < 1 ? s / Math.sqrt(1 - s * s) : Number.POSITIVE_INFINITY;
 }
 
+/** Weakest cable pull that is looked for, N. */
+const LEAST_CABLE = 1;
+
+/** Torques, N·mm, and pulls, N, that are alike. Halving, since a pull within the springs' holds nothing. */
+const HOLDS_ALIKE: Until = {
+  near: 1e-3,
+  apart: (a, b) => Math.abs(b - a) <= 1e-3,
+  trials: 60,
+  halving: true,
+};
+
 /**
- * Cable pull that just holds a slope, N. Nose down the vehicle rolls forward. Regula falsi with
- * halving (Illinois) on the torque, which grows with the pull; NaN when 5 kN do not hold it.
+ * Cable pull that just holds a slope, N. Nose down the vehicle rolls forward. The torque grows with the
+ * pull; NaN when 5 kN do not hold it.
  */
 export function cableFor(rig: Rig, state: BrakeState, slope: number, nose: 'down' | 'up'): number {
   const need = slopeTorque(rig, slope);
@@ -75,24 +87,11 @@ export function cableFor(rig: Rig, state: BrakeState, slope: number, nose: 'down
     const i = balance(rig, state, { pressure: 0, turning: nose === 'down' ? 1 : -1, cable });
     return torqueOf(i) - need;
   };
-  let a = 1;
-  let b = 5000;
-  let fa = over(a);
-  let fb = over(b);
-  if (fa >= 0) return a;
-  if (fb < 0) return Number.NaN;
-  for (let n = 0; n < 60 && b - a > 1e-3; n++) {
-    const c = n % 3 === 2 ? (a + b) / 2 : a - (fa * (b - a)) / (fb - fa);
-    const fc = over(c);
-    if (fc >= 0) {
-      b = c;
-      fb = fc;
-    } else {
-      a = c;
-      fa = fc;
-    }
-  }
-  return (a + b) / 2;
+  const little = over(LEAST_CABLE);
+  if (little >= 0) return LEAST_CABLE;
+  const much = over(MOST_CABLE);
+  if (much < 0) return Number.NaN;
+  return rootBetween(over, [LEAST_CABLE, little], [MOST_CABLE, much], HOLDS_ALIKE)[0];
 }
 
 /** Wheelbase, mass centre and grip of the standing vehicle, mm and tyre friction. */

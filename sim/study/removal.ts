@@ -1,4 +1,5 @@
 import { balance, rest } from '../balance/balance.ts';
+import { dress } from '../balance/dress.ts';
 import { isTold } from '../balance/instant.ts';
 import type { Rig } from '../balance/rig.ts';
 import { usualPressure } from '../brake/duty.ts';
@@ -156,7 +157,9 @@ export const unforced = (state: BrakeState): BrakeState =>
 function standing(rig: Rig, state: BrakeState, aside: number) {
   const fit = lipFit(rig, state, aside);
   const i = rest(rig, state);
-  const rub = rig.front.shoe.lining.friction * (i.shoes.front.normalSum + i.shoes.rear.normalSum);
+  const { friction } = dress(rig, state);
+  const { front, rear } = i.shoes;
+  const rub = friction.front * front.normalSum + friction.rear * rear.normalSum;
   const caught = fit.height > TOUCH && fit.greatest > TOUCH;
   return { fit, rub, caught, held: caught || rub > HAND_PULL };
 }

@@ -1,5 +1,6 @@
 import type { Rig } from '../balance/rig.ts';
 import type { Surface } from '../brake/surface.ts';
+import { Seeker, type Seeking } from '../math/root.ts';
 import type { Kind } from './schedule.ts';
 import type { Warm, Wearing } from './wearing.ts';
 
@@ -20,10 +21,7 @@ export class Plan {
   readonly surface: Surface | null;
   readonly warm: Warm;
   readonly soft: Warm;
-  /** MPa, as needed for the torque asked for. */
-  pressure: number;
-  /** How much torque a unit of pressure makes, N·mm/MPa; 0: not known yet. */
-  #slope = 0;
+  readonly #sought: Seeker;
   /** Drag of the last press, N. */
   drag = 0;
   /** Bore lost by the last lump for each unit of energy, mm/(N·mm). */
@@ -47,7 +45,8 @@ export class Plan {
     this.surface = surface;
     this.warm = warm;
     this.soft = soft;
-    this.pressure = kind.asked.by === 'pressure' ? kind.asked.pressure : FIRST;
+    const { asked } = kind;
+    this.#sought = new Seeker(asked.by === 'pressure' ? asked.pressure : FIRST, SEEKING);
   }
 
   clear(): void {
@@ -58,31 +57,22 @@ export class Plan {
     this.hottest = Number.NEGATIVE_INFINITY;
   }
 
+  /** MPa, as needed for the torque asked for. */
+  get pressure(): number {
+    return this.#sought.at;
+  }
+
   /** Presses, with the pressure that makes the torque asked for. */
   press(w: Wearing, temperature: number): void {
     const { turning, surface } = this;
     const { asked } = this.kind;
-    w.press(this.warm, this.pressure, turning, surface, temperature);
-    if (asked.by === 'torque' && asked.torque > 0) {
-      for (let i = 0; i < MOST; i++) {
-        const off = asked.torque - w.torque;
-        // Next time: corrected by the slope that is known. Now: only when it is far off.
-        if (this.#slope > 0 && Math.abs(off) < CLOSE * asked.torque) {
-          this.pressure += off / this.#slope;
-          break;
-        }
-        const before = w.torque;
-        const step = this.#slope > 0 ? off / this.#slope : FIRST / 4;
-        const next = Math.min(MOST_PRESSURE, Math.max(LEAST_PRESSURE, this.pressure + step));
-        const by = next - this.pressure;
-        if (by === 0) break;
-        this.pressure = next;
-        w.press(this.warm, next, turning, surface, temperature);
-        const slope = (w.torque - before) / by;
-        if (slope > 0) this.#slope = slope;
-        else if (this.#slope > 0) this.#slope *= 0.5;
-      }
-    }
+    const torqueAt = (pressure: number): number => {
+      w.press(this.warm, pressure, turning, surface, temperature);
+      return w.torque;
+    };
+    const torque = torqueAt(this.pressure);
+    if (asked.by === 'torque' && asked.torque > 0)
+      this.#sought.seek(asked.torque, torque, torqueAt);
     this.drag = w.torque / w.radiusAt(temperature);
   }
 
@@ -99,13 +89,9 @@ export class Plan {
   }
 }
 
-/** First guess of a pressure, and its bounds, MPa. */
+/** First guess of a pressure, MPa. */
 const FIRST = 2;
-const LEAST_PRESSURE = 0.05;
-const MOST_PRESSURE = 20;
-/** A torque this near to what is asked for is taken, of it. */
-const CLOSE = 0.005;
-const MOST = 12;
+const SEEKING: Seeking = { least: 0.05, most: 20, step: FIRST / 4, close: 0.005, trials: 12 };
 
 /** Softness of a lining by wear within one press, over its own: beyond this the wear is taken implicitly. */
 export const STIFF = 0.5;

@@ -5,7 +5,7 @@ import { builtRest, makeRestRig, noteRest, type RestRig, reach } from '../balanc
 import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig } from '../balance/types.ts';
 import { gaveWay, prepare } from '../balance/work.ts';
-import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
+import { type BrakeState, type Condition, SOUND, strutLength } from '../brake/state.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
 import { boreAt, frictionAt } from '../brake/warm.ts';
@@ -56,13 +56,13 @@ export class Wearing {
   readonly #lawRear = { kind: 'slide' as const, mu: 0, sense: 1 as -1 | 1 };
   /** Goes on changing, so it is nobody else's: outside there are copies, as `state()` and `record()`. */
   readonly #wear: Readonly<Record<Side, Float64Array>>;
-  #condition: Condition;
-  tooth: number;
-  drumRadius: number;
-  temperature: number;
-  distance: number;
-  applications: number;
-  leverOffStop: number;
+  #condition: Condition = SOUND;
+  tooth = 0;
+  drumRadius = 0;
+  temperature = 0;
+  distance = 0;
+  applications = 0;
+  leverOffStop = 0;
   #leverStop = 0;
   #restAt = Number.NEGATIVE_INFINITY;
   readonly #restPose: Float64Array;
@@ -78,13 +78,7 @@ export class Wearing {
     this.#remembers = remembers(rig, 1);
     this.#on = makeRestRig(rig);
     this.#wear = { front: state.wear.front.slice(), rear: state.wear.rear.slice() };
-    this.#condition = state.condition;
-    this.tooth = state.tooth;
-    this.drumRadius = state.drumRadius;
-    this.temperature = state.temperature;
-    this.distance = state.distance;
-    this.applications = state.applications;
-    this.leverOffStop = state.leverOffStop;
+    this.#take(state);
     this.#own = {
       front: wornBed(rig.front.bed, this.#wear.front),
       rear: wornBed(rig.rear.bed, this.#wear.rear),
@@ -105,6 +99,17 @@ export class Wearing {
     };
     this.#restPose = new Float64Array(rig.n);
     this.rest();
+  }
+
+  /** All of a state but its wear. */
+  #take(state: BrakeState): void {
+    this.#condition = state.condition;
+    this.tooth = state.tooth;
+    this.drumRadius = state.drumRadius;
+    this.temperature = state.temperature;
+    this.distance = state.distance;
+    this.applications = state.applications;
+    this.leverOffStop = state.leverOffStop;
   }
 
   get condition(): Condition {
@@ -169,13 +174,7 @@ export class Wearing {
     const { state } = r;
     this.#wear.front.set(state.wear.front);
     this.#wear.rear.set(state.wear.rear);
-    this.#condition = state.condition;
-    this.tooth = state.tooth;
-    this.drumRadius = state.drumRadius;
-    this.temperature = state.temperature;
-    this.distance = state.distance;
-    this.applications = state.applications;
-    this.leverOffStop = state.leverOffStop;
+    this.#take(state);
     this.#lost = r.lost;
     this.#restAt = r.restAt;
     this.#restPose.set(r.restPose);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { acrossZero, newtonOn, rootBetween } from '../../sim/math/root.ts';
+import { acrossZero, newtonOn, rootBetween, Seeker } from '../../sim/math/root.ts';
 import { near } from '../near.ts';
 
 describe('roots', () => {
@@ -26,6 +26,25 @@ describe('roots', () => {
     expect(asked).toEqual([2, 4, 8, 16]);
     expect(acrossZero(f, [0, -10], [1, -9], 2)).toEqual([4, -6]);
     expect(acrossZero(f, [20, 10], [5, -5], 12)).toEqual([5, -5]);
+  });
+  it('seeks anew from where it was: one asking while the function hardly changes', () => {
+    // What grows by 3 a unit: 12 is had at 4. Then, at 3.1, it would be had at 3.871.
+    const seeker = new Seeker(2, { least: 0, most: 20, step: 0.5, close: 0.005, trials: 12 });
+    const asked: number[] = [];
+    const by = (slope: number) => (x: number) => {
+      asked.push(x);
+      return slope * x;
+    };
+    seeker.seek(12, 6, by(3));
+    expect(asked).toEqual([2.5, 4]);
+    near(seeker.at, 4, { abs: 1e-12 }, 'at');
+    seeker.seek(12, 12.04, by(3.01));
+    expect(asked.length).toBe(2);
+    // Not asked again, but corrected by the slope that is known.
+    near(seeker.at, 4 - 0.04 / 3, { abs: 1e-12 }, 'corrected');
+    const bound = new Seeker(2, { least: 0, most: 3, step: 0.5, close: 0.005, trials: 12 });
+    bound.seek(12, 6, by(3));
+    expect(bound.at).toBe(3);
   });
   it('of several unknowns, in place: a circle cut by a parabola', () => {
     // x² + y² = 2 and y = x² meet at (1, 1).

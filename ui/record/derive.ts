@@ -12,6 +12,7 @@ import {
   type Scene,
   standingState,
   startState,
+  tellFinding,
   withAdjuster,
 } from '../../sim/index.ts';
 import { faultOf, ownWords } from '../../sim/workshop/index.ts';
@@ -26,9 +27,6 @@ import type { OwnBrake, Shelf } from './shelf.ts';
  * it is made of; nothing of it is ever in the record.
  */
 
-const told = (f: { path: string; found: string; allowed: string }): string =>
-  `${f.path}: found ${f.found}; allowed: ${f.allowed}`;
-
 interface ReadScene {
   readonly brake: Brake;
   readonly scene: Scene;
@@ -40,7 +38,7 @@ const scenes = new KeptFor<object, ReadScene>();
 export const read = (scene: object): ReadScene =>
   scenes.of(scene, () => {
     const result = readScene(scene);
-    if (!result.ok) throw new Error(result.findings.map(told).join('\n'));
+    if (!result.ok) throw new Error(result.findings.map(tellFinding).join('\n'));
     return result;
   });
 

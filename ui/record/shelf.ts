@@ -1,5 +1,12 @@
 import * as v from 'valibot';
-import { type OwnKey, type OwnSizes, ownKeys, readScene, type Scene } from '../../sim/index.ts';
+import {
+  type OwnKey,
+  type OwnSizes,
+  ownKeys,
+  readScene,
+  type Scene,
+  tellFinding,
+} from '../../sim/index.ts';
 
 /** Brakes of one's own: what was typed, and the scenes that they are made from. */
 export type OwnTexts = Readonly<Partial<Record<OwnKey, string>>>;
@@ -35,7 +42,7 @@ export const sceneValue: v.GenericSchema<unknown, Scene> = v.pipe(
     const read = readScene(dataset.value);
     if (read.ok) return read.scene;
     const [f] = read.findings;
-    addIssue({ message: f ? `${f.path}: found ${f.found}; allowed: ${f.allowed}` : 'no scene' });
+    addIssue({ message: f ? tellFinding(f) : 'no scene' });
     return NEVER;
   }),
 );

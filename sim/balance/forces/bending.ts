@@ -1,25 +1,20 @@
 import type { Force, Rig, ShoeRig, Work } from '../types.ts';
+import { OnShoe } from './on-shoe.ts';
 
 /** The steel of a bending shoe. Its modes are orthonormal: their own stiffness is the identity (see brake/flex.ts). */
-export class Bending implements Force {
-  readonly name: string;
+export class Bending extends OnShoe implements Force {
   readonly remembers = 0;
-  slot = 0;
-  readonly #rig: Rig;
-  readonly shoe: ShoeRig;
   #energy = 0;
 
   constructor(rig: Rig, shoe: ShoeRig) {
-    this.name = `${shoe.side} shoe’s bending`;
-    this.#rig = rig;
-    this.shoe = shoe;
+    super(rig, shoe, 'shoe’s bending');
   }
 
   prepare(): void {}
 
   add(w: Work, y: Float64Array): void {
     const { at: first, freedoms, modes } = this.shoe;
-    const { n } = this.#rig;
+    const { n } = this.rig;
     let sum = 0;
     for (let m = 0; m < modes; m++) {
       const at = first + freedoms + m;

@@ -1,4 +1,5 @@
 import type { Arrow } from '../instant.ts';
+import { climbedBy } from '../ratchet.ts';
 import type { Acting, Fitted, Force, Link, Rig, Work } from '../types.ts';
 import { addLink, book, makeLink } from './sums.ts';
 
@@ -28,7 +29,7 @@ export class Climb implements Force {
   add(w: Work, _: Float64Array, act: Acting): void {
     const { adjuster } = this.#rig.brake;
     this.#link = w.strut;
-    const climbed = w.strut.length - act.strutLength - adjuster.lostMotion;
+    const climbed = climbedBy(this.#rig.brake, act.strutLength, w.strut.length);
     this.#pull = 0;
     this.#climbed = climbed;
     if (!(adjuster.climbForce > 0 && climbed > 0 && this.#nextTooth > 0)) return;

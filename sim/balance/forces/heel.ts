@@ -4,6 +4,7 @@ import { cos, sin } from '../../math/trig.ts';
 import type { Arrow } from '../instant.ts';
 import { turnIn } from '../place.ts';
 import type { Acting, Force, Rig, ShoeRig, Work } from '../types.ts';
+import { OnShoe } from './on-shoe.ts';
 
 /** Heel on its flat: normal and sticking stiffness, N/mm (stiff against a lining, soft enough for the step). */
 const HEEL_NORMAL = 1e5;
@@ -84,22 +85,16 @@ function heelForce(
 }
 
 /** The abutment's flat on a round heel. */
-export class Heel implements Force {
-  readonly name: string;
+export class Heel extends OnShoe implements Force {
   /** Slip at which the bristle holds, mm. */
   readonly remembers = 1;
-  slot = 0;
-  readonly shoe: ShoeRig;
   /** Of the flat on the heel. */
   readonly on = makeHeelForce();
-  readonly #rig: Rig;
   readonly #anchor: Extract<Anchor, { kind: 'abutment' }>;
   readonly #at = [0, 0] as [number, number];
 
   constructor(rig: Rig, shoe: ShoeRig, anchor: Extract<Anchor, { kind: 'abutment' }>) {
-    this.name = `${shoe.side} heel`;
-    this.#rig = rig;
-    this.shoe = shoe;
+    super(rig, shoe, 'heel');
     this.#anchor = anchor;
   }
 
@@ -113,7 +108,7 @@ export class Heel implements Force {
   add(w: Work, y: Float64Array, act: Acting): void {
     const { slot, on } = this;
     const { at } = this.shoe;
-    const { n } = this.#rig;
+    const { n } = this.rig;
     const anchor = this.#anchor;
     const ux = y[at] as number;
     const uy = y[at + 1] as number;

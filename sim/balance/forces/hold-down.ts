@@ -1,6 +1,7 @@
 import type { Arrow } from '../instant.ts';
 import { makePlaced, place } from '../place.ts';
 import type { Acting, Fitted, Force, Placed, Rig, ShoeRig, Work } from '../types.ts';
+import { OnShoe } from './on-shoe.ts';
 import { addForce, addSlope, book, indexOf } from './sums.ts';
 
 /** Elastic grip of a hold-down before it slips, N/mm: stiff against the motions that matter (0.01 mm). From memory of metal on metal; only the slip limit is felt. */
@@ -18,25 +19,19 @@ const BROKE = 2;
  * Hold-down and plate pads on a shoe: a bristle in the plane, clamped radially at its friction. A groove
  * in the pads holds besides, until the shoe's edge breaks out of it.
  */
-export class HoldDown implements Force {
-  readonly name: string;
+export class HoldDown extends OnShoe implements Force {
   /** Where the bristle holds, x and y, mm; whether the edge has broken out of its groove. */
   readonly remembers = 3;
-  slot = 0;
-  readonly shoe: ShoeRig;
   readonly at: Placed;
   /** On the shoe, in the brake's plane, N. */
   fx = 0;
   fy = 0;
-  readonly #rig: Rig;
   #groove = 0;
   #stored = 0;
   #slides = false;
 
   constructor(rig: Rig, shoe: ShoeRig) {
-    this.name = `${shoe.side} hold-down`;
-    this.#rig = rig;
-    this.shoe = shoe;
+    super(rig, shoe, 'hold-down');
     this.at = makePlaced(rig.n);
   }
 
@@ -45,7 +40,7 @@ export class HoldDown implements Force {
   }
 
   rest(w: Work, y: Float64Array, memory: Float64Array): void {
-    const p = place(this.#rig, y, w.turns, this.shoe.hold, this.at);
+    const p = place(this.rig, y, w.turns, this.shoe.hold, this.at);
     memory[this.slot + X] = p.x;
     memory[this.slot + Y] = p.y;
     memory[this.slot + BROKE] = 0;
@@ -54,8 +49,8 @@ export class HoldDown implements Force {
   add(w: Work, yy: Float64Array, act: Acting): void {
     const { shoe, at: p, slot } = this;
     const { memory, home } = act;
-    const { n } = this.#rig;
-    place(this.#rig, yy, w.turns, shoe.hold, p);
+    const { n } = this.rig;
+    place(this.rig, yy, w.turns, shoe.hold, p);
     const from = shoe.at;
     const to = shoe.at + shoe.n;
     const { friction, shakenOff } = shoe.shoe.holdDown;
@@ -103,11 +98,11 @@ export class HoldDown implements Force {
       slope -= CENTRING;
       this.#stored += (CENTRING * (hx * hx + hy * hy)) / 2;
     }
-    addForce(this.#rig, w, p, fx, fy);
+    addForce(this.rig, w, p, fx, fy);
     this.fx = fx;
     this.fy = fy;
     book(w, indexOf(shoe), fx, fy);
-    addSlope(this.#rig, w, p, shoe, slope);
+    addSlope(this.rig, w, p, shoe, slope);
   }
 
   /** An edge that broke out of its groove slides freely from then on. */

@@ -1,22 +1,17 @@
 import type { WornBed } from '../../contact/bed.ts';
 import { rub, type ShoeStance } from '../../contact/rub.ts';
 import type { Acting, Fitted, Force, Rig, ShoeRig, Work } from '../types.ts';
+import { OnShoe } from './on-shoe.ts';
 
 /** The drum on a lining: see contact/rub.ts. Told element by element, so it has no arrow here. */
-export class Lining implements Force {
-  readonly name: string;
+export class Lining extends OnShoe implements Force {
   readonly remembers = 0;
-  slot = 0;
-  readonly shoe: ShoeRig;
-  readonly #rig: Rig;
   readonly #front: boolean;
   readonly #stance: ShoeStance;
   #worn: WornBed | null = null;
 
   constructor(rig: Rig, shoe: ShoeRig) {
-    this.name = `${shoe.side} lining`;
-    this.#rig = rig;
-    this.shoe = shoe;
+    super(rig, shoe, 'lining');
     this.#front = shoe.side === 'front';
     this.#stance = { freedoms: shoe.freedoms, at: shoe.at, q: new Float64Array(0), cos: 1, sin: 0 };
   }
@@ -34,7 +29,7 @@ export class Lining implements Force {
     stance.sin = this.#front ? w.turns.frontSin : w.turns.rearSin;
     rub(this.#worn, stance, act.drum, this.#front ? act.frontLaw : act.rearLaw, shoe.rub);
     const { force, tangent } = shoe.rub;
-    const { n } = this.#rig;
+    const { n } = this.rig;
     for (let j = 0; j < shoe.n; j++) {
       w.q[shoe.at + j] = (w.q[shoe.at + j] as number) + (force[j] as number);
       for (let l = 0; l < shoe.n; l++) {

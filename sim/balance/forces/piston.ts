@@ -2,6 +2,7 @@ import { type StickForce, stickForce } from '../../contact/stick.ts';
 import type { Arrow } from '../instant.ts';
 import { makePlaced, place } from '../place.ts';
 import type { Acting, Fitted, Force, Placed, Rig, ShoeRig, Work } from '../types.ts';
+import { OnShoe } from './on-shoe.ts';
 import { addForce, book, indexOf } from './sums.ts';
 
 /** Elastic grip of a cup before it slips, N/mm: stiff against the motions that matter. From memory of rubber lips; only the slip limit is felt. */
@@ -16,17 +17,13 @@ const TOE = 1;
  * The piston on its toe. Fluid only pushes: p·A and the spring between the cups, less the cup's dry
  * friction. A piston that is stuck bears the fluid itself and is a stop for its toe.
  */
-export class Piston implements Force {
-  readonly name: string;
+export class Piston extends OnShoe implements Force {
   /** Travel at which the cup's bristle holds; x of the toe at rest, from which travel counts, mm. */
   readonly remembers = 2;
-  slot = 0;
-  readonly shoe: ShoeRig;
   readonly toe: Placed;
   /** N; mm. */
   push = 0;
   travel = 0;
-  readonly #rig: Rig;
   readonly #stick: StickForce = { force: 0, slope: 0, anchor: 0 };
   #friction = 0;
   #stuck = false;
@@ -34,28 +31,26 @@ export class Piston implements Force {
   #fluid = 0;
 
   constructor(rig: Rig, shoe: ShoeRig) {
-    this.name = `${shoe.side} piston`;
-    this.#rig = rig;
-    this.shoe = shoe;
+    super(rig, shoe, 'piston');
     this.toe = makePlaced(rig.n);
   }
 
   prepare({ condition }: Fitted): void {
     const { side } = this.shoe;
-    this.#friction = this.#rig.brake.cylinder.cupFriction + condition.cupExtra;
+    this.#friction = this.rig.brake.cylinder.cupFriction + condition.cupExtra;
     this.#stuck = condition.pistonStuck[side];
     this.#lean = condition.lean[side];
   }
 
   rest(w: Work, y: Float64Array, memory: Float64Array): void {
-    memory[this.slot + TOE] = place(this.#rig, y, w.turns, this.shoe.toe, this.toe).x;
+    memory[this.slot + TOE] = place(this.rig, y, w.turns, this.shoe.toe, this.toe).x;
   }
 
   add(w: Work, y: Float64Array, act: Acting): void {
     const { shoe, toe, slot } = this;
     const stick = this.#stick;
-    const { cylinder } = this.#rig.brake;
-    place(this.#rig, y, w.turns, shoe.toe, toe);
+    const { cylinder } = this.rig.brake;
+    place(this.rig, y, w.turns, shoe.toe, toe);
     const travel = shoe.outward * (toe.x - (act.home[slot + TOE] as number));
     stickForce(travel, act.memory[slot + CUP] as number, CUP_STIFFNESS, this.#friction, stick);
     const fluid = act.pressure * cylinder.area + cylinder.centreSpring;
@@ -70,11 +65,11 @@ export class Piston implements Force {
     w.after[slot + TOE] = act.home[slot + TOE] as number;
     this.push = push;
     this.travel = travel;
-    addForce(this.#rig, w, toe, shoe.outward * push, 0);
+    addForce(this.rig, w, toe, shoe.outward * push, 0);
     book(w, indexOf(shoe), shoe.outward * push, 0);
     this.#fluid = fluid;
     if (stick.slope === 0) return;
-    const { n } = this.#rig;
+    const { n } = this.rig;
     for (let j = shoe.at; j < shoe.at + shoe.n; j++) {
       const dj = toe.dx[j] as number;
       if (dj === 0) continue;

@@ -69,4 +69,11 @@ it('the excess is the sum of its parts, and the drum has grown by what the gap s
   near(growth, (2 * 0.32 * 130) / 78, { abs: 0.06 });
   expect(sensed).toBeGreaterThan(needed + 0.4);
   near(takenUp, brake.adjuster.growth[10] as number, { abs: 1e-12 });
+  // Lost motion and the eleventh tooth; a lever spring at half its force is late by half a tooth.
+  const { growth: lengths, lostMotion } = brake.adjuster;
+  const step = (lengths[11] as number) - (lengths[10] as number);
+  near(needed, lostMotion + step, { abs: 1e-12 }, 'needed');
+  const weak = { ...clicked, condition: { ...clicked.condition, leverSpring: 0.5 } };
+  const late = hotPress(rig, weak, hill(16, 4)).excess.needed;
+  near(late, lostMotion + 1.5 * step, { abs: 1e-12 }, 'weak spring');
 });
