@@ -125,6 +125,29 @@ describe('a groove in the pads', () => {
   }
 });
 
+it('a tooth that drops in under the pedal puts no shoe back into its groove; its way home does', () => {
+  const { rig } = quay();
+  // A tooth short, so that a press steps: the shoes are out on the drum then, and no groove is there.
+  const clickedOnce = standingState(rig, 'Just clicked');
+  const state = { ...clickedOnce, tooth: clickedOnce.tooth - 1 };
+  const motion = createMotion(rig, { ...state, condition: { ...SOUND, groove: 60 } });
+  const broke = (): (number | undefined)[] => {
+    const { memory } = motion.snapshot();
+    return [memory['front hold-down']?.[2], memory['rear hold-down']?.[2]];
+  };
+  const press = { pressure: 4, turning: 1 } as const;
+  let clicked = 0;
+  for (let n = 0; n < 480 && clicked === 0; n++) clicked = motion.step(press).clicked;
+  expect(clicked).toBe(1);
+  expect(broke()).toEqual([1, 1]);
+  for (let n = 0; n < 480; n++) motion.step(press);
+  expect(broke()).toEqual([1, 1]);
+  const free = createMotion(rig, { ...state, tooth: motion.tooth });
+  near(torque(motion.instant()), torque(settle(free, 4)), { rel: 1e-3 }, 'as without a groove');
+  for (let n = 0; n < 480; n++) motion.step({ pressure: 0, turning: 1 });
+  expect(broke()).toEqual([0, 0]);
+});
+
 describe('springs', () => {
   const ends = (front: readonly [number, number], plate: readonly [number, number]) => [
     { on: 'front', at: [...front] },

@@ -117,13 +117,9 @@ export class HoldDown extends OnShoe implements Force {
     return true;
   }
 
+  /** A tooth that drops in under the pressed pedal changes nothing of this: the shoe is still out on the drum. */
   takeHold(memory: Float64Array): void {
     memory[this.slot + BROKE] = 0;
-  }
-
-  /** A longer strut moves the shoes on: they lie in the grooves of their new place. */
-  moved(memory: Float64Array): void {
-    this.takeHold(memory);
   }
 
   arrows(): readonly Arrow[] {
