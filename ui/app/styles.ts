@@ -233,7 +233,8 @@ export const styles = css`
     .btn, .btn.tall { min-height: 58px; font-size: 17px; }
     .h { order: 3; }
     .try { order: 4; }
-    .side > .note, .side > .try { position: static; }
+    .side > .note, .side > .try { top: auto; padding: 6px 12px; font-size: 14px; line-height: 1.25; min-height: 0; border-width: 2px 0 0; }
+    .side > .note svg { width: 26px; height: 24px; }
     .note { order: 5; }
     .rd { order: 2; }
     .bf .v:not(.big):not(.mid) { font-size: 56px; }
@@ -266,7 +267,7 @@ export const styles = css`
   /* A phone on its side: what sticks would cover all the rest. */
   @media (max-height: 520px) {
     .stage { height: 76vh; }
-    .ctl { position: static; }
+    .ctl, .side > .note, .side > .try { position: static; }
   }
   @media (prefers-reduced-motion: no-preference) {
     .card { transition: background-color 240ms linear; }

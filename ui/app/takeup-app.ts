@@ -280,7 +280,10 @@ export class TakeupApp extends LitElement {
   /** What sticks above the controls must know their height. */
   readonly #controls = new ResizeObserver(([entry]) => {
     const controls = entry?.target as HTMLElement | undefined;
-    controls?.parentElement?.style.setProperty('--ctl', `${controls.offsetHeight - 2}px`);
+    controls?.parentElement?.style.setProperty(
+      '--ctl',
+      `${Math.max(0, controls.offsetHeight - 2)}px`,
+    );
   });
   #watched: Element | null = null;
 

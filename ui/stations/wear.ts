@@ -119,7 +119,7 @@ export const wear: Station = {
   side,
   controls,
   foot: {
-    height: { wide: 300, middle: 200, narrow: 210 },
+    height: { wide: 300, middle: 200, narrow: 168 },
     strip: (page) => {
       const d = desk(page);
       return html`<takeup-chart .desk=${d} .life=${d.soFar} .at=${d.at} .look=${`${page.session.theme} ${d.lane}`}></takeup-chart>`;

@@ -44,7 +44,7 @@ export const phoneStyles = css`
     .axle input, .heads input, .tools select, .lim input { min-height: 56px; font-size: 18px; }
     .axle input { width: 150px; }
     .axle label, .heads label { font-size: 16px; }
-    .axle .wide, .note { font-size: 14.5px; }
+    .axle .wide { font-size: 14.5px; }
     .lims { display: grid; gap: 8px; padding: 12px; border-top: 2px solid var(--ink); }
     .lims label { display: grid; grid-template-columns: 1fr 130px; gap: 4px 10px; align-items: center; font-size: 16px; }
     .lims input, .lims select { height: 56px; border: 1px solid var(--ink2); padding: 0 8px; font-size: 18px; font-weight: 650; min-width: 0; }
@@ -57,10 +57,14 @@ export const phoneStyles = css`
     .acts .btn, .acts .seg button { min-height: 58px; font-size: 16.5px; }
     .acts .btn.p, .acts .seg, .acts .ask { grid-column: 1 / 3; }
     .acts .ask { flex-wrap: wrap; }
+    /* Over the way on, which is a button high with its padding. */
+    .note { position: sticky; bottom: 84px; z-index: 2; background: var(--sheet); padding: 6px 12px; font-size: 14px; line-height: 1.25; border-top: 2px solid var(--ink); }
     .next { position: sticky; bottom: 0; z-index: 2; display: grid; grid-template-columns: 132px 1fr; gap: 10px; padding: 12px; background: var(--sheet); border-top: 2px solid var(--ink); }
     .next .btn { min-height: 58px; font-size: 17px; }
     .next .btn.p { min-width: 0; }
   }
+  /* A phone on its side: what sticks would cover all the rest. */
+  @media (max-height: 520px) { .note { position: static; } }
 `;
 
 const value = (desk: InspectDesk, line: Line, wheel: Wheel): string => {
