@@ -9,6 +9,8 @@ import { NARROW_STAGE } from './page-sizes.ts';
 
 /** There is no room for words under this width beside what a station lays over the stage. */
 const NARROW_BESIDE = 520;
+/** Between the shoe edge-on and what a station lays over the stage the brake has so much width, px, or is a small key. */
+const LEAST_BRAKE = 300;
 
 /** A stage that is squeezed to nothing still has a brake to draw, px/mm. */
 const LEAST_SCALE = 0.05;
@@ -43,7 +45,10 @@ export function brakeView(
   const width = whole * (1 - beside);
   const { drum } = session.brake;
   const rim = drum.radiusNew + drum.rim;
-  const narrow = whole < NARROW_STAGE || width < NARROW_BESIDE;
+  // The edge-on drawing takes its place on the left.
+  const left = session.layers.edge ? edgeBox(whole, height, foot).width + 50 : 0;
+  const crowded = left > 0 && !session.wall && width - left < LEAST_BRAKE;
+  const narrow = whole < NARROW_STAGE || width < NARROW_BESIDE || crowded;
   const free = height - foot;
   const k = narrow ? 0.72 : weightFor(Math.min(width * 0.72, free + 60));
   const base = {
@@ -84,8 +89,6 @@ export function brakeView(
   const kept = (x: number): number => (mirrored ? whole - x : x);
   if (session.layers.edge && narrow)
     return { ...base, scale: 37 / rim, origin: [kept(width - 52), 52] };
-  // The edge-on drawing takes its place on the left.
-  const left = session.layers.edge ? edgeBox(width, height, foot).width + 50 : 0;
   const across = (width - left) / (2 * (rim + (narrow ? 28 : SIDE)));
   const scale = within((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
   return {

@@ -61,6 +61,8 @@ export class StageView extends LitElement {
   #hover: Point | null = null;
   #names: readonly NumberedName[] = [];
   #numbered = false;
+  /** The brake was a small key when the buttons were last drawn. */
+  #wasKey = false;
 
   constructor() {
     super();
@@ -168,6 +170,7 @@ export class StageView extends LitElement {
       if (this.#hover || this.#pointer.at) this.requestUpdate();
       this.#names = names;
       this.#numbered = numbered;
+      if (isKey(this.#at()) !== this.#wasKey) this.requestUpdate();
     }
   }
 
@@ -322,7 +325,8 @@ export class StageView extends LitElement {
   #zoomButtons() {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
-    if (this.#size.width > 0 && isKey(this.#at())) return nothing;
+    this.#wasKey = this.#size.width > 0 && isKey(this.#at());
+    if (this.#wasKey) return nothing;
     return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--foot:${this.foot}px`}>
       <span aria-hidden="true">Zoom</span>
       <button class="sign" aria-label="Zoom out" title="Zoom out (−)" aria-disabled=${!zoomed} @click=${() => this.zoom(1 / ZOOM)}>−</button>

@@ -137,3 +137,27 @@ it('no text lies on another, on a value’s lines or under the zoom', async () =
   }
   expect([...found.values()]).toEqual([]);
 });
+
+it('draws the brake on every stage beside what takes its place', async () => {
+  const made = await load();
+  const session = made.Session.of(scene('quay-van'), true);
+  for (const station of made.stations) {
+    session.do(show, station.id);
+    for (const { name, size, width, height, wall } of stages) {
+      if (size === 'narrow' && station.phoneStage === false) continue;
+      for (const on of [{}, { loupe: true }, { edge: true }, { loupe: true, edge: true }]) {
+        for (const wheel of ['left', 'right']) {
+          const seen = { layers: on, wheel, wall: wall === true };
+          for (const [key, value] of Object.entries(seen))
+            Object.defineProperty(session, key, { value, configurable: true });
+          const foot = made.footOf(station, size, session.wall);
+          const zoom = { factor: 1, dx: 0, dy: 0 };
+          const { scale } = made.viewAt({ session, station, width, height, foot, size, zoom });
+          // A key of 74 px across is the least that is drawn of a brake: our own rule.
+          const across = 2 * scale * (session.brake.drum.radiusNew + session.brake.drum.rim);
+          expect(across, `${station.id} ${name} ${Object.keys(on)} ${wheel}`).toBeGreaterThan(73);
+        }
+      }
+    }
+  }
+});
