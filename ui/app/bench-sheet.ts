@@ -104,7 +104,7 @@ export class BenchSheet extends LitElement {
           }}>${b ? 'rigid, bending beside' : 'rigid'}</button>`,
       )}</div><p>What shoes of steel that bend would do, beside the rigid ones; at new linings only.</p></section>
       ${momentFile(session, this.home, () => this.close())}
-      <section><button @click=${() => {
+      <section><button aria-haspopup="dialog" @click=${() => {
         this.close();
         this.dispatchEvent(new Event('table'));
       }}>All readings…</button></section>

@@ -27,7 +27,6 @@ export function undone(session: Session, foot: number): TemplateResult | typeof 
 
 export const undoStyles = css`
   .undo { display: inline-flex; align-items: center; gap: 8px; }
-  .undo:disabled { color: var(--rule); cursor: default; }
   .undone { position: absolute; right: 14px; z-index: 3; display: flex; align-items: center; gap: 10px; background: var(--sheet); border: 1px solid var(--rule); padding: 3px 3px 3px 12px; font-size: 15.5px; }
   .undone button { border: 2px solid var(--ink); background: var(--sheet); padding: 0 14px; min-height: 34px; font-weight: 600; }
   @media ${COMPACT} { .undone { font-size: 14px; right: 10px; } }

@@ -27,7 +27,10 @@ const leastOf = (view: View): number =>
   view.wall ? LEAST_WALL : view.narrow ? LEAST_NARROW : LEAST;
 
 export const sizeOf = (view: View, style: LabelStyle): number =>
-  Math.max(leastOf(view), SIZES[style] * view.text);
+  ownSize(view, SIZES[style] * view.text);
+
+/** A text's own size, px, or the least that the view may show. */
+export const ownSize = (view: View, size: number): number => Math.max(leastOf(view), size);
 
 /** Mean width of a letter as a share of the size: enough to leave room for words. */
 const LETTER = 0.56;
@@ -41,7 +44,7 @@ export const label = (
   dx: 0,
   dy: 0,
   ...given,
-  size: given.size ? Math.max(leastOf(view), given.size) : sizeOf(view, given.style),
+  size: given.size ? ownSize(view, given.size) : sizeOf(view, given.style),
 });
 
 interface Font {

@@ -1,6 +1,6 @@
 import type { Point } from '../../../sim/index.ts';
 import { add, polar } from '../../stage/geometry.ts';
-import { label } from '../../stage/layers/label.ts';
+import { label, ownSize } from '../../stage/layers/label.ts';
 import { nameSpots } from '../../stage/layers/names.ts';
 import type { PartId } from '../../stage/part-names.ts';
 import { drawingOf } from '../../stage/parts/adjuster.ts';
@@ -24,8 +24,9 @@ const STANDS: Readonly<Record<number, number>> = {
   9: -68,
 };
 const DEG = Math.PI / 180;
-/** Radius of a balloon, px. */
-const RADIUS = 14;
+/** Size of a balloon's number, px, and the balloon's radius as a share of it. */
+const NUMBER = 16;
+const RADIUS = 0.88;
 
 /** What each number points at, mm; the open line moves its point to the toe, the heel or the angle. */
 function targets(input: StageInput, open: Line): ReadonlyMap<number, Point> {
@@ -79,6 +80,7 @@ export function balloons(
 ): { shapes: Shape[]; labels: Label[] } {
   const { view, brake } = input;
   const rim = (brake.drum.radiusNew + brake.drum.rim) * view.scale;
+  const radius = RADIUS * ownSize(view, NUMBER);
   const shapes: Shape[] = [];
   const labels: Label[] = [];
   for (const [number, target] of targets(input, open)) {
@@ -86,20 +88,20 @@ export function balloons(
     if (few && !on) continue;
     const angle = (STANDS[number] ?? 0) * DEG;
     const level = Math.abs(Math.sin(angle)) < 0.2;
-    const far = rim + RADIUS * (level ? (few ? 0.2 : 0.6) : few ? 1.6 : 2.6);
+    const far = rim + radius * (level ? (few ? 0.2 : 0.6) : few ? 1.6 : 2.6);
     const at = toMm(view, [
       view.origin[0] + far * Math.cos(angle),
       Math.min(
-        view.height - RADIUS - 3,
-        Math.max(RADIUS + 3, view.origin[1] - far * Math.sin(angle)),
+        view.height - radius - 3,
+        Math.max(radius + 3, view.origin[1] - far * Math.sin(angle)),
       ),
     ]);
     const toward = toPx(view, target);
     const from = toPx(view, at);
     const away = Math.hypot(toward[0] - from[0], toward[1] - from[1]);
     const edge = toMm(view, [
-      from[0] + (RADIUS / away) * (toward[0] - from[0]),
-      from[1] + (RADIUS / away) * (toward[1] - from[1]),
+      from[0] + (radius / away) * (toward[0] - from[0]),
+      from[1] + (radius / away) * (toward[1] - from[1]),
     ]);
     const group = 'balloons';
     shapes.push(
@@ -117,7 +119,7 @@ export function balloons(
       },
       {
         key: `balloon ring ${number}`,
-        path: circlePath(at, RADIUS / view.scale),
+        path: circlePath(at, radius / view.scale),
         style: { fill: on ? 'ink' : 'sheet', stroke: 'ink', width: 2 },
         group,
       },
@@ -129,7 +131,7 @@ export function balloons(
         at,
         anchor: 'middle',
         style: 'name',
-        size: 16,
+        size: NUMBER,
         colour: on ? 'sheet' : 'ink',
       }),
     );
