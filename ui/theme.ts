@@ -25,7 +25,7 @@ const sheet = {
   adjFill: '#EDB9D7',
   fluid: '#0E7A6E',
   fluidFill: '#C9EAE4',
-  good: '#0E7A6E',
+  good: '#0B6D62',
   bad: '#9A1616',
   warn: '#F4C534',
   warnInk: '#12202A',

@@ -1,31 +1,159 @@
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { seriousFaults } from './axe.ts';
+import type { Moment } from '../../ui/record/moment.ts';
+import { firstHeadings, kindsOn, seriousFaults } from './axe.ts';
 import { openBrowser } from './open.ts';
+import { frames } from './soon.ts';
+import { dressIn, eachDialog, eachView, openStation, stationCount } from './tour.ts';
 
-/** What axe-core calls serious or critical; texts over the canvas it cannot judge are looked at by hand. */
-it('Apply, Wear, Park and New shoes have no serious fault of access, light and dark', async () => {
+const windows = [
+  { width: 1920, height: 1080 },
+  { width: 1366, height: 768 },
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+];
+
+/** Looks at the page wherever there is a kind of element that was not looked at before. */
+class Looks {
+  readonly #seen = new Set<string>();
+  readonly found: string[] = [];
+  count = 0;
+  readonly #page: Page;
+  readonly #rules: string[] | undefined;
+
+  constructor(page: Page, rules?: string[]) {
+    this.#page = page;
+    this.#rules = rules;
+  }
+
+  async at(where: string): Promise<void> {
+    await frames(this.#page, 2);
+    const fresh = (await kindsOn(this.#page)).filter((kind) => !this.#seen.has(kind));
+    if (fresh.length === 0) return;
+    for (const kind of fresh) this.#seen.add(kind);
+    this.count++;
+    for (const fault of await seriousFaults(this.#page, this.#rules))
+      if (!this.found.some((f) => f.startsWith(fault))) this.found.push(`${fault} (${where})`);
+  }
+}
+
+/** In the dark only colours differ, so only they are asked about there. */
+const themes = [
+  { theme: 'Sheet', rules: undefined },
+  { theme: 'Board', rules: ['color-contrast'] },
+] as const;
+
+it.each(windows.flatMap((w) => themes.map((t) => ({ ...w, ...t }))))(
+  'at $width in $theme no station, view or dialog has a serious fault of access, and each one h1',
+  async ({ theme, rules, ...viewport }) => {
+    const browser = await openBrowser();
+    const { page, errors, close } = await browser.open({ viewport, reducedMotion: 'reduce' });
+    const looks = new Looks(page, rules && [...rules]);
+    const count = await stationCount(page);
+    expect(count).toBeGreaterThan(1);
+    await dressIn(page, theme);
+    const headings: string[] = [];
+    for (let at = 0; at < count; at++) {
+      const station = await openStation(page, at);
+      await eachView(page, async (view) => {
+        await looks.at(`${station}, ${view}`);
+        const h1 = await firstHeadings(page);
+        if (h1.length !== 1) headings.push(`${station}, ${view}: ${h1.join(' and ') || 'none'}`);
+      });
+    }
+    await eachDialog(page, (dialog) => looks.at(dialog));
+    expect(looks.found).toEqual([]);
+    expect(headings).toEqual([]);
+    expect(looks.count).toBeGreaterThan(count);
+    expect(errors).toEqual([]);
+    await close();
+    await browser.close();
+  },
+);
+
+it('on the wall no station has a serious fault of access, and each one h1', async () => {
   const browser = await openBrowser();
   const { page, close } = await browser.open({ reducedMotion: 'reduce' });
-  await page.locator('takeup-app canvas').first().waitFor();
-  const check = () => seriousFaults(page);
-  expect(await check()).toEqual([]);
-  await page.keyboard.press('2');
-  await page.locator('takeup-chart').waitFor();
-  expect(await check()).toEqual([]);
-  await page.getByRole('button', { name: /^View/ }).click();
-  await page.getByRole('button', { name: 'View: Board' }).waitFor();
-  expect(await check()).toEqual([]);
-  for (const [key, ready] of [
-    ['4', '[data-verdict]'],
-    ['6', '.ns-over'],
-  ] as const) {
-    await page.keyboard.press(key);
-    await page.locator(ready).first().waitFor();
-    expect(await check(), `station ${key}`).toEqual([]);
+  const looks = new Looks(page);
+  const count = await stationCount(page);
+  for (let at = 0; at < count; at++) {
+    const station = await openStation(page, at);
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.keyboard.press('w');
+    await page.locator('main.wall').waitFor();
+    await looks.at(station);
+    expect(await firstHeadings(page), station).toHaveLength(1);
+    await page.keyboard.press('w');
+    await page.locator('main.work').waitFor();
   }
-  await page.getByRole('button', { name: 'Bench' }).click();
-  await page.getByRole('heading', { name: 'Bench' }).waitFor();
-  expect(await check()).toEqual([]);
+  expect(looks.found).toEqual([]);
+  await close();
+  await browser.close();
+});
+
+/** Every line that comes to stand in the page's live region, in its order. */
+async function listen(page: Page): Promise<() => Promise<string[]>> {
+  await page.evaluate(() => {
+    const heard: string[] = [];
+    Object.assign(globalThis, { heard });
+    const region = document.querySelector('takeup-app')?.shadowRoot?.querySelector('[data-told]');
+    if (!region) throw new Error('no live region');
+    new MutationObserver(() => {
+      const text = region.textContent?.trim() ?? '';
+      if (text !== '' && heard.at(-1) !== text) heard.push(text);
+    }).observe(region, { characterData: true, childList: true, subtree: true });
+  });
+  return () => page.evaluate(() => (globalThis as unknown as { heard: string[] }).heard);
+}
+
+it('tells a press that is held, its release and a click once each, in words', async () => {
+  const browser = await openBrowser();
+  const { page, errors, close } = await browser.open({ path: '?state=Just+clicked' });
+  const pedal = page.locator('takeup-pedal [role="slider"]');
+  await pedal.waitFor();
+  expect(await page.locator('[data-told]').getAttribute('role')).toBe('status');
+  // A tooth taken back is taken up again by the next press.
+  await page.evaluate(() => {
+    interface App {
+      readonly session: { readonly moment: Moment; put(moment: Moment, said: string): void };
+    }
+    const { session } = document.querySelector('takeup-app') as unknown as App;
+    const { bench } = session.moment;
+    const state = { ...bench.state, tooth: bench.state.tooth - 1 };
+    session.put({ ...session.moment, bench: { ...bench, state } }, 'a tooth back');
+  });
+  const heard = await listen(page);
+  await pedal.focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(heard).toContain('Pedal pressed: 40 bar');
+  await page.keyboard.press('Enter');
+  await expect.poll(heard).toContain('Pedal released');
+  const all = await heard();
+  expect(all.filter((line) => line.startsWith('Click: tooth'))).toHaveLength(1);
+  expect(all).toHaveLength(3);
+  expect(errors).toEqual([]);
+  await close();
+  await browser.close();
+});
+
+it('tells a drag along the pedal where it stops', async () => {
+  const browser = await openBrowser();
+  const { page, close } = await browser.open();
+  const box = await page.locator('takeup-pedal [role="slider"]').boundingBox();
+  if (!box) throw new Error('no pedal');
+  const heard = await listen(page);
+  const y = box.y + box.height / 2;
+  await page.mouse.move(box.x + 10, y);
+  await page.mouse.down();
+  for (let share = 0.05; share < 0.5; share += 0.01) {
+    await page.mouse.move(box.x + share * box.width, y);
+    await frames(page, 1);
+  }
+  await expect.poll(heard).toContainEqual(expect.stringMatching(/^Pedal pressed: \d+ bar$/));
+  await page.mouse.up();
+  await expect.poll(heard).toContain('Pedal released');
+  // A frame now and then may hold the pedal still for longer than the drag meant to.
+  expect((await heard()).length).toBeLessThanOrEqual(4);
   await close();
   await browser.close();
 });

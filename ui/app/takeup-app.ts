@@ -13,6 +13,7 @@ import { stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { ready } from '../stations/waiting.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
+import { Announcer } from './announcer.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
@@ -64,6 +65,9 @@ export class TakeupApp extends LitElement {
   #agreement = 0;
   #spaceHeld = false;
   readonly #mover = new FocusMover();
+  /** What those who hear the page are told now. */
+  #told = '';
+  readonly #announcer: Announcer;
   /** On a small stage: what stands beside the brake is shown instead of it. */
   #beside = false;
   #dressed: ThemeName | '' = '';
@@ -84,6 +88,7 @@ export class TakeupApp extends LitElement {
     this.home = new Home(this.session, opened, () => this.#scrolls());
     this.#scrolled = opened.scroll;
     this.#instant = this.#seen();
+    this.#announcer = new Announcer(this.session);
   }
 
   #station(): Station {
@@ -178,6 +183,7 @@ export class TakeupApp extends LitElement {
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
       this.#instant = this.#seen();
+      this.#told = this.#announcer.hear(now / 1000, this.session);
       this.#agreement = this.session.agreement(this.session.instant());
       this.requestUpdate();
     }
@@ -325,9 +331,9 @@ export class TakeupApp extends LitElement {
         ${
           size === 'narrow'
             ? nothing
-            : html`<button @click=${() => this.#table()?.open()}>Table</button><button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>`
+            : html`<button aria-haspopup="dialog" @click=${() => this.#table()?.open()}>Table</button><button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>`
         }
-        <button @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
+        <button aria-haspopup="dialog" @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
       <takeup-readings .session=${session} .instant=${this.#instant}></takeup-readings>`;
@@ -406,7 +412,7 @@ export class TakeupApp extends LitElement {
         </section>
         ${wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [])}
       </main>
-      <div class="hidden" role="status">${session.events.at(-1)?.text ?? ''}</div>`;
+      <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
 
   #page(size: PageSize): PageView {
@@ -442,7 +448,7 @@ export class TakeupApp extends LitElement {
           ${station.controls(page)}
         </aside>
       </main>
-      <div class="hidden" role="status">${session.events.at(-1)?.text ?? ''}</div>
+      <div class="hidden" role="status" data-told>${this.#told}</div>
       <div class="hidden" data-check=${this.#agreement.toExponential(1)}>Two ways to the same balance differ by ${number(100 * this.#agreement, 2)} %</div>`;
   }
 }

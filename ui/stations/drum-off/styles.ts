@@ -126,7 +126,8 @@ export const drumStyles = css`
     .strip-bb strong { font-size: 21px; }
     .strip-bb small { font-size: 14px; color: var(--ink2); }
     main[data-station='drum-off'] .h { order: 1; }
-    main[data-station='drum-off'] .onbrake { display: none; }
+    /* Heard, not seen: the controls tell what was found. */
+    main[data-station='drum-off'] .onbrake { position: absolute; width: 1px; height: 1px; padding: 0; border: 0; overflow: hidden; clip-path: inset(50%); }
     main[data-station='drum-off']:has(.quiz, .order, .fast, .sets) .stage { position: absolute; visibility: hidden; width: 100%; }
     .pages { order: 3; padding: 10px 12px; }
     .pages .btn { padding: 0 6px; font-size: 15px; line-height: 1.15; text-align: center; }

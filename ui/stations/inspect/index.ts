@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { marks } from '../../app/marks.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
+import { stationNames } from '../../record/moment.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
@@ -31,7 +32,7 @@ export const inspect: Station = {
   roles: 'none',
   beside: { narrow: 0.48 },
   side: ({ session, size }) =>
-    html`<takeup-inspect .session=${session} .size=${size}></takeup-inspect>`,
+    html`<h1 class="hidden">${stationNames.inspect}</h1><takeup-inspect .session=${session} .size=${size}></takeup-inspect>`,
   controls: () => html``,
   foot: {
     height: { wide: 196, middle: 176, narrow: 0 },
