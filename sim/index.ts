@@ -51,6 +51,7 @@ export type {
   Side,
   ToothedLever,
   Turning,
+  Wheel,
 } from './brake/types.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
@@ -96,7 +97,7 @@ export {
   pressedOnce,
   pullDrum,
   ROLLER,
-  type Rub,
+  type Rubbing,
   releaseTime,
   restGap,
   roller,

@@ -12,6 +12,7 @@ import {
   readings,
   type TiltCause,
   type Turning,
+  type Wheel,
 } from '../sim/index.ts';
 import { wordsOf } from './adjusters.ts';
 import {
@@ -176,7 +177,7 @@ export class Session extends EventTarget {
     return this.moment.turning;
   }
   /** Which wheel the drawing shows; the mechanics are each other's mirror image. */
-  get wheel(): 'left' | 'right' {
+  get wheel(): Wheel {
     // The sheet of measurements is filled in wheel by wheel: the drawing turns with it.
     if (this.station === 'inspect') return measuredWheel(this.moment);
     return this.moment.view.wheel ?? this.brake.wheel;
@@ -443,7 +444,7 @@ export class Session extends EventTarget {
   showOnWall(wall: boolean): void {
     this.do(showOnWall, wall);
   }
-  lookAt(wheel: 'left' | 'right'): void {
+  lookAt(wheel: Wheel): void {
     this.do(lookAt, wheel);
   }
   backToNew(): void {

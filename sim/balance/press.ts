@@ -3,7 +3,7 @@ import type { Turning } from '../brake/types.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE, type Sticking } from '../contact/friction.ts';
 import { type Dressed, dress, drumAt, workFor } from './dress.ts';
-import { type Solution, type Supports, solvePose } from './solve.ts';
+import { type Settling, type Solution, type Supports, solvePose } from './solve.ts';
 import type { Acting, Fitted, Rig, ShoeRig, Work } from './types.ts';
 import { gaveWay } from './work.ts';
 
@@ -230,6 +230,11 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
       : { kind: 'slide', mu, sense: press.turning };
   };
   const act = actingOn(d, press, work.memory, law(0), law(1));
+  const under: Settling = {
+    inertia: null,
+    leverStop: d.leverStop,
+    shaken: press.turning !== 0,
+  };
   const clampedGuess = guess ?? FROM_REST;
   const rounds = press.turning === 0 && press.pressure > 0 ? 4 : 1;
   let solution: Solution | null = null;
@@ -240,16 +245,13 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
       work,
       pose,
       { ...act, cable: 0, pressure: 0 },
-      null,
-      d.leverStop,
-      false,
+      { ...under, shaken: false },
       FROM_REST,
     );
     const notchArm = Math.abs(work.seatGradient[rig.leverAt] as number);
     solution.leverFree = act.cable * rig.hookArm > solution.clamp * notchArm;
   }
-  const solve = (from: Supports): Solution =>
-    solvePose(rig, work, pose, act, null, d.leverStop, press.turning !== 0, from);
+  const solve = (from: Supports): Solution => solvePose(rig, work, pose, act, under, from);
   const pushed = press.pressure > 0 || act.cable > 0;
   const slides = pushed && remembers(rig, press.turning);
   if (slides || (rounds > 1 && rig.front.modes > 0)) {

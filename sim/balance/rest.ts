@@ -144,12 +144,13 @@ function bend(
     strutLength: length,
     shaken: 0,
   };
+  const under = { inertia: null, leverStop, shaken: false };
   const shoes = [rig.front, rig.rear] as const;
   const solved = new Float64Array(rig.n);
   for (let round = 0; round < 8; round++) {
     noteRest(on, y, memory);
     solved.set(y);
-    solvePose(rig, w, solved, act, null, leverStop, false, { strutOn: true, leverFree: false });
+    solvePose(rig, w, solved, act, under, { strutOn: true, leverFree: false });
     let moved = 0;
     for (const shoe of shoes) {
       for (let m = 0; m < shoe.modes; m++) {

@@ -15,6 +15,15 @@ export interface Inertia {
   readonly free: Float64Array;
 }
 
+/** What a pose settles under, beside the forces that act. */
+export interface Settling {
+  readonly inertia: Inertia | null;
+  /** Turn of the lever on its stop (or where a short cable holds it), rad. */
+  readonly leverStop: number;
+  /** The drum turns: hold-downs of shoes free of the strut lose their friction's share. */
+  readonly shaken: boolean;
+}
+
 /** Which one-sided supports act. */
 export interface Supports {
   /** The strut is clamped between its seats. */
@@ -363,17 +372,13 @@ export function solveBound(
  * solution says that it is not settled.
  *
  * @param y pose, guess in, solution out
- * @param leverStop turn of the lever on its stop (or where a short cable holds it), rad
- * @param shaken the drum turns: hold-downs of shoes free of the strut lose their friction's share
  */
 export function solvePose(
   rig: Rig,
   w: Work,
   y: Float64Array,
   act: Acting,
-  inertia: Inertia | null,
-  leverStop: number,
-  shaken: boolean,
+  { inertia, leverStop, shaken }: Settling,
   guess: Supports,
 ): Solution {
   const s: Solution = {

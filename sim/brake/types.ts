@@ -12,6 +12,9 @@ import type { SurfaceFrictions } from './surface.ts';
 export type Point = readonly [x: number, y: number];
 
 /** Position of a shoe. Leading and trailing are roles and follow the turning; see readings. */
+/** A wheel of the axle, as the driver sits. */
+export type Wheel = 'left' | 'right';
+
 export type Side = 'front' | 'rear';
 
 /** Turning of the drum: +1 forward (counter-clockwise on a left-hand wheel), -1 backward. */
@@ -272,7 +275,7 @@ export interface Brake {
   readonly title: string;
   readonly about: string;
   readonly source: string;
-  readonly wheel: 'left' | 'right';
+  readonly wheel: Wheel;
   readonly drum: Drum;
   readonly shoes: Readonly<Record<Side, Shoe>>;
   readonly cylinder: Cylinder;

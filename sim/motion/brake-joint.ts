@@ -108,9 +108,7 @@ export class BrakeJoint extends Joint {
       workOf(this.#rig),
       this.pose,
       this.act,
-      this.#inertia,
-      this.leverStop,
-      this.turning,
+      { inertia: this.#inertia, leverStop: this.leverStop, shaken: this.turning },
       this.solution,
     );
     const { drum } = this.act;

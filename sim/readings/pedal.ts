@@ -1,7 +1,7 @@
 import type { Instant } from '../balance/instant.ts';
 import { type PedalStack, pedalFrom } from '../brake/pedal.ts';
 import type { Brake } from '../brake/types.ts';
-import { type Reading, row } from './reading.ts';
+import type { Reading } from './reading.ts';
 
 /** @param airVolume air in the circuit at atmospheric pressure, mm³ */
 export function pedalStack(brake: Brake, i: Instant, airVolume = 0): PedalStack {
@@ -18,28 +18,68 @@ export function runOutLeft(brake: Brake, i: Instant): number {
 export function pedalReadings(brake: Brake, i: Instant): Reading[] {
   const p = pedalStack(brake, i);
   return [
-    row(
-      'pedalTravel',
-      'Pedal travel',
-      'x_pedal',
-      p.total,
-      'mm',
-      1,
-      'x_pedal = i · (free play + (V_pistons + C · p) / A_master)',
-    ),
-    row('pedalFree', 'of it free play', '', p.freePlay, 'mm', 1, 'i · free play'),
-    row('pedalGaps', 'of it to close the gaps', '', p.gaps, 'mm', 1, 'i · V_pistons / A_master'),
-    row(
-      'pedalCircuit',
-      'of it give in the circuit',
-      '',
-      p.circuit,
-      'mm',
-      1,
-      'i · C · p / A_master',
-    ),
-    row('pedalForce', 'Pedal force', 'F_pedal', p.force, 'N', 0, 'F_pedal = p · A_master / i'),
-    row('fluid', 'Fluid taken by this brake', 'V', p.fluid, 'mm³', 0, 'V = A · (x_front + x_rear)'),
-    row('runOut', 'Piston travel left to run-out', '', runOutLeft(brake, i), 'mm', 2, 'stroke − x'),
+    {
+      key: 'pedalTravel',
+      name: 'Pedal travel',
+      symbol: 'x_pedal',
+      value: p.total,
+      unit: 'mm',
+      digits: 1,
+      formula: 'x_pedal = i · (free play + (V_pistons + C · p) / A_master)',
+    },
+    {
+      key: 'pedalFree',
+      name: 'of it free play',
+      symbol: '',
+      value: p.freePlay,
+      unit: 'mm',
+      digits: 1,
+      formula: 'i · free play',
+    },
+    {
+      key: 'pedalGaps',
+      name: 'of it to close the gaps',
+      symbol: '',
+      value: p.gaps,
+      unit: 'mm',
+      digits: 1,
+      formula: 'i · V_pistons / A_master',
+    },
+    {
+      key: 'pedalCircuit',
+      name: 'of it give in the circuit',
+      symbol: '',
+      value: p.circuit,
+      unit: 'mm',
+      digits: 1,
+      formula: 'i · C · p / A_master',
+    },
+    {
+      key: 'pedalForce',
+      name: 'Pedal force',
+      symbol: 'F_pedal',
+      value: p.force,
+      unit: 'N',
+      digits: 0,
+      formula: 'F_pedal = p · A_master / i',
+    },
+    {
+      key: 'fluid',
+      name: 'Fluid taken by this brake',
+      symbol: 'V',
+      value: p.fluid,
+      unit: 'mm³',
+      digits: 0,
+      formula: 'V = A · (x_front + x_rear)',
+    },
+    {
+      key: 'runOut',
+      name: 'Piston travel left to run-out',
+      symbol: '',
+      value: runOutLeft(brake, i),
+      unit: 'mm',
+      digits: 2,
+      formula: 'stroke − x',
+    },
   ];
 }

@@ -66,24 +66,3 @@ export interface Reading {
   readonly formula: string;
   readonly side?: Side;
 }
-
-/** One row of a list of readings. */
-export const row = (
-  key: ReadingKey,
-  name: string,
-  symbol: string,
-  value: number,
-  unit: string,
-  digits: number,
-  formula: string,
-  side?: Side,
-): Reading => ({
-  key,
-  name,
-  symbol,
-  value,
-  unit,
-  digits,
-  formula,
-  ...(side ? { side } : {}),
-});

@@ -5,7 +5,7 @@ import { BAR } from '../units/units.ts';
 import { adjusterReadings } from './adjuster.ts';
 import { dragOf, shoeFactor, shoeFactorFull } from './factors.ts';
 import { pedalReadings } from './pedal.ts';
-import { type Reading, row } from './reading.ts';
+import type { Reading } from './reading.ts';
 import { type Role, roleOf } from './roles.ts';
 import { shoeReadings } from './shoe.ts';
 
@@ -16,61 +16,69 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
   const byRole = (role: Role, of: { front: number; rear: number }) =>
     roleOf('front', i.turning) === role ? of.front : of.rear;
   return [
-    row(
-      'brakeFactor',
-      'Brake factor, after springs',
-      'C*',
-      factor.front + factor.rear,
-      '',
-      2,
-      'C* = (T_lead + T_trail) / (R · F_toe)',
-    ),
-    row(
-      'brakeFactorFull',
-      'Brake factor on full piston force',
-      'C*_p',
-      full.front + full.rear,
-      '',
-      2,
-      'C*_p = (T_lead + T_trail) / (R · p · A)',
-    ),
-    row(
-      'shoeFactorLeading',
-      'Leading',
-      'C_lead',
-      byRole('leading', factor),
-      '',
-      2,
-      'C_lead = T_lead / (R · F_toe)',
-    ),
-    row(
-      'shoeFactorTrailing',
-      'Trailing',
-      'C_trail',
-      byRole('trailing', factor),
-      '',
-      2,
-      'C_trail = T_trail / (R · F_toe)',
-    ),
-    row(
-      'torque',
-      'Brake torque',
-      'T',
-      isTold(i) ? (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000 : Number.NaN,
-      'N·m',
-      1,
-      'T = R · Σ μ N',
-    ),
-    row('linePressure', 'Line pressure', 'p', i.pressure / BAR, 'bar', 1, 'p'),
-    row(
-      'pistonForce',
-      'Piston force, each',
-      'F_p',
-      i.pressure * brake.cylinder.area,
-      'N',
-      0,
-      'F_p = p · π d² / 4',
-    ),
+    {
+      key: 'brakeFactor',
+      name: 'Brake factor, after springs',
+      symbol: 'C*',
+      value: factor.front + factor.rear,
+      unit: '',
+      digits: 2,
+      formula: 'C* = (T_lead + T_trail) / (R · F_toe)',
+    },
+    {
+      key: 'brakeFactorFull',
+      name: 'Brake factor on full piston force',
+      symbol: 'C*_p',
+      value: full.front + full.rear,
+      unit: '',
+      digits: 2,
+      formula: 'C*_p = (T_lead + T_trail) / (R · p · A)',
+    },
+    {
+      key: 'shoeFactorLeading',
+      name: 'Leading',
+      symbol: 'C_lead',
+      value: byRole('leading', factor),
+      unit: '',
+      digits: 2,
+      formula: 'C_lead = T_lead / (R · F_toe)',
+    },
+    {
+      key: 'shoeFactorTrailing',
+      name: 'Trailing',
+      symbol: 'C_trail',
+      value: byRole('trailing', factor),
+      unit: '',
+      digits: 2,
+      formula: 'C_trail = T_trail / (R · F_toe)',
+    },
+    {
+      key: 'torque',
+      name: 'Brake torque',
+      symbol: 'T',
+      value: isTold(i) ? (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000 : Number.NaN,
+      unit: 'N·m',
+      digits: 1,
+      formula: 'T = R · Σ μ N',
+    },
+    {
+      key: 'linePressure',
+      name: 'Line pressure',
+      symbol: 'p',
+      value: i.pressure / BAR,
+      unit: 'bar',
+      digits: 1,
+      formula: 'p',
+    },
+    {
+      key: 'pistonForce',
+      name: 'Piston force, each',
+      symbol: 'F_p',
+      value: i.pressure * brake.cylinder.area,
+      unit: 'N',
+      digits: 0,
+      formula: 'F_p = p · π d² / 4',
+    },
   ];
 }
 

@@ -254,7 +254,8 @@ export const restGap = (w: WheelBrake): number => dress(w.rig, onStands(w.state)
 export const pullDrum = (w: WheelBrake): Removal =>
   removal(w.rig, onStands(w.state), w.held ?? UNHELD);
 
-export interface Rub {
+/** Where a lining touches a drum that goes round. */
+export interface Rubbing {
   /** How often a turn the lining touches: 0 clear, 1 once, 2 twice, Infinity all round. */
   readonly times: number;
   /** Least gap in the turn, mm. */
@@ -267,7 +268,7 @@ const PLACES = 180;
  * Where a lining rubs as the drum goes round, the shoe standing at rest: gap + e·cos(θ − φ) +
  * o·cos 2(θ − φ) for a bore off centre by e and oval by ±o (first and second harmonic of the radius).
  */
-export function rubbing(w: WheelBrake, side: Side): Rub {
+export function rubbing(w: WheelBrake, side: Side): Rubbing {
   const state = onStands(w.state);
   const { offCentre, oval } = state.condition;
   const shoe = rest(w.rig, { ...state, condition: { ...state.condition, offCentre: 0, oval: 0 } })

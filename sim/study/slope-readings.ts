@@ -1,6 +1,6 @@
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
-import { type Reading, row } from '../readings/reading.ts';
+import type { Reading } from '../readings/reading.ts';
 import { cableFor, parked, slopeTorque } from './parking.ts';
 
 /** N·mm to N·m. */
@@ -22,53 +22,51 @@ export function slopeReadings(
   const p = parked(rig, state, cable);
   const { brakes } = rig.brake.vehicle;
   const { handRatio, handEfficiency } = rig.brake.parkingLever;
-  const out = [
-    row(
-      'slopeTorque',
-      'Torque the slope asks for, a wheel',
-      'T_slope',
-      need * NM,
-      'N·m',
-      1,
-      'T = m g sin φ r / n',
-    ),
+  const out: Reading[] = [
+    {
+      key: 'slopeTorque',
+      name: 'Torque the slope asks for, a wheel',
+      symbol: 'T_slope',
+      value: need * NM,
+      unit: 'N·m',
+      digits: 1,
+      formula: 'T = m g sin φ r / n',
+    },
   ];
   for (const nose of ['down', 'up'] as const) {
     const Nose = nose === 'down' ? 'Down' : 'Up';
     const pull = p.locked ? Number.NaN : cableFor(rig, state, slope, nose);
     out.push(
-      row(
-        `cableNose${Nose}`,
-        `Cable pull that just holds, nose ${nose}`,
-        'F_cable',
-        pull,
-        'N',
-        0,
-        'T(F_cable) = T_slope',
-      ),
-      row(
-        `handNose${Nose}`,
-        `Pull at the hand lever for it, nose ${nose}`,
-        'F_hand',
-        (brakes * pull) / (handRatio * handEfficiency),
-        'N',
-        0,
-        'F_hand = n F_cable / (i η)',
-      ),
+      {
+        key: `cableNose${Nose}`,
+        name: `Cable pull that just holds, nose ${nose}`,
+        symbol: 'F_cable',
+        value: pull,
+        unit: 'N',
+        digits: 0,
+        formula: 'T(F_cable) = T_slope',
+      },
+      {
+        key: `handNose${Nose}`,
+        name: `Pull at the hand lever for it, nose ${nose}`,
+        symbol: 'F_hand',
+        value: (brakes * pull) / (handRatio * handEfficiency),
+        unit: 'N',
+        digits: 0,
+        formula: 'F_hand = n F_cable / (i η)',
+      },
     );
     if (cable > 0) {
       const can = nose === 'down' ? p.forward : p.backward;
-      out.push(
-        row(
-          `marginNose${Nose}`,
-          `Margin of the cable, nose ${nose}`,
-          '',
-          p.locked ? Number.NaN : 100 * (can / need - 1),
-          '%',
-          0,
-          'T_slip / T_slope − 1',
-        ),
-      );
+      out.push({
+        key: `marginNose${Nose}`,
+        name: `Margin of the cable, nose ${nose}`,
+        symbol: '',
+        value: p.locked ? Number.NaN : 100 * (can / need - 1),
+        unit: '%',
+        digits: 0,
+        formula: 'T_slip / T_slope − 1',
+      });
     }
   }
   return out;

@@ -305,8 +305,8 @@ export class Wearing {
     } else {
       pose.set(this.#restPose);
     }
-    const solve = (from: Supports) =>
-      solvePose(rig, work, pose, act, null, this.#leverStop, true, from);
+    const under = { inertia: null, leverStop: this.#leverStop, shaken: true };
+    const solve = (from: Supports) => solvePose(rig, work, pose, act, under, from);
     let s: Solution;
     if (this.#remembers) {
       pose.set(this.#restPose);

@@ -1,4 +1,4 @@
-import { type Brake, type ForecastLine, forecast, type Side } from '../index.ts';
+import { type Brake, type ForecastLine, forecast, type Side, type Wheel } from '../index.ts';
 import {
   type Found,
   judgeNotches,
@@ -14,7 +14,6 @@ import {
 } from './inspection.ts';
 import type { AsNew, Limits } from './limits.ts';
 
-export type Wheel = 'left' | 'right';
 export const wheels = ['left', 'right'] as const;
 
 export interface AxleFound {

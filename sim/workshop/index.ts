@@ -5,7 +5,6 @@ export {
   type AxleVerdict,
   axleForecast,
   judgeAxle,
-  type Wheel,
   wheels,
 } from './axle.ts';
 export { type Against, type Case, cases, Investigation } from './cases.ts';

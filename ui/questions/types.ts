@@ -1,3 +1,4 @@
+import type { StationId } from '../record/moment.ts';
 import type { LayerName } from '../session.ts';
 
 /** How the bench is set for an answer. */
@@ -29,7 +30,7 @@ export interface Question {
   /** What the answer is, or why there is none here. */
   readonly answer: string;
   /** Station that shows it; null: not covered. */
-  readonly station: string | null;
+  readonly station: StationId | null;
   /** What to do and look at there. */
   readonly steps: string;
   readonly setup: Setup;

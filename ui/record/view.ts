@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { TiltCause, Turning } from '../../sim/index.ts';
+import type { TiltCause, Turning, Wheel } from '../../sim/index.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import type { ThemeName } from '../theme.ts';
 import { intention } from './intention.ts';
@@ -35,7 +35,7 @@ export interface View {
   /** Layers of the stations in which they were switched; the others have their stations' own. */
   readonly layers: Readonly<Partial<Record<StationId, Layers>>>;
   /** Which wheel the drawing shows; null: the one of the brake's scene. */
-  readonly wheel: 'left' | 'right' | null;
+  readonly wheel: Wheel | null;
   readonly zoom: Zoom;
   readonly theme: ThemeName;
   /** For the wall of a classroom: half drawing, half text, nothing small. */
@@ -178,7 +178,7 @@ export const showOnWall = intention(
 
 export const lookAt = intention(
   'view.wheel',
-  (m: Moment, wheel: 'left' | 'right') => {
+  (m: Moment, wheel: Wheel) => {
     const next = wheel === m.view.wheel ? m : seen(m, { wheel });
     // There the drawing turns with the sheet.
     const sheet = m.station === 'inspect' && m.parts.inspect.wheel !== wheel;

@@ -3,7 +3,7 @@ import { colourOf, type Theme } from '../theme.ts';
 import { hatchKey, type TileView, tileOf } from './hatch.ts';
 import type { Hatch } from './shapes.ts';
 
-interface Kept {
+interface Tile {
   readonly tile: HTMLCanvasElement;
   texture?: Texture | undefined;
   pattern?: CanvasPattern | undefined;
@@ -14,7 +14,7 @@ const MOST = 200;
 
 /** Hatch tiles, made at the screen's own pixels so that they stay sharp: as textures or as patterns. */
 export class HatchTiles {
-  readonly #kept = new Map<string, Kept>();
+  readonly #kept = new Map<string, Tile>();
   readonly #matrix = new Matrix();
   #theme: Theme;
   #pixels = 1;
@@ -51,7 +51,7 @@ export class HatchTiles {
     return kept.pattern;
   }
 
-  #of(hatch: Hatch, view: TileView): Kept {
+  #of(hatch: Hatch, view: TileView): Tile {
     const key = `${hatchKey(hatch)} ${view.scale.toFixed(3)} ${view.k}`;
     let kept = this.#kept.get(key);
     if (!kept) {

@@ -1,9 +1,10 @@
 import { html, svg, type TemplateResult } from 'lit';
+import type { Wheel } from '../../../sim/index.ts';
 import type { Observed } from '../../../sim/workshop/index.ts';
 
 /** The van from above, driving to the right: warm wheels filled, once their heat is known. */
 export function vanPicture(heat: readonly Observed[] | null): TemplateResult {
-  const of = (side: 'left' | 'right'): Observed | undefined =>
+  const of = (side: Wheel): Observed | undefined =>
     heat?.find((f) => f.name.startsWith(side) || f.name.startsWith('both'));
   const front = heat?.find((f) => f.name === 'front wheels');
   const warmFront = front?.kind === 'words' && front.says === 'warm too';

@@ -1,4 +1,11 @@
-import { KM, lipHeight, loadMeasured, measure, type OwnSizes } from '../../../sim/index.ts';
+import {
+  KM,
+  lipHeight,
+  loadMeasured,
+  measure,
+  type OwnSizes,
+  type Wheel,
+} from '../../../sim/index.ts';
 import {
   type AxleForecast,
   type AxleVerdict,
@@ -8,7 +15,6 @@ import {
   type LimitKey,
   type LimitSet,
   limitSets,
-  type Wheel,
 } from '../../../sim/workshop/index.ts';
 import { down } from '../../format.ts';
 import { ownOf } from '../../record/derive.ts';

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import type { LimitKey, LimitSet, LookKey, SizeKey, Wheel } from '../../../sim/workshop/index.ts';
+import type { Wheel } from '../../../sim/index.ts';
+import type { LimitKey, LimitSet, LookKey, SizeKey } from '../../../sim/workshop/index.ts';
 import { type AxleKey, axleLines, type HeadKey, heads, limitWords, lines } from './lines.ts';
 
 /**

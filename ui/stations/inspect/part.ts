@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import type { BrakeState } from '../../../sim/index.ts';
-import type { LimitKey, LimitSet, Wheel } from '../../../sim/workshop/index.ts';
+import type { BrakeState, Wheel } from '../../../sim/index.ts';
+import type { LimitKey, LimitSet } from '../../../sim/workshop/index.ts';
 import { released, withState } from '../../record/bench.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';

@@ -1,11 +1,11 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import type { Wheel } from '../../../sim/index.ts';
 import {
   type LimitKey,
   largestBore,
   outOfRound,
   type Verdict,
-  type Wheel,
   wheels,
 } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';

@@ -1,4 +1,10 @@
-import { type Brake, KM, type OwnSizes, type WheelReadings } from '../../../sim/index.ts';
+import {
+  type Brake,
+  KM,
+  type OwnSizes,
+  type Wheel,
+  type WheelReadings,
+} from '../../../sim/index.ts';
 import {
   type AsNew,
   type AxleFound,
@@ -12,7 +18,6 @@ import {
   limitSets,
   type SizeKey,
   voided,
-  type Wheel,
 } from '../../../sim/workshop/index.ts';
 import { readTyped, type TypedSize } from '../../typed-size.ts';
 import type { AxleKey, Line } from './lines.ts';

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { largestBore, outOfRound, type Wheel, wheels } from '../../../sim/workshop/index.ts';
+import type { Wheel } from '../../../sim/index.ts';
+import { largestBore, outOfRound, wheels } from '../../../sim/workshop/index.ts';
 import { Hears } from '../../app/hears.ts';
 import { caution } from '../../app/icons.ts';
 import { marks } from '../../app/marks.ts';

@@ -1,11 +1,10 @@
 import * as v from 'valibot';
 import { questions } from '../../questions/index.ts';
-import type { Question } from '../../questions/types.ts';
 import { freshBench, released, withBegun } from '../../record/bench.ts';
 import { brakeOf, standingOf } from '../../record/derive.ts';
 import { arrive, leave, opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
-import { type Moment, type StationId, stationIds, withPart } from '../../record/moment.ts';
+import { type Moment, withPart } from '../../record/moment.ts';
 import type { Part } from '../../record/part.ts';
 import { withLayers } from '../../record/parts.ts';
 import { hold, openPage } from '../drum-off/part.ts';
@@ -39,9 +38,6 @@ export const searchFor = intention(
   { joins: 'questions.search' },
 );
 
-const stationOf = (q: Question): StationId | null =>
-  stationIds.find((s) => s === q.station) ?? null;
-
 /** The brake as the answer needs it: its own in another state, or the van. */
 function withStanding(m: Moment, name: string): Moment {
   const brake = brakeOf(m);
@@ -56,7 +52,7 @@ export const showQuestion = intention(
   'questions.show',
   (m: Moment, id: string) => {
     const q = questions.find((x) => x.id === id);
-    const station = q ? stationOf(q) : null;
+    const station = q ? q.station : null;
     if (!q || !station) return m;
     const { setup } = q;
     const guest = setup.state ?? setup.fault ?? setup.van ?? setup.shoes ?? setup.drum?.held;
