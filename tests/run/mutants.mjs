@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { install, root } from '../../ui/serve/install.mjs';
 
-const MUTATED = ['sim/{contact,balance,wear}/**/*.ts'];
+const MUTATED = ['sim/{contact,balance,wear,scene,readings}/**/*.ts'];
 
 /** Least share of the mutants that tests must notice, %. */
 const KILLED = 85;
