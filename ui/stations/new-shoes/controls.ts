@@ -30,7 +30,13 @@ function tooth(desk: ShoeDesk): TemplateResult {
 const button = (text: string, act: () => void, off = false, strong = false) =>
   html`<button class="btn ${strong ? 'p' : ''}" ?disabled=${off} @click=${act}>${text}</button>`;
 
+/** The way to the step that has to be done before, called by its name. */
+export const firstThat = (desk: ShoeDesk, first: ShoeStep): TemplateResult =>
+  button(`To step ${first}: ${stepNames[first].toLowerCase()}`, () => desk.go(first), false, true);
+
 function own(desk: ShoeDesk): TemplateResult {
+  const hindered = desk.hindered(desk.step);
+  if (hindered) return firstThat(desk, hindered.first);
   switch (desk.step) {
     case 1:
       return html`<div class="row ns-three">
@@ -67,7 +73,7 @@ export function shoesControls({ size: page }: PageView, desk: ShoeDesk): Templat
     ${page === 'narrow' ? nothing : own(desk)}
     <div class="row ns-nav">
       ${button('Back', () => desk.go(Math.max(1, desk.step - 1) as ShoeStep), desk.step === 1)}
-      ${next ? html`<button class="btn p" @click=${() => desk.go(next)}>Next: ${stepNames[next].toLowerCase()}</button>` : button('Start again', () => desk.restart())}
+      ${next ? html`<button class="btn p" ?disabled=${desk.hindered(desk.step) !== null} @click=${() => desk.go(next)}>Next: ${stepNames[next].toLowerCase()}</button>` : button('Start again', () => desk.restart())}
     </div>
   </section>`;
 }

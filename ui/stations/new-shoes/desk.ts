@@ -112,6 +112,19 @@ export class ShoeDesk {
     return this.#fitting.cost(this.#hands);
   }
 
+  /**
+   * By how much the shoes are wider than the bore, so that no gauge can set them and no drum goes on, mm,
+   * and the step that helps: setting the strut back, or other parts where even that is not enough. Null
+   * where the step can be done.
+   */
+  hindered(step: ShoeStep): { readonly by: number; readonly first: ShoeStep } | null {
+    if (step < 4 || this.drumOn) return null;
+    const { difference } = this.row;
+    if (difference >= 0) return null;
+    const shortest = this.rows[0]?.difference ?? difference;
+    return { by: -difference, first: this.tooth > 0 && shortest >= 0 ? 2 : 1 };
+  }
+
   go(step: ShoeStep): void {
     this.session.do(goTo, step);
   }

@@ -7,12 +7,15 @@ import { ownRow } from './controls.ts';
 import type { ShoeDesk } from './desk.ts';
 import type { ShoeStep } from './part.ts';
 import { beddingPicture, cablePicture, fitPicture, halfAcross, teethTable } from './pictures.ts';
-import { mm2, stepNames, task, thought } from './words.ts';
+import { hindrance, mm2, stepNames, task, thought } from './words.ts';
 
 export const STEPS: readonly ShoeStep[] = [1, 2, 3, 4, 5, 6];
 
 /** The picture that belongs to the open step. */
 export function picture(desk: ShoeDesk): TemplateResult {
+  const why = hindrance(desk, desk.step);
+  if (why)
+    return html`<h2>${markOf('cross')} ${stepNames[desk.step]}</h2><p data-hindered>${why}</p>`;
   if (desk.step === 1) return fitPicture(desk);
   if (desk.step === 6) return desk.contact ? beddingPicture(desk) : cablePicture(desk);
   if (desk.step === 5 && desk.drumOn) return beddingPicture(desk);
@@ -38,7 +41,7 @@ export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
       ${cell('bore', 'Bore, largest of 3', desk.bore)}${cell('across', 'Across the linings', row.across)}
       ${cell('difference', 'Difference', row.difference)}${cell('clearance', 'Clearance, each', row.centre)}
     </section>
-    ${teethTable(desk, size === 'wide' ? 5 : 4)}
+    ${desk.hindered(desk.step) ? nothing : teethTable(desk, size === 'wide' ? 5 : 4)}
     ${narrow ? html`<section class="blk ns-card">${picture(desk)}</section>` : nothing}
     <section class="note">${caution}<div>${cautionOf(desk)}</div></section>`;
 }
@@ -46,14 +49,15 @@ export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
 /** Six cards along the stage's foot: the open one in ink, done ones with their result. */
 export function strip({ size }: PageView, desk: ShoeDesk): TemplateResult {
   const card = (step: ShoeStep) => {
-    const done = desk.done[step];
+    const why = hindrance(desk, step);
+    const done = why ? { text: why, good: false } : desk.done[step];
     const open = desk.step === step;
     if (size === 'narrow')
       return html`<button class=${open ? 'on' : ''} aria-current=${open ? 'step' : nothing} aria-label=${`${step} ${stepNames[step]}${done ? `: ${done.text}` : ''}`} @click=${() => desk.go(step)}><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</button>`;
     return html`<button class=${open ? 'on' : ''} aria-current=${open ? 'step' : nothing} data-step=${step} @click=${() => desk.go(step)}>
       <span class="ns-n"><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</span>
-      <span class="ns-t"><b>${stepNames[step]}</b><span data-done=${step}>${open ? task(desk, step) : (done?.text ?? '')}</span>${open && done ? html`<em>${done.text}</em>` : nothing}</span></button>`;
+      <span class="ns-t"><b>${stepNames[step]}</b><span data-done=${step}>${open ? task(desk, step) : (done?.text ?? '')}</span>${open && done && !why ? html`<em>${done.text}</em>` : nothing}</span></button>`;
   };
   return html`<div class="ns-strip" role="group" aria-label="Six steps, in any order">${STEPS.map(card)}</div>
-    ${size === 'narrow' ? html`<div class="ns-say"><b>${stepNames[desk.step]}.</b> ${task(desk, desk.step)}${desk.done[desk.step] ? html` <em>${desk.done[desk.step]?.text}</em>` : nothing}</div>` : nothing}`;
+    ${size === 'narrow' ? html`<div class="ns-say"><b>${stepNames[desk.step]}.</b> ${task(desk, desk.step)}${desk.done[desk.step] && !hindrance(desk, desk.step) ? html` <em>${desk.done[desk.step]?.text}</em>` : nothing}</div>` : nothing}`;
 }

@@ -24,8 +24,21 @@ export const thought: Readonly<Record<ShoeStep, string>> = {
   6: 'The shoes set the gap, the lever rests on its stop, and only then comes the cable.',
 };
 
+/** Why a step cannot be done yet; empty where it can. */
+export function hindrance(desk: ShoeDesk, step: ShoeStep): string {
+  const hindered = desk.hindered(step);
+  if (!hindered) return '';
+  // Rounded up: never towards good.
+  const by = number(Math.ceil(hindered.by * 100 - 1e-6) / 100, 2);
+  return hindered.first === 2
+    ? `Not yet: the strut is still set for worn linings, and the shoes are ${by} wider than the bore. Set it back first.`
+    : `Not with these parts: even with the strut right back the shoes are ${by} wider than the bore.`;
+}
+
 /** What to do in a step, with its numbers. */
 export function task(desk: ShoeDesk, step: ShoeStep): string {
+  const why = hindrance(desk, step);
+  if (why) return why;
   const { row } = desk;
   const back = wordsOf(desk.session.brake).setBack;
   switch (step) {
