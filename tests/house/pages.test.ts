@@ -19,6 +19,7 @@ const decisions = DECISIONS.flatMap(inFolder);
 /** What DEVELOPERS.md leads to. */
 const further = [
   ...['sim/flow.md', 'ui/flow.md', 'sim/to-add.md', 'ui/to-add.md', 'tests/how-they-run.md'],
+  'tests/mutants-left.md',
   ...decisions,
 ];
 

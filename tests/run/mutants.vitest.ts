@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-/** For a part of the mechanics a part of the tests will do: `MUTANT_TESTS=tests/unit/a.test.ts,…`. */
+/** For a part of the mechanics a part of the tests will do: `MUTANT_TESTS` names them, with commas between. */
 const asked = process.env['MUTANT_TESTS']?.split(',');
 
 /** Tests of the mechanics alone: what they do not notice, nothing else would. */

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Lining } from '../../sim/brake/types.ts';
+import { buildBed, wornBed } from '../../sim/contact/bed.ts';
 import { radiusTowards, roundDrum, runningDrum } from '../../sim/contact/drum.ts';
 import { FOLLOWS, HOLDS, type Sticking, slopes, stickOn } from '../../sim/contact/friction.ts';
 import { makeRub, torqueOnDrum } from '../../sim/contact/rub.ts';
 import { stickForce } from '../../sim/contact/stick.ts';
+import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 const unit = (degrees: number): readonly [number, number] => [
@@ -88,6 +91,79 @@ describe('a bristle of the lining', () => {
     near(stick(before), 0.20002, { abs: 1e-9 });
     near(told()[0], 400 * 1.0001e-3 * 25, { abs: 1e-6 }, 'follows');
     near(told()[1], -200, { abs: 1e-9 }, 'holds');
+  });
+});
+
+describe('the same bristle anywhere on a drum whose centre is elsewhere', () => {
+  it('rubs alike, before and after the touch', () => {
+    // Turned by 40° about the centre: 0.01 mm clear before, 0.01 mm deep after, as above.
+    const [c, s] = unit(40);
+    const drum = { ...roundDrum(100), x: 0.5, y: -0.3 };
+    const law: Sticking = {
+      kind: 'stick',
+      mu: 0.4,
+      turn: 1e-5,
+      deflection: Float64Array.of(0),
+      beforeX: Float64Array.of(99.99 * c + drum.x),
+      beforeY: Float64Array.of(99.99 * s + drum.y),
+    };
+    near(stickOn(law, 0, drum, 100.01 * c, 100.01 * s, 100.01, 100, 1000), 0.20002, { abs: 1e-9 });
+  });
+});
+
+describe('the lining as a bed', () => {
+  const { lining } = quay().brake.shoes.front;
+  const { drum } = quay().brake;
+  const arc: Lining = {
+    ...lining,
+    from: (30 * Math.PI) / 180,
+    to: (130 * Math.PI) / 180,
+    width: 40,
+    groundRadius: 99,
+    chamferArc: 0,
+    chamferDepth: 0,
+    thicknessNew: 4.5,
+    modulus: 200,
+  };
+  const bed = buildBed(arc, drum, [-16, -78], 50);
+
+  it('is ground round its own middle: 80° touches, 31° lies 0.347 mm lower', () => {
+    // Plane trigonometry at 49° from the middle: 1 · cos 49° + sqrt(99² − sin² 49°) = 99.65318 mm.
+    near(bed.face[0] as number, 99.65318, { abs: 1e-5 }, '31°');
+    near(bed.face[49] as number, 99.65318, { abs: 1e-5 }, '129°');
+    // The two elements at the middle stand 1° off it.
+    near(bed.face[24] as number, 99.99985, { abs: 1e-5 }, 'middle');
+    near(bed.thickness[0] as number, 4.5 - 0.34682, { abs: 1e-5 }, 'thickness');
+  });
+  it('has elements of 40 mm by a fiftieth of 100° at 100 mm: 139.6 mm²', () => {
+    near(bed.area, 139.62634, { abs: 1e-4 });
+  });
+  it('goes back and stiffens as it wears, down to the last twentieth of a millimetre', () => {
+    const wear = new Float64Array(50).fill(0.5);
+    wear[49] = 4.48;
+    const worn = wornBed(bed, wear);
+    // 31°: 99.15318 mm from the axis, its pin at (−16, −78).
+    near(worn.x[0] as number, 99.15318 * Math.cos((31 * Math.PI) / 180) + 16, { abs: 1e-5 }, 'x');
+    near(worn.y[0] as number, 99.15318 * Math.sin((31 * Math.PI) / 180) + 78, { abs: 1e-5 }, 'y');
+    // E·A/t: 200 · 139.62634 / 3.65318 N/mm, and at the other end over 0.05 mm.
+    near(worn.stiffness[0] as number, 7644.1, { abs: 0.1 }, 'stiffness');
+    near(worn.stiffness[49] as number, 558505, { abs: 1 }, 'worn through');
+    // Softer by 0.01 mm/MPa: A / (t/E + 0.01).
+    near(wornBed(bed, wear, 0.01).stiffness[0] as number, 4939.75, { abs: 0.05 }, 'softened');
+  });
+  it('drags a worn face along less, as it lies nearer to the steel that turns', () => {
+    const modes = {
+      count: 2,
+      radial: new Float64Array(100),
+      tangential: new Float64Array(100).fill(3),
+      turning: new Float64Array(100).fill(2),
+    };
+    const wear = new Float64Array(50);
+    wear[7] = 0.5;
+    const { modes: worn } = wornBed({ ...bed, modes }, wear);
+    // 3 − 0.5 · 2, of each mode; elsewhere and else as it was.
+    expect([worn?.tangential[7], worn?.tangential[57], worn?.tangential[8]]).toEqual([2, 2, 3]);
+    expect([worn?.count, worn?.turning, worn?.tangential.length]).toEqual([2, modes.turning, 100]);
   });
 });
 
