@@ -19,7 +19,7 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     short: 'rubs once a turn',
     change: 'axis of the bore 0.20 mm beside the axle’s',
     mechanism:
-      'Dirt or rust at the flange moves the whole bore aside. It is round, but turns about another point.',
+      'Dirt or rust at the flange moves the whole bore aside. It is round, but turns about another point. So on the rollers it brakes harder, not less: the pistons push no harder, but each lining bears with one end alone, now the toe, now the heel, and there it is wedged into the drum.',
     tells: 'The two-point gauge stays the same all round, the dial swings.',
     lookAlikes: ['oval drum', 'bearing'],
     remedy: 'Clean both faces and refit. No hammer on the rim.',
