@@ -113,7 +113,7 @@ for (const size of ['desktop', 'phone'] as const) {
       await close();
     });
 
-    it('which is mine: four answers lead to the hub; one press goes one back', async () => {
+    it('which is mine: the answers lead to the hub; one press goes one back', async () => {
       const { page, errors, shot, close } = await openStation(size);
       await press(page, 'Which is mine?');
       const answer = (question: string, given: string) =>
@@ -128,6 +128,7 @@ for (const size of ['desktop', 'phone'] as const) {
       await answer('turns', 'freely');
       await answer('slides', 'not at all');
       await answer('slack', 'no change');
+      await answer('hole', 'there');
       const first = page.locator('[data-likely]').first();
       await expect.poll(() => first.getAttribute('data-likely')).toBe('rust at the hub');
       // What fastens it comes before any lock; each step has its caution.
@@ -137,7 +138,7 @@ for (const size of ['desktop', 'phone'] as const) {
       await expect.poll(() => page.locator('.foot').innerText()).toContain('no repair instruction');
       await shot(`drum-off-mine-${size}`);
       await page.locator('[data-one-back]').click();
-      await page.locator('[data-question="slack"]').waitFor();
+      await page.locator('[data-question="hole"]').waitFor();
       expect(errors).toEqual([]);
       await close();
     });
@@ -273,4 +274,33 @@ it('no serious fault of access; on the phone no text under 14 px, no target unde
     }
     await close();
   }
+});
+
+it('a new drum that nothing holds: a worn one is a tap away, and back again', async () => {
+  for (const size of ['desktop', 'phone'] as const) {
+    const { page, errors, shot, close } = await openStation(size);
+    await page.locator('[data-try-worn]').click();
+    await press(page, 'Pull the drum');
+    await expect.poll(() => found(page).textContent()).toContain('held by the lip');
+    await shot(`drum-off-worn-guest-${size}`);
+    await press(page, 'Back to mine');
+    await page.locator('[data-try-worn]').waitFor();
+    expect(errors).toEqual([]);
+    await close();
+  }
+});
+
+it('which is mine: no access hole is an answer, and changes what is to be done', async () => {
+  const { page, errors, close } = await openStation('phone');
+  await press(page, 'Which is mine?');
+  for (const given of ['studs', 'freely', 'a little', 'no change', 'none']) {
+    await page.locator(`.quiz [data-answer="${given}"]`).click();
+  }
+  const lip = page.locator('[data-likely="lip"]');
+  await expect.poll(() => lip.innerText()).toMatch(/No access hole/);
+  await page.locator('[data-one-back]').click();
+  await page.locator('.quiz [data-answer="there"]').click();
+  await expect.poll(() => lip.innerText()).toMatch(/through the access hole/);
+  expect(errors).toEqual([]);
+  await close();
 });

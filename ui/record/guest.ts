@@ -21,7 +21,9 @@ export interface Guest {
 export type GuestCall =
   | { readonly kind: 'fault'; readonly id: string }
   | { readonly kind: 'question'; readonly id: string }
-  | { readonly kind: 'van'; readonly number: number };
+  | { readonly kind: 'van'; readonly number: number }
+  /** The same brake in another standing state. */
+  | { readonly kind: 'state'; readonly name: string };
 
 /** What was there before. */
 export interface Mine {
@@ -36,6 +38,7 @@ const id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind', [
   v.strictObject({ kind: v.literal('fault'), id }),
   v.strictObject({ kind: v.literal('question'), id }),
+  v.strictObject({ kind: v.literal('state'), name: id }),
   v.strictObject({
     kind: v.literal('van'),
     number: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(1000)),

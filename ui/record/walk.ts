@@ -1,3 +1,4 @@
+import { tryWorn } from '../stations/drum-off/part.ts';
 import { bringVan, chooseFault } from '../stations/faults/part.ts';
 import { showQuestion } from '../stations/questions/part.ts';
 import { type GuestCall, leave, opened } from './guest.ts';
@@ -26,6 +27,7 @@ export const samePlace = (a: Place, b: Place): boolean =>
 /** Calls a guest onto the bench again. */
 function called(m: Moment, call: GuestCall): Moment {
   if (call.kind === 'question') return showQuestion.does(m, call.id);
+  if (call.kind === 'state') return tryWorn.does(m);
   const there = opened(m, 'faults');
   return call.kind === 'fault'
     ? chooseFault.does(there, call.id)

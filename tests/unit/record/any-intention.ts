@@ -89,6 +89,7 @@ const call = (c: Chance) =>
     { kind: 'fault', id: c.of(faults).id },
     { kind: 'van', number: c.of(cases).number },
     { kind: 'question', id: c.of(questions).id },
+    { kind: 'state', name: 'Near the limit' },
   ]);
 const sizes = (c: Chance) => (c.yes() ? { bore: c.real(15, 30) } : {});
 const wheel = (c: Chance) => c.of(['left', 'right']);
@@ -169,6 +170,8 @@ export const asked: Readonly<Record<string, Asked>> = {
     c.of([
       { fastening: 'screw' },
       { turns: 'lightly' },
+      { turns: 'one way' },
+      { hole: 'none' },
       { slides: 'a little' },
       { slack: 'helps' },
     ]),
@@ -176,6 +179,8 @@ export const asked: Readonly<Record<string, Asked>> = {
   'drum.try': (_m, c) => [c.of(['pull', 'turn', 'rock', 'break'])],
   'drum.back-off': (_m, c) => [c.whole(-5, 5)],
   'drum.back-one': nothing,
+  'drum.worn': nothing,
+  'questions.which-kind': nothing,
   'drum.complain': (_m, c) => [c.of(complaints)],
   'drum.fastening': (_m, c) => [c.of(['studs', 'screw', 'nut'])],
   'drum.hold': (_m, c) => [

@@ -4,7 +4,6 @@ import {
   isForceLock,
   type LipFit,
   type Lock,
-  likelyLocks,
   type Removal,
   removal,
   teethToBackOff,
@@ -14,6 +13,7 @@ import { stepsOf } from '../../adjusters.ts';
 import { putStanding } from '../../record/bench.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
+import { whichKind } from '../questions/part.ts';
 import type { Complaint } from './complaints.ts';
 import {
   answer,
@@ -28,6 +28,7 @@ import {
   hold,
   letGoOf,
   leverOff,
+  likelyOf,
   type Mine,
   nextQuestion,
   openPage,
@@ -35,6 +36,8 @@ import {
   type Question,
   slackenCable,
   type Try,
+  tryWorn,
+  wornStateOf,
 } from './part.ts';
 
 /** How far a drum that is off has been carried, mm along the axle. */
@@ -139,6 +142,25 @@ export class DrumDesk {
     this.session.do(attempt, what);
   }
 
+  /** A worn brake that can be tried instead of one that nothing holds; false where there is none. */
+  get canTryWorn(): boolean {
+    const { heldBy, fit } = this.now;
+    return (
+      heldBy === null &&
+      fit.height === 0 &&
+      this.session.moment.guest === null &&
+      wornStateOf(this.session.brake) !== null
+    );
+  }
+  tryWorn(): void {
+    this.session.do(tryWorn);
+  }
+
+  /** To the pictures of the kinds of brake that this bench is not. */
+  whichKind(): void {
+    this.session.do(whichKind);
+  }
+
   putOn(): void {
     this.session.do(putOn);
   }
@@ -191,7 +213,6 @@ export class DrumDesk {
 
   /** What the answers point to, in the order of release. */
   get likely(): readonly Lock[] {
-    const { turns, slides, slack } = this.mine;
-    return turns && slides && slack ? likelyLocks({ turns, slides, slack }) : [];
+    return likelyOf(this.mine);
   }
 }

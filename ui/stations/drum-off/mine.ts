@@ -3,15 +3,16 @@ import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import type { DrumDesk } from './desk.ts';
 import { type Mine, ORDER, type Question } from './part.ts';
-import { fastenings, lastResort, questions, releases } from './words.ts';
+import { fastenings, lastResort, noHole, questions, releases } from './words.ts';
 
 function ask(desk: DrumDesk, question: Question): TemplateResult {
   const { ask: text, hint, answers } = questions[question];
   const at = ORDER.indexOf(question) + 1;
-  return html`<section class="blk h"><h1>Which is mine?</h1><p>${at} of ${ORDER.length}</p></section>
+  return html`<section class="blk h"><h1>Which is mine?</h1><p>${question === 'hole' ? 'One more' : `${at} of ${ORDER.length - 1}`}</p></section>
     <section class="blk quiz" aria-label="Question">
       <h2 data-question=${question}>${text}</h2><p>${hint}</p>
       ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${() => desk.answer({ [question]: value } as Partial<Mine>)}>${name}</button>`)}
+      ${question === 'fastening' ? html`<p>A servo brake, or a drum inside a disc?</p><button class="btn wide" data-which-kind @click=${() => desk.whichKind()}>See which kind yours is</button>` : nothing}
       <button class="btn back" data-one-back @click=${() => desk.backOne()}>One back</button>
     </section>
     <section class="note">${caution}<div>${cautions.drumOff}</div></section>`;
@@ -38,7 +39,7 @@ function verdict(desk: DrumDesk): TemplateResult {
     <section class="blk order" aria-label="Order of release">
       <ol>${undoFirst(desk)}${likely.map((lock) => {
         const r = releases[lock];
-        return html`<li data-likely=${lock}><b>${r.name}</b><p>${r.how}</p><p class="care">${caution}<span>${r.caution}</span></p></li>`;
+        return html`<li data-likely=${lock}><b>${r.name}</b><p>${desk.mine.hole === 'none' && (lock === 'lip' || lock === 'adjuster too far out') ? noHole : r.how}</p><p class="care">${caution}<span>${r.caution}</span></p></li>`;
       })}</ol>
       <p class="last">${lastResort}</p>
       <div class="row two"><button class="btn" data-one-back @click=${() => desk.backOne()}>One back</button><button class="btn" @click=${() => desk.open('brake')}>To the brake</button></div>

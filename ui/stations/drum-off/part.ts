@@ -1,7 +1,17 @@
 import * as v from 'valibot';
-import { type DrumAnswers, type ForceLock, type Held, letGo, UNHELD } from '../../../sim/index.ts';
+import {
+  type Brake,
+  type DrumAnswers,
+  type ForceLock,
+  type Held,
+  type Lock,
+  letGo,
+  likelyLocks,
+  UNHELD,
+} from '../../../sim/index.ts';
 import { released, withBegun, withState } from '../../record/bench.ts';
 import { brakeOf, standingOf } from '../../record/derive.ts';
+import { arrive, opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
 import type { Part } from '../../record/part.ts';
@@ -13,15 +23,17 @@ export type Fastening = 'studs' | 'screw' | 'nut';
 export type Try = 'pull' | 'turn' | 'rock' | 'break';
 
 /** The questions of "Which is mine?" in their order; each is answered by one press. */
-export const ORDER = ['fastening', 'turns', 'slides', 'slack'] as const;
+export const ORDER = ['fastening', 'turns', 'slides', 'slack', 'hole'] as const;
 export type Question = (typeof ORDER)[number];
 export interface Mine {
   readonly fastening: Fastening | null;
   readonly turns: DrumAnswers['turns'] | null;
   readonly slides: DrumAnswers['slides'] | null;
   readonly slack: DrumAnswers['slack'] | null;
+  /** Is there a hole to reach the adjuster through? Asked only where the adjuster is to be backed off. */
+  readonly hole: 'there' | 'none' | null;
 }
-const UNASKED: Mine = { fastening: null, turns: null, slides: null, slack: null };
+const UNASKED: Mine = { fastening: null, turns: null, slides: null, slack: null, hole: null };
 
 export interface DrumPart {
   readonly page: DrumPage;
@@ -38,9 +50,17 @@ export interface DrumPart {
 /** Farthest that a cable is set too tight here, mm at the hook. */
 const MOST_OFF_STOP = 8;
 
-const TURNS = ['freely', 'lightly', 'not at all'] as const;
-const SLIDES = ['not at all', 'a little'] as const;
-const SLACK = ['helps', 'no change', 'cannot tell'] as const;
+/** Every answer of a question: one left out does not compile. */
+const all = <K extends string>(answers: Readonly<Record<K, true>>) =>
+  v.picklist(Object.keys(answers) as [K, ...K[]]);
+const TURNS = all<DrumAnswers['turns']>({
+  freely: true,
+  lightly: true,
+  'one way': true,
+  'not at all': true,
+});
+const SLIDES = all<DrumAnswers['slides']>({ 'not at all': true, 'a little': true });
+const SLACK = all<DrumAnswers['slack']>({ helps: true, 'no change': true, 'cannot tell': true });
 
 const held = v.strictObject({
   hubRust: v.boolean(),
@@ -66,9 +86,11 @@ export const drumPart: Part<DrumPart> = {
     fastening: v.picklist(['studs', 'screw', 'nut']),
     mine: v.strictObject({
       fastening: v.nullable(v.picklist(['studs', 'screw', 'nut'])),
-      turns: v.nullable(v.picklist(TURNS)),
-      slides: v.nullable(v.picklist(SLIDES)),
-      slack: v.nullable(v.picklist(SLACK)),
+      turns: v.nullable(TURNS),
+      slides: v.nullable(SLIDES),
+      slack: v.nullable(SLACK),
+      // Records from before it was asked have none.
+      hole: v.optional(v.nullable(v.picklist(['there', 'none'])), null),
     }),
     asking: v.boolean(),
     tried: v.nullable(
@@ -82,7 +104,15 @@ const put = (m: Moment, change: Partial<DrumPart>): Moment => withPart(m, 'drum-
 
 /** The question that is asked next; null when all are answered. */
 export const nextQuestion = (mine: Mine): Question | null =>
-  ORDER.find((q) => mine[q] === null) ?? null;
+  ORDER.find((q) => mine[q] === null && (q !== 'hole' || throughHole(mine))) ?? null;
+
+/** What the answers so far point to, in the order of release; nothing before all of them are given. */
+export const likelyOf = ({ turns, slides, slack }: Mine): readonly Lock[] =>
+  turns && slides && slack ? likelyLocks({ turns, slides, slack }) : [];
+
+/** Is a lock likely that is let go by backing the adjuster off? */
+const throughHole = (mine: Mine): boolean =>
+  likelyOf(mine).some((lock) => lock === 'lip' || lock === 'adjuster too far out');
 
 /** What is done to the drum is answered beside the brake: a sheet that hides it closes. */
 function toBrake(m: Moment): Moment {
@@ -153,6 +183,24 @@ export const complain = intention(
     return put(withHeld(lever, { ...UNHELD, ...c.held }), { page: 'brake' });
   },
   'a driver’s words',
+);
+
+/** The standing state in which a brake's drum has a lip that holds it; null where it has none but new. */
+export const wornStateOf = ({ states }: Brake): string | null =>
+  (states.find((s) => s.name === 'Near the limit') ?? states.findLast((s) => s.name !== 'New'))
+    ?.name ?? null;
+
+/** A worn brake as a guest: a new drum has nothing that holds it, and nothing to be tried on it. */
+export const tryWorn = intention(
+  'drum.worn',
+  (m: Moment) => {
+    const brake = brakeOf(m);
+    const name = wornStateOf(brake);
+    if (name === null || m.bench.standing === name) return m;
+    const guest = arrive(opened(m, 'drum-off'), { kind: 'state', name }, ['drum-off']);
+    return put(withBegun(guest, standingOf(brake, name), name), { page: 'brake', tried: null });
+  },
+  'a worn drum to try',
 );
 
 /** Teeth the adjuster is backed off; negative: stepped on again. */

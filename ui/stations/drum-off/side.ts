@@ -174,12 +174,18 @@ export function sectionCard(desk: DrumDesk, narrow: boolean): TemplateResult {
   return html`<div class="bb"><div class="cap"><b>B–B</b> at the ${word} of the ${roleWord} lining, steps ×10</div>${section}<p>${under}</p></div>`;
 }
 
+/** A new drum has nothing that holds it: a worn one to try is a tap away. */
+const tryWorn = (desk: DrumDesk): TemplateResult | typeof nothing =>
+  desk.canTryWorn
+    ? html`<section class="tryworn"><button class="btn" data-try-worn @click=${() => desk.tryWorn()}>Try a worn drum</button></section>`
+    : nothing;
+
 export function brakeSide({ size }: PageView, desk: DrumDesk): TemplateResult {
   const r = desk.now;
   const narrow = size === 'narrow';
   return html`${narrow ? sectionCard(desk, true) : nothing}
-    <section class="blk h onbrake"><h1>Drum off</h1><p data-found>${desk.tried ? foundBy(desk.tried.what, desk.tried.found) : howItStands(r)}</p></section>
-    ${locks(desk)}${adjuster(desk)}
+    <section class="blk h onbrake"><h1>Drum off</h1><p data-found>${desk.tried ? foundBy(desk.tried.what, desk.tried.found) : howItStands(r)}</p>${narrow ? nothing : tryWorn(desk)}</section>
+    ${narrow ? tryWorn(desk) : nothing}${locks(desk)}${adjuster(desk)}
     ${narrow ? html`<section class="blk pages"><div class="row three">${pageButtons(desk)}</div></section>` : nothing}
     <section class="note">${caution}<div>${desk.off ? `${cautions.piston} ${cautions.springs}` : cautions.drumOff}</div></section>
     ${narrow ? html`<section class="blk more">${teethTable(desk)}${forcePath(desk)}</section>` : nothing}

@@ -115,7 +115,11 @@ export const drumStyles = css`
     .drumctl .three .btn { font-size: 13.5px; min-height: 36px; padding: 0 3px; line-height: 1.05; }
     .foot { line-height: 1.25; }
   }
+  .tryworn { margin-top: 8px; }
+  .tryworn .btn { width: 100%; }
   @media ${NARROW} {
+    .tryworn { order: 1; margin: 0; padding: 10px 12px; background: var(--sheet); border-bottom: 2px solid var(--ink); }
+    .tryworn .btn { min-height: 56px; }
     main[data-station='drum-off']:has(.quiz, .order, .fast) .drumctl { display: none; }
     .btn.wide, .sets .pick { min-height: 56px; }
     main[data-station='drum-off'] .stage { height: max(336px, 40vh); }

@@ -235,7 +235,19 @@ export const questions = {
       ['cannot tell', 'I cannot get at it, or cannot tell'],
     ],
   },
+  hole: {
+    ask: 'Is there an access hole to the adjuster?',
+    hint: 'A rubber plug behind the plate, a knock-out pressed into it, or a hole in the drum’s face that can be turned to the adjuster.',
+    answers: [
+      ['there', 'Yes, there is one'],
+      ['none', 'No access hole'],
+    ],
+  },
 } as const;
+
+/** Where the adjuster cannot be reached from outside (common practice). */
+export const noHole =
+  'No access hole: the adjuster cannot be reached from outside. Let the cable quite slack, at this wheel too. Press the drum home, turn it, draw it straight, over and over, so that the shoes settle. What then still holds it is under “Last of all”. A knock-out in the plate is opened only where the maker has marked it, and closed with a plug.';
 
 export const lastResort =
   'Last of all, where nothing lets go: the hold-down pins can be cut behind the plate and drum and shoes drawn off together. It costs pins, springs and often the linings; look for the other lock first.';

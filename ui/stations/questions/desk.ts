@@ -2,6 +2,7 @@ import { questions } from '../../questions/index.ts';
 import type { Question } from '../../questions/types.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
+import { speaksOfKinds } from './kinds.ts';
 import { backToList, closeQuestion, searchFor, showQuestion } from './part.ts';
 
 /** Questions that are found, and the one whose answer is being shown. */
@@ -25,10 +26,19 @@ export class QuestionsDesk {
     this.session.do(searchFor, text);
   }
 
+  get #words(): readonly string[] {
+    return this.search.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+  }
+
+  /** Is it the kind of brake that is asked about? With no words everything is. */
+  get kinds(): boolean {
+    return speaksOfKinds(this.#words);
+  }
+
   /** Questions in which every word searched for begins a word. */
   get found(): readonly Question[] {
     return this.#found.of([this.search], () => {
-      const words = this.search.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+      const words = this.#words;
       return questions.filter((q) => {
         const text = ` ${q.group} ${q.ask} ${q.answer} ${q.steps}`
           .toLowerCase()

@@ -5,6 +5,7 @@ import type { Session } from '../../session.ts';
 import { look } from '../faults/look.ts';
 import { deskOf } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
+import { kindStyles, kindsCard } from './kinds.ts';
 
 /** The questions that are found, by groups, each with its answer and the way to see it. */
 export class QuestionList extends LitElement {
@@ -14,6 +15,7 @@ export class QuestionList extends LitElement {
 
   static override styles = [
     look,
+    kindStyles,
     css`
       :host { background: var(--sheet); }
       .in { padding: 8px 34px 30px; max-width: 1120px; }
@@ -48,13 +50,15 @@ export class QuestionList extends LitElement {
     const desk = deskOf(QuestionsDesk, this.session);
     const { found } = desk;
     const groups = [...new Set(found.map((q) => q.group))];
-    return html`<div class="in">${
-      found.length === 0
-        ? html`<p role="status">No question with these words. Try fewer of them, or one part of the brake.</p>`
-        : groups.map(
-            (g) =>
-              html`<h2>${g}</h2><ul>${found.filter((q) => q.group === g).map((q) => this.#one(desk, q))}</ul>`,
-          )
+    return html`<div class="in">${desk.kinds ? kindsCard() : nothing}${
+      found.length === 0 && desk.kinds
+        ? nothing
+        : found.length === 0
+          ? html`<p role="status">No question with these words. Try fewer of them, or one part of the brake.</p>`
+          : groups.map(
+              (g) =>
+                html`<h2>${g}</h2><ul>${found.filter((q) => q.group === g).map((q) => this.#one(desk, q))}</ul>`,
+            )
     }</div>`;
   }
 }

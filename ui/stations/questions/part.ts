@@ -87,6 +87,13 @@ export const backToList = intention(
   'back to the questions',
 );
 
+/** The pictures by which a servo brake and a drum inside a disc are told from this kind. */
+export const whichKind = intention(
+  'questions.which-kind',
+  (m: Moment) => withPart(opened(m, 'questions'), 'questions', { search: 'kind', asked: null }),
+  'which kind of brake',
+);
+
 export const closeQuestion = intention(
   'questions.close',
   (m: Moment) => withPart(m, 'questions', { asked: null }),
