@@ -1,0 +1,110 @@
+import type { CDPSession, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { openBrowser } from './open.ts';
+import { frames } from './soon.ts';
+import { eachDialog, eachView, openStation, stationCount } from './tour.ts';
+
+/**
+ * Whether the page keeps what it should let go. Round after round goes to all stations, with a guest, a
+ * stretch of life, steps back and forth and a link; after each, what can be collected is collected and the
+ * rest is counted. `npm run test:hour` goes on for an hour and prints each round.
+ */
+
+/** How long rounds go on, ms; without it, few of them. */
+const MINUTE = 60_000;
+const time = Number(process.env['TAKEUP_MINUTES'] ?? 0) * MINUTE;
+const ROUNDS = 2;
+/**
+ * Rounds before anything is judged: each part of the page has been there once and its libraries are
+ * loaded; on the long run the way back is full too, 400 steps (`ui/record/history.ts`), some 80 a round.
+ */
+const WARM = time > 0 ? 8 : 2;
+/** What may have come since: what is counted is not quite still. While the way back fills, the heap grows by it. */
+const MORE = { heap: time > 0 ? 1.1 : 1.3, nodes: 1.1, listeners: 1.1 };
+
+interface Counted {
+  /** kB of the JavaScript heap. */
+  readonly heap: number;
+  readonly nodes: number;
+  readonly listeners: number;
+  readonly workers: number;
+}
+
+/** What is left after all that can go is gone. */
+async function count(page: Page, client: CDPSession): Promise<Counted> {
+  // What is freed in one collection lets go of more in the next.
+  for (let i = 0; i < 3; i++) await client.send('HeapProfiler.collectGarbage');
+  const { metrics } = await client.send('Performance.getMetrics');
+  const of = (name: string) => metrics.find((m) => m.name === name)?.value ?? Number.NaN;
+  return {
+    heap: Math.round(of('JSHeapUsedSize') / 1000),
+    nodes: of('Nodes'),
+    listeners: of('JSEventListeners'),
+    workers: page.workers().length,
+  };
+}
+
+/** One way round all that the page has, back to where it began. */
+async function round(page: Page): Promise<void> {
+  const stations = await stationCount(page);
+  for (let at = 0; at < stations; at++) {
+    await openStation(page, at);
+    await eachView(page, () => frames(page, 2));
+  }
+  await eachDialog(page, () => frames(page, 2));
+  // A guest comes and goes: the station of faults offers one by its list.
+  for (let at = 0; at < stations; at++) {
+    if ((await openStation(page, at)) !== 'faults') continue;
+    await page.getByRole('button', { name: 'Browse', exact: true }).click();
+    await page.getByRole('button', { name: 'Next', exact: true }).click();
+    await page.locator('.asked').waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.locator('.asked').count()).toBe(0);
+  }
+  // A stretch of life, driven in a worker.
+  for (let at = 0; at < stations; at++) {
+    if ((await openStation(page, at)) !== 'wear') continue;
+    await page.getByRole('button', { name: 'to next click' }).click();
+    await page.getByRole('button', { name: 'Wear on', exact: true }).click();
+    await expect.poll(() => page.locator('.undo').getAttribute('aria-label')).toContain('click');
+    await page.getByRole('button', { name: 'Back to new' }).click();
+  }
+  for (let i = 0; i < 5; i++) await page.keyboard.press('Control+z');
+  for (let i = 0; i < 5; i++) await page.keyboard.press('Control+Shift+z');
+  await page.goBack();
+  await page.goForward();
+  await openStation(page, 0);
+  await frames(page, 10);
+}
+
+it('holds no more after many rounds than after a few', async () => {
+  const browser = await openBrowser();
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  const client = await page.context().newCDPSession(page);
+  await client.send('Performance.enable');
+  const all: Counted[] = [];
+  const from = Date.now();
+  const goesOn = (): boolean =>
+    all.length < WARM + ROUNDS || (time > 0 && Date.now() - from < time);
+  while (goesOn()) {
+    await round(page);
+    const now = await count(page, client);
+    all.push(now);
+    if (time > 0) {
+      const minutes = ((Date.now() - from) / MINUTE).toFixed(1);
+      console.log(
+        `${minutes} min: heap ${now.heap} kB, ${now.nodes} nodes, ${now.listeners} listeners, ${now.workers} workers`,
+      );
+    }
+  }
+  const warm = all[WARM - 1] as Counted;
+  const last = all.at(-1) as Counted;
+  for (const what of ['heap', 'nodes', 'listeners'] as const)
+    expect(last[what], `${what}, round by round: ${all.map((c) => c[what])}`).toBeLessThanOrEqual(
+      MORE[what] * warm[what],
+    );
+  expect(last.workers).toBeLessThanOrEqual(warm.workers);
+  expect(errors).toEqual([]);
+  await close();
+  await browser.close();
+});
