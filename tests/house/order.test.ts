@@ -56,6 +56,34 @@ it('finds an import of the next folder in every folder, for types alone too', ()
   expect(brokenIn(files).sort()).toEqual(expected.sort());
 });
 
+/** One file of each place of the page, in its order, and the place's name. */
+const page = [
+  ['words', 'format.ts'],
+  ['stage', 'stage/planted.ts'],
+  ['record', 'stations/planted/part.ts'],
+  ['session', 'record/home.ts'],
+  ['pieces', 'pieces/planted.ts'],
+  ['stations', 'stations/planted/index.ts'],
+  ['app', 'app/planted.ts'],
+  ['main', 'main.ts'],
+] as const;
+
+it('finds an import of the next place of the page in every place, and of none that came before', () => {
+  const away = (file: string) => '../'.repeat(file.split('/').length - 1) || './';
+  const files: Record<string, string> = {};
+  const expected: string[] = [];
+  page.forEach(([place, file], at) => {
+    const next = page[at + 1]?.[1];
+    const before = page[at - 1]?.[1];
+    files[`ui/${file}`] =
+      `${next ? `export type { Planted as Next } from '${away(file)}${next}';\n` : ''}${before ? `export type { Planted as Before } from '${away(file)}${before}';\n` : ''}export type Planted = 1;\n`;
+    if (next) expected.push(`ui-${place}-imports-later: ui/${file} -> ui/${next}`);
+  });
+  // Two that import one another are a circle besides.
+  const broken = brokenIn(files).filter((line) => !line.startsWith('no-cycles'));
+  expect(broken.sort()).toEqual(expected.sort());
+});
+
 it('allows imports of earlier folders', () => {
   const files: Record<string, string> = { 'sim/units/planted.ts': 'export type Planted = 1;\n' };
   for (const folder of order.slice(1, -2)) {
@@ -63,8 +91,8 @@ it('allows imports of earlier folders', () => {
   }
   files['sim/index.ts'] = "export type { Planted } from './study/planted.ts';\n";
   files['sim/workshop/index.ts'] = "export type { Planted } from '../index.ts';\n";
-  files['ui/planted.ts'] =
-    "export type { Planted } from '../sim/index.ts';\nexport type { Planted as P } from '../sim/workshop/index.ts';\n";
+  files['ui/app/planted.ts'] =
+    "export type { Planted } from '../../sim/index.ts';\nexport type { Planted as P } from '../../sim/workshop/index.ts';\n";
   expect(brokenIn(files)).toEqual([]);
 });
 
@@ -82,6 +110,7 @@ it.each([
   ['sim-imports-outside', 'sim/study/planted.ts', '../../ui/there.ts'],
   ['sim-without-a-place', 'sim/study/planted.ts', '../more/there.ts'],
   ['sim-without-a-place-imports', 'sim/planted.ts', './units/there.ts'],
+  ['ui-without-a-place', 'ui/planted/planted.ts', '../there.ts'],
 ])('finds what breaks %s', (rule, from, to) => {
   const there = 'export type Planted = 1;\n';
   const broken = brokenIn({

@@ -28,9 +28,43 @@ const forbidden = order.slice(0, -1).map((place, i) => ({
   to: { path: these(order.slice(i + 1)) },
 }));
 
+// Import order of the page, by the same rule. What a station remembers, and the lists that it is made
+// of, belong to the record; what the session is kept by, to the session.
+const parts = '(wear-part|[^/]+/(part|complaints|van|lines|paper|fitting|fields))\\.ts$';
+const page = [
+  [
+    'words',
+    'ui/(adjusters|cautions|format|life-(job|messages|run|worker)|scenes|sound|theme|typed-size|units|words)\\.ts$',
+  ],
+  ['stage', 'ui/(stage|plot)/'],
+  ['record', `ui/(record/(?!home\\.ts$)|questions/|stations/${parts})`],
+  ['session', 'ui/(session|life-play|record/home)\\.ts$'],
+  ['pieces', 'ui/pieces/'],
+  ['stations', `ui/stations/(?!${parts})`],
+  ['app', 'ui/app/'],
+  ['main', 'ui/main\\.ts$'],
+];
+const pagePaths = page.map(([, path]) => `(^|/)${path}`);
+/** The server, the command line, the build's own configuration: not of the page. */
+const besides = '(^|/)ui/((serve|command)/|vite\\.config\\.ts$)';
+
+const pageForbidden = page.slice(0, -1).map(([place], i) => ({
+  name: `ui-${place}-imports-later`,
+  severity: 'error',
+  from: { path: pagePaths[i] },
+  to: { path: pagePaths.slice(i + 1) },
+}));
+
 module.exports = {
   forbidden: [
     ...forbidden,
+    ...pageForbidden,
+    {
+      name: 'ui-without-a-place',
+      severity: 'error',
+      from: { path: '(^|/)ui/.*\\.ts$', pathNot: [...pagePaths, besides] },
+      to: {},
+    },
     {
       // A file or folder that has no place in the order would escape every rule above.
       name: 'sim-without-a-place',

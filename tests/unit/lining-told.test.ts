@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { driveLife, forecast, freshState, KM } from '../../sim/index.ts';
 import { restsOn } from '../../sim/workshop/index.ts';
-import { liningTold } from '../../ui/app/cells.ts';
+import { liningTold } from '../../ui/pieces/cells.ts';
 import { quay } from '../brakes.ts';
 
 it('a lining driven to its limit is told at it, not a tenth past it', () => {

@@ -1,11 +1,11 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { icons } from '../pieces/icons.ts';
 import type { Home } from '../record/home.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
 import { brakeOptions } from './brake-options.ts';
 import { dialogStyles } from './dialog-styles.ts';
-import { icons } from './icons.ts';
 import { layerNames } from './layer-names.ts';
 import { momentFile, momentStyles } from './moment-file.ts';
 

@@ -1,9 +1,9 @@
 import { css, html, type TemplateResult } from 'lit';
 import { type Instant, type Tilt, tiltOf } from '../../sim/index.ts';
 import { number } from '../format.ts';
+import { NARROW, NARROW_STAGE } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 import { type EdgeBox, TILT_DRAWN } from '../stage/edge-on.ts';
-import { NARROW, NARROW_STAGE } from './page-sizes.ts';
 
 /** Words and switches under the edge-on drawing: what tips the shoe, what stops it. */
 

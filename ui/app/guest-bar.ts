@@ -2,12 +2,12 @@ import { css, html, nothing, type TemplateResult } from 'lit';
 import { KM } from '../../sim/index.ts';
 import { isCountable } from '../adjusters.ts';
 import { number } from '../format.ts';
+import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
 import { questions } from '../questions/index.ts';
 import { brakeOfBench } from '../record/derive.ts';
 import { backToMine, makeMine } from '../record/guest.ts';
 import type { Session } from '../session.ts';
 import { backToList, closeQuestion } from '../stations/questions/part.ts';
-import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** What stands on the bench as a guest, for which question, and the way back: over the whole stage. */
 

@@ -1,9 +1,9 @@
+import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 import type { Lens } from '../stage/loupe.ts';
 import { type View, weightFor } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
 import { edgeBox } from './edge-card.ts';
-import { NARROW_STAGE } from './page-sizes.ts';
 
 /** Where the brake and the loupe stand on the stage, px: one rule for every size. */
 

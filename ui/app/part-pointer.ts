@@ -1,13 +1,13 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Instant, Point } from '../../sim/index.ts';
 import { number } from '../format.ts';
+import { NARROW } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 import { outlineOf, type Pointed, partAt, partsOf } from '../stage/hit.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import { springPart } from '../stage/parts/return-springs.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { toMm } from '../stage/view.ts';
-import { NARROW } from './page-sizes.ts';
 
 /** What is read off a part: a reading's key; with a star, one for each shoe. */
 const shows: Partial<Record<PartId, readonly string[]>> = {

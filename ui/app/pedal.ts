@@ -1,6 +1,6 @@
 import { css, html, LitElement } from 'lit';
+import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
 import { MOST_BAR, PRESS_BAR, type Session } from '../session.ts';
-import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** The pedal: press and hold, drag along it, or keys. A slider in bar for assistive software. */
 export class Pedal extends LitElement {

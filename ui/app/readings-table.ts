@@ -2,10 +2,10 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { type Instant, parkedReadings, type Reading, turnReadings } from '../../sim/index.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
+import { atLimit } from '../pieces/cells.ts';
+import { NARROW } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
-import { atLimit } from './cells.ts';
 import { dialogStyles } from './dialog-styles.ts';
-import { NARROW } from './page-sizes.ts';
 import { withIndices } from './symbols.ts';
 
 /** Pull of the cable for which the parked brake is told, N: an ordinary pull (own choice). */

@@ -1,4 +1,5 @@
 import { type Instant, tiltOf } from '../../sim/index.ts';
+import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
 import type { Zoom } from '../record/view.ts';
 import { CLIMB, DROP, type Session } from '../session.ts';
@@ -14,7 +15,6 @@ import type { PageSize, Station } from '../stations/station.ts';
 import { themes } from '../theme.ts';
 import { edgeBox } from './edge-card.ts';
 import { brakeView, lensFor, ZOOM_HIGH } from './layout.ts';
-import { NARROW_STAGE } from './page-sizes.ts';
 
 /** Scale from which the values of the forces have room on the brake, px per mm. */
 const FORCES_FROM = 1.6;

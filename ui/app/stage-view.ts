@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
 import type { Point } from '../../sim/index.ts';
+import { COMPACT, NARROW, pageSize } from '../pieces/page-sizes.ts';
 import { MOST_ZOOM, WHOLE, type Zoom, zoomTo } from '../record/view.ts';
 import type { Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
@@ -11,7 +12,6 @@ import type { Drawing } from '../stage/shapes.ts';
 import { zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
-import { COMPACT, NARROW, pageSize } from './page-sizes.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
 import {
   drawStage,

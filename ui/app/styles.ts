@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { BARRED, COMPACT, LOW, NARROW } from './page-sizes.ts';
+import { BARRED, COMPACT, LOW, NARROW } from '../pieces/page-sizes.ts';
 
 /** Layout and type of the page: ruled cells, square corners, two line weights. */
 export const styles = css`

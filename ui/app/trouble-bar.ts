@@ -1,7 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { caution } from '../pieces/icons.ts';
+import { NARROW } from '../pieces/page-sizes.ts';
 import type { Home } from '../record/home.ts';
-import { caution } from './icons.ts';
-import { NARROW } from './page-sizes.ts';
 
 /** What is wrong with what is kept, or with a link: each stands until it is closed. */
 export function troubleBar(home: Home): TemplateResult | typeof nothing {

@@ -1,7 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
-import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** One step back or forth, each named; and for a while what was undone. */
 

@@ -1,6 +1,6 @@
 import { html } from 'lit';
+import type { Station } from '../stations/station.ts';
 import { canRead, loadReader } from '../typed-size.ts';
-import type { Station } from './station.ts';
 
 let asked = false;
 /** Why sizes cannot be read in this page; empty as long as they may. */

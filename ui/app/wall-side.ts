@@ -1,13 +1,13 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Reading } from '../../sim/index.ts';
 import { down, number } from '../format.ts';
+import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
 import { backToMine } from '../record/guest.ts';
 import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import type { PageView, Station } from '../stations/station.ts';
 import { namesList } from './names-bar.ts';
-import { COMPACT, NARROW } from './page-sizes.ts';
 
 /** The half of the wall beside the drawing: what is asked of the class to look at, in large type. */
 

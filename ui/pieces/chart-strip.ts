@@ -4,9 +4,6 @@ import uplotCss from 'uplot/dist/uPlot.min.css?inline';
 import { KM, type LifeRow } from '../../sim/index.ts';
 import type { ToldEvent } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
-import type { LifeSoFar } from '../record/life-book.ts';
-import type { WearDesk } from '../stations/wear-desk.ts';
-import { type Theme, themes } from '../theme.ts';
 import {
   axisEnd,
   axisStart,
@@ -15,14 +12,34 @@ import {
   type LaneId,
   laneOf,
   nearestRow,
-} from './lanes.ts';
-import { loadPlots, type Plots } from './library.ts';
-import { font, type LaneView, paintLane } from './words.ts';
+} from '../plot/lanes.ts';
+import { loadPlots, type Plots } from '../plot/library.ts';
+import { font, type LaneView, paintLane } from '../plot/words.ts';
+import type { LifeSoFar } from '../record/life-book.ts';
+import type { Session } from '../session.ts';
+import { type Theme, themes } from '../theme.ts';
 
 /**
  * The chart strip: a run over its distance in lanes, its events marked. Pointing, dragging and the
  * arrow keys move along it, and the brake on the stage follows.
  */
+
+/** What the chart shows of a run, and what is wanted of it. */
+export interface ChartDesk {
+  readonly session: Session;
+  readonly rows: readonly LifeRow[];
+  readonly events: readonly ToldEvent[];
+  /** The events that have words, in their order. */
+  readonly told: readonly ToldEvent[];
+  /** The row that is shown. */
+  readonly at: number;
+  /** What the last lane shows. */
+  readonly lane: LaneId;
+  show(at: number): void;
+  goTo(event: ToldEvent): void;
+  nextEvent(way: 1 | -1): void;
+  chooseLane(lane: LaneId): void;
+}
 
 const LEFT = 150;
 /** The shares of the lanes' heights from the top. */
@@ -41,7 +58,7 @@ export class ChartStrip extends LitElement {
     at: { attribute: false },
     look: { attribute: false },
   };
-  declare desk: WearDesk;
+  declare desk: ChartDesk;
   /** What is shown of the desk: another value redraws. */
   declare life: LifeSoFar;
   declare at: number;

@@ -1,5 +1,7 @@
 import { css } from 'lit';
-import type { PageSize } from '../stations/station.ts';
+
+/** Which of the three layouts the page has: a wall or desk, a laptop, a phone. */
+export type PageSize = 'wide' | 'middle' | 'narrow';
 
 /**
  * The three layouts of the page, as conditions for its styles: one column under the thumb for phones,

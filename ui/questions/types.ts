@@ -1,5 +1,5 @@
 import type { StationId } from '../record/moment.ts';
-import type { LayerName } from '../session.ts';
+import type { LayerName } from '../record/view.ts';
 
 /** How the bench is set for an answer. */
 export interface Setup {

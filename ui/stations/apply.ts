@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { BAR, type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
-import { cell, type Find, factorCell, liningCell } from '../app/cells.ts';
-import { icons } from '../app/icons.ts';
 import { number } from '../format.ts';
+import { cell, type Find, factorCell, liningCell } from '../pieces/cells.ts';
+import { icons } from '../pieces/icons.ts';
 import type { Session } from '../session.ts';
 import { applyHint, lostText } from '../words.ts';
 import type { PageView, Station } from './station.ts';

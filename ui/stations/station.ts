@@ -1,13 +1,13 @@
 import type { CSSResult, TemplateResult } from 'lit';
 import type { Instant } from '../../sim/index.ts';
-import type { Find } from '../app/cells.ts';
+import type { Find } from '../pieces/cells.ts';
+import type { PageSize } from '../pieces/page-sizes.ts';
 import type { StationId } from '../record/moment.ts';
 import type { Session } from '../session.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Label, Shape } from '../stage/shapes.ts';
 
-/** Which of the three layouts the page has: a wall or desk, a laptop, a phone. */
-export type PageSize = 'wide' | 'middle' | 'narrow';
+export type { PageSize } from '../pieces/page-sizes.ts';
 
 /** What a station may read when it draws its part of the page. */
 export interface PageView {
@@ -26,7 +26,7 @@ export interface Station {
   readonly key: string;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
-  /** Reads sizes as people type them: it is shown once their reader is loaded (`waiting.ts`). */
+  /** Reads sizes as people type them: it is shown once their reader is loaded (`ui/app/waiting.ts`). */
   readonly readsSizes?: true;
   /** Rules for what only this station shows. */
   readonly styles?: CSSResult;

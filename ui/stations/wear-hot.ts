@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Excess, HotPress } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
-import { caution } from '../app/icons.ts';
 import { cautions } from '../cautions.ts';
 import { down, number } from '../format.ts';
+import { caution } from '../pieces/icons.ts';
 import { hills } from '../record/hot.ts';
 import type { PageView } from './station.ts';
 import type { WearDesk } from './wear-desk.ts';

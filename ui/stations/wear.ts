@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { KM, roleOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
-import { cell, liningCell } from '../app/cells.ts';
-import { caution } from '../app/icons.ts';
 import { number } from '../format.ts';
-import '../plot/chart-strip.ts';
+import { cell, liningCell } from '../pieces/cells.ts';
+import { caution } from '../pieces/icons.ts';
+import '../pieces/chart-strip.ts';
 import { cautions } from '../cautions.ts';
 import { ends, lifeTrouble } from '../words.ts';
 import { deskOf, type PageView, type Station } from './station.ts';

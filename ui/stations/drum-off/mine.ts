@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
+import { caution } from '../../pieces/icons.ts';
 import type { DrumDesk } from './desk.ts';
 import { type Mine, ORDER, type Question } from './part.ts';
 import { fastenings, lastResort, noHole, questions, releases } from './words.ts';

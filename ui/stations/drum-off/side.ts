@@ -8,9 +8,9 @@ import {
   type Removal,
 } from '../../../sim/index.ts';
 import { stepsOf } from '../../adjusters.ts';
-import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
+import { caution } from '../../pieces/icons.ts';
 import { overlapText } from '../../stage/layers/overlap.ts';
 import type { PageView } from '../station.ts';
 import { pageButtons } from './controls.ts';

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, LOW, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, LOW, NARROW } from '../../pieces/page-sizes.ts';
 
 /** What only this station has: lines of locks, teeth, the section's card, questions. */
 export const drumStyles = css`

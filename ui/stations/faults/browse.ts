@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { adjusterKinds, canFail } from '../../../sim/index.ts';
 import { faults as all, type FaultGroup, notShown } from '../../../sim/workshop/index.ts';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import { brakes } from '../../scenes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';

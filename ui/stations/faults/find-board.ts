@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { type Examination, examinations } from '../../../sim/workshop/index.ts';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import { number } from '../../format.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { examinations, type Fault } from '../../../sim/workshop/index.ts';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 
 /** Ruled lists, square corners, two line weights: what both modes share. */
 export const look = css`

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
+import { caution } from '../../pieces/icons.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { chooser } from './browse.ts';
 import { FaultsDesk } from './desk.ts';

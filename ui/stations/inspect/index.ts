@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { marks } from '../../app/marks.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
+import { marks } from '../../pieces/marks.ts';
 import { stationNames } from '../../record/moment.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, NARROW, SLIM } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW, SLIM } from '../../pieces/page-sizes.ts';
 
 /** Where the station's blocks stand on the page. */
 export const pageStyles = css`

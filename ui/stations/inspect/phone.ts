@@ -1,11 +1,11 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Wheel } from '../../../sim/index.ts';
 import { largestBore, outOfRound, wheels } from '../../../sim/workshop/index.ts';
-import { caution } from '../../app/icons.ts';
-import { marks } from '../../app/marks.ts';
-import { NARROW } from '../../app/page-sizes.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
+import { caution } from '../../pieces/icons.ts';
+import { marks } from '../../pieces/marks.ts';
+import { NARROW } from '../../pieces/page-sizes.ts';
 import type { InspectDesk } from './desk.ts';
 import { type Line, limitWords, lines, type SizeLine } from './lines.ts';
 import { LONGEST } from './paper.ts';

@@ -1,11 +1,11 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { Wheel } from '../../../sim/index.ts';
 import { largestBore, outOfRound, wheels } from '../../../sim/workshop/index.ts';
-import { Hears } from '../../app/hears.ts';
-import { caution } from '../../app/icons.ts';
-import { marks } from '../../app/marks.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
+import { Hears } from '../../pieces/hears.ts';
+import { caution } from '../../pieces/icons.ts';
+import { marks } from '../../pieces/marks.ts';
 import type { Session } from '../../session.ts';
 import type { PageSize } from '../station.ts';
 import { deskOf } from '../station.ts';

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, SLIM } from '../../app/page-sizes.ts';
+import { COMPACT, SLIM } from '../../pieces/page-sizes.ts';
 
 /** The sheet at wall, desk and laptop size; the phone's is in phone.ts. */
 export const sheetStyles = css`

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
+import { caution } from '../../pieces/icons.ts';
 import { markOf } from '../park/marks.ts';
 import type { PageView } from '../station.ts';
 import { ownRow } from './controls.ts';

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 
 /** What only this station has. */
 export const shoesStyles = css`

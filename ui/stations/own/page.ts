@@ -1,9 +1,9 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { sizeAt } from '../../../sim/index.ts';
-import { Hears } from '../../app/hears.ts';
-import { caution } from '../../app/icons.ts';
-import { marks } from '../../app/marks.ts';
 import { number } from '../../format.ts';
+import { Hears } from '../../pieces/hears.ts';
+import { caution } from '../../pieces/icons.ts';
+import { marks } from '../../pieces/marks.ts';
 import { PRESS_BAR } from '../../record/bench.ts';
 import { LONGEST_TEXT, type OwnBrake } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 
 export const ownStyles = css`
   :host { display: flex; flex-direction: column; min-height: 0; flex: 1; background: var(--sheet); border: 2px solid var(--ink); font-size: 16px; line-height: 1.3; }

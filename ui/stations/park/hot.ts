@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { type LockedHand, onHill } from '../../../sim/index.ts';
-import { caution } from '../../app/icons.ts';
 import { down, number } from '../../format.ts';
+import { caution } from '../../pieces/icons.ts';
 import type { ParkDesk } from './desk.ts';
 import { markOf } from './marks.ts';
 

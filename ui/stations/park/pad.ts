@@ -1,6 +1,6 @@
 import { css, html, LitElement } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
 import { number } from '../../format.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { ParkDesk } from './desk.ts';
 import { MOST_PULL } from './part.ts';
 

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { OnHill } from '../../../sim/index.ts';
 import { parkingRules } from '../../../sim/workshop/index.ts';
-import { caution } from '../../app/icons.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
+import { caution } from '../../pieces/icons.ts';
 import type { PageView } from '../station.ts';
 import { slopeStep } from './controls.ts';
 import type { ParkDesk } from './desk.ts';

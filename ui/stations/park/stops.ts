@@ -1,6 +1,6 @@
 import { html, svg, type TemplateResult } from 'lit';
-import { caution } from '../../app/icons.ts';
 import { number } from '../../format.ts';
+import { caution } from '../../pieces/icons.ts';
 import type { ParkDesk } from './desk.ts';
 
 /** Where the stop's tab sits on the lever: this share of the way from pivot to hook. */

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { BARRED, COMPACT, LOW, NARROW } from '../../app/page-sizes.ts';
+import { BARRED, COMPACT, LOW, NARROW } from '../../pieces/page-sizes.ts';
 
 /** What only this station has. */
 export const parkStyles = css`

@@ -1,5 +1,5 @@
 import { css, html, svg, type TemplateResult } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import { markOf } from '../park/marks.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
-import { COMPACT, NARROW } from '../../app/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Question } from '../../questions/types.ts';
 import type { Session } from '../../session.ts';
 import { look } from '../faults/look.ts';
