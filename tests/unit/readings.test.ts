@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import {
   balance,
+  gapsOf,
+  KM,
   parkedReadings,
   readingOf,
   readings,
@@ -9,6 +11,7 @@ import {
   slopeReadings,
   turnReadings,
 } from '../../sim/index.ts';
+import { peak, shoeFactor, shoeFactorFull } from '../../sim/readings/factors.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -119,6 +122,49 @@ it('a brake that locks has no torque and no factor', () => {
   expect(i.locked).toBe('front');
   for (const key of ['brakeFactor', 'brakeFactorFull', 'torque', 'peakFront', 'anchorForceFront'])
     expect(of(key).value, key).toBeNaN();
+});
+
+it('goes on to the ends of a lining, half an element beyond the outer ones', () => {
+  // Along the line through the last two: 3 + (3 − 2)/2; and where it falls to the end, the highest stays.
+  expect(peak(Float64Array.of(3, 2, 1))).toBe(3.5);
+  expect(peak(Float64Array.of(1, 2, 3))).toBe(3.5);
+  expect(peak(Float64Array.of(1, 5, 1))).toBe(5);
+  expect(peak(Float64Array.of(4, 2))).toBe(5);
+  expect(peak(Float64Array.of(4))).toBe(4);
+  const { i } = list(0, 0);
+  const gap = Float64Array.of(0.1, 0.2, 0.4, 0.5, 0.6, 0.9);
+  const { toe, centre, heel } = gapsOf(van.brake.shoes.front, { ...i.shoes.front, gap });
+  near(toe, 0.05, { abs: 1e-12 }, 'toe');
+  near(centre, 0.45, { abs: 1e-12 }, 'centre');
+  near(heel, 1.05, { abs: 1e-12 }, 'heel');
+});
+
+it('reads a share, a distance and a force with two parts', () => {
+  const { i } = list(4, 1);
+  const front = { ...i.shoes.front, anchorForce: [3, -4] as const };
+  // 1.5 mm worn of the 3 mm between 4.5 and 1.5; 7 km; 3 and 4 make 5.
+  const wear = { ...van.state.wear, front: new Float64Array(48).fill(1.5) };
+  const state = { ...van.state, wear, distance: 7 * KM };
+  const all = readings(van.brake, state, { ...i, shoes: { ...i.shoes, front } }, i);
+  near(readingOf(all, 'liningShareFront').value, 50, { abs: 1e-9 }, 'share');
+  near(readingOf(all, 'distance').value, 7, { abs: 1e-12 }, 'km');
+  near(readingOf(all, 'anchorForceFront').value, 5, { abs: 1e-12 }, 'anchor');
+});
+
+it('tells no factor where no lining bears or nothing pushes', () => {
+  const { i } = list(4, 1);
+  const factors = (change: Partial<typeof i.shoes.front>, turning = i.turning) => {
+    const shoes = { ...i.shoes, front: { ...i.shoes.front, ...change } };
+    const now = { ...i, turning, shoes };
+    return [shoeFactor(now, 'front'), shoeFactorFull(now, 'front')];
+  };
+  expect(factors({}).every((f) => f > 1)).toBe(true);
+  for (const normalSum of [0, 1e-6]) expect(factors({ normalSum })).toEqual([NaN, NaN]);
+  expect(factors({}, 0)).toEqual([NaN, NaN]);
+  for (const push of [0, -1]) {
+    expect(factors({ toeForce: push })[0]).toBeNaN();
+    expect(factors({ pistonForce: push })[1]).toBeNaN();
+  }
 });
 
 it('every reading has a name, a unit or none, one sentence and a formula; keys are one of a kind', () => {
