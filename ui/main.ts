@@ -11,7 +11,7 @@ const opened = await opening(async (own, texts) => {
   return sizesOfTexts(own, texts);
 });
 // A page that opens where sizes are read waits for their reader; where it cannot be had, the station says so.
-if (stationOf((opened.linked ?? opened.moment).station).readsSizes) {
+if (stationOf((opened.linked ?? opened.history.present).station).readsSizes) {
   await loadReader().catch(() => {});
 }
 document.body.prepend(new TakeupApp(opened));

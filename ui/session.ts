@@ -114,10 +114,12 @@ export class Session extends EventTarget {
   /** When objects of the record first appeared by something that was done, s. */
   readonly #began = new WeakMap<object, number>();
 
-  constructor(moment: Moment, reducedMotion: boolean) {
+  /** @param history the record to begin with, and the way back and forth from it */
+  constructor(history: History, reducedMotion: boolean) {
     super();
+    const moment = history.present;
     this.reducedMotion = reducedMotion;
-    this.#history = begin(moment);
+    this.#history = history;
     this.sound.on = moment.view.sound;
     this.motion = createMotion(this.rig, moment.bench.state);
     this.#settle();
@@ -126,7 +128,7 @@ export class Session extends EventTarget {
   /** A session on a scene's data; throws with all findings when it cannot be read. */
   static of(scene: object, reducedMotion: boolean): Session {
     const whole = { kind: 'whole', scene: read(scene).scene } as const;
-    return new Session(plainMoment('apply', whole), reducedMotion);
+    return new Session(begin(plainMoment('apply', whole)), reducedMotion);
   }
 
   /** The record as it stands. */
@@ -214,6 +216,10 @@ export class Session extends EventTarget {
     this.#history = step(this.#history, after, said, intention.joins(...asked), intention.ends);
     // What was undone before is no longer the last thing that happened.
     if (after !== before) this.said = { text: '', at: Number.NEGATIVE_INFINITY };
+    // A guest that leaves with its station goes unseen.
+    if (before.guest && !after.guest && after.station !== before.station) {
+      this.say(`${guestTitle(before)} has left. Yours stands on the bench again.`);
+    }
     this.#noteBegun(before, after);
     this.#follow(before, false);
     this.changed();
@@ -251,6 +257,9 @@ export class Session extends EventTarget {
     this.changed();
   }
 
+  get history(): History {
+    return this.#history;
+  }
   get canUndo(): boolean {
     return this.#history.past.length > 0;
   }

@@ -77,7 +77,7 @@ it('fills a sheet as people type, judges it, forecasts, and loads it into the br
     .toMatch(/About 9 500 km left \(4 800 to 19 000\)/);
   await shot('inspect-laptop');
   expect(await seriousFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await page.getByRole('button', { name: 'Load the left wheel into the brake' }).click();
   await expect
     .poll(() => page.locator('takeup-inspect [role="status"]').innerText())
     .toMatch(/stage shows the left wheel as measured, tooth 12/);
@@ -134,7 +134,7 @@ it('answers wrong texts by place, found and allowed, and loads nothing then', as
   await expect
     .poll(() => field(page, 'Leading lining, toe').getAttribute('aria-invalid'))
     .toBe('true');
-  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await page.getByRole('button', { name: 'Load the left wheel into the brake' }).click();
   const said = page.locator('takeup-inspect [role="status"]');
   await expect
     .poll(() => said.innerText())
@@ -142,7 +142,7 @@ it('answers wrong texts by place, found and allowed, and loads nothing then', as
   await field(page, 'Leading lining, toe').fill('2');
   await field(page, 'Leading lining, thinnest').fill('3');
   await field(page, 'Drum Ø, angle 1').fill('216');
-  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await page.getByRole('button', { name: 'Load the left wheel into the brake' }).click();
   await expect
     .poll(() => said.innerText())
     .toMatch(/Drum Ø, angle 1: found 216 mm; allowed 199\.95 mm \(new\) to 203 mm/);
@@ -370,7 +370,7 @@ it('works on the phone: one reading at a time, under the thumb', async () => {
   await page.getByLabel('Station').selectOption('Inspect');
   await page.locator('[data-line="leadThin"]').click();
   await expect.poll(() => at.inputValue()).toBe('2.08');
-  await page.getByRole('button', { name: 'Load these values into the brake' }).click();
+  await page.getByRole('button', { name: 'Load the left wheel into the brake' }).click();
   await expect
     .poll(() => page.locator('takeup-inspect [role="status"]').innerText())
     .toMatch(/The stage shows the left wheel/);

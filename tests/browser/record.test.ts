@@ -239,6 +239,62 @@ it('a brake that was changed comes back from under a guest bit for bit, after a 
   await close();
 });
 
+it('the way back outlasts a reload: a link opened over one’s own work is undone after it', async () => {
+  const { page, errors, close } = await open();
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
+  await page.getByLabel('Brake on the bench').selectOption('Farm trailer');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('button', { name: 'Backward' }).click();
+  const mine = await readings(page);
+  // Somebody's link, pasted over the address.
+  const sender = await open();
+  await sender.page.keyboard.press('7');
+  await sender.page.getByLabel('Fault', { exact: true }).selectOption('hose');
+  await bar(sender.page).waitFor();
+  const link = await address(sender.page);
+  await sender.close();
+  await steady(page, () => page.evaluate(() => sessionStorage.getItem('takeup-moment-1')));
+  await page.goto(link);
+  await ready(page);
+  await bar(page).waitFor();
+  await expect.poll(() => undo(page).getAttribute('aria-label')).toBe('Undo: link opened');
+  await page.reload();
+  await ready(page);
+  await bar(page).waitFor();
+  await undo(page).click();
+  await page.getByText('Undone: link opened').waitFor();
+  await expect.poll(() => bar(page).count()).toBe(0);
+  await soon(async () => expect(await readings(page)).toEqual(mine));
+  await page.keyboard.press('Control+Shift+z');
+  await bar(page).waitFor();
+  // A copy that lost its rest is known.
+  await page.goto(link.slice(0, link.indexOf('#')));
+  await ready(page);
+  await expect
+    .poll(() => page.locator('takeup-app .troubles').innerText())
+    .toMatch(/behind #: found nothing; allowed: the rest of the link: it was cut off/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('says when a guest leaves with its stations, and whose brake stands there', async () => {
+  const { page, errors, close } = await open();
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
+  await page.getByLabel('Brake on the bench').selectOption('Ferry runabout');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await expect.poll(() => page.locator('.onbench').innerText()).toBe('Ferry runabout');
+  await page.keyboard.press('7');
+  await page.getByLabel('Fault', { exact: true }).selectOption('stuck piston');
+  await bar(page).waitFor();
+  await expect.poll(() => page.locator('.onbench').innerText()).toMatch(/: One piston stuck/);
+  await page.keyboard.press('6');
+  await at(page, 'new-shoes');
+  await page.getByText(/One piston stuck has left\. Yours stands on the bench again\./).waitFor();
+  await expect.poll(() => page.locator('.onbench').innerText()).toBe('Ferry runabout');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('a link is copied, and a bad file told of, where it can be read', async () => {
   const { page, errors, close } = await open({ permissions: ['clipboard-write'] });
   const sheet = page.getByRole('dialog', { name: 'Bench' });
@@ -254,7 +310,9 @@ it('a link is copied, and a bad file told of, where it can be read', async () =>
   });
   await expect
     .poll(() => page.locator('takeup-app .troubles').innerText())
-    .toMatch(/letter\.json was not opened; nothing else has changed/);
+    .toMatch(
+      /letter\.json was not opened; nothing else has changed\. It is no moment of the bench/,
+    );
   await expect.poll(() => sheet.isVisible()).toBe(false);
   expect(errors).toEqual([]);
   await close();
@@ -270,6 +328,25 @@ it('what is typed is kept at once, not only when the page is left', async () => 
   await page.clock.runFor(60);
   const text = await page.evaluate(() => sessionStorage.getItem('takeup-moment-1'));
   expect(text).toMatch(/thick/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a reload is one also where the browser forgot the entry’s state', async () => {
+  const { page, errors, close } = await open();
+  await page.keyboard.press('5');
+  const toe = page.getByLabel('Leading lining, toe, right wheel', { exact: true });
+  await toe.fill('thick');
+  await expect
+    .poll(() => page.evaluate(() => sessionStorage.getItem('takeup-moment-1')))
+    .toMatch(/thick/);
+  // The address says Inspect, and nothing yet of what was typed.
+  await page.evaluate(() => {
+    History.prototype.replaceState.call(history, null, '', '?station=inspect');
+  });
+  await page.reload();
+  await at(page, 'inspect');
+  await expect.poll(() => toe.inputValue()).toBe('thick');
   expect(errors).toEqual([]);
   await close();
 });

@@ -4,6 +4,7 @@ import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import type { MotionRecord } from '../../sim/index.ts';
 import { putState } from '../../ui/record/bench.ts';
+import { begin } from '../../ui/record/history.ts';
 import { Session } from '../../ui/session.ts';
 import { near } from '../near.ts';
 
@@ -119,7 +120,7 @@ it('a press that stands is put on without stepping the adjuster once more', () =
   run(s, 2);
   // Its star wheel takes one tooth a press.
   expect(s.state.tooth).toBe(1);
-  const again = new Session(s.moment, false);
+  const again = new Session(begin(s.moment), false);
   expect(again.state.tooth).toBe(1);
   near(again.instant().torqueOnDrum, s.instant().torqueOnDrum, { rel: 1e-6 });
   run(again, 2);

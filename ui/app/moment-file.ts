@@ -1,4 +1,5 @@
 import { css, html, type TemplateResult } from 'lit';
+import { otherFile } from '../record/file-kind.ts';
 import type { Home } from '../record/home.ts';
 import { fromText, toText } from '../record/json.ts';
 import { linkOf, MOST_LINK, sendable } from '../record/link.ts';
@@ -41,7 +42,13 @@ async function open(session: Session, home: Home, input: HTMLInputElement): Prom
     home.tell(`${file.name} was not opened: found ${file.size} bytes; allowed: ${MOST_FILE}.`);
     return;
   }
-  const read = fromText(await file.text());
+  const text = await file.text();
+  const other = otherFile(text, 'moment');
+  if (other) {
+    home.tell(`${file.name} was not opened; nothing else has changed. ${other}`);
+    return;
+  }
+  const read = fromText(text);
   if (read.ok) {
     session.put({ ...read.moment, shelf: session.moment.shelf }, `${file.name} opened`);
     return;

@@ -5,6 +5,7 @@ import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { backToMine, show } from '../record/guest.ts';
+import { benchTitle } from '../record/guest-title.ts';
 import { Home, type Opening } from '../record/home.ts';
 import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
@@ -78,7 +79,7 @@ export class TakeupApp extends LitElement {
   constructor(opened: Opening) {
     super();
     this.session = new Session(
-      opened.moment,
+      opened.history,
       matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
     if (opened.linked) this.session.put(opened.linked, 'link opened');
@@ -326,7 +327,9 @@ export class TakeupApp extends LitElement {
         ${
           size === 'wide' || (size === 'middle' && roomForBrakes())
             ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose((e.target as HTMLSelectElement).value)}>${brakeOptions(session)}</select></label>`
-            : nothing
+            : size === 'narrow'
+              ? nothing
+              : html`<span class="onbench" title="Brake on the bench">${session.guest ?? benchTitle(session.moment)}</span>`
         }
         ${
           size === 'narrow'

@@ -1,7 +1,7 @@
 import type { Moment } from './moment.ts';
 
 /** One step of what was done: how it is told, and the record on its other side. */
-interface Step {
+export interface Step {
   readonly said: string;
   readonly moment: Moment;
 }

@@ -1,9 +1,10 @@
 import type { Session } from '../session.ts';
-import { fromPlain, toPlain, toText } from './json.ts';
+import { begin, type History } from './history.ts';
+import { historyOf, type KeptSteps, keptPart, keptSteps, readKept } from './kept-steps.ts';
 import { linkOf, MOST_LINK, readable, readLink, says } from './link.ts';
 import type { Moment } from './moment.ts';
 import { readOld, type SizesOf } from './old.ts';
-import { type Read, readMoment, type Wrong } from './record.ts';
+import type { Wrong } from './record.ts';
 import { EMPTY_SHELF, type OwnBrake, readOwn, type Shelf } from './shelf.ts';
 import { mergeShelf, withShelf } from './shelf-merge.ts';
 import { plainMoment } from './start.ts';
@@ -27,6 +28,8 @@ interface KeptHere {
   readonly window: string;
   readonly moment: unknown;
   readonly scroll: Readonly<Record<string, number>>;
+  /** The way back and forth, written when the page is left. */
+  readonly steps?: KeptSteps;
 }
 
 /** What an entry of the browser's history says. */
@@ -46,6 +49,15 @@ const parse = (text: string): unknown => {
     return undefined;
   }
 };
+
+/**
+ * Was the page loaded anew where it stood? A browser that is busy forgets the state of an entry that was
+ * just pushed: then the address alone would be opened, which is not yet written for the last step.
+ */
+const reloaded = (): boolean =>
+  performance
+    .getEntriesByType('navigation')
+    .some((n) => (n as PerformanceNavigationTiming).type === 'reload');
 
 const idOf = (): string =>
   [...crypto.getRandomValues(new Uint32Array(2))].map((n) => n.toString(36)).join('');
@@ -73,18 +85,9 @@ function readShelf(data: unknown, text: string): { shelf: Shelf; trouble: string
   };
 }
 
-/** A kept record with the shelf that it belongs to. */
-const readKept = (data: unknown, shelf: Shelf): Read => {
-  const plain = fromPlain(data);
-  return readMoment(typeof plain === 'object' && plain !== null ? { ...plain, shelf } : plain);
-};
-
-/** What is kept of a record: its shelf has a key of its own. */
-const keptPart = (m: Moment): Moment => ({ ...m, shelf: EMPTY_SHELF });
-
 export interface Opening {
-  /** The record to begin with. */
-  readonly moment: Moment;
+  /** The record to begin with, with the way back and forth that this window kept. */
+  readonly history: History;
   /** A link's record, to be put on as a first step; null: none was opened. */
   readonly linked: Moment | null;
   readonly troubles: readonly string[];
@@ -120,7 +123,7 @@ export async function opening(sizesOf: SizesOf): Promise<Opening> {
   const here = recall(forThis, MOMENT);
   const mine = here.text === null ? null : (parse(here.text) as KeptHere | undefined);
   const entry = entryOf(history.state);
-  const same = mine != null && entry !== null && entry.takeup === mine.window;
+  const same = mine != null && (entry ? entry.takeup === mine.window : reloaded());
   const linked = !same && says(location.search, location.hash);
 
   /** A kept record; null when there is none, or none that can be read. */
@@ -141,17 +144,17 @@ export async function opening(sizesOf: SizesOf): Promise<Opening> {
     moment = old?.inspect ? { ...plain, parts: { ...plain.parts, inspect: old.inspect } } : plain;
   }
 
-  const begin = {
-    moment,
+  const opened = {
+    history: same ? historyOf(moment, mine.steps, shelf) : begin(moment),
     troubles,
     scroll: same ? (mine.scroll ?? {}) : {},
     window: same ? mine.window : idOf(),
   };
-  if (!linked) return { ...begin, linked: null };
+  if (!linked) return { ...opened, linked: null };
   const read = await readLink(location.search, location.hash);
-  if (read.ok) return { ...begin, linked: { ...read.moment, shelf } };
+  if (read.ok) return { ...opened, linked: { ...read.moment, shelf } };
   tell(`This link could not be opened. ${read.wrong.slice(0, 3).map(told).join('; ')}.`);
-  return { ...begin, linked: null };
+  return { ...opened, linked: null };
 }
 
 /** Keeps a session's record in the browser and in the address, and walks where Back and Forward go. */
@@ -200,8 +203,8 @@ export class Home {
     window.addEventListener('popstate', this.#walked);
     window.addEventListener('hashchange', this.#edited);
     window.addEventListener('storage', this.#heard);
-    window.addEventListener('pagehide', this.#now);
-    document.addEventListener('visibilitychange', this.#now);
+    window.addEventListener('pagehide', this.#leaving);
+    document.addEventListener('visibilitychange', this.#leaving);
     history.replaceState(this.#entry(), '');
     this.#changed();
   }
@@ -211,8 +214,8 @@ export class Home {
     window.removeEventListener('popstate', this.#walked);
     window.removeEventListener('hashchange', this.#edited);
     window.removeEventListener('storage', this.#heard);
-    window.removeEventListener('pagehide', this.#now);
-    document.removeEventListener('visibilitychange', this.#now);
+    window.removeEventListener('pagehide', this.#leaving);
+    document.removeEventListener('visibilitychange', this.#leaving);
     clearTimeout(this.#keeping);
     clearTimeout(this.#addressing);
     this.#keeping = 0;
@@ -251,19 +254,29 @@ export class Home {
     });
   };
 
-  /** Keeps what is there, at once. */
-  #now = (): void => {
+  /** The page is left, or hidden: what comes next may be a reload. */
+  #leaving = (): void => {
+    this.#now(keptSteps(this.session.history));
+  };
+
+  /**
+   * Keeps what is there, at once.
+   *
+   * @param steps the way back and forth, where there is time for it; where they find no room, the record alone
+   */
+  #now(steps?: KeptSteps): void {
     const { moment } = this.session;
     this.#keepShelf();
-    const plain = toPlain(keptPart(moment));
+    const plain = keptPart(moment);
     const here: KeptHere = { window: this.#window, moment: plain, scroll: this.#scrolls() };
-    let full = keep(forThis, MOMENT, JSON.stringify(here));
-    if (moment !== this.#moment) full = keep(forAll, MOMENT, toText(keptPart(moment))) || full;
+    const whole = steps && keep(forThis, MOMENT, JSON.stringify({ ...here, steps })) === '';
+    let full = whole ? '' : keep(forThis, MOMENT, JSON.stringify(here));
+    if (moment !== this.#moment) full = keep(forAll, MOMENT, JSON.stringify(plain)) || full;
     this.#moment = moment;
     this.#keptAt = performance.now();
     if (full !== '' && full !== this.#full) this.tell(full);
     this.#full = full;
-  };
+  }
 
   async #address(): Promise<void> {
     const { moment } = this.session;

@@ -85,11 +85,15 @@ async function packed(m: Moment): Promise<string> {
   return Object.keys(change).length === 0 ? '' : `#${await pack(JSON.stringify(change))}`;
 }
 
-/** Query and hash of a moment's address. */
+/** Query and hash of a moment's address. One that has a rest says so: a link that was cut at its hash is known. */
 export async function linkOf(m: Moment): Promise<string> {
   const sent = sendable(m);
-  return `${readable(sent)}${await packed(sent)}`;
+  const [query, rest] = [readable(sent), await packed(sent)];
+  return rest === '' ? query : `${query === '' ? '?' : `${query}&`}${MORE}${rest}`;
 }
+
+/** Says in the readable part that there is a rest. */
+const MORE = 'more=';
 
 const wrong = (path: string, found: string, allowed: string): Read => ({
   ok: false,
@@ -117,7 +121,8 @@ function plainOf(search: string): Moment | Wrong {
 
 /** Does an address say anything at all? */
 export const says = (search: string, hash: string): boolean =>
-  hash.length > 1 || ['station', 'brake', 'state'].some((k) => new URLSearchParams(search).has(k));
+  hash.length > 1 ||
+  ['station', 'brake', 'state', 'more'].some((k) => new URLSearchParams(search).has(k));
 
 /**
  * Reads query and hash of an address to a moment, or tells which part is wrong.
@@ -129,6 +134,9 @@ export async function readLink(search: string, hash: string): Promise<Read> {
   const base = plainOf(search);
   if (!('version' in base)) return { ok: false, wrong: [base] };
   const text = hash.replace(/^#/, '');
+  if (text === '' && new URLSearchParams(search).has('more')) {
+    return wrong('behind #', 'nothing', 'the rest of the link: it was cut off');
+  }
   if (text === '') return { ok: true, moment: base };
   if (text.length > MOST_PACKED) {
     return wrong('behind #', `${text.length} letters`, `at most ${MOST_PACKED}`);
@@ -138,8 +146,12 @@ export async function readLink(search: string, hash: string): Promise<Read> {
     const guest = typeof change === 'object' && change !== null && 'guest' in change;
     const tree = fromPlain(patch(fromTree(base, guest), change)) as Tree;
     return readMoment({ ...tree, shelf: EMPTY_SHELF });
-  } catch (error) {
-    const found = error instanceof Error ? error.message : String(error);
-    return wrong('behind #', found, 'the packed rest of a link, whole');
+  } catch {
+    // Browsers name what is wrong in words of their own, of no use to who sent the link.
+    return wrong(
+      'behind #',
+      `${text.length} letters that are no whole link`,
+      'all of the link, as it was copied',
+    );
   }
 }

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { BrakeState } from '../../sim/index.ts';
+import type { Brake, BrakeState } from '../../sim/index.ts';
 import { faults } from '../../sim/workshop/index.ts';
 import { type Bench, benchSchema, MOST_BAR } from './bench.ts';
 import { brakeOfBench, ownBrakeOf, sceneOf } from './derive.ts';
@@ -67,8 +67,8 @@ export type Read =
 const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
 
 /** Does a state fit the brake that it is said to be of? */
-function stateWrong(path: string, bench: Bench, shelf: Shelf, state: BrakeState): Wrong[] {
-  const { adjuster, drum, shoes } = brakeOfBench(bench, shelf);
+export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong[] {
+  const { adjuster, drum, shoes } = brake;
   const out: Wrong[] = [];
   if (state.tooth > adjuster.teeth) {
     out.push({
@@ -109,17 +109,18 @@ function benchWrong(path: string, bench: Bench, shelf: Shelf): Wrong[] {
     return [{ path: `${path}.fault`, found: bench.fault, allowed: 'a fault of the list' }];
   }
   const { states } = ownBrakeOf(bench, shelf);
+  const built = brakeOfBench(bench, shelf);
   const out: Wrong[] = [];
   if (bench.standing !== null && !states.some((s) => s.name === bench.standing)) {
     const allowed = states.map((s) => s.name).join(', ');
     out.push({ path: `${path}.standing`, found: bench.standing, allowed });
   }
-  out.push(...stateWrong(`${path}.state`, bench, shelf, bench.state));
-  out.push(...stateWrong(`${path}.life.start`, bench, shelf, bench.life.start));
+  out.push(...stateWrong(`${path}.state`, built, bench.state));
+  out.push(...stateWrong(`${path}.life.start`, built, bench.life.start));
   bench.life.legs.forEach((leg, i) => {
     const state =
       leg.kind === 'click' ? leg.state : leg.kind === 'hot' ? leg.from : leg.stretch.from;
-    if (state) out.push(...stateWrong(`${path}.life.legs.${i}`, bench, shelf, state));
+    if (state) out.push(...stateWrong(`${path}.life.legs.${i}`, built, state));
   });
   return out;
 }

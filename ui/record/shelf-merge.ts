@@ -5,6 +5,7 @@ import { type Bench, freshBench } from './bench.ts';
 import { brakeOfRef, sceneOfOwn } from './derive.ts';
 import type { Moment } from './moment.ts';
 import { nameFrom } from './own-name.ts';
+import { stateWrong } from './record.ts';
 import { LONGEST_TITLE, MOST_BRAKES, type OwnBrake, type Shelf } from './shelf.ts';
 
 /**
@@ -135,12 +136,15 @@ function benchAfter(bench: Bench, before: Shelf, after: Shelf): Bench {
   // What stands on the bench stays there, though nobody keeps it any more.
   if (!is) return { ...bench, brake: { kind: 'whole', scene: sceneOfOwn(was) } };
   if (ownKeys.every((k) => was.sizes[k] === is.sizes[k])) return bench;
-  return freshBench(ref, startState(brakeOfRef(ref, after)));
+  // What was driven here stays as worn as it is, where the brake of other sizes can be so worn.
+  const built = brakeOfRef(ref, after);
+  const fits = stateWrong('', built, bench.state).length === 0;
+  return freshBench(ref, fits ? bench.state : startState(built));
 }
 
 /**
- * The record with another window's shelf: a brake of other sizes stands on the bench new, and one
- * that was deleted stays there as a whole scene.
+ * The record with another window's shelf: a brake of other sizes stands on the bench as worn as before
+ * (new, where those sizes cannot be so worn), and one that was deleted stays there as a whole scene.
  */
 export function withShelf(m: Moment, shelf: Shelf): Moment {
   if (shelf === m.shelf) return m;

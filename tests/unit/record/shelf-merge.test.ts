@@ -142,10 +142,16 @@ describe('the bench under another window’s shelf', () => {
     expect(after.bench.state).toBe(worn.bench.state);
   });
 
-  it('a brake of other sizes stands there new; another’s sizes or a name change nothing', () => {
+  it('a brake of other sizes stands there as worn as it was, or new where it cannot be so worn', () => {
     const sizes = withShelf(worn, shelf([typed(own(), 'bore', 22), ...before.brakes.slice(1)]));
     near(brakeOf(sizes).cylinder.bore, 22, { abs: 1e-12 });
-    expect(sizes.bench.state.tooth).toBe(0);
+    expect(sizes.bench.state).toEqual(worn.bench.state);
+    const few = withShelf(worn, shelf([typed(own(), 'teeth', 2), ...before.brakes.slice(1)]));
+    expect(brakeOf(few).adjuster.teeth).toBe(2);
+    expect(few.bench.state.tooth).toBe(0);
+  });
+
+  it('another’s sizes, or a name, change nothing of it', () => {
     const named = withShelf(worn, shelf([own({ title: 'X' }), ...before.brakes.slice(1)]));
     expect(named.bench).toBe(worn.bench);
     const other = withShelf(worn, shelf([before.brakes[0] ?? own(), own({ name: 'own-c' })]));

@@ -169,6 +169,11 @@ export class InspectDesk {
       this.#tell('Not loaded: a place on the sheet cannot be read.', this.wrongPlaces());
       return;
     }
+    // Where nothing is measured, all of the brake would be loaded as new.
+    if (Object.keys(read.found[this.wheel].sizes).length === 0) {
+      this.#tell(`Not loaded: nothing is measured on the ${this.wheel} wheel yet.`, []);
+      return;
+    }
     const result = loadMeasured(this.session.rig, toReadings(read, this.wheel));
     if (!result.ok) {
       this.#tell('Not loaded. The sheet stays as it is.', [

@@ -188,7 +188,7 @@ export class InspectSheet extends LitElement {
       <button class="btn" @click=${() => printSheet(desk, true)} title="A blank sheet for the printer">Blank</button>
       <div class="seg" role="group" aria-label="Wheel on the stage">${wheels.map((w) => html`<button class=${desk.wheel === w ? 'on' : ''} aria-pressed=${desk.wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? 'Left' : 'Right'}</button>`)}</div>
       <button class="btn" @click=${() => desk.take()}>Take the values from the brake</button>
-      <button class="btn p" @click=${() => desk.load()}>Load these values into the brake</button></div>`;
+      <button class="btn p" @click=${() => desk.load()}>Load the ${desk.wheel} wheel into the brake</button></div>`;
   }
 
   #said(): TemplateResult {

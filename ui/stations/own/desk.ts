@@ -13,6 +13,7 @@ import {
 } from '../../../sim/index.ts';
 import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
 import { ownOf, restOf, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
+import { otherFile } from '../../record/file-kind.ts';
 import { KeptFor } from '../../record/kept.ts';
 import type { OwnBrake, Shelf } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';
@@ -166,6 +167,11 @@ export class OwnDesk {
 
   /** Makes one's own brake of a scene file; tells what is wrong with one that cannot be read. */
   take(fileName: string, text: string): void {
+    const other = otherFile(text, 'brake');
+    if (other) {
+      this.tell(`${fileName} was not taken; nothing else has changed. ${other}`, []);
+      return;
+    }
     const read = readSceneText(text);
     if (!read.ok) {
       this.tell(
