@@ -1,5 +1,6 @@
 import type { Instant } from '../balance/instant.ts';
 import { playToStep } from '../balance/ratchet.ts';
+import { kindLaws } from '../brake/kinds.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
@@ -23,6 +24,8 @@ export function adjusterReadings(
   i: Instant,
   rest: Instant,
 ): Reading[] {
+  // A wedge has no teeth: it is reckoned in steps too small to be told one by one.
+  const step = kindLaws[brake.adjuster.kind].countable ? 'tooth' : 'step';
   return [
     {
       key: 'clearanceMean',
@@ -44,7 +47,7 @@ export function adjusterReadings(
     },
     {
       key: 'tooth',
-      name: 'Adjuster tooth',
+      name: `Adjuster ${step}`,
       symbol: 'n',
       value: state.tooth,
       unit: `of ${brake.adjuster.teeth}`,
@@ -71,7 +74,7 @@ export function adjusterReadings(
     },
     {
       key: 'toNextTooth',
-      name: 'Needed for the next tooth',
+      name: `Needed for the next ${step}`,
       symbol: '',
       value: playToStep(brake, state),
       unit: 'mm',
@@ -80,7 +83,7 @@ export function adjusterReadings(
     },
     {
       key: 'climb',
-      name: 'Tooth climbed',
+      name: step === 'tooth' ? 'Tooth climbed' : 'Step climbed',
       symbol: '',
       value: 100 * i.climb,
       unit: '%',

@@ -1,3 +1,4 @@
+import { kindLaws } from '../brake/kinds.ts';
 import type { Brake, Side } from '../brake/types.ts';
 
 /**
@@ -32,7 +33,8 @@ export interface ForecastLine {
   readonly margin: number;
   /** Lost in each mm driven, in `unit`/mm. */
   readonly rate: number;
-  readonly unit: 'mm' | 'teeth';
+  /** Those of a stepless adjuster are no teeth. */
+  readonly unit: 'mm' | 'teeth' | 'steps';
   /** What it rests on: lost so far, in `unit`, over a distance, mm, and the limit it goes to, in `unit`. */
   readonly lost: number;
   readonly distance: number;
@@ -49,7 +51,7 @@ export interface Forecast {
  * Less than this was lost, in the unit: no rate is told. A gauge does not see a smaller wear; n teeth
  * stand for n to n + 1 of them, and only from the second on is that within the band.
  */
-const SEEN = { mm: 0.02, teeth: 2 } as const;
+const SEEN = { mm: 0.02, teeth: 2, steps: 2 } as const;
 
 function line(
   what: ForecastLine['what'],
@@ -100,7 +102,8 @@ export function forecast(brake: Brake, m: Measured): Forecast {
   }
   if (m.teeth !== undefined) {
     const left = brake.adjuster.teeth - m.teeth;
-    put(line('teeth', m.teeth, left, 'teeth', m.distance, brake.adjuster.teeth));
+    const unit = kindLaws[brake.adjuster.kind].countable ? 'teeth' : 'steps';
+    put(line('teeth', m.teeth, left, unit, m.distance, brake.adjuster.teeth));
   }
   let first: ForecastLine | null = null;
   for (const l of lines) if (!first || l.left < first.left) first = l;

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { BAND, forecast, KM } from '../../sim/index.ts';
+import {
+  BAND,
+  createRig,
+  forecast,
+  freshState,
+  KM,
+  readings,
+  rest,
+  withAdjuster,
+} from '../../sim/index.ts';
 import { restsOn } from '../../sim/workshop/index.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -40,6 +49,17 @@ describe('forecast', () => {
     near(40000 + (f.first?.left ?? 0) / KM, 48000, { abs: 500 }, 'drum');
     const lining = f.lines.find((l) => l.what === 'front lining');
     near(40000 + (lining?.left ?? 0) / KM, 58000, { abs: 500 }, 'lining');
+  });
+  it('a wedge has no teeth: its steps are called that, in readings too', () => {
+    const wedge = withAdjuster(brake, 'wedge');
+    const { lines } = forecast(wedge, { distance: 40000 * KM, teeth: 10 });
+    expect(lines.map((l) => l.unit)).toEqual(['steps']);
+    expect(lines.map(restsOn).join()).toMatch(/^10 steps lost/);
+    const rig = createRig(wedge);
+    const now = rest(rig, freshState(wedge));
+    const names = readings(wedge, freshState(wedge), now, now).map((r) => r.name);
+    expect(names).toContain('Adjuster step');
+    expect(names.join()).not.toMatch(/[Tt]ooth/);
   });
   it('teeth tell how far the adjuster reaches', () => {
     const f = first({ distance: 40000 * KM, teeth: 10 });

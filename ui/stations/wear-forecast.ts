@@ -9,7 +9,7 @@ const names: Readonly<Record<ForecastLine['what'], string>> = {
   'front lining': 'Front lining to its limit',
   'rear lining': 'Rear lining to its limit',
   drum: 'Drum to its largest diameter',
-  teeth: 'Adjuster to its last tooth',
+  teeth: 'Adjuster to its end',
 };
 
 /** Thousands apart, as everywhere on the page. */
