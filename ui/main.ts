@@ -1,17 +1,15 @@
 import '@fontsource-variable/encode-sans/wdth.css';
 import './page.css';
 import { TakeupApp } from './app/takeup-app.ts';
+import { bring } from './app/waiting.ts';
 import { opening } from './record/home.ts';
 import { stationOf } from './stations/index.ts';
-import { sizesOfTexts } from './stations/own/read.ts';
 import { loadReader } from './typed-size.ts';
 
 const opened = await opening(async (own, texts) => {
-  await loadReader();
+  const [{ sizesOfTexts }] = await Promise.all([import('./stations/own/read.ts'), loadReader()]);
   return sizesOfTexts(own, texts);
 });
-// A page that opens where sizes are read waits for their reader; where it cannot be had, the station says so.
-if (stationOf((opened.linked ?? opened.history.present).station).readsSizes) {
-  await loadReader().catch(() => {});
-}
+// The page begins with the station that it opens at; where that cannot be had, its place says so.
+await bring(stationOf((opened.linked ?? opened.history.present).station));
 document.body.prepend(new TakeupApp(opened));

@@ -10,9 +10,6 @@ export type TypedSize = QuantityResult;
 let reader: typeof readQuantity | null = null;
 let coming: Promise<void> | null = null;
 
-/** Whether sizes can be read yet. */
-export const canRead = (): boolean => reader !== null;
-
 /** Loads what reads sizes, once. Rejects where it cannot be had, as off the network. */
 export function loadReader(): Promise<void> {
   coming ??= import('./units.ts').then((units) => {

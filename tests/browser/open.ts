@@ -90,7 +90,10 @@ export async function openBrowser(): Promise<OpenBrowser> {
     page.on('requestfailed', (request) => {
       // A reload breaks off what the browser itself still fetches for its own bar: the page's icon.
       if (request.resourceType() === 'other' && request.url().endsWith('.svg')) return;
-      errors.push(`not loaded: ${request.url()} ${request.failure()?.errorText ?? ''}`);
+      // So it does with stations that come while nobody waits for them.
+      const why = request.failure()?.errorText ?? '';
+      if (request.resourceType() === 'script' && why === 'net::ERR_ABORTED') return;
+      errors.push(`not loaded: ${request.url()} ${why}`);
     });
     page.on('response', (response) => {
       if (response.status() >= 400) errors.push(`${response.status()}: ${response.url()}`);

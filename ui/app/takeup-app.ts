@@ -11,14 +11,14 @@ import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { icons, mark } from '../pieces/icons.ts';
-import { stationOf, stations } from '../stations/index.ts';
+import { type Entry, stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { Announcer } from './announcer.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
-import { ready } from './waiting.ts';
+import { bringRest, ready } from './waiting.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
@@ -64,6 +64,7 @@ export class TakeupApp extends LitElement {
   #before = 0;
   #frame = 0;
   #agreement = 0;
+  #moves = false;
   #spaceHeld = false;
   readonly #mover = new FocusMover();
   /** What those who hear the page are told now. */
@@ -96,7 +97,7 @@ export class TakeupApp extends LitElement {
     return ready(stationOf(this.session.station), () => this.session.changed());
   }
 
-  #show(station: Station): void {
+  #show(station: Entry): void {
     this.#beside = false;
     this.session.do(show, station.id);
   }
@@ -180,7 +181,8 @@ export class TakeupApp extends LitElement {
     const seconds = this.#before ? Math.min(0.1, (now - this.#before) / 1000) : 0;
     this.#before = now;
     this.session.frame(seconds);
-    this.renderRoot.querySelector<StageView>('takeup-stage')?.draw(now);
+    this.#stage()?.draw(now);
+    if (!this.#moves && this.#stage()?.painter) this.#begin();
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
       this.#instant = this.#seen();
@@ -190,6 +192,13 @@ export class TakeupApp extends LitElement {
     }
     this.#frame = requestAnimationFrame(this.#tick);
   };
+
+  /** The brake is there and moves: what may be wanted next comes while nobody waits for it. */
+  #begin(): void {
+    this.#moves = true;
+    performance.mark('takeup moves');
+    bringRest();
+  }
 
   /** The moment on the stage: the station's own, or that of the moving brake. */
   #seen(): Instant {
@@ -314,7 +323,7 @@ export class TakeupApp extends LitElement {
   #top(size: PageSize) {
     const { session } = this;
     const open = stationOf(this.session.station);
-    const tab = (s: Station) =>
+    const tab = (s: Entry) =>
       html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${stationNames[s.id]}</button>`;
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
       ${

@@ -1,34 +1,52 @@
 import { html } from 'lit';
+import type { StationId } from '../record/moment.ts';
+import { type Entry, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
-import { canRead, loadReader } from '../typed-size.ts';
+import { loadReader } from '../typed-size.ts';
 
-let asked = false;
-/** Why sizes cannot be read in this page; empty as long as they may. */
-let trouble = '';
+/** Stations that can be shown, and why others cannot. */
+const there = new Map<StationId, Station>();
+const troubles = new Map<StationId, string>();
+const coming = new Map<StationId, Promise<void>>();
+
+/** Loads a station and what it needs to be shown, once. It never rejects: what went wrong is told in the station's place. */
+export function bring(entry: Entry): Promise<void> {
+  const known = coming.get(entry.id);
+  if (known) return known;
+  const brought = Promise.all([entry.load(), entry.readsSizes && loadReader()]).then(
+    ([station]) => {
+      there.set(entry.id, station);
+    },
+    (error: unknown) => {
+      const told = `What this needs could not be loaded (${String(error)}). What was typed is kept: load the page anew.`;
+      troubles.set(entry.id, told);
+    },
+  );
+  coming.set(entry.id, brought);
+  return brought;
+}
+
+/** A station's place on the page before it is there, and nothing in it. */
+const waiting = ({ id }: Entry): Station => ({
+  id,
+  side: () => html`<p class="waiting" role="status">${troubles.get(id) ?? ''}</p>`,
+  controls: () => html``,
+});
 
 /**
- * A station that reads sizes, before its reader is there: its place on the page, and nothing in it.
+ * The station, or what stands in its place until it can be shown.
  *
  * @param changed called when there is something else to be shown
  */
-function waiting({ id, key, foot, phoneStage }: Station, changed: () => void): Station {
-  if (!asked) {
-    asked = true;
-    loadReader().then(changed, (error: unknown) => {
-      trouble = `Sizes cannot be read here (${String(error)}). What was typed is kept: load the page anew.`;
-      changed();
-    });
-  }
-  return {
-    id,
-    key,
-    side: () => html`<p class="waiting" role="status">${trouble}</p>`,
-    controls: () => html``,
-    ...(foot && { foot: { height: foot.height, strip: () => html`` } }),
-    ...(phoneStage === false && { phoneStage }),
-  };
+export function ready(entry: Entry, changed: () => void): Station {
+  const station = there.get(entry.id);
+  if (station) return station;
+  if (!coming.has(entry.id)) bring(entry).then(changed);
+  return waiting(entry);
 }
 
-/** The station, or what stands in its place until it can read. */
-export const ready = (station: Station, changed: () => void): Station =>
-  station.readsSizes && !canRead() ? waiting(station, changed) : station;
+/** Loads the rest of the stations while nobody waits for them, so that they open without a network too. */
+export async function bringRest(): Promise<void> {
+  // One that fails is asked for again, and its trouble told, when it is opened.
+  for (const entry of stations) await entry.load().catch(() => undefined);
+}

@@ -92,7 +92,6 @@ function controls({ session, size }: PageView): TemplateResult {
 
 export const apply: Station = {
   id: 'apply',
-  key: '1',
   pedal: true,
   wall: {
     readings: ['brakeFactor', 'torque', 'linePressure'],

@@ -1,26 +1,75 @@
+import type { CSSResult } from 'lit';
+import type { StationId } from '../record/moment.ts';
 import { apply } from './apply.ts';
-import { drumOff } from './drum-off/index.ts';
-import { faultsStation } from './faults/station.ts';
-import { inspect } from './inspect/index.ts';
-import { newShoes } from './new-shoes/index.ts';
-import { own } from './own/index.ts';
-import { park } from './park/index.ts';
-import { questionsStation } from './questions/station.ts';
+import { drumStyles } from './drum-off/styles.ts';
+import { pageStyles } from './inspect/page-styles.ts';
+import { shoesStyles } from './new-shoes/styles.ts';
+import { ownPageStyles } from './own/styles.ts';
+import { parkStyles } from './park/styles.ts';
+import { questionsStyles } from './questions/styles.ts';
 import type { Station } from './station.ts';
-import { wear } from './wear.ts';
 
-/** The stations in the order of their tabs; the first is open at first. */
-export const stations: readonly [Station, ...Station[]] = [
-  apply,
-  wear,
-  drumOff,
-  park,
-  inspect,
-  newShoes,
-  faultsStation,
-  own,
-  questionsStation,
+/** What the page knows of a station before it is opened. */
+export interface Entry {
+  readonly id: StationId;
+  /** Key that opens it. */
+  readonly key: string;
+  /** Reads sizes as people type them: it is shown once their reader is loaded (`ui/app/waiting.ts`). */
+  readonly readsSizes?: true;
+  /** Rules for what only this station shows. */
+  readonly styles?: CSSResult;
+  /** Loads the station itself, once. */
+  readonly load: () => Promise<Station>;
+}
+
+/** The stations in the order of their tabs; the first is open at first, and the only one that the page brings along. */
+export const stations: readonly [Entry, ...Entry[]] = [
+  { id: 'apply', key: '1', load: async () => apply },
+  { id: 'wear', key: '2', load: async () => (await import('./wear.ts')).wear },
+  {
+    id: 'drum-off',
+    key: '3',
+    styles: drumStyles,
+    load: async () => (await import('./drum-off/index.ts')).drumOff,
+  },
+  {
+    id: 'park',
+    key: '4',
+    styles: parkStyles,
+    load: async () => (await import('./park/index.ts')).park,
+  },
+  {
+    id: 'inspect',
+    key: '5',
+    readsSizes: true,
+    styles: pageStyles,
+    load: async () => (await import('./inspect/index.ts')).inspect,
+  },
+  {
+    id: 'new-shoes',
+    key: '6',
+    styles: shoesStyles,
+    load: async () => (await import('./new-shoes/index.ts')).newShoes,
+  },
+  {
+    id: 'faults',
+    key: '7',
+    load: async () => (await import('./faults/station.ts')).faultsStation,
+  },
+  {
+    id: 'own',
+    key: '8',
+    readsSizes: true,
+    styles: ownPageStyles,
+    load: async () => (await import('./own/index.ts')).own,
+  },
+  {
+    id: 'questions',
+    key: '9',
+    styles: questionsStyles,
+    load: async () => (await import('./questions/station.ts')).questionsStation,
+  },
 ];
 
 /** The station of an id; the first for an unknown one. */
-export const stationOf = (id: string): Station => stations.find((s) => s.id === id) ?? stations[0];
+export const stationOf = (id: string): Entry => stations.find((s) => s.id === id) ?? stations[0];

@@ -1,4 +1,4 @@
-import type { CSSResult, TemplateResult } from 'lit';
+import type { TemplateResult } from 'lit';
 import type { Instant } from '../../sim/index.ts';
 import type { Find } from '../pieces/cells.ts';
 import type { PageSize } from '../pieces/page-sizes.ts';
@@ -22,14 +22,8 @@ export interface PageView {
 /** One of the page's stations: what stands beside, under and over the stage while it is open. */
 export interface Station {
   readonly id: StationId;
-  /** Key that opens it. */
-  readonly key: string;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
-  /** Reads sizes as people type them: it is shown once their reader is loaded (`ui/app/waiting.ts`). */
-  readonly readsSizes?: true;
-  /** Rules for what only this station shows. */
-  readonly styles?: CSSResult;
   /** Blocks beside the stage, from the top. */
   side(page: PageView): TemplateResult;
   /** Bottom right, always in reach; on the phone in the thumb's. */

@@ -111,7 +111,6 @@ function controls(page: PageView): TemplateResult {
 
 export const wear: Station = {
   id: 'wear',
-  key: '2',
   wall: {
     readings: ['distance', 'restClearanceMean', 'tooth'],
     says: (page) => html`<p>${story(desk(page))}</p>`,

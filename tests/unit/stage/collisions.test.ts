@@ -47,7 +47,8 @@ type Made = Awaited<ReturnType<typeof load>>;
 /** The page's own modules ask the browser for its window's size while they load. */
 async function load() {
   vi.stubGlobal('matchMedia', () => ({ matches: false, addEventListener: () => undefined }));
-  const { stations } = await import('../../../ui/stations/index.ts');
+  const entries = await import('../../../ui/stations/index.ts');
+  const stations = await Promise.all(entries.stations.map((entry) => entry.load()));
   const { Session } = await import('../../../ui/session.ts');
   const { footOf } = await import('../../../ui/app/layout.ts');
   const drawing = await import('../../../ui/app/stage-drawing.ts');

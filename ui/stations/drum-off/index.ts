@@ -10,7 +10,6 @@ import { faultsSide } from './faults.ts';
 import { mineSide } from './mine.ts';
 import { cutAt } from './section.ts';
 import { brakeSide, forcePath, sectionCard, teethTable } from './side.ts';
-import { drumStyles } from './styles.ts';
 import { foundBy, howItStands } from './words.ts';
 
 /** Drum off: which of the locks holds the drum, what each lets it do, and what releases it. */
@@ -31,11 +30,9 @@ function side(page: PageView): TemplateResult {
 
 export const drumOff: Station = {
   id: 'drum-off',
-  key: '3',
   beside: { wide: 0.36, middle: 0.36 },
   besideIs: 'Section B–B',
   roles: 'none',
-  styles: drumStyles,
   side,
   controls: (page) => drumControls(page, deskOf(DrumDesk, page.session)),
   caption: (session) => {

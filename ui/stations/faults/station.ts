@@ -69,7 +69,6 @@ function over({ session, size }: PageView): TemplateResult {
 
 export const faultsStation: Station = {
   id: 'faults',
-  key: '7',
   side,
   controls,
   over,

@@ -6,7 +6,6 @@ import { stationNames } from '../../record/moment.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
-import { pageStyles } from './page-styles.ts';
 import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
 
@@ -26,9 +25,6 @@ function place({ session, size }: PageView): TemplateResult {
 
 export const inspect: Station = {
   id: 'inspect',
-  key: '5',
-  readsSizes: true,
-  styles: pageStyles,
   roles: 'none',
   beside: { narrow: 0.48 },
   side: ({ session, size }) =>

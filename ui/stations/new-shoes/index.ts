@@ -5,17 +5,14 @@ import { shoesControls } from './controls.ts';
 import { ShoeDesk } from './desk.ts';
 import { picture, shoesSide, strip } from './side.ts';
 import { shoesStage } from './stage.ts';
-import { shoesStyles } from './styles.ts';
 import { stepNames, task } from './words.ts';
 
 /** New shoes: six steps to fit them right the first time, in any order. */
 export const newShoes: Station = {
   id: 'new-shoes',
-  key: '6',
   beside: { wide: 0.3, middle: 0.35 },
   besideIs: 'Picture',
   roles: 'none',
-  styles: shoesStyles,
   foot: {
     height: { wide: 196, middle: 128, narrow: 148 },
     strip: (page) => strip(page, deskOf(ShoeDesk, page.session)),

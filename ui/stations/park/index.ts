@@ -6,16 +6,13 @@ import { hillFigure } from './hill.ts';
 import { panels } from './panels.ts';
 import { parkSide } from './side.ts';
 import { parkStage } from './stage.ts';
-import { parkStyles } from './styles.ts';
 import { verdict } from './words.ts';
 
 /** Park: one cable works both shoes; does it hold on the hill, both ways round? */
 export const park: Station = {
   id: 'park',
-  key: '4',
   beside: { wide: 0.3, middle: 0.33 },
   besideIs: 'Forces and cable',
-  styles: parkStyles,
   side: (page) => parkSide(page, deskOf(ParkDesk, page.session)),
   controls: (page) => parkControls(page, deskOf(ParkDesk, page.session)),
   caption: (session) =>

@@ -2,7 +2,6 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { questions } from '../../questions/index.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
-import { questionsStyles } from './styles.ts';
 import './list.ts';
 
 /** Questions: what people ask, in plain words, each with the way to the station that answers it. */
@@ -29,9 +28,7 @@ const over = ({ session, size }: PageView): TemplateResult =>
 
 export const questionsStation: Station = {
   id: 'questions',
-  key: '9',
   phoneStage: false,
-  styles: questionsStyles,
   side,
   controls,
   over,
