@@ -66,6 +66,9 @@ export type Read =
 
 const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
 
+/** A life that wears a lining through ends within so much of its thickness beyond it (PLACED_LIMIT in sim/wear/life.ts is 1e-4). */
+const WORN_THROUGH = 5e-4;
+
 /** Does a state fit the brake that it is said to be of? */
 export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong[] {
   const { adjuster, drum, shoes } = brake;
@@ -89,7 +92,7 @@ export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong
   for (const side of ['front', 'rear'] as const) {
     const { thicknessNew } = shoes[side].lining;
     const worn = Math.max(...state.wear[side]);
-    if (worn > thicknessNew + 1e-9) {
+    if (worn > thicknessNew * (1 + WORN_THROUGH)) {
       out.push({
         path: `${path}.wear.${side}`,
         found: `${worn} mm`,

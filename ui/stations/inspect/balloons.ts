@@ -11,7 +11,7 @@ import type { Label, Shape } from '../../stage/shapes.ts';
 import { toMm, toPx } from '../../stage/view.ts';
 import type { Line } from './lines.ts';
 
-/** Where each balloon stands around the brake, degrees from +x. */
+/** Where each balloon stands around the brake, degrees from +x; clear of the zoom buttons, on either wheel. */
 const STANDS: Readonly<Record<number, number>> = {
   1: 139,
   2: 41,
@@ -19,8 +19,8 @@ const STANDS: Readonly<Record<number, number>> = {
   4: 180,
   5: 0,
   6: 92,
-  7: 66,
-  8: 117,
+  7: 20,
+  8: 156,
   9: -68,
 };
 const DEG = Math.PI / 180;
