@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { questions } from '../../../ui/questions/index.ts';
 import { backToMine } from '../../../ui/record/guest.ts';
 import { fromText, toText } from '../../../ui/record/json.ts';
 import type { Moment } from '../../../ui/record/moment.ts';
@@ -12,6 +13,7 @@ import {
   openPage,
   tryWorn,
 } from '../../../ui/stations/drum-off/part.ts';
+import { showQuestion } from '../../../ui/stations/questions/part.ts';
 
 const start = openPage.does(plainMoment('drum-off'), 'mine');
 const mine = (m: Moment): Mine => m.parts['drum-off'].mine;
@@ -63,5 +65,21 @@ describe('a worn drum to try', () => {
     expect(back.bench).toEqual(plain.bench);
     expect(back.guest).toBeNull();
     expect(fromText(toText(worn)).ok).toBe(true);
+  });
+
+  it('shows one’s own brake worn, also where the guest before does not stand at the drum', () => {
+    // A question's brake stands in the station that answers it alone.
+    const own = plainMoment('questions', { kind: 'scene', name: 'ferry-runabout' });
+    const asked = questions
+      .map((q) => showQuestion.does(own, q.id))
+      .find(
+        (m) => m.guest && !m.guest.stands.includes('drum-off') && m.bench.brake !== own.bench.brake,
+      );
+    if (!asked) throw new Error('no question brings a brake that does not stand at the drum');
+    const worn = tryWorn.does(asked);
+    expect(worn.bench.brake).toEqual(own.bench.brake);
+    expect(worn.bench.standing).toBe('Half worn');
+    expect(fromText(toText(worn)).ok).toBe(true);
+    expect(backToMine.does(worn).bench).toEqual(own.bench);
   });
 });

@@ -194,10 +194,12 @@ export const wornStateOf = ({ states }: Brake): string | null =>
 export const tryWorn = intention(
   'drum.worn',
   (m: Moment) => {
-    const brake = brakeOf(m);
+    // A guest that does not stand here leaves first: it is one's own brake that is shown worn.
+    const here = opened(m, 'drum-off');
+    const brake = brakeOf(here);
     const name = wornStateOf(brake);
-    if (name === null || m.bench.standing === name) return m;
-    const guest = arrive(opened(m, 'drum-off'), { kind: 'state', name }, ['drum-off']);
+    if (name === null || here.bench.standing === name) return m;
+    const guest = arrive(here, { kind: 'state', name }, ['drum-off']);
     return put(withBegun(guest, standingOf(brake, name), name), { page: 'brake', tried: null });
   },
   'a worn drum to try',
