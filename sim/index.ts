@@ -13,6 +13,7 @@ export {
   type Parkings,
   type Stops,
   usualPressure,
+  usualSpeed,
   withReverse,
   withStops,
 } from './brake/duty.ts';
@@ -207,6 +208,7 @@ export {
   stopRise,
   warmed,
 } from './wear/heat.ts';
+export { decelerationBy, drumShareOf, flashRise, stopped } from './wear/interface.ts';
 export { createLife, driveLife } from './wear/life.ts';
 export { lifeAt, rowAt } from './wear/life-at.ts';
 export type {

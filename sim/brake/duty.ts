@@ -62,6 +62,14 @@ export function usualPressure(brake: { readonly duties: readonly [Duty, ...Duty[
   return stop.asked.pressure;
 }
 
+/** Speed of the first duty's first stop: where nothing is said, mm/s. */
+export function usualSpeed(brake: { readonly duties: readonly [Duty, ...Duty[]] }): number {
+  const [stop] = brake.duties[0].stops;
+  // No scene is read otherwise.
+  if (!stop) throw new Error('The first duty has no stop');
+  return stop.speed;
+}
+
 /** The same duty with one kind of its stops changed. */
 export const withStops = (duty: Duty, index: number, change: Partial<Stops>): Duty => ({
   ...duty,

@@ -1,5 +1,6 @@
 import type { Table } from '../math/table.ts';
 import type { Duty } from './duty.ts';
+import type { HeatOf } from './heat-of.ts';
 import type { SurfaceFrictions } from './surface.ts';
 
 /**
@@ -290,6 +291,7 @@ export interface Brake {
   /** What the state of a lining's surface makes of its friction. */
   readonly surfaces: SurfaceFrictions;
   readonly wearTable: Table;
+  readonly heat: HeatOf;
   readonly across: Across;
   readonly look: Look;
   readonly start: StartState;

@@ -1,9 +1,10 @@
-import type { Instant } from '../balance/instant.ts';
+import { type Instant, isTold } from '../balance/instant.ts';
 import { playToStep } from '../balance/ratchet.ts';
 import { kindLaws } from '../brake/kinds.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
+import { decelerationBy, drumShareOf, flashRise, stopped } from '../wear/interface.ts';
 import type { Reading } from './reading.ts';
 import { gapsOf } from './roles.ts';
 
@@ -13,16 +14,25 @@ const meanGap = (brake: Brake, i: Instant): number =>
     gapsOf(brake.shoes.rear, i.shoes.rear).centre) /
   2;
 
+/** Hottest that the drum's face gets in a stop from a speed, mm/s, with the torque of an instant, °C. */
+function faceInStop(brake: Brake, state: BrakeState, i: Instant, speed: number): number {
+  const torque = isTold(i) && i.turning !== 0 ? -i.turning * i.torqueOnDrum : 0;
+  if (!(torque > 0)) return Number.NaN;
+  const stop = stopped(brake, speed, decelerationBy(brake, torque));
+  return state.temperature + flashRise(brake, stop, drumShareOf(brake), state.drumRadius);
+}
+
 /**
  * Readings of both shoes together, the adjuster, the drum and the springs.
  *
- * @param rest the released brake in the same state
+ * @param rest the released brake in the same state; @param speed that a stop is told from, mm/s
  */
 export function adjusterReadings(
   brake: Brake,
   state: BrakeState,
   i: Instant,
   rest: Instant,
+  speed: number,
 ): Reading[] {
   // A wedge has no teeth: it is reckoned in steps too small to be told one by one.
   const step = kindLaws[brake.adjuster.kind].countable ? 'tooth' : 'step';
@@ -107,6 +117,15 @@ export function adjusterReadings(
       unit: '°C',
       digits: 0,
       formula: 'ϑ',
+    },
+    {
+      key: 'stopFace',
+      name: 'Drum’s face in such a stop',
+      symbol: 'ϑ_f',
+      value: faceInStop(brake, state, i, speed),
+      unit: '°C',
+      digits: 0,
+      formula: 'ϑ_f = ϑ + 0.532 · γ · q_0 · √t_s / √(k · ρ · c), q_0 = 2 E / (t_s · 2 π R b)',
     },
     {
       key: 'distance',

@@ -31,6 +31,7 @@ export type ReadingKey =
   | 'climb'
   | 'drumDiameter'
   | 'temperature'
+  | 'stopFace'
   | 'distance'
   | 'leverOffStop'
   | `spring${number}`

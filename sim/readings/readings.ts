@@ -1,4 +1,5 @@
 import { type Instant, isTold } from '../balance/instant.ts';
+import { usualSpeed } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { BAR } from '../units/units.ts';
@@ -86,13 +87,20 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
  * All readings of an instant.
  *
  * @param rest the released brake in the same state: gives the clearances at rest
+ * @param speed that a stop is told from, mm/s; that of the first duty's first stop when left out
  */
-export function readings(brake: Brake, state: BrakeState, i: Instant, rest: Instant): Reading[] {
+export function readings(
+  brake: Brake,
+  state: BrakeState,
+  i: Instant,
+  rest: Instant,
+  speed = usualSpeed(brake),
+): Reading[] {
   return [
     ...brakeReadings(brake, i),
     ...shoeReadings(brake, state, i, rest, 'front'),
     ...shoeReadings(brake, state, i, rest, 'rear'),
-    ...adjusterReadings(brake, state, i, rest),
+    ...adjusterReadings(brake, state, i, rest, speed),
     ...pedalReadings(brake, i),
   ];
 }

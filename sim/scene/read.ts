@@ -7,6 +7,7 @@ import { toAdjuster } from './adjuster.ts';
 import { toDuty } from './duty.ts';
 import type { Finding } from './finding.ts';
 import { impossible } from './findings.ts';
+import { toHeat } from './heat.ts';
 import { migrate } from './migrations/migrate.ts';
 import { type Scene, sceneSchema } from './schema.ts';
 import { toState } from './states.ts';
@@ -244,6 +245,7 @@ export function toBrake(scene: Scene): Brake {
     frictionTable: scene.frictionAgainstTemperature,
     surfaces: toSurfaces(scene.frictionOfSurfaces),
     wearTable: scene.wearAgainstTemperature,
+    heat: toHeat(scene.heat, scene.shoes.front.mass + scene.shoes.rear.mass),
     across: scene.across,
     look: {
       ...scene.look,

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Surface } from '../brake/surface.ts';
 import { adjuster } from './adjuster.ts';
 import { dutyPart } from './duty.ts';
+import { heatPart } from './heat.ts';
 import { VERSION } from './migrations/migrate.ts';
 import { choice, count, LONG, list, num, part, point, size, words } from './parts.ts';
 import { statePart } from './states.ts';
@@ -217,6 +218,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     }),
     {},
   ),
+  heat: v.optional(heatPart, {}),
   across: v.optional(
     part(
       'Sizes along the axle, outward from the backing plate; only taking the drum off asks for them',

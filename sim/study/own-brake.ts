@@ -61,6 +61,11 @@ function resized(scene: Draft, k: number): void {
   const { drum, look, parkingLever } = scene;
   drum.inertia *= k * k * k * k;
   drum.heatCapacity *= k * k;
+  const { shoes: warm } = scene.heat;
+  if (warm) {
+    warm.loss *= k * k;
+    if (warm.capacity !== undefined) warm.capacity *= k * k;
+  }
   for (const side of ['front', 'rear'] as const) {
     const shoe = scene.shoes[side];
     shoe.anchor.at = at(shoe.anchor.at);

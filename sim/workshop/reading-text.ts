@@ -22,6 +22,8 @@ const plain: Readonly<Record<Plain, string>> = {
   climb: 'Part of the next tooth that the lever has climbed.',
   drumDiameter: 'Inner diameter of the cold drum where it is swept.',
   temperature: 'Temperature of the drum.',
+  stopFace:
+    'Hottest that the drum’s rubbed face gets in a stop with this torque from the speed of the scene’s first stop, while the drum’s mean has risen far less. Nothing is told of stops so long that the heat is through the rim before they end.',
   distance: 'Driven since new.',
   leverOffStop: 'How far the cable holds the parking lever off its stop, at the hook.',
   pedalTravel:

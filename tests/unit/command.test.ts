@@ -81,6 +81,17 @@ describe('press', () => {
     near(data.readings.brakeFactor.value, 2.29, { rel: 0.01 });
   });
 
+  it('tells the drum’s face for a stop from the speed that is asked for', async () => {
+    const face = async (...args: string[]): Promise<number> =>
+      JSON.parse((await takeup('press', 'quay-van', '--json', ...args)).out).readings.stopFace
+        .value;
+    // Same torque: energy grows with v², time with v, so the flux over the root of the time with v^1.5.
+    near((await face('--speed', '40')) - 20, ((await face('--speed', '10')) - 20) * 8, {
+      rel: 1e-9,
+    });
+    expect(await face()).toBe(await face('--speed', '40'));
+  });
+
   it('prints the same numbers as lines', async () => {
     const r = await takeup('press', 'quay-van');
     expect(r.out).toMatch(/^Quay van: 40\.0 bar, drum forward\n/);
@@ -300,7 +311,7 @@ describe('what was typed wrong', () => {
     [['press', 'quay-van', '--surface', 'icy'], /allowed: dry, damp, wet, glazed, greasy/],
     [['press', 'quay-van', '--flexible', 'yes'], /after SCENE: found "yes"/],
     [['press', 'quay-van', '--drum', 'sideways'], /allowed: forward, stopped, backward/],
-    [['press', 'quay-van', '--speed', '4'], /--speed: found an unknown option/],
+    [['press', 'quay-van', '--weight', '4'], /--weight: found an unknown option/],
     [['press', 'quay-van', '--state', 'Lost'], /--state: found "Lost"; allowed: New, Worn-in/],
     [['wear', 'quay-van'], /--km: found nothing/],
     [['press', 'quay-van', '--pressure'], /--pressure: found no value/],
@@ -395,9 +406,9 @@ it('works as a process of its own', () => {
   const r = typed('press', 'quay-van', '--pressure', '40 bar');
   expect(r.code, r.err).toBe(0);
   expect(r.out).toMatch(/Brake factor, after springs +2\.29\n/);
-  const wrong = typed('press', 'quay-van', '--speed', '4');
+  const wrong = typed('press', 'quay-van', '--weight', '4');
   expect(wrong).toMatchObject({ code: 2, out: '' });
   expect(wrong.err).toMatch(
-    /^--speed: found an unknown option.*\nSee: npm run -s takeup -- --help\n$/,
+    /^--weight: found an unknown option.*\nSee: npm run -s takeup -- --help\n$/,
   );
 });

@@ -9,6 +9,7 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     options: [
       'pressure',
       'drum',
+      'speed',
       'state',
       'km',
       'temperature',

@@ -2,6 +2,7 @@ import {
   application,
   BAR,
   balance,
+  KMH,
   lockedShoe,
   parkedReadings,
   type Rig,
@@ -10,6 +11,7 @@ import {
   slopeReadings,
   type Turning,
   turnReadings,
+  usualSpeed,
 } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import { lostText } from '../words.ts';
@@ -30,6 +32,8 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
   const cable = await sizeOf(args, 'cable', 0, 'N', [0, 5000]);
   const slope = (await sizeOf(args, 'slope', 0, '%', [0, 100])) / 100;
+  const usual = usualSpeed(rig.brake) / KMH;
+  const speed = (await sizeOf(args, 'speed', usual, 'km/h', [1, 300])) * KMH;
   const turning = TURNING[drum];
   const before = await stateOf(args, rig);
   // A drum that is held cannot drag the shoes on: the ratchet sees a press standing still.
@@ -37,7 +41,7 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   const judged = application(rig, before, { pressure, turning: held ? 0 : turning });
   const { state } = judged;
   const instant = balance(rig, state, { pressure, turning, cable });
-  const list = readings(rig.brake, state, instant, rest(rig, state));
+  const list = readings(rig.brake, state, instant, rest(rig, state), speed);
   if (cable > 0) list.push(...parkedReadings(rig, state, cable));
   if (slope > 0) list.push(...slopeReadings(rig, state, slope, cable));
   const { oval, offCentre } = state.condition;
