@@ -24,8 +24,9 @@ export function toeForce(w: Work, { shoe, toe, push }: Piston): number {
 }
 
 function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
-  const { work: w, pose, act, solution } = s;
+  const { dressed, work: w, pose, act, solution } = s;
   const { rub, bed } = shoe;
+  const { area } = dressed[shoe.side];
   const { drum } = act;
   const piston = ofKind(w.forces, Piston)[index] as Piston;
   const hold = ofKind(w.forces, HoldDown)[index] as HoldDown;
@@ -48,7 +49,7 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     tx -= (t * py) / rho;
     ty += (t * px) / rho;
     sum += n;
-    pressure[i] = n / bed.area;
+    pressure[i] = n / (area[i] as number);
   }
   // Compression S pushes the front seat away from the rear one.
   const clamp = solution.strutOn ? solution.clamp : 0;

@@ -19,8 +19,9 @@ export interface Bed {
   readonly thickness: Float64Array;
   /** 1 where the unworn face is a sloped end. */
   readonly sloped: Uint8Array;
-  /** Area of one element, mm². */
-  readonly area: number;
+  /** Of the lining, mm, and of one element along it, rad: its face is as large as width·r·arc, r its distance from the axis. */
+  readonly width: number;
+  readonly arc: number;
   readonly modulus: number;
   /** Pin or heel centre, mm. */
   readonly anchor: Point;
@@ -86,19 +87,26 @@ export function buildBed(lining: Lining, drum: Drum, anchor: Point, count: numbe
     ...shape,
     dirX: shape.angle.map(cos),
     dirY: shape.angle.map(sin),
-    area: (lining.width * drum.radiusNew * (lining.to - lining.from)) / count,
+    width: lining.width,
+    arc: (lining.to - lining.from) / count,
     modulus: lining.modulus,
     anchor,
     modes: null,
   };
 }
 
-/** The bed as worn: where each element's face stands and how stiff it is. Made anew when wear changes. */
+/**
+ * The bed as worn: where each element's face stands, how large and how stiff it is. Made anew when wear
+ * changes. A face that has lost w lies on a circle nearer to the axis, and the sides of its element are
+ * radii: its area is (r − w)/r of what it was, and what was worn off, b·arc·(r·w − w²/2) (plane geometry).
+ */
 export interface WornBed {
   readonly bed: Bed;
   /** Face of each element from the anchor, shoe frame, mm. */
   readonly x: Float64Array;
   readonly y: Float64Array;
+  /** Area of each face, mm². */
+  readonly area: Float64Array;
   /** N/mm of penetration. */
   readonly stiffness: Float64Array;
   /** How a bending shoe moves the faces as they are; null on a rigid one. */
@@ -116,22 +124,25 @@ const WORN_THROUGH = 0.05;
 export function wornBed(bed: Bed, wear: Float64Array, softening = 0): WornBed {
   const make = () => new Float64Array(bed.count);
   const modes = bed.modes && wornModes(bed.modes, wear);
-  const worn = { bed, x: make(), y: make(), stiffness: make(), modes };
+  const worn = { bed, x: make(), y: make(), area: make(), stiffness: make(), modes };
   wearBed(worn, wear, softening);
   return worn;
 }
 
 /** Brings a bed of rigid shoes to another wear in place; arguments as of wornBed. */
 export function wearBed(worn: WornBed, wear: Float64Array, softening: number): void {
-  const { bed, x, y, stiffness } = worn;
-  const { face, dirX, dirY, thickness, anchor, area, modulus } = bed;
+  const { bed, x, y, area, stiffness } = worn;
+  const { face, dirX, dirY, thickness, anchor, modulus } = bed;
+  const across = bed.width * bed.arc;
   for (let i = 0; i < bed.count; i++) {
     const w = wear[i] as number;
     const r = (face[i] as number) - w;
     x[i] = r * (dirX[i] as number) - anchor[0];
     y[i] = r * (dirY[i] as number) - anchor[1];
     const t = Math.max(WORN_THROUGH, (thickness[i] as number) - w);
-    stiffness[i] = area / (t / modulus + softening);
+    const a = across * r;
+    area[i] = a;
+    stiffness[i] = a / (t / modulus + softening);
   }
 }
 

@@ -81,7 +81,10 @@ const TOUCH = 0.0005;
  * their whole arc. Holds once: broken, it is gone.
  */
 export function rustTorque(rig: Rig, state: BrakeState): number {
-  const area = rig.front.bed.area * rig.front.bed.count + rig.rear.bed.area * rig.rear.bed.count;
+  const { front, rear } = dress(rig, state);
+  let area = 0;
+  for (const a of front.area) area += a;
+  for (const a of rear.area) area += a;
   return RUST_SHEAR * area * state.drumRadius;
 }
 

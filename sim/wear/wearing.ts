@@ -343,15 +343,17 @@ export class Wearing {
       const shoe = rig[side];
       const { lining } = shoe.shoe;
       const { normal } = shoe.rub;
-      const depth = (lining.wearRate * sliding) / shoe.bed.area;
+      const rate = lining.wearRate * sliding;
+      const { area } = this.#linings[side];
       const worn = this.#wear[side];
       let sum = 0;
       for (let i = 0; i < worn.length; i++) {
         const n = normal[i] as number;
         if (n === 0) continue;
         sum += n;
-        if (depth * n > deepest) deepest = depth * n;
-        worn[i] = (worn[i] as number) + depth * n;
+        const depth = (rate * n) / (area[i] as number);
+        if (depth > deepest) deepest = depth;
+        worn[i] = (worn[i] as number) + depth;
       }
       drum += (rig.brake.drum.wearRate * sliding * sum) / (lining.width * 2 * PI * this.drumRadius);
     }

@@ -44,8 +44,8 @@ it('drives a life to its limit in a worker; every event leads back to its moment
   page.on('worker', (w) => workers.push(w.url()));
   await toTheLimit(page);
   expect(workers.map((url) => /life-worker/.test(url))).toEqual([true]);
-  // Teaching tables: lining at its limit at 59 500 km, tooth 15 of 20; ours wears 1.2 % slower.
-  await soonNear(() => distance(page), 59500, { rel: 0.016 }, 'distance to the limit');
+  // Teaching tables: lining at its limit at 59 500 km, tooth 15 of 20.
+  await soonNear(() => distance(page), 59500, { rel: 0.005 }, 'distance to the limit');
   await expect.poll(() => tooth(page)).toBe('15');
   await expect.poll(() => page.locator('[data-mark]').count()).toBe(15);
   await shot('wear-limit');
@@ -228,7 +228,7 @@ it('shows no bare forecast: a band and what it rests on', async () => {
     const [, left, low, high] = (/about (\d+)\s*km\s*band (\d+) to (\d+) km/.exec(text) ?? []).map(
       Number,
     );
-    // Teaching tables: 9 500 km, band 4 800 to 19 000; the rate is 1.2 % lower here.
+    // Teaching tables: 9 500 km, band 4 800 to 19 000.
     near(left ?? Number.NaN, 9500, { rel: 0.12 }, 'distance left');
     near(low ?? Number.NaN, (left ?? 0) / 2, { abs: 100 });
     near(high ?? Number.NaN, 2 * (left ?? 0), { abs: 200 });

@@ -196,8 +196,12 @@ describe('teaching tables, drum off', () => {
 describe('other locks', () => {
   it('linings rusted on: shear strength × both areas × radius, once', () => {
     const r = removal(rig, worn, { ...UNHELD, liningsRusted: true });
-    // 0.1 MPa on two linings of 32 mm × 110° of a 100 mm radius, at the bore's radius.
-    const hand = 0.1 * 2 * 32 * 100 * ((110 * Math.PI) / 180) * worn.drumRadius;
+    // 0.1 MPa on two linings of 32 mm × 110°, each face as far from the axis as its wear leaves it, at the
+    // bore's radius.
+    const face = (side: 'front' | 'rear'): number =>
+      100 - worn.wear[side].reduce((a, b) => a + b, 0) / worn.wear[side].length;
+    const arc = (110 * Math.PI) / 180;
+    const hand = 0.1 * 32 * arc * (face('front') + face('rear')) * worn.drumRadius;
     near(rustTorque(rig, worn), hand, { rel: 1e-9 });
     expect(r.heldBy).toBe('linings rusted on');
     expect(r.signs).toMatchObject({ turns: 'not at all', rocks: false, slides: 'not at all' });

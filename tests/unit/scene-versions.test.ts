@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { createRig, KM, readScene, SCENE_VERSION, standingDistance } from '../../sim/index.ts';
 import { mustRead, quayScene } from '../brakes.ts';
+import { near } from '../near.ts';
 
 const kept = fileURLToPath(new URL('../kept/', import.meta.url));
 const scenes = fileURLToPath(new URL('../../scenes/', import.meta.url));
@@ -37,14 +38,15 @@ describe('files of older versions', () => {
     expect(old.states.map((s) => s.name)).toEqual(now.states.map((s) => s.name));
   });
 
-  it.each(names)('the recipes of %s end where version 1 had the kilometres, to the bit', (name) => {
+  it.each(names)('the recipes of %s end where version 1 had the kilometres', (name) => {
     const file = json(`${kept}version-1/${name}.json`) as {
       states: { name: string; distance: number; drumDiameter?: number }[];
     };
     const brake = mustRead(json(`${scenes}${name}.json`));
     const rig = createRig(brake);
     for (const { name: state, distance, drumDiameter } of file.states) {
-      expect(standingDistance(rig, state), state).toBe(distance * KM);
+      // The worn face's true area came after version 1: clicks and limits come 1 % sooner by it.
+      near(standingDistance(rig, state) / KM, distance, { rel: 0.01 }, state);
       const radius = brake.states.find((s) => s.name === state)?.drumRadius;
       expect(radius).toBe(drumDiameter === undefined ? null : drumDiameter / 2);
     }

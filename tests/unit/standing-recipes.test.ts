@@ -28,7 +28,7 @@ describe('a standing state', () => {
     const before = standingState(fast, 'Before a click');
     const after = standingState(fast, 'Just clicked');
     expect([before.tooth, after.tooth]).toEqual([9, 10]);
-    near(after.distance / KM, 39300 / 1.5, { abs: 100 }, 'just clicked');
+    near(after.distance / KM, 39000 / 1.5, { abs: 100 }, 'just clicked');
     const { thicknessMin } = fast.brake.shoes.front.lining;
     const atLimit = thinnest(fast, standingState(fast, 'At its limit'), 'front');
     expect(atLimit).toBeGreaterThan(thicknessMin);
