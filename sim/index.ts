@@ -29,7 +29,7 @@ export {
   WEDGE_STEP,
   withAdjuster,
 } from './brake/kinds.ts';
-export type { PedalStack } from './brake/pedal.ts';
+export { type PedalStack, pedalFloor, pedalForceAt, pressureAt } from './brake/pedal.ts';
 export {
   type BrakeState,
   type Condition,
@@ -39,6 +39,7 @@ export {
   startState,
   strutLength,
 } from './brake/state.ts';
+export { axleForce, decelerationBy, stoppingDistance, torqueFor } from './brake/stopping.ts';
 export { SURFACES, type Surface, surfaceFactor } from './brake/surface.ts';
 export type {
   Adjuster,
@@ -175,6 +176,8 @@ export {
   slopeTorque,
 } from './study/parking.ts';
 export { type Asked, ruleTorque } from './study/parking-rules.ts';
+export { type PedalCurve, type PedalPoint, pedalCurve } from './study/pedal-curve.ts';
+export { curveReadings } from './study/pedal-readings.ts';
 export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
 export { type Pumped, pumped, QUICK, RETURN_TIME, stillOut } from './study/pump.ts';
 export {
@@ -192,7 +195,10 @@ export {
   unforced,
 } from './study/removal.ts';
 export { type RestFaces, restFaces } from './study/rest-faces.ts';
+export { type RoadDrag, roadDrag } from './study/road-drag.ts';
 export { slopeReadings } from './study/slope-readings.ts';
+export { brakingTorque, pressureToSlow, type Stop, stopAt } from './study/stop.ts';
+export { dragReadings, slowingReadings, stopReadings } from './study/stop-readings.ts';
 export { holdDownPreload, type Tilt, type TiltCause, tiltOf, UPRIGHT } from './study/tilt.ts';
 
 export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/turn.ts';

@@ -1,5 +1,5 @@
 import { PI } from '../units/units.ts';
-import type { Brake } from './types.ts';
+import type { Brake, Hydraulics } from './types.ts';
 
 /**
  * Pedal travel told as a stack, mm at the pedal.
@@ -20,6 +20,20 @@ export interface PedalStack {
   readonly fluid: number;
 }
 
+/** Pressure that the foot makes, MPa: force × ratio / master's area (Pascal's principle and the lever). */
+export const pressureAt = ({ hydraulics: h }: Brake, force: number): number =>
+  (force * h.pedalRatio) / masterArea(h);
+
+/** Force of the foot for a pressure, N. */
+export const pedalForceAt = ({ hydraulics: h }: Brake, pressure: number): number =>
+  (pressure * masterArea(h)) / h.pedalRatio;
+
+/** Travel of the pedal with the master's piston at the end of its stroke, mm. */
+export const pedalFloor = ({ hydraulics: h }: Brake): number =>
+  h.pedalRatio * (h.freePlay + h.masterStroke);
+
+const masterArea = (h: Hydraulics): number => (PI / 4) * h.masterBore * h.masterBore;
+
 /** Atmospheric pressure, MPa (standard atmosphere). */
 const ATMOSPHERE = 0.101325;
 
@@ -36,7 +50,7 @@ export function pedalFrom(
   airVolume = 0,
 ): PedalStack {
   const h = brake.hydraulics;
-  const master = (PI / 4) * h.masterBore * h.masterBore;
+  const master = masterArea(h);
   const fluid = brake.cylinder.area * (Math.max(0, front) + Math.max(0, rear));
   const at = (volume: number): number => (h.pedalRatio * volume) / master;
   const freePlay = h.pedalRatio * h.freePlay;
@@ -49,7 +63,7 @@ export function pedalFrom(
     circuit,
     air,
     total: freePlay + gaps + circuit + air,
-    force: (pressure * master) / h.pedalRatio,
+    force: pedalForceAt(brake, pressure),
     fluid,
   };
 }

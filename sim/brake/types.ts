@@ -210,6 +210,8 @@ export interface Hydraulics {
   readonly freePlay: number;
   /** Rest of the circuit, mm³/MPa. */
   readonly circuit: number;
+  /** Stroke of the master cylinder until its piston stands at the end, mm. */
+  readonly masterStroke: number;
 }
 
 export interface Vehicle {

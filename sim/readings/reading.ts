@@ -42,6 +42,9 @@ export type ReadingKey =
   | 'pedalForce'
   | 'fluid'
   | 'runOut'
+  | `stop${'Distance' | 'Deceleration' | 'Time' | 'Grip' | 'Energy' | 'Rise' | 'Force' | 'Share' | 'Torque' | 'Pressure' | 'Pedal'}`
+  | `drag${'Torque' | 'Force' | 'Power'}`
+  | `pedal${'Touch' | 'TouchForce' | 'Seated' | 'SeatedForce' | 'Floor' | 'Reserve'}`
   | 'slipForward'
   | 'slipBackward'
   | 'slopeDown'

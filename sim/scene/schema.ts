@@ -197,6 +197,8 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     pedalRatio: size('Pedal ratio', 'plain number', 50),
     freePlay: num('Free play at the push rod', 'mm', 0, 50),
     circuit: num('Give of the rest of the circuit', 'mm³/MPa', 0, 1e5),
+    // Common practice: tandem cylinders of small vehicles have 30 to 36 mm, both pistons together.
+    masterStroke: v.optional(size('Stroke of the master cylinder to its end', 'mm', 200), 32),
   }),
   vehicle: part('Vehicle', {
     mass: size('Mass', 'kg', 1e5),

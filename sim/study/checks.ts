@@ -74,7 +74,8 @@ const onStands = (state: BrakeState): BrakeState =>
     ? state
     : { ...state, condition: { ...state.condition, drumRise: 0 } };
 
-function bothWays(w: WheelBrake, pressure: number, cable = 0): BothWays {
+/** Torque of a turning wheel at a line pressure, MPa, and a pull of its cable, N; N·mm. */
+export function bothWays(w: WheelBrake, pressure: number, cable = 0): BothWays {
   const rig = turning(w.rig);
   const { offCentre, oval } = w.state.condition;
   const places = offCentre === 0 && oval === 0 ? 1 : AROUND;

@@ -1,4 +1,5 @@
 import type { Duty } from '../brake/duty.ts';
+import { torqueFor } from '../brake/stopping.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
@@ -27,19 +28,19 @@ export interface Kind {
 
 /**
  * Kinds of a duty in the order of the list: stops, then each descent with the stop at its foot.
- * A deceleration asks for a torque: m·a·share·r / brakes (Newton's second law at the tyre).
+ * A deceleration asks for a torque (brake/stopping.ts).
  */
 export function kindsOf(brake: Brake, duty: Duty): Kind[] {
   const { vehicle } = brake;
   const mass = duty.mass ?? vehicle.mass;
-  const torqueFor = (deceleration: number): PressAsked => ({
+  const slowing = (deceleration: number): PressAsked => ({
     by: 'torque',
-    torque: (mass * deceleration * vehicle.share * vehicle.tyreRadius) / vehicle.brakes,
+    torque: torqueFor(vehicle, deceleration, mass),
   });
   const stops = duty.stops.map(
     (s): Kind => ({
       name: s.name,
-      asked: s.asked.by === 'pressure' ? s.asked : torqueFor(s.asked.deceleration),
+      asked: s.asked.by === 'pressure' ? s.asked : slowing(s.asked.deceleration),
       energy: stopEnergyOf(brake, s.speed, mass),
       speed: s.speed,
       length: 0,

@@ -39,3 +39,4 @@ export { filledText } from './measured-notes.ts';
 export { ownWords } from './own-brake.ts';
 export { type ParkingRule, parkingRules } from './parking-rules.ts';
 export { meaningOf } from './reading-text.ts';
+export { DRY_ROAD, pedalNotes, stopNotes } from './stop-text.ts';

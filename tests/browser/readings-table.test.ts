@@ -40,6 +40,17 @@ for (const [name, width, height] of [
     const least = await figure('turnFrontLeast');
     await expect.poll(() => figure('turnFrontGreatest')).toBe(least);
     await soonNear(() => figure('turnBoreLeast'), 200, { abs: 0.001 }, 'bore');
+    // Stop, drag and pedal: hand sums stand in tests/unit/study/.
+    await soonNear(
+      () => figure('stopEnergy'),
+      16.6,
+      { abs: 0.05 },
+      'energy of a stop from 50 km/h',
+    );
+    await expect.poll(() => figure('dragPower')).toBe(0);
+    await soonNear(() => figure('pedalFloor'), 132, { abs: 0.05 }, 'floor of the pedal');
+    const plot = page.getByRole('img', { name: 'Force of the foot against pedal travel' });
+    await expect.poll(() => plot.locator('polyline').count()).toBe(1);
     // An index is set low, and still read aloud as it is written.
     const formula = page.getByRole('math', { name: 'C_lead = T_lead / (R · F_toe)', exact: true });
     await expect

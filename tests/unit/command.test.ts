@@ -9,12 +9,15 @@ import {
   balance,
   freshState,
   KM,
+  KMH,
   parked,
+  pedalCurve,
   readingOf,
   readings,
   rest,
   slopeHeld,
   standingState,
+  stopAt,
   wearOn,
 } from '../../sim/index.ts';
 import { eventText } from '../../sim/workshop/index.ts';
@@ -196,6 +199,49 @@ describe('press', () => {
   });
 });
 
+describe('stop', () => {
+  it('tells distance, deceleration and energy, as lines and as JSON', async () => {
+    const data = JSON.parse((await takeup('stop', 'quay-van', '--json')).out);
+    const { rig, state } = quay();
+    const s = stopAt(rig, state, 50 * KMH, 4);
+    expect(data.readings.stopDistance).toMatchObject({ value: s.distance * 1e-3, unit: 'm' });
+    expect(data.readings.dragPower.value).toBe(0);
+    expect(data.notes[0]).toMatch(/30 % of the braking/);
+    const { out } = await takeup('stop', 'quay-van', '--speed', '31.07 mph');
+    expect(out).toMatch(/Stopping distance +19\.8 m\n/);
+  });
+
+  it('takes a push of the foot or a deceleration instead', async () => {
+    const asked = async (...args: string[]) =>
+      JSON.parse((await takeup('stop', 'quay-van', '--json', ...args)).out);
+    // 334.6 N at the foot make 40 bar: area 334.59 mm² and 4 : 1.
+    near((await asked('--pedal', '334.59')).pressure.value, 4, { rel: 1e-4 });
+    const slow = await asked('--deceleration', '3 m/s²');
+    near(slow.readings.stopDeceleration.value, 3, { rel: 1e-6 });
+    near(slow.readings.stopTorque.value, 139.725, { abs: 1e-9 });
+    const most = ['stop', 'farm-trailer', '--deceleration', '20'];
+    expect(JSON.parse((await takeup(...most, '--json')).out).pressure.value).toBe(null);
+    expect((await takeup(...most)).out).toMatch(/no pressure does it/);
+    const both = await takeup('stop', 'quay-van', '--pedal', '100', '--pressure', '4');
+    expect(both.err).toMatch(/^--pressure and --pedal: found both; allowed: one of them/);
+  });
+});
+
+describe('pedal', () => {
+  it('tells the curve, the touch and what is left', async () => {
+    const { curve, readings: told } = JSON.parse((await takeup('pedal', 'quay-van', '--json')).out);
+    const { rig, state } = quay();
+    const c = pedalCurve(rig, state, 4);
+    expect(curve.points.map((p: { travel: number }) => p.travel)).toEqual(
+      c.points.map((p) => p.total),
+    );
+    expect(told.pedalReserve.value).toBe(c.reserve);
+    const { out } = await takeup('pedal', 'quay-van');
+    expect(out).toMatch(/^Quay van: the pedal to 40\.0 bar, drum forward\n +bar +foot N/);
+    expect(out).toMatch(/\n40\.0 +335 +18\.1 +7\.38\n/);
+  });
+});
+
 describe('wear', () => {
   it('prints the click log and the end state', async () => {
     const data = JSON.parse((await takeup('wear', 'quay-van', '--km', '9000', '--json')).out);
@@ -292,7 +338,7 @@ describe('check', () => {
 
 describe('what was typed wrong', () => {
   const wrong: readonly (readonly [string[], RegExp])[] = [
-    [['pres', 'quay-van'], /command: found "pres"; allowed: press, wear, life, check/],
+    [['pres', 'quay-van'], /command: found "pres"; allowed: press, stop, pedal, wear, life, check/],
     [['press'], /SCENE: found nothing/],
     [['press', 'no-such'], /SCENE: found no file "no-such"/],
     [['press', 'scenes'], /SCENE: found the folder "scenes"/],
@@ -377,6 +423,8 @@ it('tells what it takes and the shape of --json', async () => {
   expect(help.code).toBe(0);
   for (const word of [
     'press SCENE',
+    'stop SCENE',
+    'pedal SCENE',
     'wear SCENE',
     'check SCENE',
     '{ name, symbol, value, unit }',

@@ -1,19 +1,38 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { type Instant, parkedReadings, type Reading, turnReadings } from '../../sim/index.ts';
-import { meaningOf } from '../../sim/workshop/index.ts';
+import {
+  BAR,
+  curveReadings,
+  dragReadings,
+  type Instant,
+  KMH,
+  parkedReadings,
+  pedalCurve,
+  pedalStack,
+  type Reading,
+  stopAt,
+  stopReadings,
+  turnReadings,
+  usualPressure,
+} from '../../sim/index.ts';
+import { meaningOf, pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
+import { pedalPlot, plotKey } from '../plot/pedal-plot.ts';
+import { PRESS_BAR } from '../record/bench.ts';
+import { Kept } from '../record/kept.ts';
 import type { Session } from '../session.ts';
 import { dialogStyles } from './dialog-styles.ts';
 import { withIndices } from './symbols.ts';
 
 /** Pull of the cable for which the parked brake is told, N: an ordinary pull (own choice). */
 const CABLE = 300;
+/** Speed that a stop is told from, km/h: in town (own choice). */
+const TOWN = 50;
 
 /**
  * Every reading of the moment on one sheet: name, symbol, value, what it means, the formula it comes
- * from; then the brake parked, and once around its drum.
+ * from; then a stop, the pedal’s way down, the brake parked, and once around its drum.
  */
 export class ReadingsTable extends LitElement {
   static override properties = {
@@ -25,6 +44,7 @@ export class ReadingsTable extends LitElement {
   /** The moment on the stage. */
   declare instant: Instant;
   declare opened: boolean;
+  readonly #more = new Kept<TemplateResult>();
 
   constructor() {
     super();
@@ -44,6 +64,9 @@ export class ReadingsTable extends LitElement {
       .v { text-align: right; white-space: nowrap; font-weight: 700; font-size: 18px; }
       .v small { font-size: 14px; font-weight: 540; margin-left: 4px; }
       .f { color: var(--ink2); min-width: 19em; }
+      .note { margin: 0; padding: 6px 18px; font-size: 16px; max-width: 70em; }
+      svg { display: block; width: 100%; max-width: 720px; padding: 4px 18px; font-size: 15px; }
+      svg text { fill: var(--ink2); }
       sub { font-size: 0.75em; line-height: 0; }
       @media ${NARROW} {
         thead { display: none; }
@@ -51,6 +74,7 @@ export class ReadingsTable extends LitElement {
         td { border: 0; padding: 0; }
         td:nth-child(3), td:nth-child(4) { grid-column: 1 / 3; font-size: 15px; }
         .f { min-width: 0; }
+        svg { font-size: 24px; }
       }
     `,
   ];
@@ -83,6 +107,28 @@ export class ReadingsTable extends LitElement {
       })}</tbody></table>`;
   }
 
+  /** What takes many instants: worked out anew only when the brake, its state or the press is another. */
+  #worked(): TemplateResult {
+    const { session, instant } = this;
+    const { rig, shown: state } = session;
+    const { pressure, turning } = instant;
+    return this.#more.of([rig, state, pressure, turning], () => {
+      const hard = pressure > 0 ? pressure : usualPressure(rig.brake);
+      const way = turning === -1 ? -1 : 1;
+      const speed = TOWN * KMH;
+      const curve = pedalCurve(rig, state, Math.max(pressure, PRESS_BAR * BAR), way);
+      const now = pedalStack(rig.brake, instant);
+      const note = (text: string) => html`<p class="note">${text}</p>`;
+      return html`${this.#rows(`A stop from ${TOWN} km/h at ${number(hard / BAR, 0)} bar`, stopReadings(rig, state, speed, hard, way))}
+        ${stopNotes(rig.brake, stopAt(rig, state, speed, hard, way)).map(note)}
+        ${this.#rows(`Driven at ${TOWN} km/h with the pedal let go`, dragReadings(rig, state, speed))}
+        ${this.#rows(`The pedal pushed to ${number((curve.points.at(-1)?.pressure ?? 0) / BAR, 0)} bar`, curveReadings(curve))}
+        ${pedalPlot(curve, { travel: now.total, force: now.force })}${note(plotKey)}${pedalNotes(curve).map(note)}
+        ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE))}
+        ${this.#rows('Once around the drum', turnReadings(rig, state, { pressure, turning }))}`;
+    });
+  }
+
   override render() {
     const { session, instant } = this;
     return html`<dialog aria-label="All readings" @close=${() => {
@@ -93,9 +139,7 @@ export class ReadingsTable extends LitElement {
       <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.readings(instant))}
-            ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(session.rig, session.shown, CABLE))}
-            ${this.#rows('Once around the drum', turnReadings(session.rig, session.shown, { pressure: instant.pressure, turning: instant.turning }))}`
+          ? html`${this.#rows('Now', session.readings(instant))}${this.#worked()}`
           : nothing
       }
     </dialog>`;

@@ -22,6 +22,13 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--off-centre 0]          drum's centre off by mm, once a turn
         [--flexible]              steel shoes that bend, instead of rigid ones
   Shoes on pins or on abutments, as the scene has them.
+  stop SCENE [--speed 50] [--pressure 4 | --pedal N | --deceleration M/S²] [--json]
+        a stop from km/h: distance, deceleration, this axle's braking, energy; what the released
+        brake costs at that speed; with a deceleration the torque, pressure and foot it needs
+        [--drum forward|backward], and state and what is out of order as press takes them
+  pedal SCENE [--pressure 4] [--drum forward|stopped|backward] [--json]
+        force of the foot against pedal travel: first touch, linings on the drum, what is left
+        [state and what is out of order as press takes them]
   wear SCENE --km N [--flexible] [--json]
         click log and end state, released
   life SCENE [--km N] [--duty NAME] [--json]
@@ -41,6 +48,10 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
 
 --json prints one object:
   press  { scene, command, pressure: {value, unit}, drum, locked, tooth, clicked, readings }
+  stop   { scene, command, speed: {value, unit}, pressure: {value, unit}, drum, readings,
+           notes: [ text ] }
+  pedal  { scene, command, drum, readings,
+           curve: { units, points: [ { pressure, force, travel, runOut } ] }, notes: [ text ] }
   wear   { scene, command, km: {value, unit}, locked,
            events: [ { kind, tooth, distance: {value, unit}, text } ], end }
   life   { scene, command, duty, adjuster, ended, km, stops,

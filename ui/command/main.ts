@@ -4,29 +4,32 @@ import { usage } from './help.ts';
 import { asJson } from './json.ts';
 import type { Say } from './print.ts';
 
+/** What state the brake is in. */
+const STATE = [
+  'state',
+  'km',
+  'temperature',
+  'lever-off-stop',
+  'surface',
+  'stuck',
+  'cup-friction',
+  'springs',
+  'kept-pressure',
+  'groove',
+  'oval',
+  'off-centre',
+] as const;
+
 const COMMANDS: Readonly<Record<string, Takes>> = {
   press: {
-    options: [
-      'pressure',
-      'drum',
-      'speed',
-      'state',
-      'km',
-      'temperature',
-      'cable',
-      'slope',
-      'lever-off-stop',
-      'surface',
-      'stuck',
-      'cup-friction',
-      'springs',
-      'kept-pressure',
-      'groove',
-      'oval',
-      'off-centre',
-    ],
+    options: ['pressure', 'drum', 'speed', 'cable', 'slope', ...STATE],
     flags: ['flexible', 'json'],
   },
+  stop: {
+    options: ['speed', 'pressure', 'pedal', 'deceleration', 'drum', ...STATE],
+    flags: ['flexible', 'json'],
+  },
+  pedal: { options: ['pressure', 'drum', ...STATE], flags: ['flexible', 'json'] },
   wear: { options: ['km'], flags: ['flexible', 'json'] },
   life: {
     options: ['km', 'duty', 'reverse', 'adjuster', 'hot-lock', 'driven-by'],

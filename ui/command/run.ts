@@ -3,8 +3,10 @@ import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
 import { life } from './life.ts';
 import { loadScene } from './load.ts';
+import { pedal } from './pedal.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
+import { stop } from './stop.ts';
 import { wear } from './wear.ts';
 
 /** Where a sound scene's friction comes from: its tables, each with its source. */
@@ -32,7 +34,7 @@ export async function run(args: Arguments, say: Say, complain: Say): Promise<num
     return result.ok ? 0 : 1;
   }
   const rig = createRig(result.brake, { flexible: flags.has('flexible') });
-  const commands = { press, wear, life } as const;
+  const commands = { press, stop, pedal, wear, life } as const;
   await commands[command as keyof typeof commands](args, rig, say);
   return 0;
 }

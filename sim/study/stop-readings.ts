@@ -1,0 +1,174 @@
+import type { Rig } from '../balance/rig.ts';
+import { pedalForceAt } from '../brake/pedal.ts';
+import type { BrakeState } from '../brake/state.ts';
+import { torqueFor } from '../brake/stopping.ts';
+import type { Reading } from '../readings/reading.ts';
+import { BAR } from '../units/units.ts';
+import { roadDrag } from './road-drag.ts';
+import { pressureToSlow, stopAt } from './stop.ts';
+
+/** N·mm to N·m, J and, of a second, W; mm to m. */
+const MILLI = 1e-3;
+
+/**
+ * Readings of one stop from a speed (mm/s) at a line pressure (MPa).
+ *
+ * @param way the vehicle goes
+ */
+export function stopReadings(
+  rig: Rig,
+  state: BrakeState,
+  speed: number,
+  pressure: number,
+  way: 1 | -1 = 1,
+): Reading[] {
+  const s = stopAt(rig, state, speed, pressure, way);
+  return [
+    {
+      key: 'stopDistance',
+      name: 'Stopping distance',
+      symbol: 'd',
+      value: s.distance * MILLI,
+      unit: 'm',
+      digits: 1,
+      formula: 'd = v² / 2 a',
+    },
+    {
+      key: 'stopDeceleration',
+      name: 'Mean deceleration',
+      symbol: 'a',
+      value: s.deceleration * MILLI,
+      unit: 'm/s²',
+      digits: 2,
+      formula: 'a = n T / (r m share)',
+    },
+    {
+      key: 'stopTime',
+      name: 'Time of the stop',
+      symbol: 't',
+      value: s.time,
+      unit: 's',
+      digits: 1,
+      formula: 't = v / a',
+    },
+    {
+      key: 'stopGrip',
+      name: 'Grip that the tyres need',
+      symbol: 'μ_tyre',
+      value: s.grip,
+      unit: '',
+      digits: 2,
+      formula: 'μ_tyre = a / g',
+    },
+    {
+      key: 'stopForce',
+      name: 'Braking of this axle at the road',
+      symbol: 'F',
+      value: s.force,
+      unit: 'N',
+      digits: 0,
+      formula: 'F = n T / r',
+    },
+    {
+      key: 'stopShare',
+      name: 'Share of this axle',
+      symbol: 'share',
+      value: 100 * rig.brake.vehicle.share,
+      unit: '%',
+      digits: 0,
+      formula: 'F / (m a)',
+    },
+    {
+      key: 'stopEnergy',
+      name: 'Energy of the stop in this brake',
+      symbol: 'E',
+      value: s.energy * MILLI * MILLI,
+      unit: 'kJ',
+      digits: 1,
+      formula: 'E = ½ m v² share / n',
+    },
+    {
+      key: 'stopRise',
+      name: 'Drum warmer by it',
+      symbol: 'Δϑ',
+      value: s.rise,
+      unit: 'K',
+      digits: 1,
+      formula: 'Δϑ = E / C',
+    },
+  ];
+}
+
+/** What a wanted deceleration, mm/s², asks of the brake. */
+export function slowingReadings(
+  rig: Rig,
+  state: BrakeState,
+  deceleration: number,
+  way: 1 | -1 = 1,
+): Reading[] {
+  const { brake } = rig;
+  const pressure = pressureToSlow(rig, state, deceleration, way);
+  return [
+    {
+      key: 'stopTorque',
+      name: 'Torque needed of each brake',
+      symbol: 'T',
+      value: torqueFor(brake.vehicle, deceleration) * MILLI,
+      unit: 'N·m',
+      digits: 1,
+      formula: 'T = m a share r / n',
+    },
+    {
+      key: 'stopPressure',
+      name: 'Line pressure needed',
+      symbol: 'p',
+      value: pressure / BAR,
+      unit: 'bar',
+      digits: 1,
+      formula: 'T(p) = T',
+    },
+    {
+      key: 'stopPedal',
+      name: 'Pedal force needed',
+      symbol: 'F_pedal',
+      value: pedalForceAt(brake, pressure),
+      unit: 'N',
+      digits: 0,
+      formula: 'F_pedal = p · A_master / i',
+    },
+  ];
+}
+
+/** What the released brake costs at a road speed, mm/s. */
+export function dragReadings(rig: Rig, state: BrakeState, speed: number): Reading[] {
+  const d = roadDrag(rig, state, speed);
+  return [
+    {
+      key: 'dragTorque',
+      name: 'Drag of the released brake',
+      symbol: 'T_0',
+      value: d.torque * MILLI,
+      unit: 'N·m',
+      digits: 1,
+      formula: 'T_0 = R · Σ μ N',
+    },
+    {
+      key: 'dragPower',
+      name: 'Its power at that speed',
+      symbol: 'P',
+      value: d.power * MILLI,
+      unit: 'W',
+      digits: 0,
+      formula: 'P = T_0 v / r',
+    },
+    {
+      key: 'dragForce',
+      name: 'More rolling resistance at the tyre',
+      symbol: 'F_0',
+      value: d.force,
+      unit: 'N',
+      digits: 1,
+      formula: 'F_0 = T_0 / r',
+    },
+  ];
+}

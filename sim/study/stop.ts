@@ -1,0 +1,114 @@
+import { balance } from '../balance/balance.ts';
+import { type Instant, isTold } from '../balance/instant.ts';
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
+import { axleForce, decelerationBy, stoppingDistance, torqueFor } from '../brake/stopping.ts';
+import { rootBetween, type Until } from '../math/root.ts';
+import { dragOf } from '../readings/factors.ts';
+import { GRAVITY, PI } from '../units/units.ts';
+import { stopEnergyOf, stopRise } from '../wear/heat.ts';
+
+/** One stop from a speed: what each brake, this axle and the vehicle do. NaN where no force can be told. */
+export interface Stop {
+  /** Speed before it, mm/s. */
+  readonly speed: number;
+  /** Line pressure, MPa. */
+  readonly pressure: number;
+  /** Of each brake against the turning, N·mm. */
+  readonly torque: number;
+  /** Of this axle at the road, N. */
+  readonly force: number;
+  /** Of the vehicle, mm/s². */
+  readonly deceleration: number;
+  /** mm; Infinity without any braking. */
+  readonly distance: number;
+  /** s */
+  readonly time: number;
+  /** Taken up by one brake, N·mm. */
+  readonly energy: number;
+  /** Of its drum by this stop, K. */
+  readonly rise: number;
+  /** Friction that the tyres need where each axle carries load as it brakes: deceleration over gravity. */
+  readonly grip: number;
+}
+
+/** Which way the vehicle goes. */
+type Way = 1 | -1;
+
+/** Places in a turn over which a drum that is not true is averaged: its harmonics are the first and second. */
+const AROUND = 8;
+
+/** Torque against the turning of a pressed brake, over one turn of its drum, N·mm; NaN where none can be told. */
+export function brakingTorque(rig: Rig, state: BrakeState, pressure: number, way: Way): number {
+  const { offCentre, oval } = state.condition;
+  const places = offCentre === 0 && oval === 0 ? 1 : AROUND;
+  const of = (i: Instant): number =>
+    isTold(i) ? dragOf(i, 'front') + dragOf(i, 'rear') : Number.NaN;
+  let sum = 0;
+  for (let k = 0; k < places; k++) {
+    const drumAngle = (2 * PI * k) / places;
+    sum += of(balance(rig, state, { pressure, turning: way, drumAngle }));
+  }
+  return sum / places;
+}
+
+/**
+ * A stop at a line pressure that stays. The torque is that of the drum as warm as it is, held through
+ * the whole stop: what it fades by in one stop is left out. Energy and rise: wear/heat.ts. The tyres
+ * are not asked: whether they grip so is for who reads it, by `grip`.
+ */
+export function stopAt(
+  rig: Rig,
+  state: BrakeState,
+  speed: number,
+  pressure: number,
+  way: Way = 1,
+): Stop {
+  const { brake } = rig;
+  const torque = brakingTorque(rig, state, pressure, way);
+  const deceleration = decelerationBy(brake.vehicle, torque);
+  return {
+    speed,
+    pressure,
+    torque,
+    force: axleForce(brake.vehicle, torque),
+    deceleration,
+    distance: stoppingDistance(speed, deceleration),
+    time: speed / deceleration,
+    energy: stopEnergyOf(brake, speed),
+    rise: stopRise(brake, speed),
+    grip: deceleration / GRAVITY,
+  };
+}
+
+/** Highest line pressure that is looked for, MPa: twice what any foot makes. */
+const MOST = 20;
+
+/** Pressures, MPa, that are alike, and torques, N·mm. Halving, since a pressure within the springs' makes none. */
+const ALIKE: Until = {
+  near: 1e-3,
+  apart: (a, b) => Math.abs(b - a) <= 1e-9,
+  trials: 60,
+  halving: true,
+};
+
+/**
+ * Line pressure at which the vehicle slows so, MPa.
+ *
+ * @param deceleration mm/s²
+ * @returns NaN where 200 bar do not, or no force can be told
+ */
+export function pressureToSlow(
+  rig: Rig,
+  state: BrakeState,
+  deceleration: number,
+  way: Way = 1,
+): number {
+  const need = torqueFor(rig.brake.vehicle, deceleration);
+  const over = (pressure: number): number => brakingTorque(rig, state, pressure, way) - need;
+  const little = over(0);
+  if (little >= 0) return 0;
+  const much = over(MOST);
+  if (!(much >= 0)) return Number.NaN;
+  return rootBetween(over, [0, little], [MOST, much], ALIKE)[0];
+}
