@@ -214,7 +214,7 @@ export {
   stopRise,
   warmed,
 } from './wear/heat.ts';
-export { decelerationBy, drumShareOf, flashRise, stopped } from './wear/interface.ts';
+export { drumShareOf, flashRise, stopped } from './wear/interface.ts';
 export { createLife, driveLife } from './wear/life.ts';
 export { lifeAt, rowAt } from './wear/life-at.ts';
 export type {

@@ -2,9 +2,10 @@ import { type Instant, isTold } from '../balance/instant.ts';
 import { playToStep } from '../balance/ratchet.ts';
 import { kindLaws } from '../brake/kinds.ts';
 import type { BrakeState } from '../brake/state.ts';
+import { decelerationBy } from '../brake/stopping.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
-import { decelerationBy, drumShareOf, flashRise, stopped } from '../wear/interface.ts';
+import { drumShareOf, flashRise, stopped } from '../wear/interface.ts';
 import type { Reading } from './reading.ts';
 import { gapsOf } from './roles.ts';
 
@@ -18,7 +19,7 @@ const meanGap = (brake: Brake, i: Instant): number =>
 function faceInStop(brake: Brake, state: BrakeState, i: Instant, speed: number): number {
   const torque = isTold(i) && i.turning !== 0 ? -i.turning * i.torqueOnDrum : 0;
   if (!(torque > 0)) return Number.NaN;
-  const stop = stopped(brake, speed, decelerationBy(brake, torque));
+  const stop = stopped(brake, speed, decelerationBy(brake.vehicle, torque));
   return state.temperature + flashRise(brake, stop, drumShareOf(brake), state.drumRadius);
 }
 

@@ -50,10 +50,6 @@ export const stopped = (
   mass = brake.vehicle.mass,
 ): Stopped => ({ energy: stopEnergyOf(brake, speed, mass), time: speed / deceleration });
 
-/** Deceleration by a torque of each such brake, mm/s²: T·brakes/(share·m·r), Newton's second law at the tyre. */
-export const decelerationBy = ({ vehicle }: Brake, torque: number): number =>
-  (torque * vehicle.brakes) / (vehicle.share * vehicle.mass * vehicle.tyreRadius);
-
 /**
  * Greatest rise of the drum's face over the drum before a stop, K; it is reached in the middle of the stop's
  * time. Speed falls evenly, so the heat's flux does: q = q0·(1 − t/t_s) with q0 = 2E/(t_s·2πRb), all round

@@ -73,8 +73,8 @@ it('is read beside the drum’s temperature, for a stop with the torque of the p
   const list = readings(brake, van.state, i, rest(van.rig, van.state), 50 * KMH);
   // Both brakes with 227 N·m at 270 mm are 1 681 N, and that is 0.3 of 1 150 kg's share: 4.87 m/s².
   const torque = readingOf(list, 'torque').value * 1000;
-  near(decelerationBy(brake, torque), (2 * torque) / 270 / 0.345, { rel: 1e-12 });
-  const stop = stopped(brake, 50 * KMH, decelerationBy(brake, torque));
+  near(decelerationBy(brake.vehicle, torque), (2 * torque) / 270 / 0.345, { rel: 1e-12 });
+  const stop = stopped(brake, 50 * KMH, decelerationBy(brake.vehicle, torque));
   near(readingOf(list, 'stopFace').value, 20 + flashRise(brake, stop), { rel: 1e-12 });
   const still = balance(van.rig, van.state, { pressure: 4, turning: 0 });
   const standing = readings(brake, van.state, still, rest(van.rig, van.state));
