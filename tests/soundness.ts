@@ -191,7 +191,10 @@ export function unsound(s: Scene): string[] {
     }
     no(work < -1 * by, `${side}: springs that press it on`);
     const hottest = Math.max(1, ...s.frictionAgainstTemperature.map((row) => row[1]));
-    no(l.friction * hottest > 1.51, `${side}: more friction than any lining has`);
+    no(
+      typeof l.friction === 'number' && l.friction * hottest > 1.51,
+      `${side}: more friction than any lining has`,
+    );
   }
   // Each lining takes 25 places of the circle; taken twice, both lie in one place.
   const frontArc = taken.slice(0, 25);

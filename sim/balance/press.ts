@@ -3,6 +3,7 @@ import type { Turning } from '../brake/types.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE, type Sticking } from '../contact/friction.ts';
 import { type Dressed, dress, drumAt, workFor } from './dress.ts';
+import { atSpeed, type Mus, settleFriction } from './rubbing.ts';
 import { type Settling, type Solution, type Supports, solvePose } from './solve.ts';
 import type { Acting, Fitted, Rig, ShoeRig, Work } from './types.ts';
 import { gaveWay } from './work.ts';
@@ -14,10 +15,15 @@ export interface Press {
   readonly cable?: number;
   /** Turn of the drum, rad: matters when it is out of round. */
   readonly drumAngle?: number;
+  /**
+   * Speed of the vehicle, mm/s, for friction that hangs on it; where it is told when left out. (The drum of a
+   * moving brake is turned slowly, to be watched: friction is that of the speed named here.)
+   */
+  readonly speed?: number;
 }
 
 /** What really acts: what line and cable keep after release, and what a stiff lever pivot loses. */
-export function acting(condition: Condition, press: Press): Required<Press> {
+export function acting(condition: Condition, press: Press): Required<Omit<Press, 'speed'>> {
   const { keptPressure, keptCable, leverLoss } = condition;
   // Named one by one: copying by `...` costs a tenth of a warm solve.
   return {
@@ -213,8 +219,25 @@ export function solveBalance(rig: Rig, state: BrakeState, press: Press, guess?: 
   return solveDressed(dress(rig, state), press, guess);
 }
 
-/** As solveBalance, on a brake already dressed (a wear lump dresses its own, softened linings). */
-export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
+/**
+ * As solveBalance, on a brake already dressed. Friction that hangs on pressure is found together with the
+ * balance; a press that goes by steps has that of its end throughout.
+ */
+export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
+  const { rig, friction } = d;
+  const { rubbing } = rig.brake;
+  if (!rubbing) return solveWith(d, press, friction, guess);
+  const base = press.turning === 0 ? friction : atSpeed(rubbing, friction, press.speed);
+  let solved: Solved | undefined;
+  const found = settleFriction(rig, rubbing, base, (mus) => {
+    solved = solveWith(d, press, mus, guess);
+  });
+  const { solution, ...rest } = solved as unknown as Solved;
+  return { ...rest, solution: { ...solution, settled: solution.settled && found } };
+}
+
+/** A press with frictions that are known. */
+function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
   const press = acting(d.state.condition, asked);
   const { rig } = d;
   const work = workFor(d);
@@ -224,7 +247,7 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
       ? ([new Float64Array(rig.front.bed.count), new Float64Array(rig.rear.bed.count)] as const)
       : NO_SHARES;
   const law = (index: 0 | 1): Friction => {
-    const mu = index === 0 ? d.friction.front : d.friction.rear;
+    const mu = index === 0 ? mus.front : mus.rear;
     return press.turning === 0
       ? { kind: 'press', mu, start: shares[index] }
       : { kind: 'slide', mu, sense: press.turning };
@@ -267,8 +290,8 @@ export function solveDressed(d: Dressed, asked: Press, guess?: Guess): Solved {
   for (let i = 0; i < rounds; i++) {
     solution = solve(solution ?? clampedGuess);
     if (i + 1 < rounds) {
-      pressShares(rig.front, pose, d.restPose, d.friction.front, shares[0]);
-      pressShares(rig.rear, pose, d.restPose, d.friction.rear, shares[1]);
+      pressShares(rig.front, pose, d.restPose, mus.front, shares[0]);
+      pressShares(rig.rear, pose, d.restPose, mus.rear, shares[1]);
     }
   }
   // What broke out slides freely from then on: the shoe snaps.

@@ -1,6 +1,7 @@
 import type { Table } from '../math/table.ts';
 import type { Duty } from './duty.ts';
 import type { HeatOf } from './heat-of.ts';
+import type { Rubbing } from './rubbing.ts';
 import type { SurfaceFrictions } from './surface.ts';
 
 /**
@@ -290,6 +291,8 @@ export interface Brake {
   /** Duties to choose from; its standing states are worn on by the first. */
   readonly duties: readonly [Duty, ...Duty[]];
   readonly frictionTable: Table;
+  /** What pressure and speed make of friction; null: nothing. */
+  readonly rubbing: Rubbing | null;
   /** What the state of a lining's surface makes of its friction. */
   readonly surfaces: SurfaceFrictions;
   readonly wearTable: Table;

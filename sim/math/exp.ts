@@ -5,7 +5,9 @@
  */
 const LN2_HIGH = 0.6931471803691238;
 const LN2_LOW = 1.9082149292705877e-10;
-const ONE_OVER_LN2 = 1 / (LN2_HIGH + LN2_LOW);
+/** Natural logarithm of 2. */
+export const LN2 = LN2_HIGH + LN2_LOW;
+const ONE_OVER_LN2 = 1 / LN2;
 
 /** e to the power of x; 0 below -700, Infinity above 700. Relative error below 1e-15. */
 export function exp(x: number): number {

@@ -1,4 +1,5 @@
 import { type Dressed, workOf } from '../balance/dress.ts';
+import { type Mus, settleFriction } from '../balance/rubbing.ts';
 import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig, ShoeRig } from '../balance/types.ts';
 import type { Sticking } from '../contact/friction.ts';
@@ -37,6 +38,8 @@ export class BrakeJoint extends Joint {
   /** What acts in the step; set by Motion before it. */
   act: Acting;
   leverStop: number;
+  /** Friction of the linings; where it hangs on pressure, before that has its say. Set by Motion. */
+  friction: Mus;
   /** The drum turns in this step. */
   turning: boolean;
   /** Speed of a driven drum, rad/s; of a free one before the step, and after it. */
@@ -62,6 +65,7 @@ export class BrakeJoint extends Joint {
     this.#start = new Float64Array(rig.n);
     this.act = act;
     this.leverStop = d.leverStop;
+    this.friction = d.friction;
     this.turning = false;
     this.solution = {
       strutOn: true,
@@ -99,9 +103,7 @@ export class BrakeJoint extends Joint {
     for (const { law } of this.#shoes) law.turn = turn;
   }
 
-  /** Finds the pose at the step's end with the drum turning at a speed; gives the torque on the drum. */
-  #solveAt(start: Float64Array, speed: number, h: number): number {
-    this.turnBy(speed * h);
+  #solvePose(start: Float64Array): void {
     this.pose.set(start);
     this.solution = solvePose(
       this.#rig,
@@ -111,6 +113,21 @@ export class BrakeJoint extends Joint {
       { inertia: this.#inertia, leverStop: this.leverStop, shaken: this.turning },
       this.solution,
     );
+  }
+
+  /** Finds the pose at the step's end with the drum turning at a speed; gives the torque on the drum. */
+  #solveAt(start: Float64Array, speed: number, h: number): number {
+    this.turnBy(speed * h);
+    const { rubbing } = this.#rig.brake;
+    if (rubbing) {
+      // From the same friction each step: nothing to remember, so a record goes on bit for bit without it.
+      const found = settleFriction(this.#rig, rubbing, this.friction, (mus) => {
+        this.#shoes[0].law.mu = mus.front;
+        this.#shoes[1].law.mu = mus.rear;
+        this.#solvePose(start);
+      });
+      if (!found) this.solution.settled = false;
+    } else this.#solvePose(start);
     const { drum } = this.act;
     return torqueOnDrum(this.#rig.front.rub, drum) + torqueOnDrum(this.#rig.rear.rub, drum);
   }

@@ -6,7 +6,9 @@ import { lockedShoe } from '../balance/lock.ts';
 import { acting, actingOn, type Press, solveBalance } from '../balance/press.ts';
 import { teethPassed } from '../balance/ratchet.ts';
 import { createRig, type Rig, type ShoeRig } from '../balance/rig.ts';
+import { atSpeed, meanPressure } from '../balance/rubbing.ts';
 import { gaveWay } from '../balance/work.ts';
+import { pressureFactor } from '../brake/rubbing.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { BrakeJoint, type MovingShoe } from './brake-joint.ts';
@@ -125,6 +127,7 @@ export class Motion {
     const { act } = this.#joint;
     workFor(d);
     for (const { shoe, law } of this.#shoes) law.mu = d.friction[shoe.side];
+    this.#joint.friction = d.friction;
     act.drum = drumAt(d, this.#now.drumAngle);
     act.home = d.home;
     act.strutLength = d.strutLength;
@@ -201,6 +204,7 @@ export class Motion {
     const { pressure, cable } = acting(this.state.condition, press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
+    this.#takeSpeed(press);
     act.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
     joint.turning = joint.freeDrum
       ? Math.abs(this.#now.drumSpeed) > CREEP
@@ -219,6 +223,17 @@ export class Motion {
     }
     this.#keepFaces();
     return { clicked: this.#ratchet() };
+  }
+
+  /** Friction at the speed that a press names. */
+  #takeSpeed({ turning, speed }: Press): void {
+    const { rubbing } = this.rig.brake;
+    if (rubbing)
+      this.#joint.friction = atSpeed(
+        rubbing,
+        this.#dressed.friction,
+        turning === 0 ? undefined : speed,
+      );
   }
 
   /** Judges the ratchet at the end of a step. A new tooth makes a longer strut at once. */
@@ -344,6 +359,15 @@ export class Motion {
     act.pressure = pressure;
     act.cable = cable ?? 0;
     this.#joint.turnBy(0);
+    assemble(this.rig, workOf(this.rig), pose, act);
+    const { rubbing } = this.rig.brake;
+    if (!rubbing) return;
+    // What presses at a pose does not hang on friction: the friction of those pressures is the step's.
+    this.#takeSpeed(this.#now.press);
+    for (const { shoe, law } of this.#shoes) {
+      law.mu =
+        this.#joint.friction[shoe.side] * pressureFactor(rubbing, meanPressure(this.rig, shoe));
+    }
     assemble(this.rig, workOf(this.rig), pose, act);
   }
 }

@@ -9,6 +9,7 @@ import type { Finding } from './finding.ts';
 import { impossible } from './findings.ts';
 import { toHeat } from './heat.ts';
 import { migrate } from './migrations/migrate.ts';
+import { frictionOf, toRubbing } from './rubbing.ts';
 import { type Scene, sceneSchema } from './schema.ts';
 import { toState } from './states.ts';
 
@@ -148,6 +149,7 @@ function toShoe(side: Side, s: Scene['shoes']['front']): Shoe {
     holdDown: s.holdDown,
     lining: {
       ...s.lining,
+      friction: frictionOf(s.lining.friction),
       from: s.lining.from * DEG,
       to: s.lining.to * DEG,
       chamferArc: s.lining.chamferArc * DEG,
@@ -243,6 +245,7 @@ export function toBrake(scene: Scene): Brake {
     },
     duties: [first, ...others],
     frictionTable: scene.frictionAgainstTemperature,
+    rubbing: toRubbing(scene.frictionAgainstPressureAndSpeed),
     surfaces: toSurfaces(scene.frictionOfSurfaces),
     wearTable: scene.wearAgainstTemperature,
     heat: toHeat(scene.heat, scene.shoes.front.mass + scene.shoes.rear.mass),

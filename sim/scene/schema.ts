@@ -5,6 +5,7 @@ import { dutyPart } from './duty.ts';
 import { heatPart } from './heat.ts';
 import { VERSION } from './migrations/migrate.ts';
 import { choice, count, LONG, list, num, part, point, size, words } from './parts.ts';
+import { liningFriction, rubbingPart } from './rubbing.ts';
 import { statePart } from './states.ts';
 
 /**
@@ -70,7 +71,7 @@ const lining = part('Lining', {
     0,
   ),
   modulus: size('Compressive modulus', 'MPa', 1e5),
-  friction: num('Friction on the drum, cold', 'plain number', 0, 1.5),
+  friction: liningFriction,
   wearRate: num('Archard coefficient', 'mm²/N', 0, 1e-3),
   rivetHeight: v.optional(num('Rivet heads over the table; 0 when bonded', 'mm', 0, 20), 0),
 });
@@ -211,6 +212,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
   duties: list('What it is driven by; the standing states are made by the first', dutyPart, 30, 1),
   frictionAgainstTemperature: table('Factor on friction', FRICTION),
   wearAgainstTemperature: table('Factor on wear', WEAR),
+  frictionAgainstPressureAndSpeed: v.optional(rubbingPart),
   frictionOfSurfaces: v.optional(
     part('Friction of linings that are not dry', {
       damp: surface('damp'),

@@ -57,6 +57,15 @@ export class Plan {
     this.hottest = Number.NEGATIVE_INFINITY;
   }
 
+  /**
+   * Mean speed over the way of the press, mm/s: a descent's own; of a stop that slows evenly, v² falling with
+   * the way, ∫ v² dt/∫ v dt = 2/3 of the first.
+   */
+  get speed(): number {
+    const { speed, length } = this.kind;
+    return length > 0 ? speed : (2 / 3) * speed;
+  }
+
   /** MPa, as needed for the torque asked for. */
   get pressure(): number {
     return this.#sought.at;
@@ -66,6 +75,7 @@ export class Plan {
   press(w: Wearing, temperature: number): void {
     const { turning, surface } = this;
     const { asked } = this.kind;
+    w.speed = this.speed;
     const torqueAt = (pressure: number): number => {
       w.press(this.warm, pressure, turning, surface, temperature);
       return w.torque;
@@ -83,6 +93,7 @@ export class Plan {
    */
   pressSoft(w: Wearing, temperature: number, sliding: number, energy: number): void {
     const ahead = this.drumRate * energy;
+    w.speed = this.speed;
     w.press(this.soft, this.pressure, this.turning, this.surface, temperature, sliding, ahead);
     this.softApart = w.separation;
     this.drag = w.torque / w.radiusAt(temperature);

@@ -2,6 +2,7 @@ import { ofKind } from '../balance/forces/list.ts';
 import { Piston } from '../balance/forces/piston.ts';
 import { pressInSteps, remembers } from '../balance/press.ts';
 import { builtRest, makeRestRig, noteRest, type RestRig, reach } from '../balance/rest.ts';
+import { atSpeed, settleFriction } from '../balance/rubbing.ts';
 import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig } from '../balance/types.ts';
 import { gaveWay, prepare } from '../balance/work.ts';
@@ -63,6 +64,8 @@ export class Wearing {
   distance = 0;
   applications = 0;
   leverOffStop = 0;
+  /** Speed of the vehicle over a press, mm/s, for friction that hangs on it; undefined: where it is told. */
+  speed: number | undefined = undefined;
   #leverStop = 0;
   #restAt = Number.NEGATIVE_INFINITY;
   readonly #restPose: Float64Array;
@@ -286,15 +289,16 @@ export class Wearing {
     this.#bed('front', softening * rig.front.shoe.lining.wearRate);
     this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
     const own = this.#condition.surface;
-    this.#lawFront.mu = frictionAt(rig.brake, 'front', surface ?? own.front, temperature);
-    this.#lawRear.mu = frictionAt(rig.brake, 'rear', surface ?? own.rear, temperature);
+    const base = {
+      front: frictionAt(rig.brake, 'front', surface ?? own.front, temperature),
+      rear: frictionAt(rig.brake, 'rear', surface ?? own.rear, temperature),
+    };
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
     this.#prepare();
     act.pressure = Math.max(pressure, this.#condition.keptPressure);
     act.cable = this.#condition.keptCable;
     act.drum = this.#drum(this.radiusAt(temperature) + ahead);
-    act.memory.set(act.home);
     const { pose, drift } = warm;
     if (warm.known) {
       for (let j = 0; j < pose.length; j++) {
@@ -307,13 +311,31 @@ export class Wearing {
     }
     const under = { inertia: null, leverStop: this.#leverStop, shaken: true };
     const solve = (from: Supports) => solvePose(rig, work, pose, act, under, from);
-    let s: Solution;
-    if (this.#remembers) {
-      pose.set(this.#restPose);
-      s = pressInSteps(rig, act, this.#linings, work, pose, turning, solve);
-    } else {
-      s = solve(warm);
+    let from: Supports = warm;
+    const solveWith = (mus: typeof base): Solution => {
+      this.#lawFront.mu = mus.front;
+      this.#lawRear.mu = mus.rear;
+      act.memory.set(act.home);
+      if (this.#remembers) {
+        pose.set(this.#restPose);
+        return pressInSteps(rig, act, this.#linings, work, pose, turning, solve);
+      }
+      let s = solve(from);
       for (let i = 0; i < 2 && gaveWay(work, act); i++) s = solve(s);
+      return s;
+    };
+    const { rubbing } = rig.brake;
+    let s: Solution;
+    if (rubbing) {
+      let last: Solution | null = null;
+      const found = settleFriction(rig, rubbing, atSpeed(rubbing, base, this.speed), (mus) => {
+        last = solveWith(mus);
+        from = last;
+      });
+      s = last as unknown as Solution;
+      if (!found) this.balanced = false;
+    } else {
+      s = solveWith(base);
     }
     if (warm.known) {
       for (let j = 0; j < pose.length; j++) drift[j] = (pose[j] as number) - (drift[j] as number);

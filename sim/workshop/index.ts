@@ -25,6 +25,7 @@ export {
   type Verdict,
   type WheelLine,
 } from './inspection.ts';
+export { lettersText } from './letters-text.ts';
 export { eventText, type ToldEvent, toldEvent } from './life-text.ts';
 export {
   type AsNew,

@@ -149,6 +149,10 @@ const broken: Readonly<Record<string, readonly [path: string, ...Change[]]>> = {
   'pull pushes the strut': ['parkingLever.hook', ['parkingLever.pullDirection', 0]],
   'slack to take up': ['parkingLever.slack', ['parkingLever.slack', 150]],
   'tables rise': ['frictionAgainstTemperature.1.0', ['frictionAgainstTemperature.1.0', 100]],
+  'letters as the tables have it': [
+    'shoes.front.lining.friction',
+    ['shoes.front.lining.friction', 'FD'],
+  ],
   'friction of a lining': ['shoes.rear.lining.friction', ['shoes.rear.lining.friction', 1.2]],
   'tooth that is there': ['start.tooth', ['start.tooth', 21]],
   'drum at the start': ['start.drumDiameter', ['start.drumDiameter', 199]],

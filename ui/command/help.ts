@@ -7,7 +7,8 @@ export const usage = `takeup: one leading/trailing drum brake, computed
   press SCENE [--pressure 4] [--drum forward|stopped|backward] [--json]
         one application at MPa, its readings
         [--state NAME | --km N]   in a standing state, or worn on by N km
-        [--speed 40]              stopped from it, km/h: how hot the drum's face gets
+        [--speed 40]              stopped from it, km/h: how hot the drum's face gets, and friction
+                                  where it hangs on speed
         [--temperature 20]        of the drum, °C
         [--cable 0]               parked: pull of the cable at the hook, N
         [--slope 0]               parked on that slope, %: what it asks for, and the margin

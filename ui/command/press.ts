@@ -38,9 +38,11 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   const before = await stateOf(args, rig);
   // A drum that is held cannot drag the shoes on: the ratchet sees a press standing still.
   const held = lockedShoe(rig, before, turning, cable > 0 ? undefined : pressure) !== null;
-  const judged = application(rig, before, { pressure, turning: held ? 0 : turning });
+  // Friction that hangs on speed is told where its law is, when none is asked for.
+  const at = args.options.has('speed') ? { speed } : {};
+  const judged = application(rig, before, { pressure, turning: held ? 0 : turning, ...at });
   const { state } = judged;
-  const instant = balance(rig, state, { pressure, turning, cable });
+  const instant = balance(rig, state, { pressure, turning, cable, ...at });
   const list = readings(rig.brake, state, instant, rest(rig, state), speed);
   if (cable > 0) list.push(...parkedReadings(rig, state, cable));
   if (slope > 0) list.push(...slopeReadings(rig, state, slope, cable));

@@ -1,4 +1,4 @@
-import { type Brake, createRig, SURFACES, tellFinding } from '../../sim/index.ts';
+import { type Brake, createRig, KMH, lettersOf, SURFACES, tellFinding } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
 import { life } from './life.ts';
@@ -17,7 +17,18 @@ function frictionOf(brake: Brake): string {
     const factors = rows.map(([t, f]) => (rows.length > 1 ? `${f} at ${t} °C` : `${f}`));
     return `friction of a ${name} lining: ${factors.join(', ')} of a dry one's (${source})`;
   });
-  return [`friction against temperature: ${table} (${brake.source})`, ...surfaces].join('\n');
+  const { rubbing } = brake;
+  const law = rubbing
+    ? [
+        `friction against pressure and speed: F = K·P^${rubbing.pressureExponent}·V^${rubbing.speedExponent}, told at ${rubbing.atPressure} MPa and ${rubbing.atSpeed / KMH} km/h (${rubbing.source})`,
+      ]
+    : [];
+  const letters = (['front', 'rear'] as const).map((side) => {
+    const { letters: code, cold, hot } = lettersOf(brake, side);
+    return `${side} lining by these tables: ${code}, ${cold.toFixed(2)} cold, ${hot.toFixed(2)} hot (bands of SAE J866)`;
+  });
+  const first = `friction against temperature: ${table} (${brake.source})`;
+  return [first, ...law, ...surfaces, ...letters].join('\n');
 }
 
 /** Reads the scene and does what was asked; gives the exit code. */

@@ -1,3 +1,7 @@
+import { lettersBy } from '../../brake/letters.ts';
+import { mostFactor } from '../../brake/rubbing.ts';
+import { tableAt } from '../../math/table.ts';
+import { frictionOf } from '../rubbing.ts';
 import { type Breach, eachShoe, must, type Rule } from './rule.ts';
 
 type Table = readonly (readonly [number, number])[];
@@ -36,21 +40,43 @@ export const frictionRules: readonly Rule[] = [
     ],
   },
   {
+    name: 'letters as the tables have it',
+    reason: 'A lining’s second letter is its friction hot, and that the tables say.',
+    broken: (s) =>
+      eachShoe(s, ({ lining }, at) => {
+        const { friction } = lining;
+        if (typeof friction === 'number') return [];
+        const cold = frictionOf(friction);
+        const told = lettersBy((t) => cold * tableAt(s.frictionAgainstTemperature, t));
+        return must(
+          told.letters === friction,
+          `${at}.lining.friction`,
+          `"${friction}", by frictionAgainstTemperature ${told.letters} (${told.hot.toFixed(3)} hot)`,
+          `${told.letters}, or a table that leads to ${friction}`,
+        );
+      }),
+  },
+  {
     name: 'friction of a lining',
     reason: 'No lining grips harder than that, hot or damp.',
     broken: (s) => {
       const surfaces = Object.values(s.frictionOfSurfaces).map((surface) =>
         most(surface?.factorAgainstTemperature ?? [[0, 1]]),
       );
-      const factor = Math.max(most(s.frictionAgainstTemperature), 1) * Math.max(...surfaces, 1);
-      return eachShoe(s, ({ lining }, at) =>
-        must(
-          lining.friction * factor <= MOST,
+      const law = s.frictionAgainstPressureAndSpeed;
+      const factor =
+        Math.max(most(s.frictionAgainstTemperature), 1) *
+        Math.max(...surfaces, 1) *
+        (law ? mostFactor(law) : 1);
+      return eachShoe(s, ({ lining }, at) => {
+        const friction = frictionOf(lining.friction);
+        return must(
+          friction * factor <= MOST,
           `${at}.lining.friction`,
-          `${lining.friction}, up to ${(lining.friction * factor).toFixed(2)} by its tables`,
+          `${lining.friction}, up to ${(friction * factor).toFixed(2)} by its tables`,
           `at most ${MOST} with all factors`,
-        ),
-      );
+        );
+      });
     },
   },
 ];

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { sizeAt } from '../../../sim/index.ts';
+import { lettersText } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 import { Hears } from '../../pieces/hears.ts';
 import { caution } from '../../pieces/icons.ts';
@@ -92,7 +93,7 @@ export class OwnPage extends LitElement {
       <p>From ${own.base.title}; ${count} of ${ownGroups.reduce((n, g) => n + g.fields.length, 0)} measured, the rest assumed in its proportions.</p>
       ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
       ${ownGroups.map((g) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>`)}
-      <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
+      <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake)}</p><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
         <div class="acts"><button class="btn" @click=${() => this.#save(own)}>Save as a scene file</button></div></section>`;
   }
 
