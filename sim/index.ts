@@ -56,6 +56,7 @@ export type {
   Turning,
   Wheel,
 } from './brake/types.ts';
+export { footFor, lineAt, masterAt, masterFor } from './brake/upstream.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
 export type { MotionRecord } from './motion/record.ts';
@@ -177,8 +178,14 @@ export {
   slopeTorque,
 } from './study/parking.ts';
 export { type Asked, ruleTorque } from './study/parking-rules.ts';
-export { type PedalCurve, type PedalPoint, pedalCurve } from './study/pedal-curve.ts';
-export { curveReadings } from './study/pedal-readings.ts';
+export {
+  type PedalCurve,
+  type PedalParts,
+  type PedalPoint,
+  pedalCurve,
+  pedalParts,
+} from './study/pedal-curve.ts';
+export { curveReadings, partReadings } from './study/pedal-readings.ts';
 export { type PresetRow, presetRow, presetRows, presetTooth } from './study/preset.ts';
 export { type Pumped, pumped, QUICK, RETURN_TIME, stillOut } from './study/pump.ts';
 export {

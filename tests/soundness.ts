@@ -287,6 +287,38 @@ export function unsound(s: Scene): string[] {
   const notch = turned(rear.strutSeat, p.pivot, by);
   no(!(dist(notch, front.strutSeat) < seats), 'a cable that pulls the strut loose');
 
+  // Upstream: parts that are no greater than their whole, and a line that the springs can bear.
+  const h = s.hydraulics;
+  no((h.circuits?.give ?? 0) > h.circuit, 'lines that give more than the circuit');
+  no((h.circuits?.stroke ?? 0) >= h.masterStroke, 'a circuit with all of the stroke');
+  const valve = h.rearValve;
+  no(
+    valve?.kind === 'load' && valve.kneeLaden < valve.kneeEmpty,
+    'a knee that falls with the load',
+  );
+  for (const [side, sign] of [
+    ['front', -1],
+    ['rear', 1],
+  ] as const) {
+    const shoe = s.shoes[side];
+    const open = 1e-4;
+    const move = (q: P): P => opened(shoe, q, side === 'front', open);
+    // Work of the kept pressure on the piston against that of the springs' fitted pulls.
+    const given =
+      h.residualPressure *
+      0.1 *
+      (Math.PI / 4) *
+      c.bore ** 2 *
+      sign *
+      (move(shoe.toe)[0] - shoe.toe[0]);
+    let held = 0;
+    for (const spring of s.springs) {
+      const [from, to] = spring.ends.map((e) => (e.on === side ? move(e.at) : e.at)) as [P, P];
+      held += spring.fitted * (dist(from, to) - dist(spring.ends[0].at, spring.ends[1].at));
+    }
+    no(h.residualPressure > 0 && given > held, `${side}: a pressure that the springs do not hold`);
+  }
+
   no(s.start.tooth > a.teeth, 'a start on no tooth');
   // So small that nobody waits for it to be drawn or driven.
   no(JSON.stringify(s).length > 200000, 'a scene without bounds');

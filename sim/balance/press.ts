@@ -1,5 +1,6 @@
 import type { BrakeState, Condition } from '../brake/state.ts';
-import type { Turning } from '../brake/types.ts';
+import type { Brake, Turning } from '../brake/types.ts';
+import { wheelPressure } from '../brake/upstream.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE, type Sticking } from '../contact/friction.ts';
 import { type Dressed, dress, drumAt, workFor } from './dress.ts';
@@ -23,11 +24,15 @@ export interface Press {
 }
 
 /** What really acts: what line and cable keep after release, and what a stiff lever pivot loses. */
-export function acting(condition: Condition, press: Press): Required<Omit<Press, 'speed'>> {
+export function acting(
+  brake: Brake,
+  condition: Condition,
+  press: Press,
+): Required<Omit<Press, 'speed'>> {
   const { keptPressure, keptCable, leverLoss } = condition;
   // Named one by one: copying by `...` costs a tenth of a warm solve.
   return {
-    pressure: Math.max(press.pressure, keptPressure),
+    pressure: wheelPressure(brake.hydraulics, keptPressure, press.pressure),
     turning: press.turning,
     cable: Math.max((press.cable ?? 0) * (1 - leverLoss), keptCable),
     drumAngle: press.drumAngle ?? 0,
@@ -238,7 +243,7 @@ export function solveDressed(d: Dressed, press: Press, guess?: Guess): Solved {
 
 /** A press with frictions that are known. */
 function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
-  const press = acting(d.state.condition, asked);
+  const press = acting(d.rig.brake, d.state.condition, asked);
   const { rig } = d;
   const work = workFor(d);
   const pose = (guess?.pose ?? d.restPose).slice();

@@ -204,6 +204,36 @@ export interface ParkingLever {
   readonly stiffness: number;
 }
 
+/** A booster: what the push rod gets beside the foot. */
+export interface Booster {
+  /** Push on the master's piston over the push of the pedal on the booster, while it helps more and more. */
+  readonly gain: number;
+  /** Force of the foot at which its help is spent, N: it stays as great from there on. */
+  readonly knee: number;
+  /** Travel at the push rod before it begins to help, mm. */
+  readonly play: number;
+}
+
+/** A valve that holds this axle's pressure back above its knee. */
+export interface RearValve {
+  /** MPa */
+  readonly knee: number;
+  /** Growth of this axle's pressure over that of the master cylinder's above it, more than 0 to 1. */
+  readonly slope: number;
+}
+
+/** Two circuits from one tandem master cylinder, as this axle sees them. */
+export interface Circuits {
+  /** One circuit an axle, or each with one brake of either axle. */
+  readonly split: 'axles' | 'diagonal';
+  /** Give of the lines of this axle's brakes, mm³/MPa: part of the whole circuit's. */
+  readonly give: number;
+  /** Stroke of the piston that presses this axle's circuit (split diagonally: half of it) to its end, mm. */
+  readonly stroke: number;
+  /** The circuit that holds no pressure: its piston runs to the end of its stroke. */
+  readonly failed: 'none' | 'this' | 'other';
+}
+
 export interface Hydraulics {
   readonly masterBore: number;
   readonly pedalRatio: number;
@@ -213,6 +243,14 @@ export interface Hydraulics {
   readonly circuit: number;
   /** Stroke of the master cylinder until its piston stands at the end, mm. */
   readonly masterStroke: number;
+  // What of these a scene leaves out is not there: see brake/upstream.ts.
+  readonly booster: Booster | null;
+  readonly rearValve: RearValve | null;
+  readonly circuits: Circuits | null;
+  /** Pressure that a valve keeps in this axle's line after release, MPa. */
+  readonly residual: number;
+  /** How far its seal draws each piston back off its shoe at release, mm. */
+  readonly rollBack: number;
 }
 
 export interface Vehicle {

@@ -201,7 +201,7 @@ export class Motion {
       this.#now.drumSpeed += Math.max(-most, Math.min(most, change));
       joint.drumSpeed = this.#now.drumSpeed;
     }
-    const { pressure, cable } = acting(this.state.condition, press);
+    const { pressure, cable } = acting(this.rig.brake, this.state.condition, press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
     this.#takeSpeed(press);
@@ -355,7 +355,7 @@ export class Motion {
   /** Fills the buffers that instant() reads, at the restored pose and without moving anything. */
   #refresh(): void {
     const { act, pose } = this.#joint;
-    const { pressure, cable } = acting(this.state.condition, this.#now.press);
+    const { pressure, cable } = acting(this.rig.brake, this.state.condition, this.#now.press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
     this.#joint.turnBy(0);

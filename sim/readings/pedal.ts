@@ -61,7 +61,9 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
       value: p.force,
       unit: 'N',
       digits: 0,
-      formula: 'F_pedal = p · A_master / i',
+      formula: brake.hydraulics.booster
+        ? 'F_pedal = (p · A_master − help) / i'
+        : 'F_pedal = p · A_master / i',
     },
     {
       key: 'fluid',

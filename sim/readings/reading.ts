@@ -44,6 +44,7 @@ export type ReadingKey =
   | 'runOut'
   | `stop${'Distance' | 'Deceleration' | 'Time' | 'Grip' | 'Energy' | 'Rise' | 'Force' | 'Share' | 'Torque' | 'Pressure' | 'Pedal'}`
   | `drag${'Torque' | 'Force' | 'Power'}`
+  | `part${'Free' | 'Booster' | 'Lost' | 'RollBack' | 'ToDrum' | 'Elastic' | 'Lines' | 'Rest' | 'Own'}`
   | `pedal${'Touch' | 'TouchForce' | 'Seated' | 'SeatedForce' | 'Floor' | 'Reserve'}`
   | 'slipForward'
   | 'slipBackward'

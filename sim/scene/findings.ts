@@ -4,6 +4,7 @@ import { cylinderRules } from './rules/cylinder.ts';
 import { drumRules } from './rules/drum.ts';
 import { dutyRules } from './rules/duty.ts';
 import { frictionRules } from './rules/friction.ts';
+import { hydraulicsRules } from './rules/hydraulics.ts';
 import { liningRules } from './rules/lining.ts';
 import { parkingRules } from './rules/parking.ts';
 import type { Rule } from './rules/rule.ts';
@@ -25,6 +26,7 @@ export const rules: readonly Rule[] = [
   ...springRules,
   ...adjusterRules,
   ...parkingRules,
+  ...hydraulicsRules,
   ...frictionRules,
   ...startRules,
   ...stateRules,

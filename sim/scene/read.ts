@@ -8,6 +8,7 @@ import { toDuty } from './duty.ts';
 import type { Finding } from './finding.ts';
 import { impossible } from './findings.ts';
 import { toHeat } from './heat.ts';
+import { toHydraulics } from './hydraulics.ts';
 import { migrate } from './migrations/migrate.ts';
 import { frictionOf, toRubbing } from './rubbing.ts';
 import { type Scene, sceneSchema } from './schema.ts';
@@ -236,7 +237,7 @@ export function toBrake(scene: Scene): Brake {
       slack: scene.parkingLever.slack,
       stiffness: scene.parkingLever.stiffness,
     },
-    hydraulics: scene.hydraulics,
+    hydraulics: toHydraulics(scene.hydraulics),
     vehicle: {
       ...scene.vehicle,
       mass: scene.vehicle.mass * KG,

@@ -3,6 +3,7 @@ import type { Surface } from '../brake/surface.ts';
 import { adjuster } from './adjuster.ts';
 import { dutyPart } from './duty.ts';
 import { heatPart } from './heat.ts';
+import { hydraulicsPart } from './hydraulics.ts';
 import { VERSION } from './migrations/migrate.ts';
 import { choice, count, LONG, list, num, part, point, size, words } from './parts.ts';
 import { liningFriction, rubbingPart } from './rubbing.ts';
@@ -193,14 +194,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     slack: num('Slack of the cable', 'mm', 0, 200),
     stiffness: size('Stiffness of each cable', 'N/mm', 1e6),
   }),
-  hydraulics: part('Pedal and circuit', {
-    masterBore: size('Bore of the master cylinder', 'mm', 100),
-    pedalRatio: size('Pedal ratio', 'plain number', 50),
-    freePlay: num('Free play at the push rod', 'mm', 0, 50),
-    circuit: num('Give of the rest of the circuit', 'mm³/MPa', 0, 1e5),
-    // Common practice: tandem cylinders of small vehicles have 30 to 36 mm, both pistons together.
-    masterStroke: v.optional(size('Stroke of the master cylinder to its end', 'mm', 200), 32),
-  }),
+  hydraulics: hydraulicsPart,
   vehicle: part('Vehicle', {
     mass: size('Mass', 'kg', 1e5),
     tyreRadius: size('Rolling radius of the tyre', 'mm', 2000),

@@ -155,7 +155,7 @@ export function notchesAt(a: Axle, cable: number): number {
 }
 
 export interface PedalCheck {
-  /** At the pedal, mm: all of it, and what closes the gaps, goes into the circuit, is free play. */
+  /** At the pedal, mm: all of it, and what closes the gaps, goes into circuit and booster, is free play. */
   readonly total: number;
   readonly gaps: number;
   readonly circuit: number;
@@ -170,7 +170,11 @@ export function pedalAt(a: Axle, pressure: number): PedalCheck {
     const pressed = balance(w.rig, state, { pressure, turning: 1 });
     const released = balance(w.rig, state, { pressure: 0, turning: 0 });
     const [on, off] = [pedalStack(w.rig.brake, pressed), pedalStack(w.rig.brake, released)];
-    return { ...on, gaps: (on.gaps - off.gaps) / w.rig.brake.vehicle.brakes };
+    return {
+      ...on,
+      gaps: (on.gaps - off.gaps) / w.rig.brake.vehicle.brakes,
+      circuit: on.circuit + on.booster + on.rollBack + on.lost,
+    };
   };
   // Each side's share of the gaps; pipes and free play are common to both.
   const [left, right] = [stack(a.left), stack(a.right)];

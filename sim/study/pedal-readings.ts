@@ -1,5 +1,5 @@
 import type { Reading } from '../readings/reading.ts';
-import type { PedalCurve } from './pedal-curve.ts';
+import { type PedalCurve, pedalParts } from './pedal-curve.ts';
 
 /** Readings of a pedal that is pushed down slowly. */
 export function curveReadings(c: PedalCurve): Reading[] {
@@ -43,5 +43,43 @@ export function curveReadings(c: PedalCurve): Reading[] {
       'i · (free play + stroke)',
     ),
     row('pedalReserve', 'Pedal travel left to there', c.reserve, 'mm', 'floor − x_pedal'),
+  ];
+}
+
+/** The travel at the curve's end, part by part; what a scene does not have is left out. */
+export function partReadings(c: PedalCurve): Reading[] {
+  const p = pedalParts(c);
+  const row = (key: Reading['key'], name: string, value: number, formula: string): Reading => ({
+    key,
+    name,
+    symbol: '',
+    value,
+    unit: 'mm',
+    digits: 1,
+    formula,
+  });
+  const has = (value: number, made: Reading): Reading[] => (value > 0 ? [made] : []);
+  return [
+    row('partFree', 'Free play', p.freePlay, 'i · free play'),
+    ...has(p.booster, row('partBooster', 'Play of the booster', p.booster, 'i · play')),
+    ...has(p.lost, row('partLost', 'Stroke of the failed circuit', p.lost, 'i · stroke')),
+    ...has(
+      p.rollBack,
+      row('partRollBack', 'Pistons drawn back', p.rollBack, 'i · 2 n A x_seal / A_master'),
+    ),
+    row('partToDrum', 'This axle’s shoes to the drum', p.toDrum, 'i · V_pistons / A_master'),
+    row(
+      'partElastic',
+      'Give of its shoes and linings',
+      p.elastic,
+      'i · (V_pistons − V_seated) / A_master',
+    ),
+    ...has(p.ownLines, row('partLines', 'Give of its lines', p.ownLines, 'i · C_own p / A_master')),
+    row('partRest', 'Rest of the circuit', p.rest, 'i · C p / A_master'),
+    {
+      ...row('partOwn', 'This axle’s part', 100 * p.own, 'own parts / x_pedal'),
+      unit: '%',
+      digits: 0,
+    },
   ];
 }

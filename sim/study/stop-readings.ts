@@ -1,7 +1,7 @@
 import type { Rig } from '../balance/rig.ts';
-import { pedalForceAt } from '../brake/pedal.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { torqueFor } from '../brake/stopping.ts';
+import { footFor, lineAt, sharesOtherwise } from '../brake/upstream.ts';
 import type { Reading } from '../readings/reading.ts';
 import { BAR } from '../units/units.ts';
 import { roadDrag } from './road-drag.ts';
@@ -11,7 +11,7 @@ import { pressureToSlow, stopAt } from './stop.ts';
 const MILLI = 1e-3;
 
 /**
- * Readings of one stop from a speed (mm/s) at a line pressure (MPa).
+ * Readings of one stop from a speed (mm/s) at a pressure of the master cylinder (MPa).
  *
  * @param way the vehicle goes
  */
@@ -73,7 +73,7 @@ export function stopReadings(
       key: 'stopShare',
       name: 'Share of this axle',
       symbol: 'share',
-      value: 100 * rig.brake.vehicle.share,
+      value: 100 * s.share,
       unit: '%',
       digits: 0,
       formula: 'F / (m a)',
@@ -107,13 +107,17 @@ export function slowingReadings(
   way: 1 | -1 = 1,
 ): Reading[] {
   const { brake } = rig;
-  const pressure = pressureToSlow(rig, state, deceleration, way);
+  const { vehicle, hydraulics } = brake;
+  const master = pressureToSlow(rig, state, deceleration, way);
+  const torque = sharesOtherwise(hydraulics)
+    ? stopAt(rig, state, 1, master, way).torque
+    : torqueFor(vehicle, deceleration);
   return [
     {
       key: 'stopTorque',
       name: 'Torque needed of each brake',
       symbol: 'T',
-      value: torqueFor(brake.vehicle, deceleration) * MILLI,
+      value: torque * MILLI,
       unit: 'N·m',
       digits: 1,
       formula: 'T = m a share r / n',
@@ -122,7 +126,7 @@ export function slowingReadings(
       key: 'stopPressure',
       name: 'Line pressure needed',
       symbol: 'p',
-      value: pressure / BAR,
+      value: lineAt(brake, master) / BAR,
       unit: 'bar',
       digits: 1,
       formula: 'T(p) = T',
@@ -131,7 +135,7 @@ export function slowingReadings(
       key: 'stopPedal',
       name: 'Pedal force needed',
       symbol: 'F_pedal',
-      value: pedalForceAt(brake, pressure),
+      value: footFor(brake, master),
       unit: 'N',
       digits: 0,
       formula: 'F_pedal = p · A_master / i',

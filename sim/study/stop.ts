@@ -1,23 +1,25 @@
 import { balance } from '../balance/balance.ts';
 import { type Instant, isTold } from '../balance/instant.ts';
-import type { Rig } from '../balance/rig.ts';
+import { createRig, type Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
-import { axleForce, decelerationBy, stoppingDistance, torqueFor } from '../brake/stopping.ts';
+import { axleForce, decelerationBy, stoppingDistance } from '../brake/stopping.ts';
+import { lineAt, otherForce, sharesOtherwise, working } from '../brake/upstream.ts';
 import { rootBetween, type Until } from '../math/root.ts';
 import { dragOf } from '../readings/factors.ts';
 import { GRAVITY, PI } from '../units/units.ts';
-import { stopEnergyOf, stopRise } from '../wear/heat.ts';
+import { stopEnergyOf } from '../wear/heat.ts';
 
 /** One stop from a speed: what each brake, this axle and the vehicle do. NaN where no force can be told. */
 export interface Stop {
   /** Speed before it, mm/s. */
   readonly speed: number;
-  /** Line pressure, MPa. */
+  /** In this axle's line, MPa. */
   readonly pressure: number;
   /** Of each brake against the turning, N·mm. */
   readonly torque: number;
-  /** Of this axle at the road, N. */
+  /** Of this axle at the road, N, and its share of all braking. */
   readonly force: number;
+  readonly share: number;
   /** Of the vehicle, mm/s². */
   readonly deceleration: number;
   /** mm; Infinity without any braking. */
@@ -52,10 +54,18 @@ export function brakingTorque(rig: Rig, state: BrakeState, pressure: number, way
   return sum / places;
 }
 
+/** The same brake with both its circuits sound: what this axle would give. */
+const sound = (rig: Rig): Rig =>
+  createRig({ ...rig.brake, hydraulics: { ...rig.brake.hydraulics, circuits: null } }, rig.options);
+
 /**
- * A stop at a line pressure that stays. The torque is that of the drum as warm as it is, held through
- * the whole stop: what it fades by in one stop is left out. Energy and rise: wear/heat.ts. The tyres
- * are not asked: whether they grip so is for who reads it, by `grip`.
+ * A stop at a pressure of the master cylinder that stays. The torque is that of the drum as warm as it is,
+ * held through the whole stop: what it fades by in one stop is left out. Energy and rise: wear/heat.ts. The
+ * tyres are not asked: whether they grip so is for who reads it, by `grip`.
+ *
+ * Where a valve holds this axle's pressure back, or a circuit has failed, the other axle is taken to give
+ * what the share leaves it by the master cylinder's own pressure (brake/upstream.ts), and each brake that
+ * still works takes up T·d/r.
  */
 export function stopAt(
   rig: Rig,
@@ -64,36 +74,52 @@ export function stopAt(
   pressure: number,
   way: Way = 1,
 ): Stop {
-  const { brake } = rig;
-  const torque = brakingTorque(rig, state, pressure, way);
-  const deceleration = decelerationBy(brake.vehicle, torque);
-  return {
+  const { vehicle, hydraulics, drum } = rig.brake;
+  const line = lineAt(rig.brake, pressure);
+  const torque = brakingTorque(rig, state, line, way);
+  const force = axleForce(vehicle, torque) * working(hydraulics).own;
+  const as = (deceleration: number, energy: number, grip: number): Stop => ({
     speed,
-    pressure,
+    pressure: line,
     torque,
-    force: axleForce(brake.vehicle, torque),
+    force,
+    share: force / (vehicle.mass * deceleration),
     deceleration,
     distance: stoppingDistance(speed, deceleration),
     time: speed / deceleration,
-    energy: stopEnergyOf(brake, speed),
-    rise: stopRise(brake, speed),
-    grip: deceleration / GRAVITY,
-  };
+    energy,
+    rise: energy / drum.heatCapacity,
+    grip,
+  });
+  if (!sharesOtherwise(hydraulics)) {
+    const deceleration = decelerationBy(vehicle, torque);
+    return {
+      ...as(deceleration, stopEnergyOf(rig.brake, speed), deceleration / GRAVITY),
+      share: vehicle.share,
+    };
+  }
+  const whole = line === pressure ? torque : brakingTorque(sound(rig), state, pressure, way);
+  const other = otherForce(vehicle, hydraulics, axleForce(vehicle, whole));
+  const deceleration = (force + other) / vehicle.mass;
+  const energy = (torque * stoppingDistance(speed, deceleration)) / vehicle.tyreRadius;
+  const { share } = vehicle;
+  const grip = Math.max(force / share, other / (1 - share)) / (vehicle.mass * GRAVITY);
+  return as(deceleration, energy, grip);
 }
 
-/** Highest line pressure that is looked for, MPa: twice what any foot makes. */
+/** Highest pressure that is looked for, MPa: twice what any foot makes. */
 const MOST = 20;
 
-/** Pressures, MPa, that are alike, and torques, N·mm. Halving, since a pressure within the springs' makes none. */
+/** Pressures, MPa, that are alike, and decelerations, mm/s². Halving, since a pressure within the springs' makes none. */
 const ALIKE: Until = {
-  near: 1e-3,
+  near: 1e-6,
   apart: (a, b) => Math.abs(b - a) <= 1e-9,
   trials: 60,
   halving: true,
 };
 
 /**
- * Line pressure at which the vehicle slows so, MPa.
+ * Pressure of the master cylinder at which the vehicle slows so, MPa.
  *
  * @param deceleration mm/s²
  * @returns NaN where 200 bar do not, or no force can be told
@@ -104,8 +130,8 @@ export function pressureToSlow(
   deceleration: number,
   way: Way = 1,
 ): number {
-  const need = torqueFor(rig.brake.vehicle, deceleration);
-  const over = (pressure: number): number => brakingTorque(rig, state, pressure, way) - need;
+  const over = (pressure: number): number =>
+    stopAt(rig, state, 1, pressure, way).deceleration - deceleration;
   const little = over(0);
   if (little >= 0) return 0;
   const much = over(MOST);

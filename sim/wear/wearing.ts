@@ -9,6 +9,7 @@ import { gaveWay, prepare } from '../balance/work.ts';
 import { type BrakeState, type Condition, SOUND, strutLength } from '../brake/state.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
+import { wheelPressure } from '../brake/upstream.ts';
 import { boreAt, frictionAt } from '../brake/warm.ts';
 import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/drum.ts';
@@ -296,7 +297,7 @@ export class Wearing {
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;
     this.#prepare();
-    act.pressure = Math.max(pressure, this.#condition.keptPressure);
+    act.pressure = wheelPressure(rig.brake.hydraulics, this.#condition.keptPressure, pressure);
     act.cable = this.#condition.keptCable;
     act.drum = this.#drum(this.radiusAt(temperature) + ahead);
     const { pose, drift } = warm;

@@ -27,11 +27,12 @@ const plain: Readonly<Record<Plain, string>> = {
   distance: 'Driven since new.',
   leverOffStop: 'How far the cable holds the parking lever off its stop, at the hook.',
   pedalTravel:
-    'How far the pedal goes down: free play, then the gaps, then what the circuit gives.',
+    'How far the pedal goes down: free play, then the gaps, then what the circuit gives, and what stands upstream.',
   pedalFree: 'Pedal travel before the master piston moves.',
   pedalGaps: 'Pedal travel that moves the wheel pistons of both brakes.',
   pedalCircuit: 'Pedal travel that goes into hoses and fluid: it grows with the pressure.',
-  pedalForce: 'Push of the foot for this pressure, without a booster.',
+  pedalForce:
+    'Push of the foot for this pressure; a booster’s help, where there is one, is taken off.',
   fluid: 'Volume that both pistons of this brake have moved out.',
   runOut: 'How much farther the farther piston may go before its cup leaves the bore.',
   stopDistance:
@@ -52,6 +53,18 @@ const plain: Readonly<Record<Plain, string>> = {
   dragTorque: 'What holds the wheel back with the pedal let go, the drum as warm as it is now.',
   dragPower: 'Heat that a brake which touches makes all the time while it is driven so.',
   dragForce: 'As much more as the tyre has to be pushed along with.',
+  partFree: 'Before the push rod moves anything.',
+  partBooster: 'Before the booster begins to help.',
+  partLost: 'The piston of the circuit that holds no pressure runs to its end first.',
+  partRollBack:
+    'Seals drew the pistons back off their shoes at release: they have to come forward again.',
+  partToDrum:
+    'Until both linings lie on the drum: more of it is for the adjuster or worn linings to answer.',
+  partElastic: 'What shoes and linings are pressed together by from there on.',
+  partLines: 'Lines and hoses of this axle swell with the pressure.',
+  partRest:
+    'The other axle’s brakes, hoses and fluid: all that is not this axle’s, as the scene has it.',
+  partOwn: 'How much of a long pedal this axle can answer for.',
   pedalTouch: 'Where a lining begins to rub, be it at one end alone.',
   pedalTouchForce: 'Push of the foot there: it pays the free play and the return springs.',
   pedalSeated: 'Where both linings lie on the drum: from here on the pedal only grows hard.',

@@ -20,7 +20,22 @@ const seed = 20261128;
 const PRESS = 1000;
 const ROAD = 5000;
 
-const scenes = { quay, bench, trailer, runabout } as unknown as Readonly<Record<string, Json>>;
+/** The quay van with all that may stand between foot and wheel. */
+const upstream = {
+  ...quay,
+  hydraulics: {
+    ...quay.hydraulics,
+    masterStroke: 34,
+    booster: { gain: 4, knee: 250, play: 0.5 },
+    rearValve: { kind: 'load', kneeEmpty: 20, kneeLaden: 50, load: 0.3, slope: 0.3 },
+    circuits: { split: 'axles', give: 30, stroke: 14, failed: 'other' },
+    residualPressure: 0.8,
+    cupRollBack: 0.05,
+  },
+};
+const scenes = { quay, bench, trailer, runabout, upstream } as unknown as Readonly<
+  Record<string, Json>
+>;
 
 describe('scenes with their sizes changed', () => {
   for (const [name, scene] of Object.entries(scenes)) {

@@ -148,6 +148,22 @@ const broken: Readonly<Record<string, readonly [path: string, ...Change[]]>> = {
   'guide off the hook': ['parkingLever.cableGuide', ['parkingLever.cableGuide', [51, -41]]],
   'pull pushes the strut': ['parkingLever.hook', ['parkingLever.pullDirection', 0]],
   'slack to take up': ['parkingLever.slack', ['parkingLever.slack', 150]],
+  'lines of the whole circuit': [
+    'hydraulics.circuits.give',
+    ['hydraulics.circuits', { split: 'axles', give: 130, stroke: 14 }],
+  ],
+  'stroke for both circuits': [
+    'hydraulics.circuits.stroke',
+    ['hydraulics.circuits', { split: 'axles', give: 30, stroke: 32 }],
+  ],
+  'knee that rises with the load': [
+    'hydraulics.rearValve.kneeLaden',
+    ['hydraulics.rearValve', { kind: 'load', kneeEmpty: 30, kneeLaden: 20, slope: 0.4 }],
+  ],
+  'residual pressure under the springs': [
+    'hydraulics.residualPressure',
+    ['hydraulics.residualPressure', 5],
+  ],
   'tables rise': ['frictionAgainstTemperature.1.0', ['frictionAgainstTemperature.1.0', 100]],
   'letters as the tables have it': [
     'shoes.front.lining.friction',

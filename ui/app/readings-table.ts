@@ -6,6 +6,7 @@ import {
   type Instant,
   KMH,
   parkedReadings,
+  partReadings,
   pedalCurve,
   pedalStack,
   type Reading,
@@ -124,6 +125,7 @@ export class ReadingsTable extends LitElement {
         ${this.#rows(`Driven at ${TOWN} km/h with the pedal let go`, dragReadings(rig, state, speed))}
         ${this.#rows(`The pedal pushed to ${number((curve.points.at(-1)?.pressure ?? 0) / BAR, 0)} bar`, curveReadings(curve))}
         ${pedalPlot(curve, { travel: now.total, force: now.force })}${note(plotKey)}${pedalNotes(curve).map(note)}
+        ${this.#rows('Where that travel goes', partReadings(curve))}
         ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE))}
         ${this.#rows('Once around the drum', turnReadings(rig, state, { pressure, turning }))}`;
     });

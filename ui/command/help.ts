@@ -26,10 +26,12 @@ export const usage = `takeup: one leading/trailing drum brake, computed
   stop SCENE [--speed 50] [--pressure 4 | --pedal N | --deceleration M/S²] [--json]
         a stop from km/h: distance, deceleration, this axle's braking, energy; what the released
         brake costs at that speed; with a deceleration the torque, pressure and foot it needs
+        [--failed this|other]     the circuit that holds no pressure, of a scene with two
         [--drum forward|backward], and state and what is out of order as press takes them
   pedal SCENE [--pressure 4] [--drum forward|stopped|backward] [--json]
-        force of the foot against pedal travel: first touch, linings on the drum, what is left
-        [state and what is out of order as press takes them]
+        force of the foot against pedal travel: first touch, linings on the drum, what is left to the
+        floor, and the travel part by part: which of it is this axle's
+        [--failed this|other], state and what is out of order as press takes them
   wear SCENE --km N [--flexible] [--json]
         click log and end state, released
   life SCENE [--km N] [--duty NAME] [--json]
@@ -52,7 +54,7 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
   stop   { scene, command, speed: {value, unit}, pressure: {value, unit}, drum, readings,
            notes: [ text ] }
   pedal  { scene, command, drum, readings,
-           curve: { units, points: [ { pressure, force, travel, runOut } ] }, notes: [ text ] }
+           curve: { units, points: [ { pressure, line, force, travel, runOut } ] }, notes: [ text ] }
   wear   { scene, command, km: {value, unit}, locked,
            events: [ { kind, tooth, distance: {value, unit}, text } ], end }
   life   { scene, command, duty, adjuster, ended, km, stops,

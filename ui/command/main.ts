@@ -26,10 +26,10 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     flags: ['flexible', 'json'],
   },
   stop: {
-    options: ['speed', 'pressure', 'pedal', 'deceleration', 'drum', ...STATE],
+    options: ['speed', 'pressure', 'pedal', 'deceleration', 'failed', 'drum', ...STATE],
     flags: ['flexible', 'json'],
   },
-  pedal: { options: ['pressure', 'drum', ...STATE], flags: ['flexible', 'json'] },
+  pedal: { options: ['pressure', 'failed', 'drum', ...STATE], flags: ['flexible', 'json'] },
   wear: { options: ['km'], flags: ['flexible', 'json'] },
   life: {
     options: ['km', 'duty', 'reverse', 'adjuster', 'hot-lock', 'driven-by'],

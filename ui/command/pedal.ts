@@ -1,7 +1,15 @@
-import { BAR, curveReadings, type PedalPoint, pedalCurve, type Rig } from '../../sim/index.ts';
+import {
+  BAR,
+  curveReadings,
+  type PedalPoint,
+  partReadings,
+  pedalCurve,
+  type Rig,
+} from '../../sim/index.ts';
 import { pedalNotes } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, choiceOf, sizeOf } from './args.ts';
+import { withCircuit } from './circuit.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
 import { stateOf } from './state.ts';
@@ -24,13 +32,15 @@ function table(points: readonly PedalPoint[]): string {
 }
 
 /** `pedal`: force of the foot against travel, from released to a pressure. */
-export async function pedal(args: Arguments, rig: Rig, say: Say): Promise<void> {
+export async function pedal(args: Arguments, as: Rig, say: Say): Promise<void> {
   const pressure = await sizeOf(args, 'pressure', 4, 'MPa', [0.1, 20]);
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
   const turning = drum === 'forward' ? 1 : drum === 'stopped' ? 0 : -1;
+  const rig = withCircuit(args, as);
   const state = await stateOf(args, rig);
   const curve = pedalCurve(rig, state, pressure, turning);
   const list = curveReadings(curve);
+  const parts = partReadings(curve);
   const notes = pedalNotes(curve);
   if (args.flags.has('json')) {
     say(
@@ -38,11 +48,12 @@ export async function pedal(args: Arguments, rig: Rig, say: Say): Promise<void> 
         scene: rig.brake.name,
         command: 'pedal',
         drum,
-        readings: jsonValues(list),
+        readings: jsonValues([...list, ...parts]),
         curve: {
-          units: { pressure: 'MPa', force: 'N', travel: 'mm', runOut: 'mm' },
+          units: { pressure: 'MPa', line: 'MPa', force: 'N', travel: 'mm', runOut: 'mm' },
           points: curve.points.map((p) => ({
             pressure: p.pressure,
+            line: p.line,
             force: p.force,
             travel: p.total,
             runOut: p.runOut,
@@ -56,5 +67,7 @@ export async function pedal(args: Arguments, rig: Rig, say: Say): Promise<void> 
   say(`${rig.brake.title}: the pedal to ${number(pressure / BAR, 1)} bar, drum ${drum}`);
   say(table(curve.points));
   say(lines(list));
+  say(`Pedal travel at ${number(pressure / BAR, 1)} bar, part by part:`);
+  say(lines(parts));
   for (const note of notes) say(note);
 }

@@ -1,7 +1,7 @@
 import {
   dragReadings,
   KMH,
-  pressureAt,
+  masterAt,
   pressureToSlow,
   type Rig,
   readingOf,
@@ -12,6 +12,7 @@ import {
 import { stopNotes } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, choiceOf, sizeOf, UsageError } from './args.ts';
+import { withCircuit } from './circuit.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
 import { stateOf } from './state.ts';
@@ -22,13 +23,14 @@ const ASKED = ['pressure', 'pedal', 'deceleration'] as const;
 const METRE = 1000;
 
 /** `stop`: from a speed at a pressure, a push of the foot, or as hard as told; and the drag in driving. */
-export async function stop(args: Arguments, rig: Rig, say: Say): Promise<void> {
+export async function stop(args: Arguments, as: Rig, say: Say): Promise<void> {
   const given = ASKED.filter((name) => args.options.has(name));
   if (given.length > 1) {
     throw new UsageError(given.map((name) => `--${name}`).join(' and '), 'both', 'one of them');
   }
   const kmh = await sizeOf(args, 'speed', 50, 'km/h', [1, 300]);
   const way = choiceOf(args, 'drum', ['forward', 'backward'], 'forward') === 'forward' ? 1 : -1;
+  const rig = withCircuit(args, as);
   const state = await stateOf(args, rig);
   const pedal = await sizeOf(args, 'pedal', Number.NaN, 'N', [0, 2000]);
   const wanted = await sizeOf(args, 'deceleration', Number.NaN, 'm/s^2', [0, 20]);
@@ -37,7 +39,7 @@ export async function stop(args: Arguments, rig: Rig, say: Say): Promise<void> {
   const pressure = Number.isFinite(wanted)
     ? pressureToSlow(rig, state, wanted * METRE, way)
     : Number.isFinite(pedal)
-      ? pressureAt(rig.brake, pedal)
+      ? masterAt(rig.brake, pedal)
       : told;
   const speed = kmh * KMH;
   const reached = Number.isFinite(pressure);

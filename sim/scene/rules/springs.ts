@@ -1,3 +1,4 @@
+import type { Side } from '../../brake/types.ts';
 import type { Scene } from '../schema.ts';
 import {
   apart,
@@ -22,6 +23,19 @@ function moment(spring: Spring, i: 0 | 1, [ax, ay]: readonly [number, number]): 
   const x = (spring.fitted * (to[0] - from[0])) / length;
   const y = (spring.fitted * (to[1] - from[1])) / length;
   return (from[0] - ax) * y - (from[1] - ay) * x;
+}
+
+/** Moment of all fitted pulls on a shoe about its anchor, N·mm, inward. */
+export function inwardMoment(s: Scene, side: Side): number {
+  const outward = side === 'front' ? -1 : 1;
+  let inward = 0;
+  for (const spring of s.springs) {
+    for (const i of [0, 1] as const) {
+      if (spring.ends[i].on !== side) continue;
+      inward += outward * moment(spring, i, s.shoes[side].anchor.at);
+    }
+  }
+  return inward;
 }
 
 /** Return springs. */
@@ -90,16 +104,9 @@ export const springRules: readonly Rule[] = [
     name: 'springs pull back',
     reason: 'The return springs draw the shoes off the drum.',
     broken: (s) =>
-      eachShoe(s, (shoe, _, outward, side) => {
-        let inward = 0;
-        let first = -1;
-        s.springs.forEach((spring, n) => {
-          for (const i of [0, 1] as const) {
-            if (spring.ends[i].on !== side) continue;
-            if (first < 0) first = n;
-            inward += outward * moment(spring, i, shoe.anchor.at);
-          }
-        });
+      eachShoe(s, (_, __, ___, side) => {
+        const inward = inwardMoment(s, side);
+        const first = s.springs.findIndex(({ ends }) => ends.some(({ on }) => on === side));
         return must(
           first < 0 || inward >= 0,
           `springs.${first}.ends`,
