@@ -21,6 +21,12 @@ export const axleForce = (v: Vehicle, torque: number): number => (v.brakes * tor
 export const decelerationBy = (v: Vehicle, torque: number, mass = v.mass): number =>
   axleForce(v, torque) / (mass * v.share);
 
+/**
+ * Speed that stands for a whole stop: the mean over its way. v = v_0·√(1 − x/d) at an even deceleration,
+ * and ∫√(1 − x/d) dx/d = 2/3.
+ */
+export const meanSpeed = (speed: number): number => (2 / 3) * speed;
+
 /** Distance from a speed to a stand at an even deceleration, mm: v²/2a (kinematics). */
 export const stoppingDistance = (speed: number, deceleration: number): number =>
   (speed * speed) / (2 * deceleration);

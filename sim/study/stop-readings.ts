@@ -99,18 +99,19 @@ export function stopReadings(
   ];
 }
 
-/** What a wanted deceleration, mm/s², asks of the brake. */
+/** What a wanted deceleration, mm/s², from a speed, mm/s, asks of the brake. */
 export function slowingReadings(
   rig: Rig,
   state: BrakeState,
   deceleration: number,
+  speed: number,
   way: 1 | -1 = 1,
 ): Reading[] {
   const { brake } = rig;
   const { vehicle, hydraulics } = brake;
-  const master = pressureToSlow(rig, state, deceleration, way);
+  const master = pressureToSlow(rig, state, deceleration, speed, way);
   const torque = sharesOtherwise(hydraulics)
-    ? stopAt(rig, state, 1, master, way).torque
+    ? stopAt(rig, state, speed, master, way).torque
     : torqueFor(vehicle, deceleration);
   return [
     {

@@ -2,7 +2,7 @@ import { balance } from '../balance/balance.ts';
 import { type Instant, isTold } from '../balance/instant.ts';
 import { createRig, type Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
-import { axleForce, decelerationBy, stoppingDistance } from '../brake/stopping.ts';
+import { axleForce, decelerationBy, meanSpeed, stoppingDistance } from '../brake/stopping.ts';
 import { lineAt, otherForce, sharesOtherwise, working } from '../brake/upstream.ts';
 import { rootBetween, type Until } from '../math/root.ts';
 import { dragOf } from '../readings/factors.ts';
@@ -40,8 +40,18 @@ type Way = 1 | -1;
 /** Places in a turn over which a drum that is not true is averaged: its harmonics are the first and second. */
 const AROUND = 8;
 
-/** Torque against the turning of a pressed brake, over one turn of its drum, N·mm; NaN where none can be told. */
-export function brakingTorque(rig: Rig, state: BrakeState, pressure: number, way: Way): number {
+/**
+ * Torque against the turning of a pressed brake, over one turn of its drum, N·mm; NaN where none can be told.
+ *
+ * @param speed of the vehicle before the stop, mm/s, for friction that hangs on it
+ */
+export function brakingTorque(
+  rig: Rig,
+  state: BrakeState,
+  pressure: number,
+  way: Way,
+  speed: number,
+): number {
   const { offCentre, oval } = state.condition;
   const places = offCentre === 0 && oval === 0 ? 1 : AROUND;
   const of = (i: Instant): number =>
@@ -49,7 +59,7 @@ export function brakingTorque(rig: Rig, state: BrakeState, pressure: number, way
   let sum = 0;
   for (let k = 0; k < places; k++) {
     const drumAngle = (2 * PI * k) / places;
-    sum += of(balance(rig, state, { pressure, turning: way, drumAngle }));
+    sum += of(balance(rig, state, { pressure, turning: way, drumAngle, speed: meanSpeed(speed) }));
   }
   return sum / places;
 }
@@ -76,7 +86,7 @@ export function stopAt(
 ): Stop {
   const { vehicle, hydraulics, drum } = rig.brake;
   const line = lineAt(rig.brake, pressure);
-  const torque = brakingTorque(rig, state, line, way);
+  const torque = brakingTorque(rig, state, line, way, speed);
   const force = axleForce(vehicle, torque) * working(hydraulics).own;
   const as = (deceleration: number, energy: number, grip: number): Stop => ({
     speed,
@@ -98,7 +108,7 @@ export function stopAt(
       share: vehicle.share,
     };
   }
-  const whole = line === pressure ? torque : brakingTorque(sound(rig), state, pressure, way);
+  const whole = line === pressure ? torque : brakingTorque(sound(rig), state, pressure, way, speed);
   const other = otherForce(vehicle, hydraulics, axleForce(vehicle, whole));
   const deceleration = (force + other) / vehicle.mass;
   const energy = (torque * stoppingDistance(speed, deceleration)) / vehicle.tyreRadius;
@@ -122,16 +132,18 @@ const ALIKE: Until = {
  * Pressure of the master cylinder at which the vehicle slows so, MPa.
  *
  * @param deceleration mm/s²
+ * @param speed before the stop, mm/s
  * @returns NaN where 200 bar do not, or no force can be told
  */
 export function pressureToSlow(
   rig: Rig,
   state: BrakeState,
   deceleration: number,
+  speed: number,
   way: Way = 1,
 ): number {
   const over = (pressure: number): number =>
-    stopAt(rig, state, 1, pressure, way).deceleration - deceleration;
+    stopAt(rig, state, speed, pressure, way).deceleration - deceleration;
   const little = over(0);
   if (little >= 0) return 0;
   const much = over(MOST);

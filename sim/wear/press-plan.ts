@@ -1,4 +1,5 @@
 import type { Rig } from '../balance/rig.ts';
+import { meanSpeed } from '../brake/stopping.ts';
 import type { Surface } from '../brake/surface.ts';
 import { Seeker, type Seeking } from '../math/root.ts';
 import type { Kind } from './schedule.ts';
@@ -63,7 +64,7 @@ export class Plan {
    */
   get speed(): number {
     const { speed, length } = this.kind;
-    return length > 0 ? speed : (2 / 3) * speed;
+    return length > 0 ? speed : meanSpeed(speed);
   }
 
   /** MPa, as needed for the torque asked for. */

@@ -92,7 +92,7 @@ describe('a valve at the rear', () => {
     // What all brakes take up is what the vehicle loses: ½ · 1 150 kg · (10 m/s)² = 57 500 J.
     const both = 2 * held.energy + (0.7 / 0.3) * full.force * held.distance;
     near(both / 1000, 57500, { rel: 1e-9 }, 'energy');
-    near(stopAt(b.rig, b.state, 1, pressureToSlow(b.rig, b.state, 4000)).deceleration, 4000, {
+    near(stopAt(b.rig, b.state, 1, pressureToSlow(b.rig, b.state, 4000, 1)).deceleration, 4000, {
       rel: 1e-6,
     });
     expect(stopNotes(b.brake, held).join(' ')).toMatch(/valve holds this axle’s pressure back/);

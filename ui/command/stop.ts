@@ -29,19 +29,21 @@ export async function stop(args: Arguments, as: Rig, say: Say): Promise<void> {
     throw new UsageError(given.map((name) => `--${name}`).join(' and '), 'both', 'one of them');
   }
   const kmh = await sizeOf(args, 'speed', 50, 'km/h', [1, 300]);
+  const speed = kmh * KMH;
   const way = choiceOf(args, 'drum', ['forward', 'backward'], 'forward') === 'forward' ? 1 : -1;
   const rig = withCircuit(args, as);
   const state = await stateOf(args, rig);
   const pedal = await sizeOf(args, 'pedal', Number.NaN, 'N', [0, 2000]);
   const wanted = await sizeOf(args, 'deceleration', Number.NaN, 'm/s^2', [0, 20]);
-  const slowing = Number.isFinite(wanted) ? slowingReadings(rig, state, wanted * METRE, way) : [];
+  const slowing = Number.isFinite(wanted)
+    ? slowingReadings(rig, state, wanted * METRE, speed, way)
+    : [];
   const told = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const pressure = Number.isFinite(wanted)
-    ? pressureToSlow(rig, state, wanted * METRE, way)
+    ? pressureToSlow(rig, state, wanted * METRE, speed, way)
     : Number.isFinite(pedal)
       ? masterAt(rig.brake, pedal)
       : told;
-  const speed = kmh * KMH;
   const reached = Number.isFinite(pressure);
   const list = reached ? stopReadings(rig, state, speed, pressure, way) : [];
   const drag = dragReadings(rig, state, speed);

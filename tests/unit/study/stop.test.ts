@@ -55,11 +55,11 @@ it('what the drum takes up is what the vehicle loses', () => {
 });
 
 it('finds the pressure for a deceleration, and none where none does', () => {
-  const pressure = pressureToSlow(rig, state, 3000);
+  const pressure = pressureToSlow(rig, state, 3000, 50 * KMH);
   near(stopAt(rig, state, 50 * KMH, pressure).deceleration, 3000, { abs: 1e-3 });
-  expect(pressureToSlow(rig, state, 0)).toBe(0);
-  expect(pressureToSlow(rig, state, 30000)).toBeNaN();
-  const list = slowingReadings(rig, state, 3000);
+  expect(pressureToSlow(rig, state, 0, 50 * KMH)).toBe(0);
+  expect(pressureToSlow(rig, state, 30000, 50 * KMH)).toBeNaN();
+  const list = slowingReadings(rig, state, 3000, 50 * KMH);
   near(readingOf(list, 'stopTorque').value, 139.725, { abs: 1e-9 });
   // Master 20.64 mm, 4 : 1: 334.59 mm² and so many N for each MPa and 4.
   near(readingOf(list, 'stopPedal').value, (pressure * 334.59) / 4, { rel: 1e-4 });
@@ -76,6 +76,30 @@ it('an oval drum stops by the mean of its turn', () => {
   const turn = aroundTurn(rig, out, { pressure: 4, turning: 1 });
   const mean = turn.reduce((sum, p) => sum + p.torque, 0) / turn.length;
   near(stopAt(rig, out, 3000, 4).torque, mean, { rel: 0.01 }, 'of 72 places');
+});
+
+it('friction that hangs on speed is that of two thirds of the first', () => {
+  const b = quay((q) =>
+    Object.assign(q, {
+      frictionAgainstPressureAndSpeed: {
+        pressureExponent: 1,
+        speedExponent: -0.1,
+        atPressure: 1,
+        atSpeed: 40,
+        source: 'made up',
+      },
+    }),
+  );
+  // From 60 km/h: the mean over the way is 40 km/h, where the friction is told.
+  near(
+    stopAt(b.rig, b.state, 60 * KMH, 4).torque,
+    stopAt(rig, state, 60 * KMH, 4).torque,
+    { rel: 1e-9 },
+    'as told',
+  );
+  expect(stopAt(b.rig, b.state, 120 * KMH, 4).torque).toBeLessThan(
+    0.95 * stopAt(rig, state, 120 * KMH, 4).torque,
+  );
 });
 
 it('without a press nothing stops; a shoe that locks tells nothing', () => {
@@ -114,7 +138,7 @@ it('says what is assumed of the other axle, and when no tyre could', () => {
   expect(notes(8)).toMatch(/asks for a grip of 1\.0\d.*wheels slide/);
   for (const r of [
     ...stopReadings(rig, state, 3000, 4),
-    ...slowingReadings(rig, state, 3000),
+    ...slowingReadings(rig, state, 3000, 50 * KMH),
     ...dragReadings(rig, state, 3000),
   ])
     expect(meaningOf(r), r.key).toMatch(/^[A-Z].*\.$/);
