@@ -32,6 +32,7 @@ export type ReadingKey =
   | 'drumDiameter'
   | 'temperature'
   | 'stopFace'
+  | 'stopFaceRise'
   | 'distance'
   | 'leverOffStop'
   | `spring${number}`

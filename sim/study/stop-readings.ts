@@ -96,6 +96,15 @@ export function stopReadings(
       digits: 1,
       formula: 'Δϑ = E / C',
     },
+    {
+      key: 'stopFaceRise',
+      name: 'Drum’s face warmer at its hottest',
+      symbol: 'Δϑ_f',
+      value: s.faceRise,
+      unit: 'K',
+      digits: 1,
+      formula: 'Δϑ_f = 0.532 · γ · q_0 · √t / √(k · ρ · c), q_0 = 2 E / (t · 2 π R b)',
+    },
   ];
 }
 

@@ -8,6 +8,7 @@ import { rootBetween, type Until } from '../math/root.ts';
 import { dragOf } from '../readings/factors.ts';
 import { GRAVITY, PI } from '../units/units.ts';
 import { stopEnergyOf } from '../wear/heat.ts';
+import { flashRise } from '../wear/interface.ts';
 
 /** One stop from a speed: what each brake, this axle and the vehicle do. NaN where no force can be told. */
 export interface Stop {
@@ -30,6 +31,8 @@ export interface Stop {
   readonly energy: number;
   /** Of its drum by this stop, K. */
   readonly rise: number;
+  /** Of its rubbed face, at the hottest, K; NaN where the stop is too long for that to be told. */
+  readonly faceRise: number;
   /** Friction that the tyres need where each axle carries load as it brakes: deceleration over gravity. */
   readonly grip: number;
 }
@@ -99,6 +102,7 @@ export function stopAt(
     time: speed / deceleration,
     energy,
     rise: energy / drum.heatCapacity,
+    faceRise: flashRise(rig.brake, { energy, time: speed / deceleration }),
     grip,
   });
   if (!sharesOtherwise(hydraulics)) {

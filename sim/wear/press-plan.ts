@@ -58,10 +58,7 @@ export class Plan {
     this.hottest = Number.NEGATIVE_INFINITY;
   }
 
-  /**
-   * Mean speed over the way of the press, mm/s: a descent's own; of a stop that slows evenly, v² falling with
-   * the way, ∫ v² dt/∫ v dt = 2/3 of the first.
-   */
+  /** Mean speed over the way of the press, mm/s: a descent's own. */
   get speed(): number {
     const { speed, length } = this.kind;
     return length > 0 ? speed : meanSpeed(speed);

@@ -46,6 +46,8 @@ const plain: Readonly<Record<Plain, string>> = {
   stopShare: 'Part of all braking that is told to be on this axle; the other axle does the rest.',
   stopEnergy: 'Heat that this one brake takes up in the stop.',
   stopRise: 'How much warmer the stop makes the drum, nothing yet carried away by the air.',
+  stopFaceRise:
+    'How much warmer the rubbed face gets in the middle of the stop, before the heat has gone through the rim; nothing is told of longer stops.',
   stopTorque:
     'What each brake of this axle must give, the other axle doing the rest in proportion.',
   stopPressure: 'Pressure in the wheel cylinders at which this brake gives that torque.',
