@@ -1,3 +1,4 @@
+import { filmShares } from '../brake/film.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
@@ -82,8 +83,9 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
   const restPose = builtRest(on, state, front, rear, leverStop);
   const home = new Float64Array(w.memory.length);
   noteRest(on, restPose, home);
+  const films = state.film && filmShares(rig.brake, state.film);
   const friction = (side: Side): number =>
-    frictionAt(rig.brake, side, state.condition.surface[side], state.temperature);
+    frictionAt(rig.brake, side, state.condition.surface[side], state.temperature, films);
   const made: Dressed = {
     rig,
     state,

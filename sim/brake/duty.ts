@@ -38,6 +38,18 @@ export interface Parkings {
   readonly perKm: number;
   /** What somebody keeps tightening the cable by, mm at the hook for each km driven; 0: nobody does. */
   readonly tightened: number;
+  /** Film of rust that the drum has after standing, mm; none when left out. */
+  readonly rust?: number;
+}
+
+/**
+ * What a share of the stops, 0..1, finds: a surface just for them, or a film of it, mm, that lies on the drum
+ * and goes over the following stops.
+ */
+export interface Weather {
+  readonly surface: Surface;
+  readonly share: number;
+  readonly film?: number;
 }
 
 export interface Duty {
@@ -50,8 +62,8 @@ export interface Duty {
   readonly stops: readonly Stops[];
   readonly descents: readonly Descent[];
   readonly parking: Parkings | null;
-  /** Shares of the stops met with another surface than the brake's own; what is left is as it is. */
-  readonly weather: readonly { readonly surface: Surface; readonly share: number }[];
+  /** What is left of the stops finds the brake as it is. */
+  readonly weather: readonly Weather[];
 }
 
 /** Line pressure of the first duty's first stop: what the brake is asked at where nothing is said, MPa. */

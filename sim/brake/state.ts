@@ -1,3 +1,4 @@
+import type { Film } from './films.ts';
 import type { Surface } from './surface.ts';
 import type { Brake, Side } from './types.ts';
 
@@ -74,6 +75,8 @@ export interface BrakeState {
   /** How far the cable holds the parking lever off its stop, mm at the hook. */
   readonly leverOffStop: number;
   readonly condition: Condition;
+  /** What lies on the rubbing faces and goes with use; nothing when left out. */
+  readonly film?: Film | undefined;
 }
 
 /** A freshly built brake: new linings, tooth 0. Drum radius in mm, new when left out. */

@@ -1,5 +1,6 @@
 import type { Table } from '../math/table.ts';
 import type { Duty } from './duty.ts';
+import type { Films } from './films.ts';
 import type { HeatOf } from './heat-of.ts';
 import type { Rubbing } from './rubbing.ts';
 import type { SurfaceFrictions } from './surface.ts';
@@ -333,6 +334,7 @@ export interface Brake {
   readonly rubbing: Rubbing | null;
   /** What the state of a lining's surface makes of its friction. */
   readonly surfaces: SurfaceFrictions;
+  readonly films: Films;
   readonly wearTable: Table;
   readonly heat: HeatOf;
   readonly across: Across;

@@ -1,4 +1,5 @@
 import { tableAt } from '../math/table.ts';
+import { type FilmShares, filmFactor } from './film.ts';
 import { type Surface, surfaceFactor } from './surface.ts';
 import type { Brake, Side } from './types.ts';
 
@@ -15,12 +16,18 @@ export const ROOM = 20;
 export const boreAt = (brake: Brake, radius: number, temperature: number): number =>
   radius * (1 + brake.drum.expansion * (temperature - ROOM));
 
-/** Friction of a lining at a drum's temperature, °C: its own, times the scene's tables of heat and surface. */
+/**
+ * Friction of a lining at a drum's temperature, °C: its own, times the scene's tables of heat and surface, and
+ * what films on it count.
+ */
 export const frictionAt = (
   brake: Brake,
   side: Side,
   surface: Surface,
   temperature: number,
+  films?: FilmShares,
 ): number =>
   brake.shoes[side].lining.friction *
-  (tableAt(brake.frictionTable, temperature) * surfaceFactor(brake.surfaces, surface, temperature));
+  (tableAt(brake.frictionTable, temperature) *
+    surfaceFactor(brake.surfaces, surface, temperature)) *
+  (films ? filmFactor(brake, side, films, temperature) : 1);

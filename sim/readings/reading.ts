@@ -35,6 +35,10 @@ export type ReadingKey =
   | 'stopFaceRise'
   | 'distance'
   | 'leverOffStop'
+  | 'waterFilm'
+  | 'rustFilm'
+  | 'glazeOfFront'
+  | 'glazeOfRear'
   | `spring${number}`
   | 'pedalTravel'
   | 'pedalFree'

@@ -5,6 +5,7 @@ import type { Brake } from '../brake/types.ts';
 import { BAR } from '../units/units.ts';
 import { adjusterReadings } from './adjuster.ts';
 import { dragOf, shoeFactor, shoeFactorFull } from './factors.ts';
+import { filmReadings } from './film.ts';
 import { pedalReadings } from './pedal.ts';
 import type { Reading } from './reading.ts';
 import { type Role, roleOf } from './roles.ts';
@@ -102,6 +103,7 @@ export function readings(
     ...shoeReadings(brake, state, i, rest, 'rear'),
     ...adjusterReadings(brake, state, i, rest, speed),
     ...pedalReadings(brake, i),
+    ...filmReadings(state),
   ];
 }
 

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Duty } from '../brake/duty.ts';
 import { SURFACES } from '../brake/surface.ts';
 import { BAR, KG, KM, KMH } from '../units/units.ts';
+import { MICRON } from './films.ts';
 import { choice, LONG, list, num, part, size, words } from './parts.ts';
 
 const perKm = (about: string) => size(`How often ${about}`, '1/km', 100);
@@ -57,6 +58,7 @@ export const dutyPart = part('A duty', {
       cable: size('Pull of each cable', 'N', 5000),
       perKm: perKm('it is left'),
       tightened: v.optional(num('What the cable is tightened by', 'mm/1000 km', 0, 50), 0),
+      rust: v.optional(num('Film of rust that a drum has after standing', 'µm', 0, 1000), 0),
     }),
   ),
   weather: v.optional(
@@ -65,6 +67,13 @@ export const dutyPart = part('A duty', {
       part('A surface', {
         surface: choice('State of the linings', SURFACES),
         share: num('Share of the stops, 0 to 1', 'plain number', 0, 1),
+        film: v.optional(
+          size(
+            'Film that those stops find on the drum, water when wet and rust when damp, and that goes over the following ones; when left out the surface stays for just those stops',
+            'µm',
+            1000,
+          ),
+        ),
       }),
       SURFACES.length,
     ),
@@ -103,8 +112,11 @@ export function toDuty(d: DutyPart): Duty {
           cable: d.parking.cable,
           perKm: d.parking.perKm,
           tightened: d.parking.tightened / 1000,
+          rust: d.parking.rust * MICRON,
         }
       : null,
-    weather: d.weather,
+    weather: d.weather.map(({ surface, share, film }) =>
+      film === undefined ? { surface, share } : { surface, share, film: film * MICRON },
+    ),
   };
 }

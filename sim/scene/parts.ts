@@ -4,6 +4,7 @@ import { nearest } from './nearest.ts';
 /** Units of a scene file; each number is told with one, in its description. */
 export type Unit =
   | 'mm'
+  | 'µm'
   | 'mm/1000 km'
   | 'degrees'
   | 'N'
@@ -12,6 +13,7 @@ export type Unit =
   | 'bar'
   | 'kg'
   | 'kg·mm²'
+  | 'J'
   | 'J/K'
   | 'W/K'
   | 'W/K for each km/h'

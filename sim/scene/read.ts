@@ -5,6 +5,7 @@ import { cos, sin } from '../math/trig.ts';
 import { DEG, JOULE, KG, KG_MM2, PI } from '../units/units.ts';
 import { toAdjuster } from './adjuster.ts';
 import { toDuty } from './duty.ts';
+import { toFilms } from './films.ts';
 import type { Finding } from './finding.ts';
 import { impossible } from './findings.ts';
 import { toHeat } from './heat.ts';
@@ -248,6 +249,7 @@ export function toBrake(scene: Scene): Brake {
     frictionTable: scene.frictionAgainstTemperature,
     rubbing: toRubbing(scene.frictionAgainstPressureAndSpeed),
     surfaces: toSurfaces(scene.frictionOfSurfaces),
+    films: toFilms(scene.films),
     wearTable: scene.wearAgainstTemperature,
     heat: toHeat(scene.heat, scene.shoes.front.mass + scene.shoes.rear.mass),
     across: scene.across,

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Surface } from '../brake/surface.ts';
 import { adjuster } from './adjuster.ts';
 import { dutyPart } from './duty.ts';
+import { filmsPart } from './films.ts';
 import { heatPart } from './heat.ts';
 import { hydraulicsPart } from './hydraulics.ts';
 import { VERSION } from './migrations/migrate.ts';
@@ -216,6 +217,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     }),
     {},
   ),
+  films: v.optional(filmsPart, {}),
   heat: v.optional(heatPart, {}),
   across: v.optional(
     part(

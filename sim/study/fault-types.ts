@@ -27,8 +27,12 @@ export const ailing = (state: BrakeState, change: Partial<Condition>): BrakeStat
   condition: { ...state.condition, ...change },
 });
 
-/** The state as new shoes give it on a drum of this radius, mm. */
-export const newShoes = (rig: Rig, state: BrakeState, drumRadius: number): BrakeState => ({
+/** The state as new shoes give it on a drum of this radius, mm, its faces bare. */
+export const newShoes = (
+  rig: Rig,
+  { film: _, ...state }: BrakeState,
+  drumRadius: number,
+): BrakeState => ({
   ...state,
   tooth: 0,
   drumRadius,

@@ -154,13 +154,12 @@ class Driven implements Life {
     if (due.kind < 0) {
       w.distance = due.at;
       this.#schedule.advance();
-      heat.park(w, w.distance);
+      this.#presses.park(this.#duty, w.distance);
       if (this.#pullsMatter()) this.#park();
       return;
     }
-    const plan = this.#presses.plan(due.kind, due.turning, due.weather);
+    const plan = this.#presses.take(true);
     const { kind } = plan;
-    heat.warm(w, kind, due.at);
     plan.press(w, heat.middle);
     const apart = this.#presses.sensed(w.separation, heat.middle, heat.after);
     w.distance = due.at;
@@ -172,6 +171,7 @@ class Driven implements Life {
         sliding = (kind.energy * heat.factor) / plan.drag;
       }
       w.wearOff(sliding);
+      this.#presses.glaze(plan, sliding);
     }
     if (kind.length === 0) w.applications++;
     this.#schedule.advance();

@@ -1,5 +1,9 @@
 import { seatsToStep, teethPassed } from '../balance/ratchet.ts';
+import { meanPressure } from '../balance/rubbing.ts';
+import type { ShoeRig } from '../balance/types.ts';
 import type { Duty } from '../brake/duty.ts';
+import { BARE, type FilmShares, filmOrNone, glazedBy, rubbedOff } from '../brake/film.ts';
+import type { Surface } from '../brake/surface.ts';
 import type { Brake } from '../brake/types.ts';
 import type { PressHeat } from './life-heat.ts';
 import { Plan, type Seen } from './press-plan.ts';
@@ -57,6 +61,63 @@ export class Presses {
     return plan;
   }
 
+  /**
+   * Takes the press that is due: its heat, the films on the faces and what they lose, added to its plan.
+   *
+   * @param alone of its plan this press alone
+   */
+  take(alone: boolean): Plan {
+    const { due, films } = this.#schedule;
+    const film = films[due.weather];
+    // A film lies on the drum: the surface of the stop itself is the brake's own.
+    const plan = this.plan(due.kind, due.turning, film === undefined ? due.weather : -1);
+    if (alone) plan.clear();
+    const { kind } = plan;
+    this.heat.warm(this.#w, kind, due.at);
+    const { middle, after, factor } = this.heat;
+    const { glaze } = this.#brake.films;
+    const shares = this.#rubbed(kind, film, this.#schedule.weather[due.weather]);
+    plan.add(kind.energy * factor, middle, after, glaze !== null && middle > glaze.above, shares);
+    return plan;
+  }
+
+  /** Lays a film where there is one, and rubs off what a press does; gives what counted meanwhile. */
+  #rubbed(kind: Kind, film?: number, surface?: Surface): FilmShares | undefined {
+    const w = this.#w;
+    if (film !== undefined) this.#lay(surface === 'wet' ? 'water' : 'rust', film);
+    if (!w.film) return undefined;
+    const rubbed = rubbedOff(this.#brake, w.film, kind.energy);
+    w.film = filmOrNone(rubbed.film);
+    return rubbed.mean;
+  }
+
+  #lay(what: 'water' | 'rust', thick: number): void {
+    const w = this.#w;
+    const film = w.film ?? BARE;
+    w.film = { ...film, [what]: Math.max(film[what], thick) };
+  }
+
+  /** Parked until it is cool, and has rusted. */
+  park({ parking }: Duty, at: number): void {
+    if (!parking) return;
+    this.heat.park(this.#w, at);
+    if (parking.rust) this.#lay('rust', parking.rust);
+  }
+
+  /** Glaze after the presses of a plan, just worn off over a sliding distance, mm times the wear table's factor. */
+  glaze(plan: Plan, sliding: number): void {
+    const { films } = this.#brake;
+    if (!films.glaze) return;
+    const w = this.#w;
+    const film = w.film ?? BARE;
+    const of = (shoe: ShoeRig): number => {
+      const pressure = meanPressure(w.shoes, shoe);
+      const worn = shoe.shoe.lining.wearRate * sliding * pressure;
+      return glazedBy(this.#brake, film.glaze[shoe.side], plan.hot, pressure, worn);
+    };
+    w.film = filmOrNone({ ...film, glaze: { front: of(w.shoes.front), rear: of(w.shoes.rear) } });
+  }
+
   /** Seats apart at a press solved at one temperature, had the drum another, mm. */
   sensed(separation: number, solved: number, then: number): number {
     const w = this.#w;
@@ -104,18 +165,11 @@ export class Presses {
       w.distance = due.at;
       if (due.kind < 0) {
         this.#schedule.advance();
-        if (duty.parking) this.heat.park(w, w.distance);
+        this.park(duty, w.distance);
         if (pulls) return { presses: presses + 1, parked: true };
         continue;
       }
-      const plan = this.plan(due.kind, due.turning, due.weather);
-      const { kind } = plan;
-      this.heat.warm(w, kind, due.at);
-      plan.count++;
-      plan.energy += kind.energy;
-      plan.worn += kind.energy * this.heat.factor;
-      plan.middle += this.heat.middle;
-      plan.hottest = Math.max(plan.hottest, this.heat.after);
+      const { kind } = this.take(false);
       if (kind.length === 0) w.applications++;
       presses++;
       this.#schedule.advance();
@@ -138,7 +192,9 @@ export class Presses {
       if (!(plan.drag > 0) || !(plan.energy > 0)) continue;
       plan.pressSoft(w, middle, plan.worn / plan.drag, plan.energy);
       if (!(plan.drag > 0)) continue;
-      plan.drumRate = w.wearOff(plan.worn / plan.drag) / plan.energy;
+      const sliding = plan.worn / plan.drag;
+      plan.drumRate = w.wearOff(sliding) / plan.energy;
+      this.glaze(plan, sliding);
     }
   }
 

@@ -1,4 +1,5 @@
 import type { Rig } from '../balance/rig.ts';
+import { BARE, type FilmShares } from '../brake/film.ts';
 import { meanSpeed } from '../brake/stopping.ts';
 import type { Surface } from '../brake/surface.ts';
 import { Seeker, type Seeking } from '../math/root.ts';
@@ -33,6 +34,10 @@ export class Plan {
   worn = 0;
   middle = 0;
   hottest = Number.NEGATIVE_INFINITY;
+  /** Energy of those hot enough to glaze a lining. */
+  hot = 0;
+  /** Sums of what counts of films; undefined where there are none. */
+  #films: FilmShares | undefined = undefined;
   /** Seats apart in the last soft press, mm: nearly that of a press at the lump's end. */
   softApart = 0;
   /** What was sensed at the end of the last lump that it was in; null: none yet. */
@@ -56,6 +61,39 @@ export class Plan {
     this.worn = 0;
     this.middle = 0;
     this.hottest = Number.NEGATIVE_INFINITY;
+    this.hot = 0;
+    this.#films = undefined;
+  }
+
+  /** Adds one press: where its films count, what of them does. */
+  add(worn: number, middle: number, after: number, hot: boolean, films?: FilmShares): void {
+    const { energy } = this.kind;
+    this.count++;
+    this.energy += energy;
+    this.worn += worn;
+    this.middle += middle;
+    this.hottest = Math.max(this.hottest, after);
+    if (hot) this.hot += energy;
+    if (!films) return;
+    const { water, rust, glaze } = this.#films ?? BARE;
+    this.#films = {
+      water: water + films.water,
+      rust: rust + films.rust,
+      glaze: { front: glaze.front + films.glaze.front, rear: glaze.rear + films.glaze.rear },
+    };
+  }
+
+  /** Mean of what counts of films over the presses added up; undefined: nothing does. */
+  get films(): FilmShares | undefined {
+    const sum = this.#films;
+    if (!sum) return undefined;
+    const by = 1 / this.count;
+    const { front, rear } = sum.glaze;
+    return {
+      water: sum.water * by,
+      rust: sum.rust * by,
+      glaze: { front: front * by, rear: rear * by },
+    };
   }
 
   /** Mean speed over the way of the press, mm/s: a descent's own. */
@@ -74,6 +112,7 @@ export class Plan {
     const { turning, surface } = this;
     const { asked } = this.kind;
     w.speed = this.speed;
+    w.shares = this.films;
     const torqueAt = (pressure: number): number => {
       w.press(this.warm, pressure, turning, surface, temperature);
       return w.torque;
@@ -92,6 +131,7 @@ export class Plan {
   pressSoft(w: Wearing, temperature: number, sliding: number, energy: number): void {
     const ahead = this.drumRate * energy;
     w.speed = this.speed;
+    w.shares = this.films;
     w.press(this.soft, this.pressure, this.turning, this.surface, temperature, sliding, ahead);
     this.softApart = w.separation;
     this.drag = w.torque / w.radiusAt(temperature);

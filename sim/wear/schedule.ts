@@ -94,6 +94,8 @@ const GOLDEN = 0.6180339887498949;
 export class Schedule {
   readonly kinds: readonly Kind[];
   readonly weather: readonly Surface[];
+  /** Film that a place in the weather lays on the drum, mm; undefined: its surface is for its own stops alone. */
+  readonly films: readonly (number | undefined)[];
   readonly #shares: readonly number[];
   readonly #perKm: number[];
   readonly #of: number[];
@@ -105,6 +107,7 @@ export class Schedule {
   constructor(brake: Brake, duty: Duty, from: number) {
     this.kinds = kindsOf(brake, duty);
     this.weather = duty.weather.map((w) => w.surface);
+    this.films = duty.weather.map((w) => w.film);
     this.#shares = duty.weather.map((w) => w.share);
     const own = this.kinds.map((_, i) => i).filter((i) => !this.kinds[i]?.foot);
     this.#of = own;

@@ -6,6 +6,8 @@ import { atSpeed, settleFriction } from '../balance/rubbing.ts';
 import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig } from '../balance/types.ts';
 import { gaveWay, prepare } from '../balance/work.ts';
+import type { FilmShares } from '../brake/film.ts';
+import type { Film } from '../brake/films.ts';
 import { type BrakeState, type Condition, SOUND, strutLength } from '../brake/state.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
@@ -67,6 +69,9 @@ export class Wearing {
   leverOffStop = 0;
   /** Speed of the vehicle over a press, mm/s, for friction that hangs on it; undefined: where it is told. */
   speed: number | undefined = undefined;
+  /** What lies on the faces, and what of it counts over a press; undefined: nothing. */
+  film: Film | undefined = undefined;
+  shares: FilmShares | undefined = undefined;
   #leverStop = 0;
   #restAt = Number.NEGATIVE_INFINITY;
   readonly #restPose: Float64Array;
@@ -114,6 +119,7 @@ export class Wearing {
     this.distance = state.distance;
     this.applications = state.applications;
     this.leverOffStop = state.leverOffStop;
+    this.film = state.film;
   }
 
   get condition(): Condition {
@@ -157,6 +163,7 @@ export class Wearing {
       applications: this.applications,
       leverOffStop: this.leverOffStop,
       condition: this.#condition,
+      ...(this.film ? { film: this.film } : {}),
     };
   }
 
@@ -291,8 +298,8 @@ export class Wearing {
     this.#bed('rear', softening * rig.rear.shoe.lining.wearRate);
     const own = this.#condition.surface;
     const base = {
-      front: frictionAt(rig.brake, 'front', surface ?? own.front, temperature),
-      rear: frictionAt(rig.brake, 'rear', surface ?? own.rear, temperature),
+      front: frictionAt(rig.brake, 'front', surface ?? own.front, temperature, this.shares),
+      rear: frictionAt(rig.brake, 'rear', surface ?? own.rear, temperature, this.shares),
     };
     this.#lawFront.sense = turning;
     this.#lawRear.sense = turning;

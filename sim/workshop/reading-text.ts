@@ -26,6 +26,12 @@ const plain: Readonly<Record<Plain, string>> = {
     'Hottest that the drum’s rubbed face gets in a stop with this torque from the speed of the scene’s first stop, while the drum’s mean has risen far less. Nothing is told of stops so long that the heat is through the rim before they end.',
   distance: 'Driven since new.',
   leverOffStop: 'How far the cable holds the parking lever off its stop, at the hook.',
+  waterFilm: 'Water on the drum’s track: the heat of the next stops dries it.',
+  rustFilm: 'Rust on the drum’s track: the linings wear it off in the next stops.',
+  glazeOfFront:
+    'How far the front lining is glazed; it goes as the lining wears under a firmer foot.',
+  glazeOfRear:
+    'How far the rear lining is glazed; it goes as the lining wears under a firmer foot.',
   pedalTravel:
     'How far the pedal goes down: free play, then the gaps, then what the circuit gives, and what stands upstream.',
   pedalFree: 'Pedal travel before the master piston moves.',

@@ -164,6 +164,10 @@ const broken: Readonly<Record<string, readonly [path: string, ...Change[]]>> = {
     'hydraulics.residualPressure',
     ['hydraulics.residualPressure', 5],
   ],
+  'films of water and rust': [
+    'duties.1.weather.0.film',
+    ['duties.1.weather.0', { surface: 'greasy', share: 0.1, film: 20 }],
+  ],
   'tables rise': ['frictionAgainstTemperature.1.0', ['frictionAgainstTemperature.1.0', 100]],
   'letters as the tables have it': [
     'shoes.front.lining.friction',

@@ -43,4 +43,11 @@ export const stateSchema: v.GenericSchema<unknown, BrakeState> = v.strictObject(
   applications: within(0, 1e12),
   leverOffStop: within(0, 100),
   condition,
+  film: v.optional(
+    v.strictObject({
+      water: within(0, 10),
+      rust: within(0, 10),
+      glaze: bothSides(within(0, 1)),
+    }),
+  ),
 });

@@ -50,6 +50,21 @@ export const dutyRules: readonly Rule[] = [
       }),
   },
   {
+    name: 'films of water and rust',
+    reason: 'Rain and rust lie on a drum and go; glaze and grease do not come with a stop.',
+    broken: ({ duties }) =>
+      duties.flatMap((d, i) =>
+        d.weather.flatMap(({ surface, film }, n) =>
+          must(
+            film === undefined || surface === 'wet' || surface === 'damp',
+            `duties.${i}.weather.${n}.film`,
+            `a film of ${surface}`,
+            'a film of wet or damp',
+          ),
+        ),
+      ),
+  },
+  {
     name: 'descents on the road',
     reason: 'No more road goes down than there is.',
     broken: ({ duties }) =>

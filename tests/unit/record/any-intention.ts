@@ -77,6 +77,9 @@ function state(m: Moment, c: Chance): BrakeState {
     distance: c.real(0, 1e11),
     applications: c.whole(0, 1e6),
     leverOffStop: c.real(0, 8),
+    ...(c.yes()
+      ? { film: { water: c.real(0, 1), rust: 0, glaze: { front: c.real(0, 1), rear: 0 } } }
+      : {}),
   };
 }
 
