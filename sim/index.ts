@@ -29,7 +29,7 @@ export {
   WEDGE_STEP,
   withAdjuster,
 } from './brake/kinds.ts';
-export { type Letters, lettersOf } from './brake/letters.ts';
+export { bandOfLetters, type Letters, lettersOf } from './brake/letters.ts';
 export { type PedalStack, pedalFloor, pedalForceAt, pressureAt } from './brake/pedal.ts';
 export {
   type BrakeState,

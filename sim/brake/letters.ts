@@ -40,6 +40,12 @@ const COLD = [93, 121, 149, 204];
  */
 const HOT = [204, 149, 232, 260, 288, 316, 343, 260, 204, 149];
 
+/** The cold band of two letters as they are typed, big or small; null when they are none. */
+export function bandOfLetters(text: string): ReturnType<typeof bandOf> | null {
+  const typed = text.trim().toUpperCase();
+  return /^[C-H]{2}$/.test(typed) ? bandOf(typed[0] as Letter) : null;
+}
+
 export interface LettersTold {
   readonly letters: Letters;
   /** Mean friction at the cold and the hot points. */

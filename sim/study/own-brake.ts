@@ -1,3 +1,4 @@
+import { frictionOf } from '../scene/rubbing.ts';
 import type { Scene } from '../scene/schema.ts';
 import { DEG, PI } from '../units/units.ts';
 
@@ -16,6 +17,7 @@ export const ownKeys = [
   'liningNew',
   'liningMin',
   'liningArc',
+  'friction',
   'pinsApart',
   'pinBelow',
   'toeHeight',
@@ -132,6 +134,7 @@ export function sizeAt(scene: Scene, key: OwnKey): number {
     liningWidth: () => lining.width,
     liningNew: () => lining.thicknessNew,
     liningMin: () => lining.thicknessMin,
+    friction: () => frictionOf(lining.friction),
     liningArc: () => ((lining.to - lining.from) * DEG * drum.diameterNew) / 2,
     pinsApart: () => anchor.at[0] - shoes.front.anchor.at[0],
     pinBelow: () => -anchor.at[1],
@@ -205,6 +208,7 @@ export function ownScene(
     l.width = sizes.liningWidth ?? l.width;
     l.thicknessNew = sizes.liningNew ?? l.thicknessNew;
     l.thicknessMin = sizes.liningMin ?? l.thicknessMin;
+    l.friction = sizes.friction ?? l.friction;
     if (sizes.liningArc !== undefined) {
       const half = ((sizes.liningArc / s.drum.diameterNew) * 180) / PI;
       const middle = (l.from + l.to) / 2;
@@ -293,6 +297,7 @@ const keysOfPaths: readonly (readonly [RegExp, readonly OwnKey[]])[] = [
   [/lining\.(thicknessNew|chamfer|rivet)|webDepth|webHoles|holdDown/, ['liningNew', 'drumNew']],
   [/lining\.(from|to|cutEdgeArc)/, ['liningArc', 'pinBelow', 'pinsApart', 'drumNew']],
   [/tableArc/, ['liningArc', 'toeHeight', 'drumNew']],
+  [/lining\.friction/, ['friction']],
   [/lining\.groundRadius/, ['drumNew', 'liningArc', 'liningMin']],
   [/anchor/, ['pinBelow', 'pinsApart', 'drumNew']],
   [/\.toe|^cylinder\.at/, ['toeHeight', 'bore', 'pinBelow', 'stroke', 'drumNew']],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bandOf, LETTERS, letterOf, lettersBy } from '../../sim/brake/letters.ts';
 import { lettersOf, readScene } from '../../sim/index.ts';
+import { judgeOwn, teachingScenes } from '../../ui/stations/own/read.ts';
 import { quay, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -41,6 +42,27 @@ describe('edge code', () => {
   it('tells a lining that fades by its second letter', () => {
     expect(lettersBy((t) => (t < 220 ? 0.4 : 0.2)).letters).toBe('FE');
   });
+});
+
+it('are taken in My brake as they are typed, or a number', () => {
+  const base = teachingScenes()[0];
+  if (!base) throw new Error('no scene');
+  const own = { name: 'own-1', title: 'Mine', base };
+  for (const [text, friction] of [
+    ['FF', 0.4],
+    [' ee ', 0.3],
+    ['GD', 0.5],
+    ['0.42', 0.42],
+  ] as const) {
+    const judged = judgeOwn(own, { friction: text });
+    near(judged.sizes?.friction ?? Number.NaN, friction, { abs: 1e-12 }, text);
+    expect(judged.draft.shoes.rear.lining.friction).toBe(judged.sizes?.friction);
+  }
+  expect(judgeOwn(own, { friction: 'FF' }).reads.friction).toMatchObject({
+    echo: 'read as 0.35 to 0.45 cold, 0.40 taken',
+  });
+  for (const wrong of ['F', 'KK', '2'])
+    expect(judgeOwn(own, { friction: wrong }).wrong.friction, wrong).toBeTruthy();
 });
 
 describe('letters in a scene', () => {

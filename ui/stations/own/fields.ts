@@ -69,6 +69,14 @@ export const ownGroups: readonly OwnGroup[] = [
         [20, 800],
         'Paper strip along the rubbing face from end to end, then a rule.',
       ),
+      f(
+        'friction',
+        'Lining, friction or its two letters',
+        '',
+        2,
+        [0.05, 1],
+        'Two letters at the end of the code on the lining’s edge, such as FF: the middle of the cold one’s band is taken.',
+      ),
     ],
   },
   {
@@ -221,7 +229,7 @@ export const ownFields: readonly OwnField[] = ownGroups.flatMap((g) => g.fields)
 
 /** What no one measures at home: it stays the teaching brake's, and that is said. */
 export const assumed: readonly string[] = [
-  'friction of the linings, cold and hot',
+  'how the linings’ friction fades hot',
   'stiffness of the linings under pressure',
   'wear rates of linings and drum',
   'friction of hold-downs and plate pads',

@@ -1,4 +1,5 @@
 import {
+  bandOfLetters,
   keyOfPath,
   type OwnKey,
   type OwnSizes,
@@ -8,6 +9,7 @@ import {
   tellFinding,
 } from '../../../sim/index.ts';
 import { ownWords } from '../../../sim/workshop/index.ts';
+import { number } from '../../format.ts';
 import type { OwnBrake, OwnTexts } from '../../record/shelf.ts';
 import { brakes } from '../../scenes.ts';
 import { readTyped, type TypedSize } from '../../typed-size.ts';
@@ -56,7 +58,9 @@ export function judgeOwn(
   for (const { key, unit, range, digits } of ownFields) {
     const text = texts[key] ?? '';
     if (text.trim() === '') continue;
-    const r = unit === '' ? plainNumber(text, range, digits === 0) : readTyped(text, unit, range);
+    const r =
+      (key === 'friction' ? letters(text) : null) ??
+      (unit === '' ? plainNumber(text, range, digits === 0) : readTyped(text, unit, range));
     reads[key] = r;
     if (r.ok) sizes[key] = r.value;
     else wrong[key] = `found ${r.found}; allowed: ${r.allowed}`;
@@ -86,6 +90,20 @@ export const sizesOfTexts = (
   own: Pick<OwnBrake, 'name' | 'title' | 'base'>,
   texts: OwnTexts,
 ): OwnSizes | null => judgeOwn(own, texts).sizes;
+
+/** Friction by the two letters on a lining's edge; null where none are typed. */
+function letters(text: string): TypedSize | null {
+  const band = bandOfLetters(text);
+  if (!band) return null;
+  const [least, most, value] = [band.least, band.most, band.middle].map((x) =>
+    Number(x.toFixed(3)),
+  );
+  return {
+    ok: true,
+    value: value as number,
+    echo: `read as ${number(least as number, 2)} to ${number(most as number, 2)} cold, ${number(value as number, 2)} taken`,
+  };
+}
 
 function plainNumber(text: string, range: readonly [number, number], whole: boolean): TypedSize {
   const value = Number(text.trim().replace(',', '.'));
