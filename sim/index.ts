@@ -55,8 +55,10 @@ export type {
   ToothedLever,
   Turning,
   Wheel,
+  WornAlong,
 } from './brake/types.ts';
 export { footFor, lineAt, masterAt, masterFor } from './brake/upstream.ts';
+export { depthAt, depthsWithin, meanDepth } from './brake/worn-along.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
 export type { MotionRecord } from './motion/record.ts';
@@ -80,6 +82,7 @@ export {
   PRESS,
   pressUntilSilent,
 } from './study/bedding.ts';
+export { type BothStates, wheelReadings } from './study/both-wheels.ts';
 export {
   type Axle,
   type BothWays,

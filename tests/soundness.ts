@@ -319,7 +319,20 @@ export function unsound(s: Scene): string[] {
     no(h.residualPressure > 0 && given > held, `${side}: a pressure that the springs do not hold`);
   }
 
-  no(s.start.tooth > a.teeth, 'a start on no tooth');
+  for (const start of [s.start, ...(s.otherWheel ? [s.otherWheel] : [])]) {
+    no(start.tooth > a.teeth, 'a start on no tooth');
+    for (const side of ['front', 'rear'] as const) {
+      const w = start.wear[side];
+      if (typeof w === 'number') continue;
+      const m = w.middle ?? (w.toe + w.heel) / 2;
+      // Newton's differences through three points half an arc apart.
+      const deep = steps(48).map(
+        (t) => w.toe + 2 * t * (m - w.toe) + 2 * t * (t - 0.5) * (w.heel - 2 * m + w.toe),
+      );
+      no(Math.min(...deep) < -1e-3, `${side}: wear that adds`);
+      no(Math.max(...deep) > s.shoes[side].lining.thicknessNew, `${side}: worn away`);
+    }
+  }
   // So small that nobody waits for it to be drawn or driven.
   no(JSON.stringify(s).length > 200000, 'a scene without bounds');
   return [...new Set(out)];

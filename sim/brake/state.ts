@@ -1,6 +1,7 @@
 import type { Film } from './films.ts';
 import type { Surface } from './surface.ts';
-import type { Brake, Side } from './types.ts';
+import type { Brake, Side, Wheel } from './types.ts';
+import { wornElements } from './worn-along.ts';
 
 /** Number of lining elements along an arc. 48 stays within 0.02 % of a fine mesh. */
 export const ELEMENTS = 48;
@@ -97,16 +98,23 @@ export function freshState(
   };
 }
 
-/** The brake as its scene starts it. */
-export function startState(brake: Brake, elements = ELEMENTS): BrakeState {
-  const { start } = brake;
+/** The brake as its scene starts it; that of the wheel that the scene is told of when none is named. */
+export function startState(
+  brake: Brake,
+  elements = ELEMENTS,
+  wheel: Wheel = brake.wheel,
+): BrakeState {
+  const start = wheel === brake.wheel ? brake.start : (brake.otherStart ?? brake.start);
+  const worn = (side: Side): Float64Array => {
+    const told = start.wear[side];
+    return typeof told === 'number'
+      ? new Float64Array(elements).fill(told)
+      : wornElements(told, side, elements);
+  };
   return {
     ...freshState(brake, start.drumRadius, elements),
     tooth: start.tooth,
-    wear: {
-      front: new Float64Array(elements).fill(start.wear.front),
-      rear: new Float64Array(elements).fill(start.wear.rear),
-    },
+    wear: { front: worn('front'), rear: worn('rear') },
     temperature: start.temperature,
     leverOffStop: start.leverOffStop,
   };

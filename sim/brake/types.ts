@@ -302,12 +302,23 @@ export interface StandingState {
   readonly round: number;
 }
 
+/**
+ * Depth worn off a lining by where along its arc, mm: the parabola through the depths at its toe end, its
+ * middle and its heel end (three points, one parabola: Lagrange). With the middle between its ends it is a
+ * straight taper.
+ */
+export interface WornAlong {
+  readonly toe: number;
+  readonly middle: number;
+  readonly heel: number;
+}
+
 /** How the brake stands when a scene is opened. */
 export interface StartState {
   readonly tooth: number;
   readonly drumRadius: number;
-  /** Depth worn evenly off each lining, mm. */
-  readonly wear: Readonly<Record<Side, number>>;
+  /** Depth worn off each lining, mm: a number where it is even. */
+  readonly wear: Readonly<Record<Side, number | WornAlong>>;
   /** °C */
   readonly temperature: number;
   readonly leverOffStop: number;
@@ -340,5 +351,7 @@ export interface Brake {
   readonly across: Across;
   readonly look: Look;
   readonly start: StartState;
+  /** How the brake of the axle's other wheel stands then; null: alike. */
+  readonly otherStart: StartState | null;
   readonly states: readonly StandingState[];
 }

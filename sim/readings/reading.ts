@@ -50,6 +50,7 @@ export type ReadingKey =
   | `stop${'Distance' | 'Deceleration' | 'Time' | 'Grip' | 'Energy' | 'Rise' | 'Force' | 'Share' | 'Torque' | 'Pressure' | 'Pedal'}`
   | `drag${'Torque' | 'Force' | 'Power'}`
   | `part${'Free' | 'Booster' | 'Lost' | 'RollBack' | 'ToDrum' | 'Elastic' | 'Lines' | 'Rest' | 'Own'}`
+  | `wheel${'Left' | 'Right' | 'Difference'}`
   | `pedal${'Touch' | 'TouchForce' | 'Seated' | 'SeatedForce' | 'Floor' | 'Reserve'}`
   | 'slipForward'
   | 'slipBackward'

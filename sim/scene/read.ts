@@ -13,6 +13,7 @@ import { toHydraulics } from './hydraulics.ts';
 import { migrate } from './migrations/migrate.ts';
 import { frictionOf, toRubbing } from './rubbing.ts';
 import { type Scene, sceneSchema } from './schema.ts';
+import { toStart } from './start.ts';
 import { toState } from './states.ts';
 
 export type ReadResult =
@@ -77,14 +78,14 @@ export function readScene(data: unknown): ReadResult {
   let parsed = v.safeParse(sceneSchema, migrated.scene);
   // The schema tells one unknown key of an object and stops: it is taken out, and the next one told.
   for (let scene = migrated.scene; ; ) {
-    const strangers = (parsed.issues ?? []).filter(isUnknown);
+    const strangers = issuesOf(parsed).filter(isUnknown);
     if (strangers.length === 0 || unknown.length >= MANY) break;
     unknown.push(...strangers);
     for (const { path } of strangers)
       scene = without(scene, path?.map(({ key }: { readonly key: unknown }) => key) ?? []);
     parsed = v.safeParse(sceneSchema, scene);
   }
-  const issues = [...unknown, ...(parsed.issues ?? [])];
+  const issues = [...unknown, ...issuesOf(parsed)];
   if (issues.length > 0 || !parsed.success) {
     return { ok: false, findings: few(issues.map(told).map(inFile)) };
   }
@@ -96,6 +97,15 @@ export function readScene(data: unknown): ReadResult {
 type Issue = v.InferIssue<typeof sceneSchema>;
 const isUnknown = (issue: Issue): boolean =>
   issue.type === 'strict_object' && issue.expected === 'never';
+
+/** All issues; of a choice between kinds those inside the kind that was meant, whose keys were looked at. */
+const issuesOf = ({ issues = [] }: { readonly issues?: readonly Issue[] | undefined }): Issue[] =>
+  issues.flatMap((issue) => {
+    const { path = [] } = issue;
+    const deeper = ((issue.issues ?? []) as readonly Issue[]).filter((inner) => inner.path);
+    if (issue.type !== 'union' || deeper.length === 0) return [issue];
+    return deeper.map((inner) => ({ ...inner, path: [...path, ...(inner.path ?? [])] }) as Issue);
+  });
 
 /** The data without what stands at a path. */
 function without(data: unknown, [key, ...deeper]: readonly unknown[]): unknown {
@@ -257,13 +267,8 @@ export function toBrake(scene: Scene): Brake {
       ...scene.look,
       accessHole: { ...scene.look.accessHole, along: scene.look.accessHole.along * DEG },
     },
-    start: {
-      tooth: scene.start.tooth,
-      drumRadius: (scene.start.drumDiameter ?? drum.diameterNew) / 2,
-      wear: scene.start.wear,
-      temperature: scene.start.temperature,
-      leverOffStop: scene.start.leverOffStop,
-    },
+    start: toStart(scene.start, drum.diameterNew),
+    otherStart: scene.otherWheel ? toStart(scene.otherWheel, drum.diameterNew) : null,
     states: scene.states.map(toState),
   });
 }

@@ -8,6 +8,7 @@ import { hydraulicsPart } from './hydraulics.ts';
 import { VERSION } from './migrations/migrate.ts';
 import { choice, count, LONG, list, num, part, point, size, words } from './parts.ts';
 import { liningFriction, rubbingPart } from './rubbing.ts';
+import { startPart } from './start.ts';
 import { statePart } from './states.ts';
 
 /**
@@ -125,9 +126,6 @@ const springEnd = part('One end', {
   on: choice('What it is hooked to', ['front', 'rear', 'plate']),
   at: point('Spring hole'),
 });
-
-/** Wear of both linings at the start. */
-const depth = (side: string) => num(`Depth worn evenly off the ${side} lining`, 'mm', 0, 50);
 
 export const sceneSchema = part('A brake, how it is driven, and the states it is shown in', {
   $schema: v.optional(
@@ -256,18 +254,9 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
       radius: size('Radius of its ends', 'mm', 50),
     }),
   }),
-  start: v.optional(
-    part('How the brake stands when the scene is opened', {
-      tooth: v.optional(count('Tooth the adjuster stands on', 0, 2000), 0),
-      drumDiameter: v.optional(size('Inner diameter of the cold drum; new when left out', 'mm')),
-      wear: v.optional(
-        part('Wear of the linings', { front: depth('front'), rear: depth('rear') }),
-        { front: 0, rear: 0 },
-      ),
-      temperature: v.optional(num('Temperature of the drum', '°C', -60, 1000), 20),
-      leverOffStop: v.optional(num('Parking lever held off its stop, at the hook', 'mm', 0, 50), 0),
-    }),
-    {},
+  start: v.optional(startPart('How the brake stands when the scene is opened'), {}),
+  otherWheel: v.optional(
+    startPart('How the brake of the axle’s other wheel stands then; like this one when left out'),
   ),
   states: list('Standing states, each made from new by the first duty', statePart, 40),
 });

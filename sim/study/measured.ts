@@ -2,6 +2,7 @@ import type { Rig } from '../balance/rig.ts';
 import { usualPressure } from '../brake/duty.ts';
 import { type BrakeState, freshState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
+import { fromToe } from '../brake/worn-along.ts';
 import { sin } from '../math/trig.ts';
 import type { Finding } from '../scene/finding.ts';
 import { PI } from '../units/units.ts';
@@ -68,10 +69,6 @@ export function wornProfile(reading: LiningReading, fresh: number, count: number
   out[Math.min(count - 1, Math.floor(place * count))] = most;
   return out;
 }
-
-/** Elements run counter-clockwise: the front shoe's toe is at its first, the rear's at its last. */
-const fromToe = (wear: Float64Array, side: Side): Float64Array =>
-  side === 'front' ? wear : wear.slice().reverse();
 
 /** What a rule would find on a lining of the brake in a state, mm. */
 export function liningReading(brake: Brake, state: BrakeState, side: Side): LiningReading {

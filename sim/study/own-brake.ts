@@ -185,6 +185,7 @@ export function ownScene(
     temperature: 20,
     leverOffStop: 0,
   };
+  delete s.otherWheel;
   s.states = [{ name: 'New', until: 'distance', distance: 0 }];
   const slack =
     apart(base.shoes.front.strutSeat, base.shoes.rear.strutSeat) - base.adjuster.lengthAtZero;

@@ -17,7 +17,7 @@ const MILLI = 1e-3;
  */
 export function stopReadings(
   rig: Rig,
-  state: BrakeState,
+  state: BrakeState | readonly BrakeState[],
   speed: number,
   pressure: number,
   way: 1 | -1 = 1,
@@ -111,7 +111,7 @@ export function stopReadings(
 /** What a wanted deceleration, mm/s², from a speed, mm/s, asks of the brake. */
 export function slowingReadings(
   rig: Rig,
-  state: BrakeState,
+  state: BrakeState | readonly BrakeState[],
   deceleration: number,
   speed: number,
   way: 1 | -1 = 1,

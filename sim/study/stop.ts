@@ -43,18 +43,26 @@ type Way = 1 | -1;
 /** Places in a turn over which a drum that is not true is averaged: its harmonics are the first and second. */
 const AROUND = 8;
 
+const isMany = (s: BrakeState | readonly BrakeState[]): s is readonly BrakeState[] =>
+  Array.isArray(s);
+
 /**
  * Torque against the turning of a pressed brake, over one turn of its drum, N·mm; NaN where none can be told.
  *
+ * @param state of several brakes of the axle: their mean
  * @param speed of the vehicle before the stop, mm/s, for friction that hangs on it
  */
 export function brakingTorque(
   rig: Rig,
-  state: BrakeState,
+  state: BrakeState | readonly BrakeState[],
   pressure: number,
   way: Way,
   speed: number,
 ): number {
+  if (isMany(state)) {
+    const each = state.map((one) => brakingTorque(rig, one, pressure, way, speed));
+    return each.reduce((sum, torque) => sum + torque, 0) / each.length;
+  }
   const { offCentre, oval } = state.condition;
   const places = offCentre === 0 && oval === 0 ? 1 : AROUND;
   const of = (i: Instant): number =>
@@ -82,7 +90,7 @@ const sound = (rig: Rig): Rig =>
  */
 export function stopAt(
   rig: Rig,
-  state: BrakeState,
+  state: BrakeState | readonly BrakeState[],
   speed: number,
   pressure: number,
   way: Way = 1,
@@ -141,7 +149,7 @@ const ALIKE: Until = {
  */
 export function pressureToSlow(
   rig: Rig,
-  state: BrakeState,
+  state: BrakeState | readonly BrakeState[],
   deceleration: number,
   speed: number,
   way: Way = 1,

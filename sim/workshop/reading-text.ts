@@ -61,6 +61,10 @@ const plain: Readonly<Record<Plain, string>> = {
   dragTorque: 'What holds the wheel back with the pedal let go, the drum as warm as it is now.',
   dragPower: 'Heat that a brake which touches makes all the time while it is driven so.',
   dragForce: 'As much more as the tyre has to be pushed along with.',
+  wheelLeft: 'Both shoes of the left wheel together against its turning.',
+  wheelRight: 'Both shoes of the right wheel together against its turning.',
+  wheelDifference:
+    'How much the weaker brake of the axle lacks: the vehicle pulls to the stronger one.',
   partFree: 'Before the push rod moves anything.',
   partBooster: 'Before the booster begins to help.',
   partLost: 'The piston of the circuit that holds no pressure runs to its end first.',

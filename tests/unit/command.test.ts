@@ -227,6 +227,32 @@ describe('stop', () => {
   });
 });
 
+describe('wheels that start unlike', () => {
+  const scene = { ...quayScene(), otherWheel: { wear: { front: 0, rear: 2 } } };
+  const path = join(folder, 'unlike.json');
+  writeFileSync(path, JSON.stringify(scene));
+  const asked = async (...args: string[]) => {
+    const { out } = await takeup(...args, '--json');
+    return JSON.parse(out).readings ?? JSON.parse(out).end ?? JSON.parse(out).error;
+  };
+
+  it('are asked for one by one, and stop together', async () => {
+    const left = await asked('press', path);
+    expect((await asked('press', path, '--wheel', 'left')).torque).toEqual(left.torque);
+    const right = await asked('press', path, '--wheel', 'right');
+    near(right.liningRear.value, left.liningRear.value - 2, { abs: 1e-9 });
+    near((await asked('wear', path, '--km', '0', '--wheel', 'right')).liningRear.value, 2.5, {
+      abs: 1e-9,
+    });
+    const both = await asked('stop', path);
+    // A press may click before it is read, a stop does not.
+    near(both.wheelRight.value, right.torque.value, { rel: 1e-3 });
+    expect((await asked('stop', path, '--wheel', 'left')).wheelRight).toBe(undefined);
+    const state = await asked('press', path, '--wheel', 'left', '--state', 'New');
+    expect(state).toMatchObject({ place: '--state and --wheel', found: 'both' });
+  });
+});
+
 describe('pedal', () => {
   it('tells the curve, the touch and what is left', async () => {
     const { curve, readings: told } = JSON.parse((await takeup('pedal', 'quay-van', '--json')).out);
@@ -364,7 +390,10 @@ describe('what was typed wrong', () => {
     [['press', 'quay-van', '--pressure', '--flexible'], /--pressure: found no value/],
     [['press', 'quay-van', '--pressure', '4', '--pressure=5'], /--pressure: found twice/],
     [['press', 'quay-van', '--json=yes'], /--json: found "yes"; allowed: no value/],
-    [['wear', 'quay-van', '--pressure', '4'], /unknown option of "wear"; allowed: --km, --flex/],
+    [
+      ['wear', 'quay-van', '--pressure', '4'],
+      /unknown option of "wear"; allowed: --km, --wheel, --flex/,
+    ],
     [['press', 'quay-van', '--state', 'New', '--km', '5'], /--state and --km: found both/],
     [['constructor', 'quay-van'], /command: found "constructor"/],
     [['press', 'quay-van', '--pressure', '2+2 MPa'], /--pressure: found "2\+2 MPa"/],

@@ -20,9 +20,15 @@ const seed = 20261128;
 const PRESS = 1000;
 const ROAD = 5000;
 
-/** The quay van with all that may stand between foot and wheel. */
+/** The quay van with all that may stand between foot and wheel, and wheels that start worn and unlike. */
 const upstream = {
   ...quay,
+  start: { tooth: 1, wear: { front: { toe: 1.5, middle: 1.2, heel: 0.6 }, rear: 0.4 } },
+  otherWheel: {
+    tooth: 2,
+    drumDiameter: 200.2,
+    wear: { front: 0.8, rear: { toe: 0.9, heel: 0.5 } },
+  },
   hydraulics: {
     ...quay.hydraulics,
     masterStroke: 34,

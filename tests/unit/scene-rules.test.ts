@@ -177,6 +177,10 @@ const broken: Readonly<Record<string, readonly [path: string, ...Change[]]>> = {
   'tooth that is there': ['start.tooth', ['start.tooth', 21]],
   'drum at the start': ['start.drumDiameter', ['start.drumDiameter', 199]],
   'lining at the start': ['start.wear.rear', ['start.wear', { front: 0, rear: 4.5 }]],
+  'wear that takes off': [
+    'start.wear.rear',
+    ['start.wear', { front: 0, rear: { toe: 0, middle: 0, heel: 1 } }],
+  ],
   'strut at the start': ['start.tooth', ['start.tooth', 15]],
   'state of its own name': ['states.1.name', ['states.1.name', 'New']],
   'drums of the states': ['states.0.drumDiameter', ['states.0.drumDiameter', 205]],

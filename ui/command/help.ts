@@ -9,6 +9,7 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--state NAME | --km N]   in a standing state, or worn on by N km
         [--speed 40]              stopped from it, km/h: how hot the drum's face gets, and friction
                                   where it hangs on speed
+        [--wheel left|right]      which wheel of a scene with unlike ones
         [--temperature 20]        of the drum, °C
         [--cable 0]               parked: pull of the cable at the hook, N
         [--slope 0]               parked on that slope, %: what it asks for, and the margin
@@ -32,9 +33,9 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         force of the foot against pedal travel: first touch, linings on the drum, what is left to the
         floor, and the travel part by part: which of it is this axle's
         [--failed this|other], state and what is out of order as press takes them
-  wear SCENE --km N [--flexible] [--json]
+  wear SCENE --km N [--wheel left|right] [--flexible] [--json]
         click log and end state, released
-  life SCENE [--km N] [--duty NAME] [--json]
+  life SCENE [--km N] [--duty NAME] [--wheel left|right] [--json]
         driven by a duty of the scene to its first limit or to N km: events, forecast, end state
         [--reverse 10]            share of every kind of stop in reverse, %
         [--adjuster ${kinds}]

@@ -7,7 +7,6 @@ import {
   type Rig,
   readings,
   rest,
-  startState,
   withAdjuster,
   withReverse,
 } from '../../sim/index.ts';
@@ -16,6 +15,7 @@ import { number } from '../format.ts';
 import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
+import { startOf } from './state.ts';
 
 /** The scene's brake with the adjuster asked for. */
 async function rigOf(args: Arguments, rig: Rig): Promise<Rig> {
@@ -38,7 +38,7 @@ export async function life(args: Arguments, plain: Rig, say: Say): Promise<void>
   const duty = args.options.has('reverse')
     ? withReverse(named, (await sizeOf(args, 'reverse', 0, '%', [0, 100])) / 100)
     : named;
-  const start = startState(brake);
+  const start = startOf(args, rig);
   const state = {
     ...start,
     condition: { ...start.condition, adjusterSeized: args.flags.has('seized') },

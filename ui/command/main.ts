@@ -7,6 +7,7 @@ import type { Say } from './print.ts';
 /** What state the brake is in. */
 const STATE = [
   'state',
+  'wheel',
   'km',
   'temperature',
   'lever-off-stop',
@@ -30,9 +31,9 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     flags: ['flexible', 'json'],
   },
   pedal: { options: ['pressure', 'failed', 'drum', ...STATE], flags: ['flexible', 'json'] },
-  wear: { options: ['km'], flags: ['flexible', 'json'] },
+  wear: { options: ['km', 'wheel'], flags: ['flexible', 'json'] },
   life: {
-    options: ['km', 'duty', 'reverse', 'adjuster', 'hot-lock', 'driven-by'],
+    options: ['km', 'wheel', 'duty', 'reverse', 'adjuster', 'hot-lock', 'driven-by'],
     flags: ['flexible', 'json', 'one-by-one', 'past-limits', 'seized'],
   },
   check: { options: [], flags: ['json'] },

@@ -9,9 +9,12 @@ import {
   SURFACES,
   standingState,
   startState,
+  type Wheel,
   wearOn,
 } from '../../sim/index.ts';
 import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
+
+const WHEELS = ['left', 'right'] as const;
 
 /** A brake that locks forward turns no driving into wear: asked for, it is refused. */
 function mustTurn(rig: Rig, state: BrakeState, option: string): void {
@@ -25,12 +28,19 @@ function mustTurn(rig: Rig, state: BrakeState, option: string): void {
   }
 }
 
-async function worn(args: Arguments, rig: Rig): Promise<BrakeState> {
+/** The brake as its scene starts it, of the wheel that is asked for. */
+export function startOf(args: Arguments, rig: Rig, wheel?: Wheel): BrakeState {
+  const of = wheel ?? choiceOf(args, 'wheel', WHEELS, rig.brake.wheel);
+  return startState(rig.brake, rig.front.bed.count, of);
+}
+
+async function worn(args: Arguments, rig: Rig, wheel?: Wheel): Promise<BrakeState> {
   const name = args.options.get('state');
-  const start = startState(rig.brake);
+  const start = startOf(args, rig, wheel);
   if (name !== undefined) {
-    if (args.options.has('km')) {
-      throw new UsageError('--state and --km', 'both', 'one of them');
+    for (const other of ['km', 'wheel']) {
+      if (args.options.has(other))
+        throw new UsageError(`--state and --${other}`, 'both', 'one of them');
     }
     const { states } = rig.brake;
     const recipe = states.find((s) => s.name === name);
@@ -66,12 +76,12 @@ async function conditionOf(args: Arguments, sound: Condition): Promise<Condition
   };
 }
 
-/** The state that the options ask for: worn on, then as hot and out of order as told. */
-export async function stateOf(args: Arguments, rig: Rig): Promise<BrakeState> {
-  const { temperature: cold, leverOffStop: home } = rig.brake.start;
+/** The state of a wheel that the options ask for: worn on, then as hot and out of order as told. */
+export async function stateOf(args: Arguments, rig: Rig, wheel?: Wheel): Promise<BrakeState> {
+  const { temperature: cold, leverOffStop: home } = startOf(args, rig, wheel);
   const temperature = await sizeOf(args, 'temperature', cold, 'degC', [-40, 900]);
   const leverOffStop = await sizeOf(args, 'lever-off-stop', home, 'mm', [0, 50]);
   const condition = await conditionOf(args, SOUND);
-  const state = await worn(args, rig);
+  const state = await worn(args, rig, wheel);
   return { ...state, temperature, leverOffStop, condition };
 }

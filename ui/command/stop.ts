@@ -1,6 +1,7 @@
 import {
   dragReadings,
   KMH,
+  lineAt,
   masterAt,
   pressureToSlow,
   type Rig,
@@ -8,6 +9,7 @@ import {
   slowingReadings,
   stopAt,
   stopReadings,
+  wheelReadings,
 } from '../../sim/index.ts';
 import { stopNotes } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
@@ -33,21 +35,29 @@ export async function stop(args: Arguments, as: Rig, say: Say): Promise<void> {
   const way = choiceOf(args, 'drum', ['forward', 'backward'], 'forward') === 'forward' ? 1 : -1;
   const rig = withCircuit(args, as);
   const state = await stateOf(args, rig);
+  // Of unlike wheels both are stopped by, unless one is asked for, or a state that is no wheel's.
+  const both =
+    rig.brake.otherStart && !args.options.has('wheel') && !args.options.has('state')
+      ? { left: await stateOf(args, rig, 'left'), right: await stateOf(args, rig, 'right') }
+      : null;
+  const states = both ? [both.left, both.right] : state;
   const pedal = await sizeOf(args, 'pedal', Number.NaN, 'N', [0, 2000]);
   const wanted = await sizeOf(args, 'deceleration', Number.NaN, 'm/s^2', [0, 20]);
   const slowing = Number.isFinite(wanted)
-    ? slowingReadings(rig, state, wanted * METRE, speed, way)
+    ? slowingReadings(rig, states, wanted * METRE, speed, way)
     : [];
   const told = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const pressure = Number.isFinite(wanted)
-    ? pressureToSlow(rig, state, wanted * METRE, speed, way)
+    ? pressureToSlow(rig, states, wanted * METRE, speed, way)
     : Number.isFinite(pedal)
       ? masterAt(rig.brake, pedal)
       : told;
   const reached = Number.isFinite(pressure);
-  const list = reached ? stopReadings(rig, state, speed, pressure, way) : [];
+  const list = reached ? stopReadings(rig, states, speed, pressure, way) : [];
+  if (both && reached)
+    list.push(...wheelReadings(rig, both, lineAt(rig.brake, pressure), way, speed));
   const drag = dragReadings(rig, state, speed);
-  const notes = reached ? stopNotes(rig.brake, stopAt(rig, state, speed, pressure, way)) : [];
+  const notes = reached ? stopNotes(rig.brake, stopAt(rig, states, speed, pressure, way)) : [];
   if (args.flags.has('json')) {
     say(
       asJson({

@@ -1,9 +1,10 @@
-import { KM, lockedShoe, type Rig, readings, rest, startState, wearOn } from '../../sim/index.ts';
+import { KM, lockedShoe, type Rig, readings, rest, wearOn } from '../../sim/index.ts';
 import { eventText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { type Arguments, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, locks, type Say } from './print.ts';
+import { startOf } from './state.ts';
 
 /** `wear`: the click log of driving on from the start, and the released brake after it. */
 export async function wear(args: Arguments, rig: Rig, say: Say): Promise<void> {
@@ -11,7 +12,7 @@ export async function wear(args: Arguments, rig: Rig, say: Say): Promise<void> {
     throw new UsageError('--km', 'nothing', 'a number from 0 to 1000000');
   }
   const km = await sizeOf(args, 'km', 0, 'km', [0, 1e6]);
-  const start = startState(rig.brake);
+  const start = startOf(args, rig);
   // A brake that locks from new cannot be driven: nothing wears, nothing clicks.
   const distance = lockedShoe(rig, start, 1) ? 0 : km * KM;
   const { state, events } =

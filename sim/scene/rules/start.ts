@@ -1,73 +1,135 @@
+import type { Side } from '../../brake/types.ts';
+import { depthAt, depthsWithin } from '../../brake/worn-along.ts';
+import type { Scene } from '../schema.ts';
+import { type StartPart, wornOf } from '../start.ts';
 import { growthTo, partingFor } from './adjuster.ts';
 import { leverArms } from './parking.ts';
-import { apart, eachShoe, mm, must, type Rule } from './rule.ts';
+import { opening, openingMiddle } from './pose.ts';
+import { apart, type Breach, eachShoe, mm, must, type Rule } from './rule.ts';
 
 /** A drum may be this far past its mark at the start, mm on diameter: it must be seen to fail. */
 const PAST_MARK = 2;
 /** A strut too long by this drags, mm at the seats: an adjuster set out too far. Longer, no drum goes on. */
 const DRAGS = 0.5;
 
+/** Wheels of the axle that a scene tells of, by their keys. */
+const eachStart = (
+  s: Scene,
+  ask: (start: StartPart, path: string) => readonly Breach[],
+): readonly Breach[] => [
+  ...ask(s.start, 'start'),
+  ...(s.otherWheel ? ask(s.otherWheel, 'otherWheel') : []),
+];
+
+/** Places along a lining that may be the first to touch. */
+const PLACES = 24;
+
+/**
+ * Even wear that lets a shoe out as far as its wear along the arc does, mm: wherever the lining touches
+ * first. The place at an angle goes out by its opening (pose.ts) for a unit of turn, the middle by its own.
+ */
+function asEven(s: Scene, side: Side, told: StartPart['wear']['front']): number {
+  if (typeof told === 'number') return told;
+  const shoe = s.shoes[side];
+  const { from, to } = shoe.lining;
+  const worn = wornOf(told);
+  let least = worn.middle;
+  for (let k = 0; k <= PLACES; k++) {
+    const place = k / PLACES;
+    const angle = side === 'front' ? from + place * (to - from) : to - place * (to - from);
+    const out = opening(shoe, side, angle);
+    if (out > 0) least = Math.min(least, (depthAt(worn, place) * openingMiddle(shoe, side)) / out);
+  }
+  return least;
+}
+
 /** How it starts, and the states it offers. */
 export const startRules: readonly Rule[] = [
   {
     name: 'tooth that is there',
     reason: 'The adjuster stands on one of its teeth.',
-    broken: ({ start, adjuster }) =>
-      must(
-        start.tooth <= adjuster.teeth,
-        'start.tooth',
-        `${start.tooth}`,
-        `0 to ${adjuster.teeth}, the teeth there are`,
+    broken: (s) =>
+      eachStart(s, (start, path) =>
+        must(
+          start.tooth <= s.adjuster.teeth,
+          `${path}.tooth`,
+          `${start.tooth}`,
+          `0 to ${s.adjuster.teeth}, the teeth there are`,
+        ),
       ),
   },
   {
     name: 'drum at the start',
     reason: 'A drum is worn from new on.',
-    broken: ({ start, drum }) => {
-      const bore = start.drumDiameter ?? drum.diameterNew;
-      return must(
-        bore >= drum.diameterNew && bore <= drum.diameterMax + PAST_MARK,
-        'start.drumDiameter',
-        mm(bore),
-        `${mm(drum.diameterNew)} as new to ${mm(drum.diameterMax + PAST_MARK)}, two past its limit`,
-      );
-    },
+    broken: (s) =>
+      eachStart(s, (start, path) => {
+        const { drum } = s;
+        const bore = start.drumDiameter ?? drum.diameterNew;
+        return must(
+          bore >= drum.diameterNew && bore <= drum.diameterMax + PAST_MARK,
+          `${path}.drumDiameter`,
+          mm(bore),
+          `${mm(drum.diameterNew)} as new to ${mm(drum.diameterMax + PAST_MARK)}, two past its limit`,
+        );
+      }),
   },
   {
     name: 'lining at the start',
     reason: 'Some lining is left.',
     broken: (s) =>
-      eachShoe(s, ({ lining }, _, __, side) =>
-        must(
-          s.start.wear[side] < lining.thicknessNew,
-          `start.wear.${side}`,
-          mm(s.start.wear[side]),
-          `less than the lining, ${mm(lining.thicknessNew)}`,
-        ),
+      eachStart(s, (start, path) =>
+        eachShoe(s, ({ lining }, _, __, side) => {
+          const { greatest } = depthsWithin(wornOf(start.wear[side]));
+          return must(
+            greatest < lining.thicknessNew,
+            `${path}.wear.${side}`,
+            mm(greatest),
+            `less than the lining, ${mm(lining.thicknessNew)}`,
+          );
+        }),
+      ),
+  },
+  {
+    name: 'wear that takes off',
+    reason:
+      'Wear takes off everywhere: a parabola through the depths must not rise over a new lining.',
+    broken: (s) =>
+      eachStart(s, (start, path) =>
+        eachShoe(s, (_, __, ___, side) => {
+          const { least } = depthsWithin(wornOf(start.wear[side]));
+          return must(
+            least >= 0,
+            `${path}.wear.${side}`,
+            `${mm(least)} between the depths`,
+            'depths whose parabola stays at 0 mm or more',
+          );
+        }),
       ),
   },
   {
     name: 'strut at the start',
     reason: 'The drum goes over shoes that the strut holds no farther apart than that.',
-    broken: (s) => {
-      const { start, drum, adjuster, shoes } = s;
-      const out = ((start.drumDiameter ?? drum.diameterNew) - drum.diameterNew) / 2;
-      const { front, rear } = start.wear;
-      const room =
-        apart(shoes.front.strutSeat, shoes.rear.strutSeat) +
-        partingFor(s, { front: front + out, rear: rear + out });
-      const arms = leverArms(s);
-      const held = Math.abs((start.leverOffStop * arms.notch) / arms.hook);
-      const length = adjuster.lengthAtZero + growthTo(s, start.tooth) + held;
-      const bare = adjuster.lengthAtZero + growthTo(s, start.tooth);
-      return must(
-        !(length > room + DRAGS),
-        bare > room + DRAGS ? 'start.tooth' : 'start.leverOffStop',
-        bare > room + DRAGS
-          ? `${start.tooth}, a strut of ${mm(bare)}`
-          : `${mm(start.leverOffStop)}, with it a strut of ${mm(length)}`,
-        `a strut of at most ${mm(room + DRAGS)} with these linings in this drum`,
-      );
-    },
+    broken: (s) =>
+      eachStart(s, (start, path) => {
+        const { drum, adjuster, shoes } = s;
+        const out = ((start.drumDiameter ?? drum.diameterNew) - drum.diameterNew) / 2;
+        const front = asEven(s, 'front', start.wear.front);
+        const rear = asEven(s, 'rear', start.wear.rear);
+        const room =
+          apart(shoes.front.strutSeat, shoes.rear.strutSeat) +
+          partingFor(s, { front: front + out, rear: rear + out });
+        const arms = leverArms(s);
+        const held = Math.abs((start.leverOffStop * arms.notch) / arms.hook);
+        const length = adjuster.lengthAtZero + growthTo(s, start.tooth) + held;
+        const bare = adjuster.lengthAtZero + growthTo(s, start.tooth);
+        return must(
+          !(length > room + DRAGS),
+          bare > room + DRAGS ? `${path}.tooth` : `${path}.leverOffStop`,
+          bare > room + DRAGS
+            ? `${start.tooth}, a strut of ${mm(bare)}`
+            : `${mm(start.leverOffStop)}, with it a strut of ${mm(length)}`,
+          `a strut of at most ${mm(room + DRAGS)} with these linings in this drum`,
+        );
+      }),
   },
 ];
