@@ -10,7 +10,13 @@ export function balance(rig: Rig, state: BrakeState, press: Press): Instant {
   const locked =
     press.turning === 0
       ? null
-      : lockedShoe(rig, state, press.turning, press.cable ? undefined : press.pressure);
+      : lockedShoe(
+          rig,
+          state,
+          press.turning,
+          press.cable ? undefined : press.pressure,
+          press.speed,
+        );
   const i = locked ? null : instantOf(solveBalance(rig, state, press), press);
   if (i && !(i.lost && press.turning !== 0)) return i;
   // Where the turning drum leaves no pose, the standing one is shown.

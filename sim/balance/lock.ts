@@ -8,6 +8,7 @@ import { asideOf, type Dressed, dress } from './dress.ts';
 import { type Drive, driveToe } from './drive.ts';
 import { makePlaced, place, turnsOf } from './place.ts';
 import type { Rig, ShoeRig } from './rig.ts';
+import { atSpeed } from './rubbing.ts';
 
 /** How far past the touch a pinned shoe is turned, mm at the drum's radius; 10 doublings of it are 20 mm. */
 const PRESSED = 0.02;
@@ -134,15 +135,19 @@ function freeLocks(shoe: ShoeRig, d: Dressed, turning: -1 | 1, most: number): bo
  * The shoe that would lock at this turning, or null.
  *
  * @param pressure up to which a shoe is asked that does not lock at any push alike, MPa; that of the first duty's first stop when left out
+ * @param speed of the vehicle, mm/s, for friction that hangs on it (where it hangs on pressure: as it is told)
  */
 export function lockedShoe(
   rig: Rig,
   state: BrakeState,
   turning: Turning,
   pressure = usualPressure(rig.brake),
+  speed?: number,
 ): Side | null {
   if (turning === 0) return null;
-  const d = dress(rig, state);
+  const still = dress(rig, state);
+  const { rubbing } = rig.brake;
+  const d = rubbing ? { ...still, friction: atSpeed(rubbing, still.friction, speed) } : still;
   const aside = asideOf(rig).rig;
   for (const shoe of [aside.front, aside.rear]) {
     const locks =

@@ -54,7 +54,12 @@ export class Motion {
     backlog: 0,
     press: { pressure: 0, turning: 0 },
   };
-  #lockKept: { state: BrakeState; turning: Turning; side: Side | null } | null = null;
+  #lockKept: {
+    state: BrakeState;
+    turning: Turning;
+    speed: number | undefined;
+    side: Side | null;
+  } | null = null;
 
   /**
    * @param rig its brake is built anew, with buffers of its own: Balance may run between two steps
@@ -167,11 +172,16 @@ export class Motion {
   #locks(press: Press): boolean {
     if (press.turning === 0 || !(press.pressure > 0)) return false;
     const kept = this.#lockKept;
-    if (kept?.state !== this.state || kept.turning !== press.turning) {
+    if (
+      kept?.state !== this.state ||
+      kept.turning !== press.turning ||
+      kept.speed !== press.speed
+    ) {
       this.#lockKept = {
         state: this.state,
         turning: press.turning,
-        side: lockedShoe(this.rig, this.state, press.turning),
+        speed: press.speed,
+        side: lockedShoe(this.rig, this.state, press.turning, undefined, press.speed),
       };
     }
     return this.#lockKept?.side !== null;

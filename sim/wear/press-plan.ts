@@ -1,9 +1,8 @@
 import type { Rig } from '../balance/rig.ts';
 import { BARE, type FilmShares } from '../brake/film.ts';
-import { meanSpeed } from '../brake/stopping.ts';
 import type { Surface } from '../brake/surface.ts';
 import { Seeker, type Seeking } from '../math/root.ts';
-import type { Kind } from './schedule.ts';
+import { type Kind, waySpeed } from './schedule.ts';
 import type { Warm, Wearing } from './wearing.ts';
 
 /** Seats apart with a cool drum, mm, where that was, mm driven, and its growth between two such, mm/mm. */
@@ -96,12 +95,6 @@ export class Plan {
     };
   }
 
-  /** Mean speed over the way of the press, mm/s: a descent's own. */
-  get speed(): number {
-    const { speed, length } = this.kind;
-    return length > 0 ? speed : meanSpeed(speed);
-  }
-
   /** MPa, as needed for the torque asked for. */
   get pressure(): number {
     return this.#sought.at;
@@ -111,7 +104,7 @@ export class Plan {
   press(w: Wearing, temperature: number): void {
     const { turning, surface } = this;
     const { asked } = this.kind;
-    w.speed = this.speed;
+    w.speed = waySpeed(this.kind);
     w.shares = this.films;
     const torqueAt = (pressure: number): number => {
       w.press(this.warm, pressure, turning, surface, temperature);
@@ -130,7 +123,7 @@ export class Plan {
    */
   pressSoft(w: Wearing, temperature: number, sliding: number, energy: number): void {
     const ahead = this.drumRate * energy;
-    w.speed = this.speed;
+    w.speed = waySpeed(this.kind);
     w.shares = this.films;
     w.press(this.soft, this.pressure, this.turning, this.surface, temperature, sliding, ahead);
     this.softApart = w.separation;

@@ -1,5 +1,5 @@
 import type { Duty } from '../brake/duty.ts';
-import { torqueFor } from '../brake/stopping.ts';
+import { meanSpeed, torqueFor } from '../brake/stopping.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
@@ -25,6 +25,10 @@ export interface Kind {
   /** A stop at the foot of the descent before it in the list: comes with it. */
   readonly foot: boolean;
 }
+
+/** Mean speed over the way of a kind of press, mm/s: a descent's own. */
+export const waySpeed = ({ speed, length }: Kind): number =>
+  length > 0 ? speed : meanSpeed(speed);
 
 /**
  * Kinds of a duty in the order of the list: stops, then each descent with the stop at its foot.

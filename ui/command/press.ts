@@ -36,10 +36,11 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   const speed = (await sizeOf(args, 'speed', usual, 'km/h', [1, 300])) * KMH;
   const turning = TURNING[drum];
   const before = await stateOf(args, rig);
-  // A drum that is held cannot drag the shoes on: the ratchet sees a press standing still.
-  const held = lockedShoe(rig, before, turning, cable > 0 ? undefined : pressure) !== null;
   // Friction that hangs on speed is told where its law is, when none is asked for.
-  const at = args.options.has('speed') ? { speed } : {};
+  const at: { readonly speed?: number } = args.options.has('speed') ? { speed } : {};
+  // A drum that is held cannot drag the shoes on: the ratchet sees a press standing still.
+  const held =
+    lockedShoe(rig, before, turning, cable > 0 ? undefined : pressure, at.speed) !== null;
   const judged = application(rig, before, { pressure, turning: held ? 0 : turning, ...at });
   const { state } = judged;
   const instant = balance(rig, state, { pressure, turning, cable, ...at });
