@@ -41,6 +41,18 @@ export {
   strutLength,
 } from './brake/state.ts';
 export { axleForce, decelerationBy, stoppingDistance, torqueFor } from './brake/stopping.ts';
+export {
+  firstToYield,
+  lineContact,
+  pinGive,
+  pinShare,
+  STRUT_PARTS,
+  type StrutPart,
+  strutGive,
+  strutGives,
+  strutYields,
+  type Yielding,
+} from './brake/strut-path.ts';
 export { SURFACES, type Surface, surfaceFactor } from './brake/surface.ts';
 export type {
   Adjuster,
@@ -52,6 +64,7 @@ export type {
   ReturnSpring,
   Shoe,
   Side,
+  StrutPath,
   ToothedLever,
   Turning,
   Wheel,

@@ -67,6 +67,9 @@ export function quay(change: (scene: ReturnType<typeof quayScene>) => void = () 
   return { brake, rig: createRig(brake), state: freshState(brake), area: brake.cylinder.area };
 }
 
+/** The first teaching brake with nothing that gives between its shoes, as the teaching tables have it. */
+export const rigidQuay = (): Built => quay((scene) => Reflect.deleteProperty(scene, 'strutPath'));
+
 /** Wear alone: driven by the plain duty with the adjuster held. */
 export function wornBy(rig: Rig, state: BrakeState, km: number): BrakeState {
   const held = { ...state, condition: { ...state.condition, adjusterSeized: true } };

@@ -1,3 +1,4 @@
+import { firstToYield } from '../brake/strut-path.ts';
 import type { Point } from '../brake/types.ts';
 import { torqueOnDrum } from '../contact/rub.ts';
 import { Heel } from './forces/heel.ts';
@@ -100,6 +101,8 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
   const { rig } = d;
   const climbed = climbedBy(rig.brake, d.strutLength, w.strut.length);
   const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
+  const clamp = solution.strutOn ? Math.max(0, solution.clamp) : 0;
+  const weakest = firstToYield(rig.brake);
   const front = shoeInstant(s, rig.front, 0);
   const rear = shoeInstant(s, rig.rear, 1);
   return {
@@ -112,7 +115,7 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
     tooth: d.state.tooth,
     strutLength: d.strutLength,
     separation: w.strut.length,
-    strutForce: solution.strutOn ? Math.max(0, solution.clamp) : 0,
+    strutForce: clamp,
     climb,
     springs: ofKind(w.forces, Spring).map(({ tension, link: { a, b } }) => ({
       force: tension,
@@ -124,6 +127,7 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
     cableForce: act.cable,
     locked: null,
     lost: !balances(solution),
+    yields: weakest && clamp > weakest.force ? weakest : null,
     residual: solution.residual,
   };
 }

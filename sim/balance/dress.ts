@@ -6,7 +6,7 @@ import { boreAt, frictionAt } from '../brake/warm.ts';
 import { wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/drum.ts';
 import { cos, sin } from '../math/trig.ts';
-import { builtRest, makeRestRig, noteRest, type RestRig, reach } from './rest.ts';
+import { builtRest, makeRestRig, noteRest, type RestRig, reach, restClamp } from './rest.ts';
 import type { Fitted, Rig, Work } from './types.ts';
 import { makeWork, prepare } from './work.ts';
 
@@ -16,6 +16,8 @@ export interface Dressed extends Fitted {
   readonly state: BrakeState;
   readonly drum: DrumNow;
   readonly leverStop: number;
+  /** Clamp of the strut in the released brake, its drum away, N. */
+  readonly strutRest: number;
   /** Gap of the linings' middle in that pose, both shoes alike, mm (negative: dragging). */
   readonly restGap: number;
   /** Built rest pose: on the strut, both centre gaps alike, heels at home. */
@@ -81,6 +83,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
   const next = growth[state.tooth + 1];
   const leverStop = rig.hookArm > 0 ? state.leverOffStop / rig.hookArm : 0;
   const restPose = builtRest(on, state, front, rear, leverStop);
+  const clamp = restClamp(on, state, { front, rear }, leverStop, restPose);
   const home = new Float64Array(w.memory.length);
   noteRest(on, restPose, home);
   const films = state.film && filmShares(rig.brake, state.film);
@@ -94,6 +97,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
     rear,
     drum: { ...roundDrum(drumRadiusNow(rig, state)), y: state.condition.drumRise },
     strutLength: length,
+    strutRest: clamp,
     nextTooth: next === undefined ? 0 : next - (growth[state.tooth] as number),
     leverStop,
     restGap:

@@ -91,6 +91,7 @@ export function driveToe(
     memory: d.home,
     home: d.home,
     strutLength: d.strutLength,
+    strutRest: 0,
     shaken: 0,
   };
   const toe = makePlaced(rig.n);
@@ -98,6 +99,8 @@ export function driveToe(
   // Only the driven shoe moves.
   const held = new Uint8Array(rig.n).fill(1).fill(0, shoe.at, shoe.at + shoe.n);
   const bound: Bound = {
+    give: 0,
+    from: 0,
     gradient,
     excess: (y) => {
       place(rig, y, w.turns, shoe.toe, toe);

@@ -1,3 +1,4 @@
+import type { Yielding } from '../brake/strut-path.ts';
 import type { Point, Side, Turning } from '../brake/types.ts';
 
 /**
@@ -84,9 +85,11 @@ export interface Instant {
   readonly locked: Side | null;
   /** No balance was found (the drum carries a shoe off its anchor): no force is told either. */
   readonly lost: boolean;
+  /** What the strut's force is too much for, and at which force it gives way: none beyond that is told. */
+  readonly yields: Yielding | null;
   /** Greatest force left over by the solver, N: a check on the numbers. */
   readonly residual: number;
 }
 
-/** Can the forces of an instant be told? Not where a shoe locks by itself, nor where nothing balances. */
-export const isTold = (i: Instant): boolean => i.locked === null && !i.lost;
+/** Can the forces of an instant be told? Not where a shoe locks by itself, where nothing balances, or a part yields. */
+export const isTold = (i: Instant): boolean => i.locked === null && !i.lost && i.yields === null;

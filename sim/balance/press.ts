@@ -57,6 +57,7 @@ export function actingOn(
     memory,
     home: d.home,
     strutLength: d.strutLength,
+    strutRest: d.strutRest,
     shaken: 0,
   };
 }

@@ -1,4 +1,5 @@
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
+import type { Side } from '../brake/types.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { roundDrum } from '../contact/drum.ts';
 import { makeRub } from '../contact/rub.ts';
@@ -107,6 +108,30 @@ const UNPUSHED: Pick<Condition, 'pistonStuck' | 'lean'> = {
   pistonStuck: { front: false, rear: false },
   lean: { front: 0, rear: 0 },
 };
+/** The brake released and its drum away, the strut of a length at rest: what acts then. */
+function released(
+  { rig, work }: RestRig,
+  condition: Condition,
+  worn: Readonly<Record<Side, WornBed>>,
+  strutLength: number,
+): Acting {
+  prepare(work, { condition: { ...condition, ...UNPUSHED }, ...worn, strutLength, nextTooth: 0 });
+  const memory = new Float64Array(work.memory.length);
+  const unrubbed = { kind: 'slide', mu: 0, sense: 0 } as const;
+  return {
+    pressure: 0,
+    cable: 0,
+    drum: roundDrum(2 * rig.brake.drum.radiusMax),
+    frontLaw: unrubbed,
+    rearLaw: unrubbed,
+    memory,
+    home: memory,
+    strutLength,
+    strutRest: Number.POSITIVE_INFINITY,
+    shaken: 0,
+  };
+}
+
 /** Bending is settled when no place moves more than this from round to round, mm. */
 const SETTLED = 1e-9;
 
@@ -124,26 +149,8 @@ function bend(
   leverStop: number,
 ): void {
   const { rig, work: w } = on;
-  const free = { kind: 'slide', mu: 0, sense: 0 } as const;
-  prepare(w, {
-    condition: { ...state.condition, groove: FIRM, ...UNPUSHED },
-    front,
-    rear,
-    strutLength: length,
-    nextTooth: 0,
-  });
-  const memory = new Float64Array(w.memory.length);
-  const act: Acting = {
-    pressure: 0,
-    cable: 0,
-    drum: roundDrum(2 * rig.brake.drum.radiusMax),
-    frontLaw: free,
-    rearLaw: free,
-    memory,
-    home: memory,
-    strutLength: length,
-    shaken: 0,
-  };
+  const act = released(on, { ...state.condition, groove: FIRM }, { front, rear }, length);
+  const { memory } = act;
   const under = { inertia: null, leverStop, shaken: false };
   const shoes = [rig.front, rig.rear] as const;
   const solved = new Float64Array(rig.n);
@@ -169,6 +176,32 @@ function bend(
 export function noteRest({ rig, work: w }: RestRig, y: Float64Array, memory: Float64Array): void {
   turnsOf(rig, y, w.turns);
   for (const force of w.forces) force.rest?.(w, y, memory);
+}
+
+/**
+ * Clamp of the strut in the released brake, N: springs press the shoes on it. Its length is told as it stands
+ * there, so only what it bears beyond that shortens it. With the drum away: one that stands in the way is no
+ * part of it. Nought where nothing gives.
+ *
+ * @param leverStop turn of the parking lever on its stop, rad; @param restPose the built one
+ */
+export function restClamp(
+  on: RestRig,
+  state: Standing,
+  worn: Readonly<Record<Side, WornBed>>,
+  leverStop: number,
+  restPose: Float64Array,
+): number {
+  const { rig, work } = on;
+  if (rig.strutGive === 0) return 0;
+  const act = released(on, state.condition, worn, strutLength(rig.brake, state.tooth));
+  noteRest(on, restPose, act.memory);
+  const under = { inertia: null, leverStop, shaken: false };
+  const pose = restPose.slice();
+  return Math.max(
+    0,
+    solvePose(rig, work, pose, act, under, { strutOn: true, leverFree: false }).clamp,
+  );
 }
 
 /** @param leverStop turn of the parking lever on its stop, rad */

@@ -1,5 +1,6 @@
 import { condense, type Flex, type Push } from '../brake/flex.ts';
 import { ELEMENTS } from '../brake/state.ts';
+import { strutGive } from '../brake/strut-path.ts';
 import type { Brake, Point, Shoe, Side, SpringEnd } from '../brake/types.ts';
 import { buildBed } from '../contact/bed.ts';
 import { makeRub } from '../contact/rub.ts';
@@ -104,6 +105,7 @@ export function createRig(brake: Brake, options: RigOptions = {}): Rig {
     ],
     leverSense: along >= 0 ? 1 : -1,
     hookArm: Math.abs(along),
+    strutGive: options.strutGive ?? strutGive(brake, options.flexible === true),
     n: front.n + rear.n + 1,
     leverAt: front.n + rear.n,
   };

@@ -49,6 +49,9 @@ export interface Solution extends Supports, Ended {
 
 /** A length that is kept by a force, which is sought with the pose. */
 export interface Bound {
+  /** How much it shortens under its force (compression), mm/N, beyond a force from which on it gives, N. */
+  readonly give: number;
+  readonly from: number;
   /** How each freedom lengthens it, at the pose for which its excess was last asked. */
   readonly gradient: Float64Array;
   /** How much too long it is at a pose that has just been assembled, mm. */
@@ -107,7 +110,8 @@ function mostStep(rig: Rig, j: number): number {
 function residualOf(x: System, y: Float64Array): number {
   const { rig, w, act, inertia, bound, force, held } = x;
   assemble(rig, w, y, act);
-  const excess = bound ? bound.excess(y) : 0;
+  // What its force shortens it by, the ends come nearer.
+  const excess = bound ? bound.excess(y) + bound.give * Math.max(0, force - bound.from) : 0;
   const n = rig.n;
   let worst = 0;
   for (let j = 0; j < n; j++) {
@@ -150,7 +154,7 @@ function fillMatrix(x: System, steady: boolean): number {
       w.matrix[n * size + j] = bound.gradient[j] as number;
     }
   }
-  if (bound) w.matrix[n * size + n] = 0;
+  if (bound) w.matrix[n * size + n] = x.force > bound.from ? bound.give : 0;
   for (let l = 0; l < n; l++) {
     if (held[l] !== 1) continue;
     for (let j = 0; j < size; j++) w.matrix[l * size + j] = 0;
@@ -337,6 +341,8 @@ function shakenTo(x: System, y: Float64Array, s: Solution, gap: number): boolean
 
 /** The strut as a bound between its seats. */
 const strutBound = (rig: Rig, w: Work, act: Acting): Bound => ({
+  give: rig.strutGive,
+  from: act.strutRest,
   gradient: w.seatGradient,
   excess: () => w.strut.length - act.strutLength,
   addTangent: (force) => addClampTangent(rig, w, force),

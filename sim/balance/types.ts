@@ -60,6 +60,8 @@ export interface Rig {
   readonly leverSense: -1 | 1;
   /** Hook travel along the pull for a unit turn of the lever, mm/rad. */
   readonly hookArm: number;
+  /** Give of all that bears the strut's force, mm/N: see brake/strut-path.ts. */
+  readonly strutGive: number;
   /** All freedoms: front, rear, lever turn. */
   readonly n: number;
   readonly leverAt: number;
@@ -72,6 +74,8 @@ export interface RigOptions {
   readonly flexible?: boolean;
   /** Forces beyond the brake's own, as in the list of forces. */
   readonly more?: readonly BrakeForce[];
+  /** Give of what bears the strut's force, mm/N: the brake's own when left out, 0 for rigid parts. */
+  readonly strutGive?: number;
 }
 
 /** Place of a spot and its motion in every freedom (dx, dy over all freedoms). */
@@ -133,7 +137,9 @@ export interface Acting {
   /** What every force remembers before the instant (what after it, is in the work), and in the built rest pose. */
   memory: Float64Array;
   home: Float64Array;
+  /** The strut from seat to seat, mm, and the clamp of the released brake, from which on it gives, N. */
   strutLength: number;
+  strutRest: number;
   /** How much of what a turning drum can shake off it has, 0..1. */
   shaken: number;
 }

@@ -51,6 +51,8 @@ export type Anchor =
       /** Angle of the flat's outward normal (from the abutment towards the heel), rad. */
       readonly normal: number;
       readonly friction: number;
+      /** Of heel and bracket, square to the flat, N/mm. */
+      readonly stiffness: number;
     };
 
 export interface Lining {
@@ -99,6 +101,8 @@ export interface HoldDown {
   readonly at: Point;
   /** Friction of hold-down and plate pads on the shoe, N. */
   readonly friction: number;
+  /** Of its grip before it slips, N/mm. */
+  readonly stiffness: number;
   /** Share of that friction which a turning drum shakes off once the strut is unloaded, 0..1. */
   readonly shakenOff: number;
 }
@@ -135,6 +139,8 @@ export interface Cylinder {
   /** Stroke of each piston to run-out. */
   readonly stroke: number;
   readonly cupFriction: number;
+  /** Of a cup's grip before it slips, N/mm. */
+  readonly cupStiffness: number;
   /** Push of the spring between the cups, N. */
   readonly centreSpring: number;
   readonly outerRadius: number;
@@ -233,6 +239,48 @@ export interface Circuits {
   readonly stroke: number;
   /** The circuit that holds no pressure: its piston runs to the end of its stroke. */
   readonly failed: 'none' | 'this' | 'other';
+}
+
+/** Sizes of what bears the strut's force, mm and MPa: see strut-path.ts. */
+export interface StrutPath {
+  readonly bar: {
+    readonly width: number;
+    readonly thickness: number;
+    /** Its slot; both 0 without one. */
+    readonly slotWidth: number;
+    readonly slotLength: number;
+  };
+  /** Adjuster lever as a beam; null where the adjuster has none. */
+  readonly lever: {
+    readonly thickness: number;
+    readonly depth: number;
+    /** From its pin to where it bears, and to its teeth. */
+    readonly nose: number;
+    readonly arm: number;
+  } | null;
+  /** Rounding of edges and notches that bear. */
+  readonly edgeRadius: number;
+  readonly parkingLever: {
+    readonly thickness: number;
+    readonly depth: number;
+    /** From the strut's seat down to the stop. */
+    readonly toStop: number;
+  };
+  /** Anchor pins; null where the shoes do not turn on pins. */
+  readonly pins: {
+    readonly diameter: number;
+    /** From the plate to the middle of the web. */
+    readonly webOff: number;
+    readonly plate: number;
+    /** Radius at which the plate is held. */
+    readonly heldAt: number;
+  } | null;
+  /** Give of both steel shoes and of the drum, as felt at the strut, mm/N. */
+  readonly shoesGive: number;
+  readonly drumGive: number;
+  /** Yield of levers and pins, and of the bar, MPa. */
+  readonly yield: number;
+  readonly barYield: number;
 }
 
 export interface Hydraulics {
@@ -336,6 +384,8 @@ export interface Brake {
   readonly springs: readonly ReturnSpring[];
   readonly adjuster: Adjuster;
   readonly parkingLever: ParkingLever;
+  /** Sizes of what bears the strut's force; null where it is told as rigid. */
+  readonly strutPath: StrutPath | null;
   readonly hydraulics: Hydraulics;
   readonly vehicle: Vehicle;
   /** Duties to choose from; its standing states are worn on by the first. */

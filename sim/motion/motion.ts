@@ -136,6 +136,7 @@ export class Motion {
     act.drum = drumAt(d, this.#now.drumAngle);
     act.home = d.home;
     act.strutLength = d.strutLength;
+    act.strutRest = d.strutRest;
     this.#joint.leverStop = d.leverStop;
   }
 

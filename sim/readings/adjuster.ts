@@ -69,7 +69,7 @@ export function adjusterReadings(
       key: 'strutForce',
       name: 'Strut force',
       symbol: 'S',
-      value: i.strutForce,
+      value: i.yields ? Number.NaN : i.strutForce,
       unit: 'N',
       digits: 0,
       formula: 'S from the balance of both shoes',

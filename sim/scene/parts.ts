@@ -9,6 +9,7 @@ export type Unit =
   | 'degrees'
   | 'N'
   | 'N/mm'
+  | 'mm/N'
   | 'MPa'
   | 'bar'
   | 'kg'

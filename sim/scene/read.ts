@@ -15,6 +15,7 @@ import { frictionOf, toRubbing } from './rubbing.ts';
 import { type Scene, sceneSchema } from './schema.ts';
 import { toStart } from './start.ts';
 import { toState } from './states.ts';
+import { toStrutPath, unbearable } from './strut-path.ts';
 
 export type ReadResult =
   | { readonly ok: true; readonly brake: Brake; readonly scene: Scene }
@@ -91,7 +92,10 @@ export function readScene(data: unknown): ReadResult {
   }
   const findings = impossible(parsed.output);
   if (findings.length > 0) return { ok: false, findings: few(findings.map(inFile)) };
-  return { ok: true, scene: parsed.output, brake: toBrake(parsed.output) };
+  const brake = toBrake(parsed.output);
+  const weak = unbearable(brake);
+  if (weak.length > 0) return { ok: false, findings: few(weak.map(inFile)) };
+  return { ok: true, scene: parsed.output, brake };
 }
 
 type Issue = v.InferIssue<typeof sceneSchema>;
@@ -149,6 +153,7 @@ function toAnchor(a: Scene['shoes']['front']['anchor']): Anchor {
         heelRadius: a.heelRadius,
         normal: a.normal * DEG,
         friction: a.friction,
+        stiffness: a.stiffness,
       };
 }
 
@@ -225,6 +230,7 @@ export function toBrake(scene: Scene): Brake {
       area,
       stroke: cylinder.stroke,
       cupFriction: cylinder.cupFriction,
+      cupStiffness: cylinder.cupStiffness,
       centreSpring: cylinder.centreSpring,
       outerRadius: cylinder.outerDiameter / 2,
       halfLength: cylinder.length / 2,
@@ -248,6 +254,7 @@ export function toBrake(scene: Scene): Brake {
       slack: scene.parkingLever.slack,
       stiffness: scene.parkingLever.stiffness,
     },
+    strutPath: toStrutPath(scene.strutPath, scene.across.plate),
     hydraulics: toHydraulics(scene.hydraulics),
     vehicle: {
       ...scene.vehicle,

@@ -10,6 +10,7 @@ import { choice, count, LONG, list, num, part, point, size, words } from './part
 import { liningFriction, rubbingPart } from './rubbing.ts';
 import { startPart } from './start.ts';
 import { statePart } from './states.ts';
+import { strutPath } from './strut-path.ts';
 
 /**
  * The scene file: JSON, own format. One fixed unit for each key, told here in its description; the
@@ -53,6 +54,12 @@ const anchor = v.pipe(
         heelRadius: size('Radius of the heel', 'mm', 100),
         normal: num('Direction from the flat towards the heel, from +x', 'degrees', -360, 360),
         friction: num('Friction of heel on flat', 'plain number', 0, 1),
+        // A 2.5 mm edge on a 4 mm web is 1.7e5 to 2.2e5 N/mm by line contact (K. L. Johnson, Contact
+        // Mechanics); with its bracket half of that.
+        stiffness: v.optional(
+          num('Stiffness of heel and bracket, square to the flat', 'N/mm', 2e4, 3e5),
+          1e5,
+        ),
       }),
     ],
     'a kind: pin or abutment',
@@ -87,6 +94,8 @@ const shoe = (side: string) =>
     holdDown: part('Hold-down', {
       at: point('Where it presses'),
       friction: num('Friction of hold-down and plate pads', 'N', 0, 1000),
+      // From memory of metal on metal: 0.002 mm before it slips; only the slip is felt.
+      stiffness: v.optional(num('Its grip before it slips', 'N/mm', 500, 2e4), 5000),
       shakenOff: num(
         'Share of it a turning drum shakes off once the strut is unloaded, 0 to 1',
         'plain number',
@@ -165,6 +174,8 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     bore: size('Bore', 'mm', 100),
     stroke: size('Stroke of each piston to run-out', 'mm', 100),
     cupFriction: num('Friction of each cup', 'N', 0, 2000),
+    // From memory of rubber lips; only the slip is felt.
+    cupStiffness: v.optional(num('Grip of a cup before it slips', 'N/mm', 200, 2e4), 2000),
     centreSpring: num('Push of the spring between the cups', 'N', 0, 500),
     outerDiameter: size('Outer diameter, drawn only', 'mm', 200),
     length: size('Length, drawn only', 'mm', 300),
@@ -193,6 +204,7 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
     slack: num('Slack of the cable', 'mm', 0, 200),
     stiffness: size('Stiffness of each cable', 'N/mm', 1e6),
   }),
+  strutPath: v.optional(strutPath),
   hydraulics: hydraulicsPart,
   vehicle: part('Vehicle', {
     mass: size('Mass', 'kg', 1e5),

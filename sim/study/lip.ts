@@ -3,7 +3,7 @@ import { drumRadiusNow } from '../balance/dress.ts';
 import type { Instant, ShoePose } from '../balance/instant.ts';
 import { placePoint, poseOf, turnIn } from '../balance/place.ts';
 import { makeRestRig, seatsApart, turnPair } from '../balance/rest.ts';
-import type { Rig } from '../balance/rig.ts';
+import { createRig, type Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Lining, Point, Side } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
@@ -152,12 +152,24 @@ function asideTurns(rig: Rig, state: BrakeState, i: Instant, aside: number): Rec
   return { front: more('front'), rear: more('rear') };
 }
 
+const rigids = new WeakMap<Rig, Rig>();
+
+/** The same brake with a strut that nothing shortens. */
+function rigid(rig: Rig): Rig {
+  if (rig.strutGive === 0) return rig;
+  const made = rigids.get(rig) ?? createRig(rig.brake, { ...rig.options, strutGive: 0 });
+  rigids.set(rig, made);
+  return made;
+}
+
 /**
- * How linings and lip stand to each other at rest.
+ * How linings and lip stand to each other at rest, by the size that the shoes have on their strut: where a
+ * drum squeezes them they are smaller, as long as it is on, and no nearer to coming off.
  *
  * @param aside how far the pair of shoes stands off centre towards the front shoe, mm at the linings' middle
  */
-export function lipFit(rig: Rig, state: BrakeState, aside = 0): LipFit {
+export function lipFit(given: Rig, state: BrakeState, aside = 0): LipFit {
+  const rig = rigid(given);
   const i = rest(rig, state);
   const height = lipHeight(rig, state);
   const turns = asideTurns(rig, state, i, aside);

@@ -6,10 +6,10 @@ import { parked, slopeHeld } from './parking.ts';
 /** N·mm to N·m. */
 const NM = 1e-3;
 
-/** Readings of the brake parked by its cable. A shoe that locks holds any torque: none is told. */
+/** Readings of the brake parked by its cable. A shoe that locks holds any torque, and parts that give way none that can be told. */
 export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Reading[] {
   const p = parked(rig, state, cable);
-  const told = (value: number): number => (p.locked ? Number.NaN : value);
+  const told = (value: number): number => (p.locked || p.yields ? Number.NaN : value);
   return [
     {
       key: 'slipForward',

@@ -28,6 +28,8 @@ export interface Parked {
   readonly handForce: number;
   /** A shoe that locks: it holds whatever the cable does. */
   readonly locked: Instant['locked'];
+  /** A part that gives way under such a pull: no force is told then. */
+  readonly yields: Instant['yields'];
 }
 
 const torqueOf = (i: Instant): number => Math.abs(i.torqueOnDrum);
@@ -49,6 +51,7 @@ export function parked(rig: Rig, state: BrakeState, cable: number): Parked {
     notches: spend(rig, state, cable, hookTravel).notches,
     handForce: (rig.brake.vehicle.brakes * cable) / (lever.handRatio * lever.handEfficiency),
     locked: forward.locked ?? backward.locked,
+    yields: forward.yields ?? backward.yields,
   };
 }
 

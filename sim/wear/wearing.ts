@@ -1,7 +1,14 @@
 import { ofKind } from '../balance/forces/list.ts';
 import { Piston } from '../balance/forces/piston.ts';
 import { pressInSteps, remembers } from '../balance/press.ts';
-import { builtRest, makeRestRig, noteRest, type RestRig, reach } from '../balance/rest.ts';
+import {
+  builtRest,
+  makeRestRig,
+  noteRest,
+  type RestRig,
+  reach,
+  restClamp,
+} from '../balance/rest.ts';
 import { atSpeed, settleFriction } from '../balance/rubbing.ts';
 import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig } from '../balance/types.ts';
@@ -33,6 +40,8 @@ export interface WearingRecord {
   readonly lost: number;
   readonly restAt: number;
   readonly restPose: Float64Array;
+  /** Clamp of the strut in it, N. */
+  readonly strutRest: number;
   readonly separation: number;
   readonly torque: number;
   readonly balanced: boolean;
@@ -104,6 +113,7 @@ export class Wearing {
       memory,
       home: new Float64Array(memory.length),
       strutLength: 0,
+      strutRest: 0,
       shaken: 0,
     };
     this.#restPose = new Float64Array(rig.n);
@@ -174,6 +184,7 @@ export class Wearing {
       lost: this.#lost,
       restAt: this.#restAt,
       restPose: this.#restPose.slice(),
+      strutRest: this.#act.strutRest,
       separation: this.separation,
       torque: this.torque,
       balanced: this.balanced,
@@ -189,6 +200,7 @@ export class Wearing {
     this.#lost = r.lost;
     this.#restAt = r.restAt;
     this.#restPose.set(r.restPose);
+    this.#act.strutRest = r.strutRest;
     this.separation = r.separation;
     this.torque = r.torque;
     this.balanced = r.balanced;
@@ -203,6 +215,7 @@ export class Wearing {
     this.#bed('rear', 0);
     const { front, rear } = this.#linings;
     this.#restPose.set(builtRest(this.#on, this, front, rear, this.#leverStop));
+    this.#act.strutRest = restClamp(this.#on, this, this.#linings, this.#leverStop, this.#restPose);
     noteRest(this.#on, this.#restPose, this.#act.home);
     this.#restAt = this.#lost;
   }

@@ -41,3 +41,4 @@ export { ownWords } from './own-brake.ts';
 export { type ParkingRule, parkingRules } from './parking-rules.ts';
 export { meaningOf } from './reading-text.ts';
 export { DRY_ROAD, pedalNotes, stopNotes } from './stop-text.ts';
+export { yieldText } from './yield-text.ts';

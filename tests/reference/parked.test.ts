@@ -12,11 +12,11 @@ import {
   wearOn,
 } from '../../sim/index.ts';
 import { parkingRules } from '../../sim/workshop/index.ts';
-import { quay } from '../brakes.ts';
+import { quay, rigidQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-/** Table 11 of the teaching tables, and its vans 9 to 11 and 18 to 20: quay van, worn in, 300 N in each cable. */
-const { rig, state } = quay();
+/** Table 11 of the teaching tables, and its vans 9 to 11 and 18 to 20: quay van, worn in, 300 N in each cable; parts that do not give. */
+const { rig, state } = rigidQuay();
 const worn = wearOn(rig, state, { distance: 20000 * KM }).state;
 const twenty = { kind: 'slope', percent: 20 } as const;
 

@@ -19,7 +19,7 @@ import {
   thinnest,
   wearOn,
 } from '../../sim/index.ts';
-import { quay } from '../brakes.ts';
+import { quay, rigidQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /**
@@ -299,6 +299,8 @@ describe('quay van, wearing', () => {
 });
 
 describe('quay van, parked (worn-in)', () => {
+  // The tables know no parts that give: see give.test.ts for what those add.
+  const { rig } = rigidQuay();
   const worn = standingState(rig, 'Worn-in');
   it('300 N of cable: strut, pivot, slip torques both ways, notches', () => {
     const p = parked(rig, worn, 300);

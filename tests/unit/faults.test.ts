@@ -23,12 +23,13 @@ import {
   type WheelBrake,
 } from '../../sim/index.ts';
 import { cases, faultOf, faults, Investigation, notShown } from '../../sim/workshop/index.ts';
-import { quay } from '../brakes.ts';
+import { rigidQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 import { faultTable } from '../reference/fault-table.ts';
 
 /** Figures of the teaching tables' twenty vans: 2 % on torque, 0.02 mm on gaps. */
-const { rig } = quay();
+// The tables know no parts that give.
+const { rig } = rigidQuay();
 const worn: WheelBrake = { rig, state: standingState(rig, 'Worn-in') };
 const clicked: WheelBrake = { rig, state: standingState(rig, 'Just clicked') };
 const van = (id: string, from = worn): Axle => axleWith(from, faultOf(id));

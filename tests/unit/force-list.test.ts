@@ -33,7 +33,8 @@ function acting(
   const law = { kind: 'slide', mu, sense: 1 } as const;
   return {
     ...{ pressure, cable, drum: drumAt(d, 0), frontLaw: law, rearLaw: law },
-    ...{ memory: w.memory, home: d.home, strutLength: d.strutLength, shaken: 0.7 },
+    ...{ memory: w.memory, home: d.home, strutLength: d.strutLength },
+    ...{ strutRest: d.strutRest, shaken: 0.7 },
   };
 }
 

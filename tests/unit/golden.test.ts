@@ -8,6 +8,6 @@ it('golden runs end in the bits that are kept', () => {
     { scene: 'quay-van', clicks: 1, steps: 720, hash: 'e6f9d898' },
     { scene: 'bench-brake', clicks: 1, steps: 720, hash: '9a43848d' },
     { scene: 'farm-trailer', clicks: 33, steps: 720, hash: 'fda48305' },
-    { scene: 'ferry-runabout', clicks: 51, steps: 720, hash: 'e5a8d83f' },
+    { scene: 'ferry-runabout', clicks: 51, steps: 720, hash: 'd510f3a7' },
   ]);
 });

@@ -93,7 +93,7 @@ function faults(node: Node, v: unknown, path: string): string[] {
 
 /** Units that a number's description may end with. */
 const UNITS =
-  /, (mm|µm|mm\/1000 km|degrees|N|N\/mm|MPa|bar|kg|kg·mm²|J|J\/K|W\/K|W\/K for each km\/h|1\/K|W\/\(m·K\)|kg\/m³|J\/\(kg·K\)|mm²\/N|mm³\/MPa|N\/\(m\/s\)²|°C|km\/h|km|1\/km|m\/s²|%|plain number|whole number)$/;
+  /, (mm|µm|mm\/1000 km|degrees|N|N\/mm|mm\/N|MPa|bar|kg|kg·mm²|J|J\/K|W\/K|W\/K for each km\/h|1\/K|W\/\(m·K\)|kg\/m³|J\/\(kg·K\)|mm²\/N|mm³\/MPa|N\/\(m\/s\)²|°C|km\/h|km|1\/km|m\/s²|%|plain number|whole number)$/;
 
 /** Keys without a word of what they are, and numbers without their unit, by path. */
 function unsaid(node: Node, path: string): string[] {

@@ -13,6 +13,7 @@ import {
   turnReadings,
   usualSpeed,
 } from '../../sim/index.ts';
+import { yieldText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { lostText } from '../words.ts';
 import { type Arguments, choiceOf, sizeOf } from './args.ts';
@@ -59,6 +60,7 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
         drum,
         locked: instant.locked,
         lost: instant.lost,
+        yields: instant.yields,
         tooth: state.tooth,
         clicked: judged.clicked,
         readings: jsonValues(list),
@@ -70,5 +72,6 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   if (judged.clicked > 0) say(`Clicked to tooth ${state.tooth}.`);
   if (instant.locked) say(locks(instant.locked));
   if (instant.lost) say(lostText);
+  if (instant.yields) say(yieldText(instant.yields));
   say(lines(list));
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { BAR, type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
+import { yieldText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { cell, type Find, factorCell, liningCell } from '../pieces/cells.ts';
 import { icons } from '../pieces/icons.ts';
@@ -15,6 +16,7 @@ function heading(find: Find, i: Instant): TemplateResult {
     return html`<p>At this friction the drum drags the ${i.locked} shoe tight by itself: it <b class="lead">locks</b>. No force can be told.</p>`;
   }
   if (i.lost) return html`<p>${lostText}</p>`;
+  if (i.yields) return html`<p>${yieldText(i.yields)}</p>`;
   if (!(push > 5))
     return html`<p>Released: the springs hold both shoes on the strut, and the strut sets the gap.</p>`;
   if (i.turning === 0)

@@ -4,8 +4,6 @@ import type { Acting, Fitted, Force, Placed, Rig, ShoeRig, Work } from '../types
 import { OnShoe } from './on-shoe.ts';
 import { addForce, addSlope, book, indexOf } from './sums.ts';
 
-/** Elastic grip of a hold-down before it slips, N/mm: stiff against the motions that matter (0.01 mm). From memory of metal on metal; only the slip limit is felt. */
-const HOLD_STIFFNESS = 5000;
 /** Formal pull back to the built rest place of a shoe shaken free of friction, N/mm: decides the sideways float alone (below 0.05 N at any reading). */
 const CENTRING = 0.05;
 /** A bristle whose end went farther than this has slid, mm. */
@@ -53,7 +51,7 @@ export class HoldDown extends OnShoe implements Force {
     place(this.rig, yy, w.turns, shoe.hold, p);
     const from = shoe.at;
     const to = shoe.at + shoe.n;
-    const { friction, shakenOff } = shoe.shoe.holdDown;
+    const { friction, shakenOff, stiffness } = shoe.shoe.holdDown;
     const share = 1 - act.shaken * shakenOff;
     const broke = memory[slot + BROKE] as number;
     const limit = friction * share + (broke === 0 ? this.#groove : 0);
@@ -62,20 +60,20 @@ export class HoldDown extends OnShoe implements Force {
     const x = p.x - ax;
     const y = p.y - ay;
     const d = Math.sqrt(x * x + y * y);
-    let fx = -HOLD_STIFFNESS * x;
-    let fy = -HOLD_STIFFNESS * y;
-    let slope = -HOLD_STIFFNESS;
+    let fx = -stiffness * x;
+    let fy = -stiffness * y;
+    let slope = -stiffness;
     w.after[slot + X] = ax;
     w.after[slot + Y] = ay;
     w.after[slot + BROKE] = broke;
-    this.#stored = (HOLD_STIFFNESS * d * d) / 2;
+    this.#stored = (stiffness * d * d) / 2;
     this.#slides = false;
-    if (HOLD_STIFFNESS * d > limit) {
-      const c = limit / (HOLD_STIFFNESS * d);
+    if (stiffness * d > limit) {
+      const c = limit / (stiffness * d);
       w.after[slot + X] = p.x - c * x;
       w.after[slot + Y] = p.y - c * y;
-      fx = -c * HOLD_STIFFNESS * x;
-      fy = -c * HOLD_STIFFNESS * y;
+      fx = -c * stiffness * x;
+      fy = -c * stiffness * y;
       slope = 0;
       this.#stored = 0;
       this.#slides = limit > 0;

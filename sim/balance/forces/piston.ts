@@ -5,8 +5,6 @@ import type { Acting, Fitted, Force, Placed, Rig, ShoeRig, Work } from '../types
 import { OnShoe } from './on-shoe.ts';
 import { addForce, book, indexOf } from './sums.ts';
 
-/** Elastic grip of a cup before it slips, N/mm: stiff against the motions that matter. From memory of rubber lips; only the slip limit is felt. */
-const CUP_STIFFNESS = 2000;
 /** A piston rusted into its bore as a stop for its toe, N/mm: as stiff as a heel on its flat. */
 const STUCK_STOP = 1e5;
 
@@ -52,7 +50,13 @@ export class Piston extends OnShoe implements Force {
     const { cylinder } = this.rig.brake;
     place(this.rig, y, w.turns, shoe.toe, toe);
     const travel = shoe.outward * (toe.x - (act.home[slot + TOE] as number));
-    stickForce(travel, act.memory[slot + CUP] as number, CUP_STIFFNESS, this.#friction, stick);
+    stickForce(
+      travel,
+      act.memory[slot + CUP] as number,
+      cylinder.cupStiffness,
+      this.#friction,
+      stick,
+    );
     const fluid = act.pressure * cylinder.area + cylinder.centreSpring;
     let push = Math.max(0, fluid + stick.force);
     if (push === 0) stick.slope = 0;
@@ -88,7 +92,7 @@ export class Piston extends OnShoe implements Force {
     if (this.#stuck) return (STUCK_STOP * within * within) / 2 + leant;
     if (push === this.#lean) return leant;
     if (this.#friction > 0 && slope === 0) return null;
-    const bristle = slope === 0 ? 0 : (force * force) / (2 * CUP_STIFFNESS);
+    const bristle = slope === 0 ? 0 : (force * force) / (2 * this.rig.brake.cylinder.cupStiffness);
     return bristle - fluid * travel + leant;
   }
 

@@ -73,6 +73,7 @@ it('draws other sound brakes: abutments, a screw strut, a wedge', () => {
       heelRadius: 9,
       normal,
       friction: 0.2,
+      stiffness: 1e5,
     },
   });
   for (const kind of ['screw strut', 'wedge', 'incremental'] as const) {
