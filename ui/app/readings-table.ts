@@ -1,35 +1,17 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import {
-  BAR,
-  curveReadings,
-  dragReadings,
-  type Instant,
-  KMH,
-  parkedReadings,
-  partReadings,
-  pedalCurve,
-  pedalStack,
-  type Reading,
-  stopAt,
-  stopReadings,
-  turnReadings,
-  usualPressure,
-} from '../../sim/index.ts';
-import { meaningOf, pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
+import type { Instant, Reading } from '../../sim/index.ts';
+import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
-import { pedalPlot, plotKey } from '../plot/pedal-plot.ts';
-import { PRESS_BAR } from '../record/bench.ts';
 import { Kept } from '../record/kept.ts';
 import type { Session } from '../session.ts';
 import { dialogStyles } from './dialog-styles.ts';
 import { withIndices } from './symbols.ts';
 
-/** Pull of the cable for which the parked brake is told, N: an ordinary pull (own choice). */
-const CABLE = 300;
-/** Speed that a stop is told from, km/h: in town (own choice). */
-const TOWN = 50;
+type More = typeof import('./more-readings.ts');
+/** What tells the readings that take many instants: loaded when the sheet is first opened, or soon after the brake moves. */
+export const loadMore = (): Promise<More> => import('./more-readings.ts');
 
 /**
  * Every reading of the moment on one sheet: name, symbol, value, what it means, the formula it comes
@@ -40,16 +22,20 @@ export class ReadingsTable extends LitElement {
     session: { attribute: false },
     instant: { attribute: false },
     opened: { state: true },
+    told: { state: true },
   };
   declare session: Session;
   /** The moment on the stage. */
   declare instant: Instant;
   declare opened: boolean;
+  /** Null until it is loaded. */
+  declare told: More | null;
   readonly #more = new Kept<TemplateResult>();
 
   constructor() {
     super();
     this.opened = false;
+    this.told = null;
   }
 
   static override styles = [
@@ -82,6 +68,15 @@ export class ReadingsTable extends LitElement {
 
   open(): void {
     this.opened = true;
+    if (!this.told) {
+      // Without them the sheet still tells what is now; it asks again when it is opened anew.
+      loadMore().then(
+        (told) => {
+          this.told = told;
+        },
+        () => undefined,
+      );
+    }
     this.renderRoot.querySelector('dialog')?.showModal();
   }
 
@@ -109,26 +104,14 @@ export class ReadingsTable extends LitElement {
   }
 
   /** What takes many instants: worked out anew only when the brake, its state or the press is another. */
-  #worked(): TemplateResult {
+  #worked(more: More): TemplateResult {
     const { session, instant } = this;
-    const { rig, shown: state } = session;
-    const { pressure, turning } = instant;
-    return this.#more.of([rig, state, pressure, turning], () => {
-      const hard = pressure > 0 ? pressure : usualPressure(rig.brake);
-      const way = turning === -1 ? -1 : 1;
-      const speed = TOWN * KMH;
-      const curve = pedalCurve(rig, state, Math.max(pressure, PRESS_BAR * BAR), way);
-      const now = pedalStack(rig.brake, instant);
-      const note = (text: string) => html`<p class="note">${text}</p>`;
-      return html`${this.#rows(`A stop from ${TOWN} km/h at ${number(hard / BAR, 0)} bar`, stopReadings(rig, state, speed, hard, way))}
-        ${stopNotes(rig.brake, stopAt(rig, state, speed, hard, way)).map(note)}
-        ${this.#rows(`Driven at ${TOWN} km/h with the pedal let go`, dragReadings(rig, state, speed))}
-        ${this.#rows(`The pedal pushed to ${number((curve.points.at(-1)?.pressure ?? 0) / BAR, 0)} bar`, curveReadings(curve))}
-        ${pedalPlot(curve, { travel: now.total, force: now.force })}${note(plotKey)}${pedalNotes(curve).map(note)}
-        ${this.#rows('Where that travel goes', partReadings(curve))}
-        ${this.#rows(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE))}
-        ${this.#rows('Once around the drum', turnReadings(rig, state, { pressure, turning }))}`;
-    });
+    const key = [session.rig, session.shown, instant.pressure, instant.turning];
+    return this.#more.of(
+      key,
+      () =>
+        html`${more.moreReadings(session, instant).map(({ title, list, below }) => html`${this.#rows(title, list)}${below}`)}`,
+    );
   }
 
   override render() {
@@ -141,7 +124,7 @@ export class ReadingsTable extends LitElement {
       <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.readings(instant))}${this.#worked()}`
+          ? html`${this.#rows('Now', session.readings(instant))}${this.told ? this.#worked(this.told) : nothing}`
           : nothing
       }
     </dialog>`;

@@ -3,6 +3,7 @@ import type { StationId } from '../record/moment.ts';
 import { type Entry, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';
+import { loadMore } from './readings-table.ts';
 
 /** Stations that can be shown, and why others cannot. */
 const there = new Map<StationId, Station>();
@@ -45,8 +46,9 @@ export function ready(entry: Entry, changed: () => void): Station {
   return waiting(entry);
 }
 
-/** Loads the rest of the stations while nobody waits for them, so that they open without a network too. */
+/** Loads the rest of the stations, and of the readings, while nobody waits for them, so that they open without a network too. */
 export async function bringRest(): Promise<void> {
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of stations) await entry.load().catch(() => undefined);
+  await loadMore().catch(() => undefined);
 }

@@ -1,0 +1,73 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import {
+  BAR,
+  curveReadings,
+  dragReadings,
+  type Instant,
+  KMH,
+  parkedReadings,
+  partReadings,
+  pedalCurve,
+  pedalStack,
+  type Reading,
+  stopAt,
+  stopReadings,
+  turnReadings,
+  usualPressure,
+} from '../../sim/index.ts';
+import { pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
+import { number } from '../format.ts';
+import { pedalPlot, plotKey } from '../plot/pedal-plot.ts';
+import { PRESS_BAR } from '../record/bench.ts';
+import type { Session } from '../session.ts';
+
+/** Pull of the cable for which the parked brake is told, N: an ordinary pull (own choice). */
+const CABLE = 300;
+/** Speed that a stop is told from, km/h: in town (own choice). */
+const TOWN = 50;
+
+/** Readings under one heading, and what stands beneath them. */
+export interface Group {
+  readonly title: string;
+  readonly list: readonly Reading[];
+  readonly below: TemplateResult | typeof nothing;
+}
+
+const notes = (texts: readonly string[]): TemplateResult =>
+  html`${texts.map((text) => html`<p class="note">${text}</p>`)}`;
+
+/**
+ * What takes many instants to tell: a stop, drag on the road, the pedal's way down, the brake parked, and
+ * once around its drum. A released brake is stopped by its usual pressure.
+ */
+export function moreReadings({ rig, shown: state }: Session, instant: Instant): Group[] {
+  const { pressure, turning } = instant;
+  const { brake } = rig;
+  const hard = pressure > 0 ? pressure : usualPressure(brake);
+  const way = turning === -1 ? -1 : 1;
+  const speed = TOWN * KMH;
+  const most = Math.max(pressure, PRESS_BAR * BAR);
+  const curve = pedalCurve(rig, state, most, way);
+  const { total: travel, force } = pedalStack(brake, instant);
+  const group = (
+    title: string,
+    list: readonly Reading[],
+    below: Group['below'] = nothing,
+  ): Group => ({ title, list, below });
+  return [
+    group(
+      `A stop from ${TOWN} km/h at ${number(hard / BAR, 0)} bar`,
+      stopReadings(rig, state, speed, hard, way),
+      notes(stopNotes(brake, stopAt(rig, state, speed, hard, way))),
+    ),
+    group(`Driven at ${TOWN} km/h with the pedal let go`, dragReadings(rig, state, speed)),
+    group(
+      `The pedal pushed to ${number(most / BAR, 0)} bar`,
+      curveReadings(curve),
+      html`${pedalPlot(curve, { travel, force })}${notes([plotKey, ...pedalNotes(curve)])}`,
+    ),
+    group('Where that travel goes', partReadings(curve)),
+    group(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE)),
+    group('Once around the drum', turnReadings(rig, state, { pressure, turning })),
+  ];
+}
