@@ -26,7 +26,14 @@ const TOUCHED: Until = { near: 1e-9, apart: (a, b) => Math.abs(b - a) <= 1e-9, t
 function pinLocks(shoe: ShoeRig, d: Dressed, turning: Turning): boolean {
   const worn = shoe.side === 'front' ? d.front : d.rear;
   const law = { kind: 'slide', mu: d.friction[shoe.side], sense: turning } as const;
-  const stance: ShoeStance = { freedoms: 1, at: 0, q: new Float64Array(1), cos: 1, sin: 0 };
+  const stance: ShoeStance = {
+    freedoms: 1,
+    at: 0,
+    q: new Float64Array(1),
+    slopes: false,
+    cos: 1,
+    sin: 0,
+  };
   /** Least gap of the lining, mm, turned outward by so much at the drum's radius, mm. */
   const gapAt = (outward: number): number => {
     const turn = (outward / d.drum.radius) * shoe.opening;

@@ -1,3 +1,4 @@
+import { MODE_PLACES } from '../brake/flex.ts';
 import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
 import type { WornBed } from '../contact/bed.ts';
@@ -41,8 +42,8 @@ export function reach(
     let ly = worn.y[i] as number;
     for (let m = 0; modes && m < modes.count; m++) {
       const z = pose[shoe.at + shoe.freedoms + m] as number;
-      const gr = (modes.radial[m * bed.count + i] as number) * z;
-      const gt = (modes.tangential[m * bed.count + i] as number) * z;
+      const gr = (modes.face[2 * MODE_PLACES * i + m] as number) * z;
+      const gt = (modes.face[(2 * i + 1) * MODE_PLACES + m] as number) * z;
       lx += gr * (bed.dirX[i] as number) - gt * (bed.dirY[i] as number);
       ly += gr * (bed.dirY[i] as number) + gt * (bed.dirX[i] as number);
     }

@@ -1,6 +1,6 @@
 import { forgetTangent } from '../contact/rub.ts';
 import { rootBetween } from '../math/root.ts';
-import { solveInPlace } from '../math/solve.ts';
+import { factor, solveInPlace, substitute } from '../math/solve.ts';
 import { addClampTangent, assemble } from './assemble.ts';
 import type { Acting, Rig, Work } from './types.ts';
 
@@ -106,10 +106,16 @@ function mostStep(rig: Rig, j: number): number {
   return local === shoe.freedoms - 1 ? MOST_TURN : MOST_SHIFT;
 }
 
-/** Fills the residual (into w.rhs) and returns its greatest entry in newtons. */
-function residualOf(x: System, y: Float64Array): number {
+/**
+ * Fills the residual (into w.rhs) and returns its greatest entry in newtons.
+ *
+ * @param slopes whether the tangent is asked for
+ */
+function residualOf(x: System, y: Float64Array, slopes = true): number {
   const { rig, w, act, inertia, bound, force, held } = x;
+  w.slopes = slopes;
   assemble(rig, w, y, act);
+  w.slopes = true;
   // What its force shortens it by, the ends come nearer.
   const excess = bound ? bound.excess(y) + bound.give * Math.max(0, force - bound.from) : 0;
   const n = rig.n;
@@ -164,10 +170,24 @@ function fillMatrix(x: System, steady: boolean): number {
   return size;
 }
 
-/** Newton with a capped step and halving; supports held as given. */
+/** Unbalanced force below which a bending brake is near enough for its matrix to serve on, N. */
+const NEAR = 50;
+/** A step that leaves more than this of the unbalanced force needs a matrix of its own. */
+const WELL = 0.01;
+
+/**
+ * Newton with a capped step and halving; supports held as given. The matrix of bending shoes is dear: near the
+ * balance it serves as long as each step takes nearly all that is unbalanced (the chord method; C. T. Kelley,
+ * Iterative Methods for Linear and Nonlinear Equations, 5.4).
+ */
 function newton(x: System, y: Float64Array, s: Ended): boolean {
   const { rig, w } = x;
   const n = rig.n;
+  const bends = rig.front.modes + rig.rear.modes > 0;
+  /** Are there slopes of this pose, and does the last matrix do without them? */
+  let known = true;
+  let serves = false;
+  let size = 0;
   forgetTangent(rig.front.rub);
   forgetTangent(rig.rear.rub);
   let worst = residualOf(x, y);
@@ -178,8 +198,13 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
       return true;
     }
     s.iterations++;
-    const size = fillMatrix(x, rig.front.n === 1);
-    if (!solveInPlace(w.matrix, w.rhs, size)) break;
+    if (!serves) {
+      if (!known) residualOf(x, y);
+      size = fillMatrix(x, rig.front.n === 1);
+      if (!factor(w.matrix, w.pivots, size)) break;
+    }
+    substitute(w.matrix, w.pivots, w.rhs, size);
+    const light = bends && worst < NEAR;
     let scale = 1;
     for (let j = 0; j < n; j++) {
       const wide = Math.abs(w.rhs[j] as number);
@@ -195,11 +220,13 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
       for (let j = 0; j < n; j++) y[j] = (before[j] as number) + scale * (step[j] as number);
       // The force is linear in its own row: take its full Newton value.
       if (x.bound) x.force = forceBefore + (step[n] as number);
-      next = residualOf(x, y);
+      next = residualOf(x, y, !light);
       // A touch makes the residual jump up once; only halve when late and not falling.
       if (i < 8 || next <= worst * 1.0001 || next < NOTHING) break;
       scale /= 2;
     }
+    known = !light;
+    serves = light && next < WELL * worst;
     worst = next;
     if (!Number.isFinite(worst)) break;
   }

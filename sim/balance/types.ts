@@ -190,6 +190,8 @@ export interface Work {
   readonly forces: readonly Force[];
   readonly q: Float64Array;
   readonly k: Float64Array;
+  /** False: the forces alone are asked for, and what stands in `k` means nothing. */
+  slopes: boolean;
   /** The strut's seats, front to rear, and the gradient of their distance over all freedoms. */
   readonly strut: Link;
   readonly seatGradient: Float64Array;
@@ -205,6 +207,7 @@ export interface Work {
   readonly memory: Float64Array;
   readonly after: Float64Array;
   readonly matrix: Float64Array;
+  readonly pivots: Int32Array;
   readonly rhs: Float64Array;
   /** For the solver: 1 for every freedom that is held where it is; the pose at the start of a round, before an iteration, and the iteration's step. */
   readonly held: Uint8Array;

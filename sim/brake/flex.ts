@@ -21,12 +21,17 @@ import type { Point, Shoe } from './types.ts';
  */
 export interface BedModes {
   readonly count: number;
-  /** Displacement of each element's face by unit mode, mm/√(N·mm): along its radius, and along its tangent. One row of elements for each mode. */
-  readonly radial: Float64Array;
-  readonly tangential: Float64Array;
-  /** Turn of the shoe's section behind each element by unit mode, rad/√(N·mm). */
+  /**
+   * Displacement of each element's face by unit mode, mm/√(N·mm). A row of 2·MODE_PLACES an element: along its
+   * radius by each mode, then along its tangent; 0 in places without a mode.
+   */
+  readonly face: Float64Array;
+  /** Turn of the shoe's section behind each element by unit mode, rad/√(N·mm): a row of MODE_PLACES an element. */
   readonly turning: Float64Array;
 }
+
+/** Places for modes in a row: single forces (two), pressure curves (four) and a drag make seven at most. Eight load fast. */
+export const MODE_PLACES = 8;
 
 /** A single force: where it acts, which way (unit vector), and where the shoe takes it over. */
 export interface Push {
@@ -219,30 +224,28 @@ export function condense(
   const project = (row: Float64Array, to: Float64Array, at: number, stride: number): void => {
     for (let m = 0; m < count; m++) to[at + m * stride] = dot(row, basis[m] as Float64Array);
   };
-  const farthest = (values: Float64Array): void => {
-    const each = values.length / count;
-    for (let i = 0; i < values.length; i++) {
-      const m = Math.floor(i / each);
-      reach[m] = Math.max(reach[m] as number, Math.abs(values[i] as number));
+  const farthest = (values: Float64Array, at: number): void => {
+    for (let m = 0; m < count; m++) {
+      reach[m] = Math.max(reach[m] as number, Math.abs(values[at + m] as number));
     }
   };
   const bed = {
     count,
-    radial: new Float64Array(elements * count),
-    tangential: new Float64Array(elements * count),
-    turning: new Float64Array(elements * count),
+    face: new Float64Array(elements * 2 * MODE_PLACES),
+    turning: new Float64Array(elements * MODE_PLACES),
   };
   for (let i = 0; i < elements; i++) {
-    project(radials[i] as Float64Array, bed.radial, i, elements);
-    project(tangentials[i] as Float64Array, bed.tangential, i, elements);
-    project(beam.couple(angle[i] as number), bed.turning, i, elements);
+    const at = 2 * MODE_PLACES * i;
+    project(radials[i] as Float64Array, bed.face, at, 1);
+    project(tangentials[i] as Float64Array, bed.face, at + MODE_PLACES, 1);
+    project(beam.couple(angle[i] as number), bed.turning, MODE_PLACES * i, 1);
+    farthest(bed.face, at);
+    farthest(bed.face, at + MODE_PLACES);
   }
-  farthest(bed.radial);
-  farthest(bed.tangential);
   const pushed = new Float64Array(count);
   for (let k = 0; k < pushes.length; k++) {
     project(shapes[k] as Float64Array, pushed, 0, 1);
-    farthest(pushed);
+    farthest(pushed, 0);
   }
   return {
     bed,

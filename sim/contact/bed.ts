@@ -1,4 +1,4 @@
-import type { BedModes } from '../brake/flex.ts';
+import { type BedModes, MODE_PLACES } from '../brake/flex.ts';
 import type { Drum, Lining, Point } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
 
@@ -123,13 +123,13 @@ const WORN_THROUGH = 0.05;
  */
 export function wornBed(bed: Bed, wear: Float64Array, softening = 0): WornBed {
   const make = () => new Float64Array(bed.count);
-  const modes = bed.modes && wornModes(bed.modes, wear);
+  const modes = bed.modes && { ...bed.modes, face: bed.modes.face.slice() };
   const worn = { bed, x: make(), y: make(), area: make(), stiffness: make(), modes };
   wearBed(worn, wear, softening);
   return worn;
 }
 
-/** Brings a bed of rigid shoes to another wear in place; arguments as of wornBed. */
+/** Brings a bed to another wear in place; arguments as of wornBed. */
 export function wearBed(worn: WornBed, wear: Float64Array, softening: number): void {
   const { bed, x, y, area, stiffness } = worn;
   const { face, dirX, dirY, thickness, anchor, modulus } = bed;
@@ -144,14 +144,18 @@ export function wearBed(worn: WornBed, wear: Float64Array, softening: number): v
     area[i] = a;
     stiffness[i] = a / (t / modulus + softening);
   }
+  if (worn.modes && bed.modes) wearModes(worn.modes, bed.modes, wear);
 }
 
 /** A worn face lies nearer to the steel, so the turn of the section behind it drags it along less. */
-function wornModes(modes: BedModes, wear: Float64Array): BedModes {
-  const tangential = new Float64Array(modes.tangential.length);
-  for (let j = 0; j < tangential.length; j++) {
-    const w = wear[j % wear.length] as number;
-    tangential[j] = (modes.tangential[j] as number) - w * (modes.turning[j] as number);
+function wearModes(worn: BedModes, unworn: BedModes, wear: Float64Array): void {
+  const { turning } = unworn;
+  for (let i = 0; i < wear.length; i++) {
+    const w = wear[i] as number;
+    const at = (2 * i + 1) * MODE_PLACES;
+    for (let m = 0; m < unworn.count; m++) {
+      worn.face[at + m] =
+        (unworn.face[at + m] as number) - w * (turning[i * MODE_PLACES + m] as number);
+    }
   }
-  return { ...modes, tangential };
 }

@@ -1,4 +1,4 @@
-import type { BedModes } from '../brake/flex.ts';
+import { type BedModes, MODE_PLACES } from '../brake/flex.ts';
 import type { WornBed } from './bed.ts';
 
 /**
@@ -19,13 +19,12 @@ export interface Gather {
   /** Turn and touch at which the kept tangent was made; null: none. */
   knownTurn: number | null;
   readonly knownTouch: Uint8Array;
-  /** Motion of each freedom, freedoms × capacity. */
+  /** Motion of each freedom: a row of elements each, and rows of nothing up to whole blocks of the product. */
   readonly normalMotion: Float64Array;
   readonly dragMotion: Float64Array;
+  /** What motion along e_r and along e_t does to two rows of the tangent: four rows of elements. */
   readonly slope: Float64Array;
-  /** Of all elements: force (or bending) along its own radius and tangent; face as bent, from the anchor. */
-  readonly own: Float64Array;
-  readonly across: Float64Array;
+  /** Faces of all elements as bent, from the anchor. */
   readonly bentX: Float64Array;
   readonly bentY: Float64Array;
 }
@@ -49,6 +48,9 @@ export const HOLD = 10;
 export const CURVE = 11;
 export const COLUMN = 12;
 
+/** Rows of the tangent's product are taken by fours. */
+const whole = (freedoms: number): number => 4 * Math.ceil(freedoms / 4);
+
 export function makeGather(freedoms: number, capacity: number): Gather {
   return {
     freedoms,
@@ -59,25 +61,67 @@ export function makeGather(freedoms: number, capacity: number): Gather {
     touch: new Uint8Array(capacity),
     knownTurn: null,
     knownTouch: new Uint8Array(capacity),
-    normalMotion: new Float64Array(freedoms * capacity),
-    dragMotion: new Float64Array(freedoms * capacity),
-    slope: new Float64Array(capacity),
-    own: new Float64Array(capacity),
-    across: new Float64Array(capacity),
+    normalMotion: new Float64Array(whole(freedoms) * capacity),
+    dragMotion: new Float64Array(whole(freedoms) * capacity),
+    slope: new Float64Array(4 * capacity),
     bentX: new Float64Array(capacity),
     bentY: new Float64Array(capacity),
   };
 }
 
+/** Of each mode, from one call to the next. */
+const SUMS = new Float64Array(MODE_PLACES);
+
+/**
+ * Forces of the bearing elements on the modes, Σ F·J_z with F = −N e_r + T e_t along each element's own radius
+ * and tangent, into SUMS; turned, F a quarter turn back: F·(ẑ×J_z). Each sum has a variable of its own, which the
+ * processor keeps out of memory.
+ */
+function modeSums(g: Gather, { face }: BedModes, turned: boolean): void {
+  const { count, columns, element } = g;
+  let a = 0;
+  let b = 0;
+  let d = 0;
+  let e = 0;
+  let f = 0;
+  let h = 0;
+  let i = 0;
+  let k = 0;
+  for (let c = 0; c < count; c++) {
+    const at = c * COLUMN;
+    const n = columns[at + NORMAL] as number;
+    const t = columns[at + FRICTION] as number;
+    const rr = columns[at + OWN_NORMAL] as number;
+    const rt = columns[at + OWN_DRAG] as number;
+    const radial = t * rt - n * rr;
+    const tangential = n * rt + t * rr;
+    const own = turned ? tangential : radial;
+    const across = turned ? -radial : tangential;
+    const r = 2 * MODE_PLACES * (element[c] as number);
+    a += own * (face[r] as number) + across * (face[r + 8] as number);
+    b += own * (face[r + 1] as number) + across * (face[r + 9] as number);
+    d += own * (face[r + 2] as number) + across * (face[r + 10] as number);
+    e += own * (face[r + 3] as number) + across * (face[r + 11] as number);
+    f += own * (face[r + 4] as number) + across * (face[r + 12] as number);
+    h += own * (face[r + 5] as number) + across * (face[r + 13] as number);
+    i += own * (face[r + 6] as number) + across * (face[r + 14] as number);
+    k += own * (face[r + 7] as number) + across * (face[r + 15] as number);
+  }
+  SUMS[0] = a;
+  SUMS[1] = b;
+  SUMS[2] = d;
+  SUMS[3] = e;
+  SUMS[4] = f;
+  SUMS[5] = h;
+  SUMS[6] = i;
+  SUMS[7] = k;
+}
+
 /** Q_j = Σ (−N e_r + T e_t)·J_j */
 export function sumForces(g: Gather, modes: BedModes | null, force: Float64Array): void {
-  const { count, columns, own, across, capacity } = g;
+  const { count, columns } = g;
   const extra = modes ? modes.count : 0;
   const rigid = g.freedoms - extra;
-  if (modes && count < capacity) {
-    own.fill(0);
-    across.fill(0);
-  }
   let x = 0;
   let y = 0;
   let turn = 0;
@@ -90,22 +134,10 @@ export function sumForces(g: Gather, modes: BedModes | null, force: Float64Array
     x -= n * nx + t * ny;
     y += t * nx - n * ny;
     turn += n * (columns[at + ARM_DRAG] as number) + t * (columns[at + ARM_NORMAL] as number);
-    if (!modes) continue;
-    const rr = columns[at + OWN_NORMAL] as number;
-    const rt = columns[at + OWN_DRAG] as number;
-    own[g.element[c] as number] = t * rt - n * rr;
-    across[g.element[c] as number] = n * rt + t * rr;
   }
-  for (let m = 0; m < extra; m++) {
-    const { radial, tangential } = modes as BedModes;
-    const row = m * capacity;
-    let sum = 0;
-    for (let i = 0; i < capacity; i++) {
-      sum +=
-        (own[i] as number) * (radial[row + i] as number) +
-        (across[i] as number) * (tangential[row + i] as number);
-    }
-    force[rigid + m] = sum;
+  if (modes) {
+    modeSums(g, modes, false);
+    for (let m = 0; m < extra; m++) force[rigid + m] = SUMS[m] as number;
   }
   if (rigid === 3) {
     force[0] = x;
@@ -146,17 +178,19 @@ function motions(g: Gather, modes: BedModes | null): void {
     normalMotion[turn + c] = -(columns[at + ARM_DRAG] as number);
     dragMotion[turn + c] = columns[at + ARM_NORMAL] as number;
   }
-  for (let m = 0; m < extra; m++) {
-    const { radial, tangential } = modes as BedModes;
-    const row = (rigid + m) * capacity;
-    for (let c = 0; c < count; c++) {
-      const i = m * capacity + (g.element[c] as number);
-      const gr = radial[i] as number;
-      const gt = tangential[i] as number;
-      const rr = columns[c * COLUMN + OWN_NORMAL] as number;
-      const rt = columns[c * COLUMN + OWN_DRAG] as number;
-      normalMotion[row + c] = gr * rr - gt * rt;
-      dragMotion[row + c] = gr * rt + gt * rr;
+  if (!modes) return;
+  const { face } = modes;
+  for (let c = 0; c < count; c++) {
+    const r = 2 * MODE_PLACES * (g.element[c] as number);
+    const rr = columns[c * COLUMN + OWN_NORMAL] as number;
+    const rt = columns[c * COLUMN + OWN_DRAG] as number;
+    let to = rigid * capacity + c;
+    for (let m = 0; m < extra; m++) {
+      const gr = face[r + m] as number;
+      const gt = face[r + MODE_PLACES + m] as number;
+      normalMotion[to] = gr * rr - gt * rt;
+      dragMotion[to] = gr * rt + gt * rr;
+      to += capacity;
     }
   }
 }
@@ -169,56 +203,116 @@ export function bendFaces(
   q: Float64Array,
   at: number,
 ): void {
-  const { bentX, bentY, own, across, capacity } = g;
+  const { bentX, bentY, capacity } = g;
   const { x, y, bed } = worn;
-  own.fill(0);
-  across.fill(0);
-  for (let m = 0; m < modes.count; m++) {
-    const z = q[at + m] as number;
-    const { radial, tangential } = modes;
-    const row = m * capacity;
-    for (let i = 0; i < capacity; i++) {
-      own[i] = (own[i] as number) + z * (radial[row + i] as number);
-      across[i] = (across[i] as number) + z * (tangential[row + i] as number);
-    }
-  }
+  const { dirX, dirY } = bed;
+  const { face, count } = modes;
+  for (let m = 0; m < MODE_PLACES; m++) SUMS[m] = m < count ? (q[at + m] as number) : 0;
+  const a = SUMS[0] as number;
+  const b = SUMS[1] as number;
+  const c = SUMS[2] as number;
+  const d = SUMS[3] as number;
+  const e = SUMS[4] as number;
+  const f = SUMS[5] as number;
+  const h = SUMS[6] as number;
+  const k = SUMS[7] as number;
   for (let i = 0; i < capacity; i++) {
-    const ex = bed.dirX[i] as number;
-    const ey = bed.dirY[i] as number;
-    const r = own[i] as number;
-    const t = across[i] as number;
+    const to = 2 * MODE_PLACES * i;
+    const r =
+      a * (face[to] as number) +
+      b * (face[to + 1] as number) +
+      c * (face[to + 2] as number) +
+      d * (face[to + 3] as number) +
+      (e * (face[to + 4] as number) +
+        f * (face[to + 5] as number) +
+        h * (face[to + 6] as number) +
+        k * (face[to + 7] as number));
+    const t =
+      a * (face[to + 8] as number) +
+      b * (face[to + 9] as number) +
+      c * (face[to + 10] as number) +
+      d * (face[to + 11] as number) +
+      (e * (face[to + 12] as number) +
+        f * (face[to + 13] as number) +
+        h * (face[to + 14] as number) +
+        k * (face[to + 15] as number));
+    const ex = dirX[i] as number;
+    const ey = dirY[i] as number;
     bentX[i] = (x[i] as number) + r * ex - t * ey;
     bentY[i] = (y[i] as number) + r * ey + t * ex;
   }
 }
 
-/**
- * What motion along the drum does to row j: sticking bristles, and, on a shoe that can slip around the
- * drum, the turn of the normal that goes with it, de_r = e_t (e_t·dx)/rho, de_t = −e_r (e_t·dx)/rho:
- * Σ (B t_j − (N t_j + T n_j)/rho) t_l.
- */
-function addAlong(g: Gather, j: number, slips: boolean, tangent: Float64Array): void {
-  const { freedoms: n, capacity, count, columns, normalMotion, dragMotion, slope } = g;
+/** What motion of element c along e_r and e_t does to row j: see sumTangent. @param to its place in `slope` */
+function slopesOf(g: Gather, j: number, to: number): void {
+  const { capacity, count, columns, normalMotion, dragMotion, slope } = g;
   const own = j * capacity;
+  const along = to + capacity;
   for (let c = 0; c < count; c++) {
     const at = c * COLUMN;
+    const n = normalMotion[own + c] as number;
     const t = dragMotion[own + c] as number;
-    slope[c] = (columns[at + HOLD] as number) * t;
-    if (!slips) continue;
-    slope[c] =
-      (slope[c] as number) -
+    slope[to + c] = (columns[at + FOLLOW] as number) * t - (columns[at + STIFFNESS] as number) * n;
+    slope[along + c] =
+      (columns[at + HOLD] as number) * t -
       (columns[at + CURVE] as number) *
-        ((columns[at + NORMAL] as number) * t +
-          (columns[at + FRICTION] as number) * (normalMotion[own + c] as number));
+        ((columns[at + NORMAL] as number) * t + (columns[at + FRICTION] as number) * n);
   }
-  for (let l = 0; l < n; l++) {
-    const other = l * capacity;
-    let sum = 0;
-    for (let c = 0; c < count; c++) {
-      sum += (slope[c] as number) * (dragMotion[other + c] as number);
-    }
-    tangent[j * n + l] = (tangent[j * n + l] as number) + sum;
+}
+
+/**
+ * Two rows by four columns of a product, summed over the bearing elements: so many sums at a time keep the
+ * processor's adders busy.
+ *
+ * @param from where the slopes of the first row begin; those of the second follow two rows of elements later
+ * @param motion of the freedoms, and the column at which to begin
+ * @param out 2 × 4
+ */
+function block(
+  g: Gather,
+  from: number,
+  motion: Float64Array,
+  column: number,
+  out: Float64Array,
+): void {
+  const { capacity, count, slope } = g;
+  const second = from + 2 * capacity;
+  const m0 = column * capacity;
+  const m1 = m0 + capacity;
+  const m2 = m1 + capacity;
+  const m3 = m2 + capacity;
+  let a0 = 0;
+  let a1 = 0;
+  let a2 = 0;
+  let a3 = 0;
+  let b0 = 0;
+  let b1 = 0;
+  let b2 = 0;
+  let b3 = 0;
+  for (let c = 0; c < count; c++) {
+    const a = slope[from + c] as number;
+    const b = slope[second + c] as number;
+    const x0 = motion[m0 + c] as number;
+    const x1 = motion[m1 + c] as number;
+    const x2 = motion[m2 + c] as number;
+    const x3 = motion[m3 + c] as number;
+    a0 += a * x0;
+    a1 += a * x1;
+    a2 += a * x2;
+    a3 += a * x3;
+    b0 += b * x0;
+    b1 += b * x1;
+    b2 += b * x2;
+    b3 += b * x3;
   }
+  out[0] = a0;
+  out[1] = a1;
+  out[2] = a2;
+  out[3] = a3;
+  out[4] = b0;
+  out[5] = b1;
+  out[6] = b2;
+  out[7] = b3;
 }
 
 /** The arm of a turning shoe turns with it, d²x/dphi² = −r: Σ N e_r·r − T e_t·r. */
@@ -234,42 +328,56 @@ function turningArm(g: Gather): number {
   return sum;
 }
 
-/** K_jl = Σ (−k n_j + A t_j) n_l, and what addAlong says. */
+/** A bent shape turns with its shoe, d²x/dphi dz = ẑ×J_z: Σ F·(ẑ×J_z) in the turn's row and the mode's. */
+function addBentTurn(g: Gather, modes: BedModes, tangent: Float64Array): void {
+  const n = g.freedoms;
+  const turn = n - modes.count - 1;
+  modeSums(g, modes, true);
+  for (let m = 0; m < modes.count; m++) {
+    const z = turn + 1 + m;
+    const sum = SUMS[m] as number;
+    tangent[turn * n + z] = (tangent[turn * n + z] as number) + sum;
+    tangent[z * n + turn] = (tangent[z * n + turn] as number) + sum;
+  }
+}
+
+const PRESSED = new Float64Array(8);
+const DRAGGED = new Float64Array(8);
+
+/**
+ * How Q_j changes with freedom l: dN = k n_l, dT = A n_l + B t_l, and the drum's normal turns as the face moves
+ * along it, de_r = e_t (e_t·dx)/rho, de_t = −e_r (e_t·dx)/rho. So
+ * K_jl = Σ (−k n_j + A t_j) n_l + Σ (B t_j − (N t_j + T n_j)/rho) t_l,
+ * and what turningArm and addBentTurn say: exact.
+ */
 export function sumTangent(
   g: Gather,
   modes: BedModes | null,
   turn: number,
   tangent: Float64Array,
 ): void {
-  const { freedoms: n, capacity, count, columns, normalMotion, dragMotion, slope } = g;
+  const { freedoms: n, capacity, normalMotion, dragMotion } = g;
   motions(g, modes);
-  const slips = n - (modes ? modes.count : 0) === 3;
-  let sticks = false;
-  for (let c = 0; c < count; c++) sticks ||= columns[c * COLUMN + HOLD] !== 0;
-  for (let j = 0; j < n; j++) {
-    const own = j * capacity;
-    for (let c = 0; c < count; c++) {
-      slope[c] =
-        (columns[c * COLUMN + FOLLOW] as number) * (dragMotion[own + c] as number) -
-        (columns[c * COLUMN + STIFFNESS] as number) * (normalMotion[own + c] as number);
-    }
-    // Two sums at a time keep the processor's adders busy.
-    for (let l = 0; l < n; l += 2) {
-      const first = l * capacity;
-      const second = (l + 1 < n ? l + 1 : l) * capacity;
-      let a = 0;
-      let b = 0;
-      for (let c = 0; c < count; c++) {
-        const s = slope[c] as number;
-        a += s * (normalMotion[first + c] as number);
-        b += s * (normalMotion[second + c] as number);
+  const extra = modes ? modes.count : 0;
+  const arm = n - extra - 1;
+  for (let j = 0; j < n; j += 2) {
+    slopesOf(g, j, 0);
+    slopesOf(g, j + 1, 2 * capacity);
+    for (let l = 0; l < n; l += 4) {
+      block(g, 0, normalMotion, l, PRESSED);
+      block(g, capacity, dragMotion, l, DRAGGED);
+      for (let k = 0; k < 8; k++) {
+        const row = k < 4 ? j : j + 1;
+        const column = l + (k & 3);
+        if (row < n && column < n) {
+          tangent[row * n + column] = (PRESSED[k] as number) + (DRAGGED[k] as number);
+        }
       }
-      tangent[j * n + l] = a;
-      if (l + 1 < n) tangent[j * n + l + 1] = b;
     }
-    if (sticks || slips) addAlong(g, j, slips, tangent);
   }
-  if (slips) tangent[2 * n + 2] = (tangent[2 * n + 2] as number) + turningArm(g);
-  g.knownTurn = slips ? null : turn;
+  tangent[arm * n + arm] = (tangent[arm * n + arm] as number) + turningArm(g);
+  if (modes) addBentTurn(g, modes, tangent);
+  // A shoe that slides around the drum changes it too much.
+  g.knownTurn = arm === 2 ? null : turn;
   g.knownTouch.set(g.touch);
 }

@@ -31,6 +31,8 @@ export interface ShoeStance {
   readonly at: number;
   /** All freedoms. */
   q: Float64Array;
+  /** The tangent is asked for too. */
+  slopes: boolean;
   /** Of its turn. */
   cos: number;
   sin: number;
@@ -113,7 +115,7 @@ export function rub(
   law: Friction,
   out: Rub,
 ): void {
-  const { freedoms, q, at, cos: cosTurn, sin: sinTurn } = stance;
+  const { freedoms, q, at, slopes: asked, cos: cosTurn, sin: sinTurn } = stance;
   const { force, tangent } = out;
   const { bed, stiffness, modes } = worn;
   const extra = modes ? modes.count : 0;
@@ -219,5 +221,5 @@ export function rub(
   gather.count = c;
   const turn = q[at + freedoms - 1] as number;
   sumForces(gather, modes, force);
-  if (!tangentIsKnown(gather, turn)) sumTangent(gather, modes, turn, tangent);
+  if (asked && !tangentIsKnown(gather, turn)) sumTangent(gather, modes, turn, tangent);
 }

@@ -59,9 +59,8 @@ export class Wearing {
   readonly rig: Rig;
   readonly #on: RestRig;
   readonly #act: Acting;
-  /** Worn in place; bending shoes' modes are made anew. */
-  readonly #own: Readonly<Record<Side, WornBed>>;
-  readonly #linings: Record<Side, WornBed>;
+  /** Worn in place. */
+  readonly #linings: Readonly<Record<Side, WornBed>>;
   readonly pistons: readonly [Piston, Piston];
   /** Dry friction holds sliding shoes: each press is built up from rest, and no warm pose helps. */
   readonly #remembers: boolean;
@@ -97,11 +96,10 @@ export class Wearing {
     this.#on = makeRestRig(rig);
     this.#wear = { front: state.wear.front.slice(), rear: state.wear.rear.slice() };
     this.#take(state);
-    this.#own = {
+    this.#linings = {
       front: wornBed(rig.front.bed, this.#wear.front),
       rear: wornBed(rig.rear.bed, this.#wear.rear),
     };
-    this.#linings = { ...this.#own };
     const { memory, forces } = this.#on.work;
     this.pistons = ofKind(forces, Piston) as unknown as readonly [Piston, Piston];
     this.#act = {
@@ -273,12 +271,7 @@ export class Wearing {
   }
 
   #bed(side: Side, softening: number): void {
-    const own = this.#own[side];
-    const { bed } = this.rig[side];
-    // Bending shoes need their modes made anew; rigid ones are worn in place.
-    const worn = bed.modes ? wornBed(bed, this.#wear[side], softening) : own;
-    if (worn === own) wearBed(own, this.#wear[side], softening);
-    this.#linings[side] = worn;
+    wearBed(this.#linings[side], this.#wear[side], softening);
   }
 
   #drum(radius: number): DrumNow {

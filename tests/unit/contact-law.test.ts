@@ -159,16 +159,20 @@ describe('the lining as a bed', () => {
   it('drags a worn face along less, as it lies nearer to the steel that turns', () => {
     const modes = {
       count: 2,
-      radial: new Float64Array(100),
-      tangential: new Float64Array(100).fill(3),
-      turning: new Float64Array(100).fill(2),
+      face: new Float64Array(50 * 2 * 8).fill(3),
+      turning: new Float64Array(50 * 8).fill(2),
     };
     const wear = new Float64Array(50);
     wear[7] = 0.5;
     const { modes: worn } = wornBed({ ...bed, modes }, wear);
-    // 3 − 0.5 · 2, of each mode; elsewhere and else as it was.
-    expect([worn?.tangential[7], worn?.tangential[57], worn?.tangential[8]]).toEqual([2, 2, 3]);
-    expect([worn?.count, worn?.turning, worn?.tangential.length]).toEqual([2, modes.turning, 100]);
+    // 3 − 0.5 · 2, of each mode along the tangent; elsewhere and else as it was.
+    const row = 7 * 16;
+    expect(Array.from(worn?.face.subarray(row, row + 16) ?? [])).toEqual([
+      ...[3, 3, 3, 3, 3, 3, 3, 3],
+      ...[2, 2, 3, 3, 3, 3, 3, 3],
+    ]);
+    expect(worn?.face.filter((v) => v !== 3).length).toBe(2);
+    expect([worn?.count, worn?.turning]).toEqual([2, modes.turning]);
   });
 });
 

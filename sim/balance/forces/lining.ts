@@ -13,7 +13,14 @@ export class Lining extends OnShoe implements Force {
   constructor(rig: Rig, shoe: ShoeRig) {
     super(rig, shoe, 'lining');
     this.#front = shoe.side === 'front';
-    this.#stance = { freedoms: shoe.freedoms, at: shoe.at, q: new Float64Array(0), cos: 1, sin: 0 };
+    this.#stance = {
+      freedoms: shoe.freedoms,
+      at: shoe.at,
+      q: new Float64Array(0),
+      slopes: true,
+      cos: 1,
+      sin: 0,
+    };
   }
 
   prepare(now: Fitted): void {
@@ -25,6 +32,7 @@ export class Lining extends OnShoe implements Force {
     const shoe = this.shoe;
     const stance = this.#stance;
     stance.q = y;
+    stance.slopes = w.slopes;
     stance.cos = this.#front ? w.turns.frontCos : w.turns.rearCos;
     stance.sin = this.#front ? w.turns.frontSin : w.turns.rearSin;
     rub(this.#worn, stance, act.drum, this.#front ? act.frontLaw : act.rearLaw, shoe.rub);
@@ -32,6 +40,7 @@ export class Lining extends OnShoe implements Force {
     const { n } = this.rig;
     for (let j = 0; j < shoe.n; j++) {
       w.q[shoe.at + j] = (w.q[shoe.at + j] as number) + (force[j] as number);
+      if (!w.slopes) continue;
       for (let l = 0; l < shoe.n; l++) {
         const at = (shoe.at + j) * n + shoe.at + l;
         w.k[at] = (w.k[at] as number) + (tangent[j * shoe.n + l] as number);

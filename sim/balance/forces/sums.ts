@@ -22,7 +22,7 @@ export function addForce(rig: Rig, w: Work, p: Placed, fx: number, fy: number): 
  */
 export function addBend(rig: Rig, w: Work, p: Placed, fx: number, fy: number): void {
   const { shoe } = p;
-  if (!shoe) return;
+  if (!shoe || !w.slopes) return;
   const n = rig.n;
   const t = shoe.at + shoe.freedoms - 1;
   w.k[t * n + t] = (w.k[t * n + t] as number) - (p.rx * fx + p.ry * fy);
@@ -87,6 +87,7 @@ export function addLink(rig: Rig, w: Work, link: Link, tension: number, slope: n
     const swing = across[j] as number;
     if (stretch === 0 && swing === 0) continue;
     w.q[j] = (w.q[j] as number) - tension * stretch;
+    if (!w.slopes) continue;
     for (let l = 0; l < n; l++) {
       w.k[j * n + l] =
         (w.k[j * n + l] as number) -
@@ -100,7 +101,7 @@ export function addLink(rig: Rig, w: Work, link: Link, tension: number, slope: n
 
 /** Adds a spring between a place and the plate: K −= kx·J_x J_x, with slopes alike both ways. */
 export function addSlope(rig: Rig, w: Work, p: Placed, shoe: ShoeRig, slope: number): void {
-  if (slope === 0) return;
+  if (slope === 0 || !w.slopes) return;
   const n = rig.n;
   const from = shoe.at;
   const to = shoe.at + shoe.n;
