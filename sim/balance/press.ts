@@ -262,7 +262,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
   const under: Settling = {
     inertia: null,
     leverStop: d.leverStop,
-    shaken: press.turning !== 0,
+    shaken: press.turning !== 0 ? 'off the strut' : 'not',
   };
   const clampedGuess = guess ?? FROM_REST;
   const rounds = press.turning === 0 && press.pressure > 0 ? 4 : 1;
@@ -274,7 +274,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
       work,
       pose,
       { ...act, cable: 0, pressure: 0 },
-      { ...under, shaken: false },
+      { ...under, shaken: 'not' },
       FROM_REST,
     );
     const notchArm = Math.abs(work.seatGradient[rig.leverAt] as number);

@@ -152,7 +152,7 @@ function bend(
   const { rig, work: w } = on;
   const act = released(on, { ...state.condition, groove: FIRM }, { front, rear }, length);
   const { memory } = act;
-  const under = { inertia: null, leverStop, shaken: false };
+  const under = { inertia: null, leverStop, shaken: 'not' } as const;
   const shoes = [rig.front, rig.rear] as const;
   const solved = new Float64Array(rig.n);
   for (let round = 0; round < 8; round++) {
@@ -197,7 +197,7 @@ export function restClamp(
   if (rig.strutGive === 0) return 0;
   const act = released(on, state.condition, worn, strutLength(rig.brake, state.tooth));
   noteRest(on, restPose, act.memory);
-  const under = { inertia: null, leverStop, shaken: false };
+  const under = { inertia: null, leverStop, shaken: 'not' } as const;
   const pose = restPose.slice();
   return Math.max(
     0,

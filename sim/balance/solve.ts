@@ -15,13 +15,19 @@ export interface Inertia {
   readonly free: Float64Array;
 }
 
+/**
+ * What a turning drum shakes off hold-downs: nothing where it stands; their friction's share once the strut
+ * lets its shoes go; or all along, where it rubs on released shoes for kilometres and the strut lets no go.
+ */
+export type Shaken = 'not' | 'off the strut' | 'all along';
+
 /** What a pose settles under, beside the forces that act. */
 export interface Settling {
   readonly inertia: Inertia | null;
   /** Turn of the lever on its stop (or where a short cable holds it), rad. */
   readonly leverStop: number;
   /** The drum turns: hold-downs of shoes free of the strut lose their friction's share. */
-  readonly shaken: boolean;
+  readonly shaken: Shaken;
 }
 
 /** Which one-sided supports act. */
@@ -430,7 +436,7 @@ export function solvePose(
   let letGo: Float64Array | null = null;
   for (let round = 0; round < ROUNDS; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
-    act.shaken = shaken && !s.strutOn ? 1 : 0;
+    act.shaken = shaken === 'all along' || (shaken === 'off the strut' && !s.strutOn) ? 1 : 0;
     x.bound = s.strutOn ? strut : null;
     x.force = s.strutOn ? s.clamp : 0;
     held[rig.leverAt] = s.leverFree ? 0 : 1;
@@ -438,7 +444,7 @@ export function solvePose(
     s.clamp = x.force;
     let changed = false;
     if (s.strutOn && s.clamp < 0) {
-      if (shaken) letGo = y.slice();
+      if (shaken === 'off the strut') letGo = y.slice();
       s.strutOn = false;
       s.leverFree = false;
       changed = true;

@@ -110,7 +110,11 @@ export class BrakeJoint extends Joint {
       workOf(this.#rig),
       this.pose,
       this.act,
-      { inertia: this.#inertia, leverStop: this.leverStop, shaken: this.turning },
+      {
+        inertia: this.#inertia,
+        leverStop: this.leverStop,
+        shaken: this.turning ? 'off the strut' : 'not',
+      },
       this.solution,
     );
   }

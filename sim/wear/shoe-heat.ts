@@ -50,7 +50,7 @@ export const shoesTime = ({ shoesCapacity, between, shoesLoss }: Lumps): number 
 const SMALL = 1e-3;
 
 /** (e^(l·t) − 1)/l, s: ∫ e^(l·τ) dτ from 0 to t, t itself where l is nothing. */
-function gathered(l: number, t: number): number {
+export function gathered(l: number, t: number): number {
   const x = l * t;
   if (Math.abs(x) < SMALL) {
     return t * (1 + (x / 2) * (1 + (x / 3) * (1 + (x / 4) * (1 + x / 5))));

@@ -10,7 +10,13 @@ import {
   restClamp,
 } from '../balance/rest.ts';
 import { atSpeed, settleFriction } from '../balance/rubbing.ts';
-import { balances, type Solution, type Supports, solvePose } from '../balance/solve.ts';
+import {
+  balances,
+  type Shaken,
+  type Solution,
+  type Supports,
+  solvePose,
+} from '../balance/solve.ts';
 import type { Acting, Rig } from '../balance/types.ts';
 import { gaveWay, prepare } from '../balance/work.ts';
 import type { FilmShares } from '../brake/film.ts';
@@ -31,6 +37,7 @@ export interface Warm extends Supports {
   /** Its change since the time before: the next is likely to change alike. */
   readonly drift: Float64Array;
   known: boolean;
+  readonly shaken: Shaken;
 }
 
 /** One moment of a brake that is driven, whole: what restore() goes on from, bit for bit. Own copies. */
@@ -139,10 +146,17 @@ export class Wearing {
     return this.#lost;
   }
 
-  makeWarm(): Warm {
+  makeWarm(shaken: Shaken = 'off the strut'): Warm {
     const { n } = this.rig;
     const pose = new Float64Array(n);
-    return { pose, drift: new Float64Array(n), known: false, strutOn: true, leverFree: false };
+    return {
+      pose,
+      drift: new Float64Array(n),
+      known: false,
+      strutOn: true,
+      leverFree: false,
+      shaken,
+    };
   }
 
   /** The work buffers after a press: springs, pistons, travels. */
@@ -323,7 +337,7 @@ export class Wearing {
     } else {
       pose.set(this.#restPose);
     }
-    const under = { inertia: null, leverStop: this.#leverStop, shaken: true };
+    const under = { inertia: null, leverStop: this.#leverStop, shaken: warm.shaken } as const;
     const solve = (from: Supports) => solvePose(rig, work, pose, act, under, from);
     let from: Supports = warm;
     const solveWith = (mus: typeof base): Solution => {

@@ -16,7 +16,8 @@ import {
   strutGives,
   strutYields,
 } from '../../sim/index.ts';
-import { mustRead, onPaper, quay, quayScene, rigidQuay } from '../brakes.ts';
+import { mustRead, quay, quayScene, rigidQuay } from '../brakes.ts';
+import { standingInside } from '../inside.ts';
 import { near } from '../near.ts';
 
 /**
@@ -55,29 +56,10 @@ describe('a strut too long for its drum', () => {
   });
 
   it('a tenth of a millimetre inside, by a longer strut', () => {
-    // z where the linings' middle stands 0.1 mm inside with the drum away: between teeth 2 and 3.
     const tenth = (give: number) => {
-      const scene = quayScene();
-      const at = (length: number) => {
-        scene.adjuster.lengthAtZero = length;
-        const longer = onPaper(scene);
-        const on = createRig(longer, { strutGive: give });
-        const away = rest(on, freshState(longer, 110));
-        const middle = 23.5;
-        const gap = away.shoes.front.gap;
-        const between =
-          ((gap[Math.floor(middle)] as number) + (gap[Math.ceil(middle)] as number)) / 2;
-        return { on, longer, inside: 10 - between, strut: away.strutForce };
-      };
-      let [low, high] = [103.2, 105];
-      for (let n = 0; n < 40; n++) {
-        const middle = (low + high) / 2;
-        if (at(middle).inside < 0.1) low = middle;
-        else high = middle;
-      }
-      const { on, longer, strut } = at(high);
-      const i = balance(on, freshState(longer), { pressure: 0, turning: 1 });
-      return { i, clamp: i.strutForce - strut };
+      const { rig: on, away } = standingInside(0.1, give);
+      const i = balance(on, freshState(on.brake), { pressure: 0, turning: 1 });
+      return { i, clamp: i.strutForce - away() };
     };
     const rigid = tenth(0);
     near(-rigid.i.shoes.front.torqueOnDrum / 1000, 2656.3, { rel: 0.01 }, 'rigid, front');

@@ -1,0 +1,206 @@
+import { ROOM } from '../brake/warm.ts';
+import { ln } from '../math/pow.ts';
+import { rootBetween, type Until } from '../math/root.ts';
+import { tableAt } from '../math/table.ts';
+import { cooled, coolingAt } from './heat.ts';
+import { gathered } from './shoe-heat.ts';
+import type { Warm, Wearing } from './wearing.ts';
+
+/**
+ * A released brake that is driven on while its linings stand inside the drum. It rubs all the way: with
+ * w = v/r_tyre and all friction going into the drum,
+ *
+ *   C dT/dt = w·M(T) − G(v)·(T − air)           heat of the drum (heat.ts)
+ *   bore = R·(1 + α·(T − 20))                   it grows away from its shoes: M falls as T rises
+ *   dw = k·f_w(T)·p·ds, dR likewise             wear (J. F. Archard 1953), ds the sliding at the bore
+ *
+ * so it limits itself: dP/dT is negative, there is one temperature at which the drum loses what it gets, and
+ * wear brings that down. The adjuster does not step: nothing is pressed.
+ *
+ * Over a part of the way the power falls straight with the temperature, P = P_0 + s·(T − T_0), s the slope of
+ * the chord to its end. Then C dT/dt = P − G·(T − air) is linear, with λ = (G − s)/C and the rate r at its start
+ *
+ *   T = T_0 + r·φ(t),  φ = (1 − e^(−λt))/λ,  ∫(T − T_0) dt = r·(t − φ)/λ
+ *
+ * exact where P really is straight, and tending to the temperature at which the drum loses what it gets however
+ * long the part is. Wear is taken at the part's end (backward Euler, in proportion to the energy): the lining is
+ * softened by what it loses meanwhile. So it is stable at any length; the way is parted by how far a lining wears,
+ * and finely after every start, where linings part from the drum within seconds.
+ */
+
+/** First part after every start, s, and how much longer the next may be. */
+const FIRST = 0.2;
+const LONGER = 1.5;
+/** Part of the drum's growth that a lining may lose in one part; a drum that is hardly warm counts as this warm, K. */
+const LOST = 0.02;
+const LEAST_RISE = 1;
+/** A part that loses more than this times as much is taken back and made shorter. */
+const FAR = 2;
+/** Temperature is found to this, K; the chord is begun so far off; no drum gets this much hotter in a part. */
+const ALIKE = 1e-4;
+const NEAR = 1e-3;
+const HOTTEST = 1500;
+const FOUND: Until = {
+  near: ALIKE,
+  apart: (a, b) => Math.abs(b - a) < ALIKE / 10,
+  trials: 60,
+};
+/** Shortest part, s. */
+const LEAST = 1e-3;
+/** Torque under which a brake counts as free, N·mm: 0.5 N·m turns a wheel by the weight of its valve. */
+const FREE = 1;
+
+/** What a stretch of road with a released brake did. */
+export interface Dragged {
+  /** Friction's work, N·mm. */
+  readonly energy: number;
+  /** Torque in the last part of the way, N·mm, and its power, N·mm/s. */
+  readonly torque: number;
+  readonly power: number;
+  /** Highest of the drum, °C. */
+  readonly hottest: number;
+  readonly parts: number;
+}
+
+/** Drives on with the brake released. Reused: what one press found is where the next begins. */
+export class Drag {
+  readonly #w: Wearing;
+  readonly #warm: Warm;
+  /** Bore lost in the last part for each second of it, mm/s: taken ahead in the next. */
+  #boreRate = 0;
+
+  constructor(w: Wearing) {
+    this.#w = w;
+    this.#warm = w.makeWarm('all along');
+  }
+
+  /** Torque against the turning of the released brake, its drum at a temperature, N·mm. */
+  torqueAt(temperature: number, sliding = 0, ahead = 0): number {
+    this.#w.press(this.#warm, 0, 1, null, temperature, sliding, ahead);
+    return this.#w.torque;
+  }
+
+  /** Whether the released brake rubs at a temperature, °C. */
+  rubs(temperature: number): boolean {
+    return this.torqueAt(temperature) > FREE;
+  }
+
+  /**
+   * Drives on. Changes wear, drum and its temperature; not the distance.
+   *
+   * @param distance mm of road; @param speed mm/s; @param air °C
+   */
+  drive(distance: number, speed: number, air: number): Dragged {
+    const w = this.#w;
+    let left = distance / speed;
+    let energy = 0;
+    let hottest = w.temperature;
+    let parts = 0;
+    let next = FIRST;
+    let power = 0;
+    while (left > 0) {
+      if (!this.rubs(w.temperature)) {
+        power = 0;
+        const until = this.#untilTouch(speed, air, left);
+        w.temperature = cooled(w.rig.brake, w.temperature, speed, until, air);
+        left -= until;
+        next = FIRST;
+        // To the touch and a hair beyond: else rounding could stop just short of it for ever.
+        if (left > 0) w.temperature -= ALIKE;
+        continue;
+      }
+      const taken = this.#part(Math.min(next, left), speed, air);
+      parts++;
+      energy += taken.energy;
+      power = taken.energy / taken.time;
+      left -= taken.time;
+      hottest = Math.max(hottest, w.temperature);
+      next = taken.time * Math.min(LONGER, taken.room);
+      if (left < 1e-9 * distance) break;
+    }
+    const torque = power * (w.rig.brake.vehicle.tyreRadius / speed);
+    return { energy, torque, power, hottest, parts };
+  }
+
+  /** One part, shorter where a lining would lose too much; `room`: how much longer it might have been. */
+  #part(
+    length: number,
+    speed: number,
+    air: number,
+  ): { readonly time: number; readonly energy: number; readonly room: number } {
+    const w = this.#w;
+    const { brake } = w.rig;
+    const { heatCapacity, expansion } = brake.drum;
+    const turning = speed / brake.vehicle.tyreRadius;
+    const cooling = coolingAt(brake, speed);
+    const from = w.temperature;
+    const before = w.record();
+    const first = turning * this.torqueAt(from);
+    const rate = (first - cooling * (from - air)) / heatCapacity;
+    for (let time = length; ; ) {
+      const sliding = turning * w.drumRadius * time;
+      const ahead = this.#boreRate * time;
+      let power = first;
+      let slope = 0;
+      let worn = 0;
+      /** φ at a temperature of the part's end, s. */
+      const phi = (t: number): number => {
+        worn = sliding * tableAt(brake.wearTable, t);
+        power = turning * this.torqueAt(t, worn, ahead);
+        slope = Math.min(0, (power - first) / (t - from));
+        return gathered((slope - cooling) / heatCapacity, time);
+      };
+      const over = (t: number): number => from + rate * phi(t) - t;
+      const way = rate > 0 ? 1 : -1;
+      const near = from + way * NEAR;
+      const far =
+        rate > 0
+          ? Math.min(from + rate * time, from + HOTTEST) + NEAR
+          : cooled(brake, from, speed, time, air) - NEAR;
+      let end = near;
+      const atNear = over(near);
+      if (way * atNear > 0) {
+        const atFar = over(far);
+        [end] = rootBetween(over, [far, atFar], [near, atNear], FOUND);
+      }
+      const rise = rate * phi(end);
+      // ∫(T − T_0) dt, by the linear equation itself: C·(T − T_0) = r·C·t − (G − s)·∫.
+      const loss = cooling - slope;
+      const gone =
+        loss > 0 ? (heatCapacity * (rate * time - rise)) / loss : (rate * time * time) / 2;
+      const energy = Math.max(0, first * time + slope * gone);
+      const { lost } = w;
+      const share = power > 0 ? energy / (power * time) : 0;
+      const bore = w.wearOff(worn * share);
+      const warm = Math.max(LEAST_RISE, from + rise - ROOM);
+      const most = LOST * w.radiusAt(ROOM) * expansion * warm;
+      const deep = w.lost - lost;
+      if (deep > FAR * most && time > LEAST) {
+        w.restore({ ...before, lost: w.lost });
+        time = Math.max(LEAST, (time * most) / deep);
+        continue;
+      }
+      this.#boreRate = bore / time;
+      w.temperature = from + rise;
+      return { time, energy, room: deep > 0 ? most / deep : LONGER };
+    }
+  }
+
+  /**
+   * Time until the cooling drum has closed on its linings, s, or all that is left: with r the distance of the
+   * farthest face, the bore meets it at T = 20 + (r/R − 1)/α, after C/G·ln((T_0 − air)/(T − air)).
+   */
+  #untilTouch(speed: number, air: number, left: number): number {
+    const w = this.#w;
+    const { brake } = w.rig;
+    const { expansion, heatCapacity } = brake.drum;
+    if (w.temperature <= air || !(expansion > 0)) return left;
+    w.restGap(w.temperature);
+    const gap = w.leastGap(w.temperature);
+    const touch = w.temperature - gap / (w.drumRadius * expansion);
+    const g = coolingAt(brake, speed);
+    if (!(touch > air) || !(g > 0)) return left;
+    if (touch >= w.temperature) return Math.min(left, FIRST);
+    return Math.min(left, (heatCapacity / g) * ln((w.temperature - air) / (touch - air)));
+  }
+}
