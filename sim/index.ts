@@ -40,7 +40,14 @@ export {
   startState,
   strutLength,
 } from './brake/state.ts';
-export { axleForce, decelerationBy, stoppingDistance, torqueFor } from './brake/stopping.ts';
+export {
+  axleForce,
+  decelerationBy,
+  roadPower,
+  slidesAt,
+  stoppingDistance,
+  torqueFor,
+} from './brake/stopping.ts';
 export {
   firstToYield,
   lineContact,

@@ -22,6 +22,8 @@ export const ends = {
   'worn through': 'Ended: a lining is worn through to its table.',
   'piston run-out': 'Ended: a piston has left its bore.',
   'no balance': 'Ended: the drum carries a shoe off its anchor; nothing balances.',
+  seized: 'Not driven on: seized, the wheel would slide before it turns.',
+  'gave way': 'Not driven on: clamped more than the strut can bear.',
   locks: 'Not driven: a shoe would lock by itself.',
 } as const;
 

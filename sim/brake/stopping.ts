@@ -1,3 +1,4 @@
+import { GRAVITY } from '../units/units.ts';
 import type { Vehicle } from './types.ts';
 
 /**
@@ -13,6 +14,21 @@ import type { Vehicle } from './types.ts';
 /** Torque of each brake at which the vehicle slows so, N·mm. @param deceleration mm/s²; @param mass tonne */
 export const torqueFor = (v: Vehicle, deceleration: number, mass = v.mass): number =>
   (mass * deceleration * v.share * v.tyreRadius) / v.brakes;
+
+/** Grip of a tyre on a dry road, and share of the weight on an axle of such brakes: common practice, assumed. */
+const GRIP = 0.8;
+const AXLE_LOAD = 0.4;
+
+/** Torque of one brake at which its wheel slides instead of turning, N·mm: grip · load · radius (Coulomb). */
+export const slidesAt = (v: Vehicle): number =>
+  (GRIP * AXLE_LOAD * v.mass * GRAVITY * v.tyreRadius) / v.brakes;
+
+/**
+ * Power that an even level road asks for, N·mm/s: (c·m·g + k·v²)·v, rolling resistance and air (any text on
+ * vehicle dynamics). @param speed mm/s
+ */
+export const roadPower = (v: Vehicle, speed: number): number =>
+  (v.rolling * v.mass * GRAVITY + v.air * speed * speed) * speed;
 
 /** Braking of this axle at the road, N. @param torque of each brake, N·mm */
 export const axleForce = (v: Vehicle, torque: number): number => (v.brakes * torque) / v.tyreRadius;

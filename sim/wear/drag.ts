@@ -30,14 +30,14 @@ import type { Warm, Wearing } from './wearing.ts';
 
 /** First part after every start, s, and how much longer the next may be. */
 const FIRST = 0.2;
-const LONGER = 1.5;
+const LONGER = 2;
 /** Part of the drum's growth that a lining may lose in one part; a drum that is hardly warm counts as this warm, K. */
 const LOST = 0.02;
-const LEAST_RISE = 1;
+const LEAST_RISE = 5;
 /** A part that loses more than this times as much is taken back and made shorter. */
 const FAR = 2;
 /** Temperature is found to this, K; the chord is begun so far off; no drum gets this much hotter in a part. */
-const ALIKE = 1e-4;
+const ALIKE = 1e-3;
 const NEAR = 1e-3;
 const HOTTEST = 1500;
 const FOUND: Until = {
@@ -45,16 +45,26 @@ const FOUND: Until = {
   apart: (a, b) => Math.abs(b - a) < ALIKE / 10,
   trials: 60,
 };
+/** Steepest chord taken for a first guess, N·mm/s/K: rigid parts. */
+const STEEP = 1e6;
+/** Share of the way that its end is. */
+const LATE = 0.1;
+/** Most secants before a bracket. */
+const SECANTS = 8;
+/** Where linings begin to touch is found to this, K; not nearer to it than that a drum is free. */
+const TOUCH = 0.01;
+/** Change of a drum's temperature that a first part may make, K. */
+const CALM = 0.05;
 /** Shortest part, s. */
 const LEAST = 1e-3;
-/** Torque under which a brake counts as free, N·mm: 0.5 N·m turns a wheel by the weight of its valve. */
-const FREE = 1;
+/** Torque under which a brake counts as free, N·mm: a tenth of what a hub seal drags (from memory); 4 W at 40 km/h. */
+const FREE = 100;
 
 /** What a stretch of road with a released brake did. */
 export interface Dragged {
   /** Friction's work, N·mm. */
   readonly energy: number;
-  /** Torque in the last part of the way, N·mm, and its power, N·mm/s. */
+  /** Torque at the end of the way, N·mm, and its power, N·mm/s: the mean of its last tenth. */
   readonly torque: number;
   readonly power: number;
   /** Highest of the drum, °C. */
@@ -68,6 +78,8 @@ export class Drag {
   readonly #warm: Warm;
   /** Bore lost in the last part for each second of it, mm/s: taken ahead in the next. */
   #boreRate = 0;
+  /** Slope of its chord, N·mm/s/K: the next part's is much alike. */
+  #slope = Number.NEGATIVE_INFINITY;
 
   constructor(w: Wearing) {
     this.#w = w;
@@ -98,21 +110,27 @@ export class Drag {
     let parts = 0;
     let next = FIRST;
     let power = 0;
+    const whole = left;
+    let late = { energy: 0, time: 0 };
     while (left > 0) {
-      if (!this.rubs(w.temperature)) {
+      const torque = this.torqueAt(w.temperature);
+      if (!(torque > FREE)) {
         power = 0;
+        late = { energy: 0, time: 0 };
         const until = this.#untilTouch(speed, air, left);
         w.temperature = cooled(w.rig.brake, w.temperature, speed, until, air);
         left -= until;
         next = FIRST;
-        // To the touch and a hair beyond: else rounding could stop just short of it for ever.
-        if (left > 0) w.temperature -= ALIKE;
         continue;
       }
-      const taken = this.#part(Math.min(next, left), speed, air);
+      const taken = this.#part(torque, Math.min(next, left), left, speed, air);
       parts++;
       energy += taken.energy;
-      power = taken.energy / taken.time;
+      // The last part alone may be a sliver.
+      if (left > LATE * whole) late = { energy: 0, time: 0 };
+      late.energy += taken.energy;
+      late.time += taken.time;
+      power = late.energy / late.time;
       left -= taken.time;
       hottest = Math.max(hottest, w.temperature);
       next = taken.time * Math.min(LONGER, taken.room);
@@ -124,7 +142,9 @@ export class Drag {
 
   /** One part, shorter where a lining would lose too much; `room`: how much longer it might have been. */
   #part(
+    torque: number,
     length: number,
+    left: number,
     speed: number,
     air: number,
   ): { readonly time: number; readonly energy: number; readonly room: number } {
@@ -135,9 +155,11 @@ export class Drag {
     const cooling = coolingAt(brake, speed);
     const from = w.temperature;
     const before = w.record();
-    const first = turning * this.torqueAt(from);
+    const first = turning * torque;
     const rate = (first - cooling * (from - air)) / heatCapacity;
-    for (let time = length; ; ) {
+    // A force that is left presses alike however the drum grows: such a start need not be fine.
+    const calm = this.#slope > -cooling ? CALM / Math.abs(rate) : 0;
+    for (let time = Math.min(left, Math.max(length, calm)); ; ) {
       const sliding = turning * w.drumRadius * time;
       const ahead = this.#boreRate * time;
       let power = first;
@@ -151,19 +173,7 @@ export class Drag {
         return gathered((slope - cooling) / heatCapacity, time);
       };
       const over = (t: number): number => from + rate * phi(t) - t;
-      const way = rate > 0 ? 1 : -1;
-      const near = from + way * NEAR;
-      const far =
-        rate > 0
-          ? Math.min(from + rate * time, from + HOTTEST) + NEAR
-          : cooled(brake, from, speed, time, air) - NEAR;
-      let end = near;
-      const atNear = over(near);
-      if (way * atNear > 0) {
-        const atFar = over(far);
-        [end] = rootBetween(over, [far, atFar], [near, atNear], FOUND);
-      }
-      const rise = rate * phi(end);
+      const rise = rate * this.#settle(phi, over, from, rate, time, speed, air);
       // ∫(T − T_0) dt, by the linear equation itself: C·(T − T_0) = r·C·t − (G − s)·∫.
       const loss = cooling - slope;
       const gone =
@@ -181,26 +191,72 @@ export class Drag {
         continue;
       }
       this.#boreRate = bore / time;
+      this.#slope = slope;
       w.temperature = from + rise;
       return { time, energy, room: deep > 0 ? most / deep : LONGER };
     }
   }
 
+  /** φ at the part's end, s: by the last chord, corrected by secants, and in a bracket where that runs off. */
+  #settle(
+    phi: (t: number) => number,
+    over: (t: number) => number,
+    from: number,
+    rate: number,
+    time: number,
+    speed: number,
+    air: number,
+  ): number {
+    const { brake } = this.#w.rig;
+    const lose = coolingAt(brake, speed);
+    const way = rate > 0 ? 1 : -1;
+    const at = (t: number): number => (way * (t - from) > NEAR ? t : from + way * NEAR);
+    let before = at(
+      from +
+        rate * gathered((Math.max(this.#slope, -STEEP) - lose) / brake.drum.heatCapacity, time),
+    );
+    let was = over(before);
+    let t = at(before + was);
+    for (let n = 0; n < SECANTS && Math.abs(was) > ALIKE; n++) {
+      const now = over(t);
+      const next = now === was ? t : t - (now * (t - before)) / (now - was);
+      before = t;
+      was = now;
+      if (Math.abs(now) <= ALIKE || !Number.isFinite(next)) break;
+      t = at(next);
+    }
+    if (Math.abs(was) <= ALIKE) return (was + before - from) / rate;
+    const near = from + way * NEAR;
+    const atNear = over(near);
+    let end = near;
+    if (way * atNear > 0) {
+      const far =
+        rate > 0
+          ? Math.min(from + rate * time, from + HOTTEST) + NEAR
+          : cooled(brake, from, speed, time, air) - NEAR;
+      const atFar = over(far);
+      [end] = rootBetween(over, [far, atFar], [near, atNear], FOUND);
+    }
+    return phi(end);
+  }
+
   /**
-   * Time until the cooling drum has closed on its linings, s, or all that is left: with r the distance of the
-   * farthest face, the bore meets it at T = 20 + (r/R − 1)/α, after C/G·ln((T_0 − air)/(T − air)).
+   * Time until the cooling drum has closed on its linings, s, or all that is left: where they begin to rub is
+   * halved out, since the pair shifts before both bear; there after C/G·ln((T_0 − air)/(T − air)).
    */
   #untilTouch(speed: number, air: number, left: number): number {
     const w = this.#w;
     const { brake } = w.rig;
-    const { expansion, heatCapacity } = brake.drum;
-    if (w.temperature <= air || !(expansion > 0)) return left;
-    w.restGap(w.temperature);
-    const gap = w.leastGap(w.temperature);
-    const touch = w.temperature - gap / (w.drumRadius * expansion);
+    const from = w.temperature;
     const g = coolingAt(brake, speed);
-    if (!(touch > air) || !(g > 0)) return left;
-    if (touch >= w.temperature) return Math.min(left, FIRST);
-    return Math.min(left, (heatCapacity / g) * ln((w.temperature - air) / (touch - air)));
+    if (from <= air || !(g > 0) || !this.rubs(air)) return left;
+    let [cold, free] = [air, from];
+    while (free - cold > TOUCH) {
+      const middle = (cold + free) / 2;
+      if (this.rubs(middle)) cold = middle;
+      else free = middle;
+    }
+    if (!(cold > air)) return left;
+    return Math.min(left, (brake.drum.heatCapacity / g) * ln((from - air) / (cold - air)));
   }
 }

@@ -10,6 +10,7 @@ import type { Wearing } from './wearing.ts';
  *
  * @param cold temperature of the drum at which the clearance is told, °C
  * @param hottest that it has been since the row before, °C
+ * @param drag of the released brake
  */
 export function rowOf(
   brake: Brake,
@@ -18,6 +19,7 @@ export function rowOf(
   at: LifeRow['at'],
   cold: number,
   hottest: number,
+  drag: LifeRow['drag'],
 ): LifeRow {
   const clearance = w.restGap(cold);
   plan.press(w, w.temperature);
@@ -36,6 +38,7 @@ export function rowOf(
     pedalTravel: pedalFrom(brake, front.travel, rear.travel, plan.pressure).total,
     drumRadius: w.drumRadius,
     lip: w.drumRadius - brake.drum.lipRadius,
+    drag,
     state: w.state(),
   };
 }

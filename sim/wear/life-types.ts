@@ -16,6 +16,8 @@ export type LifeEventKind =
   | 'drag at rest'
   | 'drag ends'
   | 'lever off its stop'
+  | 'seized'
+  | 'gave way'
   | 'locks';
 
 export interface LifeEvent {
@@ -27,8 +29,10 @@ export interface LifeEvent {
   readonly side: Side | null;
   /** Of the drum at a step taken hot, °C; 0 where it does not matter. */
   readonly temperature: number;
-  /** What matters to the kind: the way of a click (1, −1), teeth lost, mm of a clearance or of the lever; else 0. */
+  /** What matters to the kind: the way of a click (1, −1), teeth lost, mm of a clearance or of the lever, N·mm of what is seized, N of what gave way; else 0. */
   readonly value: number;
+  /** Where a drag begins or ends: torque that turns the drum at rest, N·mm; else 0. */
+  readonly torque: number;
   /** The brake right after it: put it on and the moment is there. */
   readonly state: BrakeState;
 }
@@ -57,6 +61,11 @@ export interface LifeRow {
   readonly drumRadius: number;
   /** Step from the swept face to the unworn edge, mm on radius. */
   readonly lip: number;
+  /**
+   * Of the released brake: torque that turns the drum at rest, N·mm, as cold as the clearance is told, and the
+   * power that went into the drum on the way to the last press, N·mm/s. Nothing while it is free.
+   */
+  readonly drag: { readonly torque: number; readonly power: number };
   readonly state: BrakeState;
 }
 
@@ -88,6 +97,8 @@ export type LifeEnd =
   | 'click'
   | 'piston run-out'
   | 'no balance'
+  | 'seized'
+  | 'gave way'
   | 'locks';
 
 /**

@@ -2,8 +2,11 @@ import { teethPassed } from '../balance/ratchet.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { Duty } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
+import { slidesAt } from '../brake/stopping.ts';
+import { firstToYield } from '../brake/strut-path.ts';
 import type { Side } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
+import { Drag } from './drag.ts';
 import { AIR } from './heat.ts';
 import { PressHeat } from './life-heat.ts';
 import { Limits } from './life-limits.ts';
@@ -40,6 +43,7 @@ const HOT_STEP = 0.12;
 const TOLD_AGAIN = 2000 * KM;
 /** A lining this far inside the cold drum at rest drags, mm. */
 const DRAGS = 0.005;
+const NO_DRAG = { torque: 0, power: 0 } as const;
 /** Rise of the bore by which the effect of heat on the seats is measured, mm. */
 const PROBE = 0.05;
 
@@ -64,7 +68,14 @@ class Driven implements Life {
   #lump = FIRST_LUMP;
   /** Deepest wear for each mm driven, of the last lump. */
   #depthRate = 0;
+  /** A lining stands inside the cold drum. */
+  #inside = false;
+  /** It does, or a force is left on it: it is driven on press by press, and rubs between them. */
   #dragging = false;
+  readonly #drag: Drag;
+  /** Of the last way between two presses, N·mm/s; and how hot it left the drum, °C. */
+  #dragPower = 0;
+  #warmth = Number.NEGATIVE_INFINITY;
   #hotStep = 0;
   #hotStepAt = Number.NEGATIVE_INFINITY;
 
@@ -79,6 +90,7 @@ class Driven implements Life {
     this.#schedule = new Schedule(brake, duty, state.distance);
     const heat = new PressHeat(brake, duty.heat, options.air ?? AIR, state.distance);
     this.#presses = new Presses(brake, this.#w, this.#schedule, heat);
+    this.#drag = new Drag(this.#w);
     this.#limits = new Limits(brake, this.#w, options.stopAtLimit !== false);
     this.#stiffness = wearStiffness(rig);
     this.#shown = this.#presses.newPlan(this.#schedule.kinds[0] as Kind, 1, null);
@@ -106,7 +118,7 @@ class Driven implements Life {
     const until = this.#w.distance + distance;
     // More than one press may be due where the way ends.
     while (!this.end && (this.#w.distance < until || this.#w.distance >= this.#goal)) {
-      if (this.#o.oneByOne) this.#single();
+      if (this.#o.oneByOne || this.#dragging) this.#single();
       else this.#piece();
       const { at } = this.#schedule.due;
       if (!this.end && this.#w.distance >= this.#goal && at > this.#goal) this.#finish('distance');
@@ -147,6 +159,9 @@ class Driven implements Life {
     const w = this.#w;
     const { heat } = this.#presses;
     const { due } = this.#schedule;
+    const kind = this.#schedule.kinds[Math.max(0, due.kind)] as Kind;
+    if (this.#dragging && !this.#roll(Math.min(this.#goal, due.at - kind.length), kind.speed))
+      return;
     if (due.at > this.#goal) {
       w.distance = this.#goal;
       return;
@@ -159,7 +174,6 @@ class Driven implements Life {
       return;
     }
     const plan = this.#presses.take(true);
-    const { kind } = plan;
     plan.press(w, heat.middle);
     const apart = this.#presses.sensed(w.separation, heat.middle, heat.after);
     w.distance = due.at;
@@ -176,6 +190,49 @@ class Driven implements Life {
     if (kind.length === 0) w.applications++;
     this.#schedule.advance();
     this.#after(teethPassed(this.#rig.brake, w, apart), apart, heat.after);
+  }
+
+  /**
+   * Drives on with linings that rub, to where the next press begins. Where heat is not followed from press to
+   * press, that of the drag is all the same: without it no drum would ever let go.
+   *
+   * @param to mm driven; @param speed mm/s
+   * @returns false where nothing can be driven on
+   */
+  #roll(to: number, speed: number): boolean {
+    const w = this.#w;
+    const { heat } = this.#presses;
+    const way = to - w.distance;
+    if (!(way > 0)) return true;
+    const base = w.temperature;
+    if (!heat.followed) w.temperature = Math.max(base, this.#warmth);
+    const stuck = this.#stuck();
+    if (!stuck) {
+      const { power, hottest } = this.#drag.drive(way, speed, heat.air);
+      this.#dragPower = power;
+      heat.hottest = Math.max(heat.hottest, hottest);
+      heat.lastAt = to;
+      w.distance = to;
+    }
+    this.#warmth = w.temperature;
+    if (!heat.followed) w.temperature = base;
+    return !stuck;
+  }
+
+  /** Ends the life where the drum cannot be turned: it is seized, or a part gives way under its clamp. */
+  #stuck(): boolean {
+    const w = this.#w;
+    const { brake } = this.#rig;
+    const torque = this.#drag.torqueAt(w.temperature);
+    const weakest = firstToYield(brake);
+    if (weakest && w.strutForce > weakest.force) {
+      this.#tell('gave way', null, weakest.force);
+      this.#finish('gave way');
+    } else if (torque > slidesAt(brake.vehicle)) {
+      this.#tell('seized', null, torque);
+      this.#finish('seized');
+    }
+    return this.end !== null;
   }
 
   /** Drives one lump: to the next click, limit or parking that matters, or as far as wear allows. */
@@ -245,9 +302,9 @@ class Driven implements Life {
     }
     if (this.end) return;
     if (passed !== 0) this.#click(passed, apart, temperature);
-    else if (w.distance - this.#lastRow >= (this.#o.rowEvery ?? ROW_EVERY)) {
+    else {
       if (this.#dragging) this.#dragCheck();
-      this.#row('run');
+      if (w.distance - this.#lastRow >= (this.#o.rowEvery ?? ROW_EVERY)) this.#row('run');
     }
   }
 
@@ -327,9 +384,15 @@ class Driven implements Life {
     const cold = this.#presses.heat.rest(w);
     w.restGap(cold);
     const gap = w.leastGap(cold);
-    if (this.#dragging ? gap < 0 : gap > -DRAGS) return;
-    this.#dragging = !this.#dragging;
-    this.#tell(this.#dragging ? 'drag at rest' : 'drag ends', null, gap);
+    const { keptPressure, keptCable, lean } = w.condition;
+    const forced = keptPressure > 0 || keptCable > 0 || lean.front > 0 || lean.rear > 0;
+    const inside = this.#inside ? gap < 0 : gap < -DRAGS;
+    if (inside !== this.#inside) {
+      const kind = inside ? 'drag at rest' : 'drag ends';
+      this.#tell(kind, null, gap, 0, this.#drag.torqueAt(cold));
+    }
+    this.#inside = inside;
+    this.#dragging = inside || (forced && this.#drag.rubs(cold));
   }
 
   /** A press without a balance, or a piston that travelled past its stroke in it, ends the life. */
@@ -356,15 +419,28 @@ class Driven implements Life {
     return true;
   }
 
-  #tell(kind: LifeEventKind, side: Side | null, value: number, temperature = 0): void {
+  #tell(kind: LifeEventKind, side: Side | null, value: number, temperature = 0, torque = 0): void {
     const { distance, tooth } = this.#w;
-    this.events.push({ kind, distance, tooth, side, temperature, value, state: this.state() });
+    this.events.push({
+      kind,
+      distance,
+      tooth,
+      side,
+      temperature,
+      value,
+      torque,
+      state: this.state(),
+    });
   }
 
   #row(at: LifeRow['at']): void {
     const w = this.#w;
     const { heat } = this.#presses;
-    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, heat.rest(w), heat.hottest));
+    const rest = heat.rest(w);
+    const drag = this.#dragging
+      ? { torque: this.#drag.torqueAt(rest), power: this.#dragPower }
+      : NO_DRAG;
+    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, rest, heat.hottest, drag));
     heat.hottest = Number.NEGATIVE_INFINITY;
     this.#lastRow = w.distance;
     this.#lastLost = w.lost;

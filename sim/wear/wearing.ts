@@ -51,6 +51,7 @@ export interface WearingRecord {
   readonly strutRest: number;
   readonly separation: number;
   readonly torque: number;
+  readonly strutForce: number;
   readonly balanced: boolean;
 }
 
@@ -94,6 +95,8 @@ export class Wearing {
   /** Results of the last press: seats apart, mm, and torque against the turning, N·mm. */
   separation = 0;
   torque = 0;
+  /** Clamp of the strut in it, N. */
+  strutForce = 0;
   /** Every press up to now found a balance; where not, its numbers mean nothing. */
   balanced = true;
 
@@ -199,6 +202,7 @@ export class Wearing {
       strutRest: this.#act.strutRest,
       separation: this.separation,
       torque: this.torque,
+      strutForce: this.strutForce,
       balanced: this.balanced,
     };
   }
@@ -215,6 +219,7 @@ export class Wearing {
     this.#act.strutRest = r.strutRest;
     this.separation = r.separation;
     this.torque = r.torque;
+    this.strutForce = r.strutForce;
     this.balanced = r.balanced;
     this.#strut();
     noteRest(this.#on, this.#restPose, this.#act.home);
@@ -373,6 +378,7 @@ export class Wearing {
     warm.leverFree = s.leverFree;
     if (!balances(s)) this.balanced = false;
     this.separation = work.strut.length;
+    this.strutForce = s.strutOn ? s.clamp : 0;
     const { drum } = act;
     this.torque = -turning * (torqueOnDrum(rig.front.rub, drum) + torqueOnDrum(rig.rear.rub, drum));
   }

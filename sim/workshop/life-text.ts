@@ -32,9 +32,13 @@ export function eventText(brake: Brake, t: Omit<LifeEvent, 'state'>): string {
     case 'no balance':
       return `No balance found ${at}: the drum carries a shoe off its anchor; not driven on`;
     case 'drag at rest':
-      return `Drags at rest with a cold drum ${at}: a lining stands ${Math.abs(t.value).toFixed(2)} mm inside it`;
+      return `Drags at rest with a cold drum ${at}: a lining stands ${Math.abs(t.value).toFixed(2)} mm inside it, and ${Math.round(t.torque / 1000)} N·m turn it`;
     case 'drag ends':
       return `Free again at rest with a cold drum ${at}`;
+    case 'seized':
+      return `Seized ${at}: the wheel would slide before it turns, ${Math.round(t.value / 1000)} N·m a brake; not driven on`;
+    case 'gave way':
+      return `Clamped more than the strut can bear ${at}, ${(t.value / 1000).toFixed(1)} kN: a part gives way; not driven on`;
     case 'lever off its stop':
       return `Parking lever held ${t.value.toFixed(1)} mm off its stop ${at}: the cable sets the shoes, and the next click is late`;
     case 'locks':

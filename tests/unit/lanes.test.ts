@@ -21,6 +21,7 @@ const row = (km: number, more: Partial<LifeRow> = {}): LifeRow => ({
   pedalTravel: 14,
   drumRadius: 100,
   lip: 0,
+  drag: { torque: 0, power: 0 },
   state,
   ...more,
 });

@@ -29,7 +29,7 @@ export interface Lane {
   }[];
 }
 
-export type LaneId = 'clearance' | 'lining' | 'factor' | 'tooth' | 'heat' | 'pedal';
+export type LaneId = 'clearance' | 'lining' | 'factor' | 'tooth' | 'heat' | 'pedal' | 'drag';
 
 /** Lanes that can be chosen for the last place, with their names. */
 export const choices: readonly (readonly [LaneId, string])[] = [
@@ -38,6 +38,7 @@ export const choices: readonly (readonly [LaneId, string])[] = [
   ['tooth', 'Tooth'],
   ['heat', 'Drum temperature'],
   ['pedal', 'Pedal travel'],
+  ['drag', 'Drag, released'],
 ];
 
 const span = (rows: readonly LifeRow[], of: (row: LifeRow) => number): [number, number] => {
@@ -170,6 +171,14 @@ export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane
         { id, title: 'Pedal', unit: 'mm of travel' },
         4,
         (v) => number(v, 1),
+      );
+    case 'drag':
+      return single(
+        rows,
+        (r) => r.drag.torque / 1000,
+        { id, title: 'Drag', unit: 'N·m turn the cold drum' },
+        10,
+        (v) => `${number(v, 0)} N·m`,
       );
   }
 }

@@ -90,6 +90,7 @@ export function hotEvent(brake: Brake, { from, hill }: Pick<HotLeg, 'from' | 'hi
     side: null,
     temperature,
     value: gapCold,
+    torque: 0,
     text: `Hot press at ${Math.round(temperature)} °C: ${steps} to tooth ${cold.tooth}`,
     state: cold,
   } as const satisfies ToldEvent;
@@ -102,6 +103,7 @@ const clickEvent = (state: BrakeState): ToldEvent => ({
   side: null,
   temperature: 0,
   value: 1,
+  torque: 0,
   text: `Click: tooth ${state.tooth} on the pedal`,
   state,
 });
