@@ -48,7 +48,7 @@ export type ReadingKey =
   | 'fluid'
   | 'runOut'
   | `stop${'Distance' | 'Deceleration' | 'Time' | 'Grip' | 'Energy' | 'Rise' | 'Force' | 'Share' | 'Torque' | 'Pressure' | 'Pedal'}`
-  | `drag${'Torque' | 'Force' | 'Power'}`
+  | `drag${'Torque' | 'Force' | 'Power' | 'Share' | 'Settles'}`
   | `part${'Free' | 'Booster' | 'Lost' | 'RollBack' | 'ToDrum' | 'Elastic' | 'Lines' | 'Rest' | 'Own'}`
   | `wheel${'Left' | 'Right' | 'Difference'}`
   | `pedal${'Touch' | 'TouchForce' | 'Seated' | 'SeatedForce' | 'Floor' | 'Reserve'}`

@@ -1,9 +1,10 @@
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
-import { torqueFor } from '../brake/stopping.ts';
+import { roadPower, torqueFor } from '../brake/stopping.ts';
 import { footFor, lineAt, sharesOtherwise } from '../brake/upstream.ts';
 import type { Reading } from '../readings/reading.ts';
 import { BAR } from '../units/units.ts';
+import { dragHeat } from './checks.ts';
 import { roadDrag } from './road-drag.ts';
 import { pressureToSlow, stopAt } from './stop.ts';
 
@@ -155,6 +156,7 @@ export function slowingReadings(
 
 /** What the released brake costs at a road speed, mm/s. */
 export function dragReadings(rig: Rig, state: BrakeState, speed: number): Reading[] {
+  const { vehicle } = rig.brake;
   const d = roadDrag(rig, state, speed);
   return [
     {
@@ -183,6 +185,26 @@ export function dragReadings(rig: Rig, state: BrakeState, speed: number): Readin
       unit: 'N',
       digits: 1,
       formula: 'F_0 = T_0 / r',
+    },
+    {
+      key: 'dragShare',
+      name: 'Of what the level road asks for',
+      symbol: 'P / P_road',
+      value: (100 * vehicle.brakes * d.power) / roadPower(vehicle, speed),
+      unit: '%',
+      digits: 0,
+      formula: 'n T_0 v / r over (c m g + k v²) v',
+    },
+    {
+      key: 'dragSettles',
+      name: 'Drum settles at',
+      symbol: 'ϑ',
+      value: Number.isFinite(d.power)
+        ? state.temperature + dragHeat({ rig, state }, speed)
+        : d.power,
+      unit: '°C',
+      digits: 0,
+      formula: 'P(ϑ) = G (ϑ − ϑ_air)',
     },
   ];
 }

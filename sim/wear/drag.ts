@@ -83,7 +83,9 @@ export class Drag {
 
   constructor(w: Wearing) {
     this.#w = w;
-    this.#warm = w.makeWarm('all along');
+    // A shoe that can slide is held on its flat by that friction: without it springs would lay it on the drum.
+    const pins = [w.rig.front, w.rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
+    this.#warm = w.makeWarm(pins ? 'all along' : 'off the strut');
   }
 
   /** Torque against the turning of the released brake, its drum at a temperature, N·mm. */

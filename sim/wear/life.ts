@@ -73,6 +73,7 @@ class Driven implements Life {
   /** It does, or a force is left on it: it is driven on press by press, and rubs between them. */
   #dragging = false;
   readonly #drag: Drag;
+  readonly #pins: boolean;
   /** Of the last way between two presses, N·mm/s; and how hot it left the drum, °C. */
   #dragPower = 0;
   #warmth = Number.NEGATIVE_INFINITY;
@@ -91,6 +92,7 @@ class Driven implements Life {
     const heat = new PressHeat(brake, duty.heat, options.air ?? AIR, state.distance);
     this.#presses = new Presses(brake, this.#w, this.#schedule, heat);
     this.#drag = new Drag(this.#w);
+    this.#pins = [rig.front, rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
     this.#limits = new Limits(brake, this.#w, options.stopAtLimit !== false);
     this.#stiffness = wearStiffness(rig);
     this.#shown = this.#presses.newPlan(this.#schedule.kinds[0] as Kind, 1, null);
@@ -382,7 +384,7 @@ class Driven implements Life {
   #dragCheck(): void {
     const w = this.#w;
     const cold = this.#presses.heat.rest(w);
-    w.restGap(cold);
+    const middle = w.restGap(cold);
     const gap = w.leastGap(cold);
     const { keptPressure, keptCable, lean } = w.condition;
     const forced = keptPressure > 0 || keptCable > 0 || lean.front > 0 || lean.rear > 0;
@@ -392,7 +394,10 @@ class Driven implements Life {
       this.#tell(kind, null, gap, 0, this.#drag.torqueAt(cold));
     }
     this.#inside = inside;
-    this.#dragging = inside || (forced && this.#drag.rubs(cold));
+    // An end of a sliding shoe that brushes is pushed clear along its flat, which is not modelled: there the
+    // middle has to stand inside.
+    const pressed = this.#pins ? inside : middle < -DRAGS;
+    this.#dragging = pressed || (forced && this.#drag.rubs(cold));
   }
 
   /** A press without a balance, or a piston that travelled past its stroke in it, ends the life. */

@@ -60,6 +60,9 @@ const plain: Readonly<Record<Plain, string>> = {
   stopPedal: 'Push of the foot that makes that pressure.',
   dragTorque: 'What holds the wheel back with the pedal let go, the drum as warm as it is now.',
   dragPower: 'Heat that a brake which touches makes all the time while it is driven so.',
+  dragShare: 'All such brakes together, beside rolling and air: so much more fuel, at most.',
+  dragSettles:
+    'It grows away from its shoes until it loses what it gets; at most 300 K over the air are told.',
   dragForce: 'As much more as the tyre has to be pushed along with.',
   wheelLeft: 'Both shoes of the left wheel together against its turning.',
   wheelRight: 'Both shoes of the right wheel together against its turning.',

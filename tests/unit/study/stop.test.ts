@@ -135,6 +135,13 @@ it('a released brake that touches costs its torque times the turning of the drum
     { rel: 1e-12 },
     'W from N and m/s',
   );
+  // Of an even road: 0.015 · 1150 · 9.80665 + 0.54 · 13.89² = 273.3 N at 13.89 m/s, both brakes.
+  near(
+    readingOf(list, 'dragShare').value,
+    (100 * 2 * readingOf(list, 'dragPower').value) / (273.3 * 13.889),
+    { rel: 0.001 },
+    'share',
+  );
 });
 
 it('says what is assumed of the other axle, and when no tyre could', () => {
