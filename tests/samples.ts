@@ -4,28 +4,30 @@
  */
 const counts = {
   // any-brake.test.ts
-  balances: { few: 40, many: 2000 },
-  comesToRest: { few: 16, many: 1000 },
-  bendsFromCold: { few: 10, many: 100 },
+  balances: { few: 20, many: 2000 },
+  comesToRest: { few: 10, many: 1000 },
+  bendsFromCold: { few: 6, many: 100 },
   // flexible.test.ts
-  settlesOnPins: { few: 40, many: 400 },
-  settlesRigid: { few: 40, many: 1000 },
-  settlesOnAbutments: { few: 10, many: 150 },
+  settlesOnPins: { few: 20, many: 400 },
+  settlesRigid: { few: 16, many: 1000 },
+  settlesOnAbutments: { few: 6, many: 150 },
   // balance.test.ts
-  quayVan: { few: 300, many: 3000 },
+  quayVan: { few: 150, many: 3000 },
   randomPairs: { few: 300, many: 3000 },
   // record/any-record.test.ts
-  records: { few: 4, many: 500 },
+  records: { few: 2, many: 500 },
   // collisions.test.ts
-  stages: { few: 300, many: 1e6 },
-  // small-stage.test.ts: times round the stations; many take about an hour
-  rounds: { few: 3, many: 1000 },
+  stages: { few: 150, many: 1e6 },
+  // faults.test.ts: of the vans to find the fault of, one in so many
+  vansInOne: { few: 4, many: 1 },
+  // look-laptop.test.ts: each layer is turned in one of so many stations
+  layersInOne: { few: 2, many: 1 },
   // locks-sweep.test.ts: ground radii of 92.5 to 95.5, each four answers
   groundRadii: { few: 20, many: 300 },
   // the same file: places of each size, each four answers
   sweptSizes: { few: 5, many: 200 },
   // scene-fuzz.test.ts, of each scene
-  changedScenes: { few: 120, many: 50000 },
+  changedScenes: { few: 60, many: 50000 },
 } as const;
 
 /** What tests/run/long.mjs sets. */

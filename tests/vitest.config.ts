@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { SLOW } from './browser/slow.ts';
+import { LongestFirst } from './run/longest-first.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -8,6 +9,7 @@ export default defineConfig({
   test: {
     // Left alone it would leave one core idle, which on two is half of them.
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         root,

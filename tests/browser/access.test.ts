@@ -1,95 +1,27 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import type { Moment } from '../../ui/record/moment.ts';
-import { firstHeadings, kindsOn, seriousFaults } from './axe.ts';
+import { lookRound, lookRoundTheWall } from './look-round.ts';
 import { openBrowser } from './open.ts';
 import { frames } from './soon.ts';
-import { dressIn, eachDialog, eachView, openStation, stationCount } from './tour.ts';
 
-const windows = [
-  { width: 1920, height: 1080 },
-  { width: 1366, height: 768 },
-  { width: 1024, height: 768 },
-  { width: 390, height: 844 },
-];
-
-/** Looks at the page wherever there is a kind of element that was not looked at before. */
-class Looks {
-  readonly #seen = new Set<string>();
-  readonly found: string[] = [];
-  count = 0;
-  readonly #page: Page;
-  readonly #rules: string[] | undefined;
-
-  constructor(page: Page, rules?: string[]) {
-    this.#page = page;
-    this.#rules = rules;
-  }
-
-  async at(where: string): Promise<void> {
-    await frames(this.#page, 2);
-    const fresh = (await kindsOn(this.#page)).filter((kind) => !this.#seen.has(kind));
-    if (fresh.length === 0) return;
-    for (const kind of fresh) this.#seen.add(kind);
-    this.count++;
-    for (const fault of await seriousFaults(this.#page, this.#rules))
-      if (!this.found.some((f) => f.startsWith(fault))) this.found.push(`${fault} (${where})`);
-  }
-}
-
-/** In the dark only colours differ, so only they are asked about there. */
-const themes = [
-  { theme: 'Sheet', rules: undefined },
-  { theme: 'Board', rules: ['color-contrast'] },
+/** The windows between: `look-laptop.test.ts` and `look-phone.test.ts` look at the drawings on their way too. */
+const rounds = [
+  { width: 1920, height: 1080, theme: 'Sheet' },
+  { width: 1920, height: 1080, theme: 'Board' },
+  { width: 1024, height: 768, theme: 'Sheet' },
+  { width: 1024, height: 768, theme: 'Board' },
 ] as const;
 
-it.each(windows.flatMap((w) => themes.map((t) => ({ ...w, ...t }))))(
+it.each(rounds)(
   'at $width in $theme no station, view or dialog has a serious fault of access, and each one h1',
-  async ({ theme, rules, ...viewport }) => {
-    const browser = await openBrowser();
-    const { page, errors, close } = await browser.open({ viewport, reducedMotion: 'reduce' });
-    const looks = new Looks(page, rules && [...rules]);
-    const count = await stationCount(page);
-    expect(count).toBeGreaterThan(1);
-    await dressIn(page, theme);
-    const headings: string[] = [];
-    for (let at = 0; at < count; at++) {
-      const station = await openStation(page, at);
-      await eachView(page, async (view) => {
-        await looks.at(`${station}, ${view}`);
-        const h1 = await firstHeadings(page);
-        if (h1.length !== 1) headings.push(`${station}, ${view}: ${h1.join(' and ') || 'none'}`);
-      });
-    }
-    await eachDialog(page, (dialog) => looks.at(dialog));
-    expect(looks.found).toEqual([]);
-    expect(headings).toEqual([]);
-    expect(looks.count).toBeGreaterThan(count);
-    expect(errors).toEqual([]);
-    await close();
-    await browser.close();
-  },
+  (round) => lookRound({ ...round, drawn: false }),
 );
 
-it('on the wall no station has a serious fault of access, and each one h1', async () => {
-  const browser = await openBrowser();
-  const { page, close } = await browser.open({ reducedMotion: 'reduce' });
-  const looks = new Looks(page);
-  const count = await stationCount(page);
-  for (let at = 0; at < count; at++) {
-    const station = await openStation(page, at);
-    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    await page.keyboard.press('w');
-    await page.locator('main.wall').waitFor();
-    await looks.at(station);
-    expect(await firstHeadings(page), station).toHaveLength(1);
-    await page.keyboard.press('w');
-    await page.locator('main.work').waitFor();
-  }
-  expect(looks.found).toEqual([]);
-  await close();
-  await browser.close();
-});
+it(
+  'on the wall no station has a serious fault of access, each has one h1, and every text on a drawing stands out',
+  lookRoundTheWall,
+);
 
 /** Every line that comes to stand in the page's live region, in its order. */
 async function listen(page: Page): Promise<() => Promise<string[]>> {

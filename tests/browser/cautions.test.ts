@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type OpenBrowser, openBrowser } from './open.ts';
-import { soon } from './soon.ts';
+import { type OpenBrowser, type Opened, openBrowser } from './open.ts';
+import { frames, soon } from './soon.ts';
 
 /** Cautions, and what is to be tried in Apply, are in view whole, however far is scrolled. */
 
@@ -14,9 +14,20 @@ afterAll(() => browser.close());
 const press = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name }).first().click();
 
+/** Of the stations that caution, or say what to try. */
+const keys = {
+  apply: '1',
+  wear: '2',
+  'drum-off': '3',
+  park: '4',
+  inspect: '5',
+  'new-shoes': '6',
+  faults: '7',
+} as const;
+
 interface Place {
   readonly name: string;
-  readonly station: string;
+  readonly station: keyof typeof keys;
   readonly go?: (page: Page) => Promise<void>;
 }
 
@@ -33,7 +44,7 @@ const places: readonly Place[] = [
   { name: 'Inspect', station: 'inspect' },
   ...[1, 2, 3, 4, 5, 6].map((step) => ({
     name: `New shoes, step ${step}`,
-    station: 'new-shoes',
+    station: 'new-shoes' as const,
     go: (page: Page) =>
       page.locator(`[data-step="${step}"], .ns-strip [aria-label^="${step} "]`).first().click(),
   })),
@@ -106,14 +117,22 @@ describe.each([
   [1024, 768],
   [390, 844],
 ])('at %i × %i', (width, height) => {
+  /** One page for all places, which follow each other as a visit would. */
+  let opened: Opened;
+  beforeAll(async () => {
+    const viewport = { width, height };
+    opened = await browser.open({ viewport, reducedMotion: 'reduce' });
+    await opened.page.locator('main').waitFor();
+  });
+  afterAll(() => opened.close());
+
   it.each(places)('$name: in view from top to bottom', async ({ name, station, go }) => {
-    const { page, errors, shot, close } = await browser.open({
-      viewport: { width, height },
-      reducedMotion: 'reduce',
-      path: `?station=${station}`,
-    });
+    const { page, errors, shot } = opened;
+    await page.keyboard.press(keys[station]);
     await page.locator(`main[data-station="${station}"]`).waitFor();
     await go?.(page);
+    // What stood there before is gone with the next frames.
+    await frames(page, 2);
     for (const share of [0, 0.5, 1]) {
       await soon(async () => {
         await scroll(page, share);
@@ -122,6 +141,5 @@ describe.each([
     }
     await shot(`cautions-${width}-${name.replace(/\W+/g, '-')}`);
     expect(errors).toEqual([]);
-    await close();
   });
 });

@@ -1,14 +1,7 @@
 import { expect, it } from 'vitest';
-import { contrastOf, drawnContrasts, drawnOn, offContrasts, type Read, still } from './contrast.ts';
+import { contrastOf, drawnContrasts, drawnOn, still } from './contrast.ts';
+import { below } from './look-round.ts';
 import { openBrowser } from './open.ts';
-import { frames, soon } from './soon.ts';
-import { dressIn, eachLayer, eachView, openStation, stationCount } from './tour.ts';
-
-/** Least contrast of text: Web Content Accessibility Guidelines 2.2, success criterion 1.4.3 (AA). */
-const LEAST = 4.5;
-
-const below = (all: readonly Read[]): string[] =>
-  all.filter((r) => r.contrast < LEAST).map((r) => `${r.text}: ${r.contrast.toFixed(2)}`);
 
 it('knows the contrast of colours', () => {
   // Black on white is 21 by the definition; #767676 on white is the guidelines' usual least grey, 4.54 (common practice).
@@ -33,84 +26,6 @@ it('sees a text that a part of the brake swallows', async () => {
     text.after(planted);
   });
   expect((await low()).map((line) => line.split(':')[0])).toContain('planted');
-  await close();
-  await browser.close();
-});
-
-/** A laptop's drawing lies over the most parts, a phone's letters are the smallest. */
-const windows = [
-  { width: 1366, height: 768 },
-  { width: 390, height: 844 },
-];
-
-it.each(windows.flatMap((w) => (['Sheet', 'Board'] as const).map((theme) => ({ ...w, theme }))))(
-  'at $width in $theme every text on a drawing stands out, and every control that is off',
-  async ({ theme, ...viewport }) => {
-    const browser = await openBrowser();
-    const { page, errors, close } = await browser.open({
-      viewport,
-      reducedMotion: 'reduce',
-      clock: true,
-    });
-    const count = await stationCount(page);
-    expect(count).toBeGreaterThan(1);
-    await dressIn(page, theme);
-    const found = new Map<string, string>();
-    let texts = 0;
-    let off = 0;
-    let before = '';
-    /** @param changed the drawing has changed, if only under its texts */
-    const look = (where: string, changed: boolean): Promise<void> =>
-      still(page, async () => {
-        const controls = await offContrasts(page);
-        const drawn = await drawnOn(page);
-        const now = JSON.stringify(drawn);
-        const read = changed || now !== before ? await drawnContrasts(page, drawn) : [];
-        before = now;
-        texts += read.length;
-        off += controls.length;
-        for (const line of below([...read, ...controls])) {
-          if (!found.has(line)) found.set(line, where);
-        }
-      });
-    for (let at = 0; at < count; at++) {
-      const station = await openStation(page, at);
-      await eachView(page, (view) => look(`${station}, ${view}`, false));
-      const pedal = page.locator('takeup-pedal [role="slider"]');
-      if (await pedal.isVisible()) {
-        await pedal.focus();
-        await page.keyboard.press('Enter');
-        await soon(async () => expect(await pedal.getAttribute('aria-valuenow')).not.toBe('0'));
-        await look(`${station}, pressed`, true);
-      }
-      await eachLayer(page, (layer) => look(`${station}, ${layer} turned`, true));
-    }
-    expect([...found].map(([line, where]) => `${line} (${where})`)).toEqual([]);
-    // It has looked at something.
-    expect(texts).toBeGreaterThan(3 * count);
-    expect(off).toBeGreaterThan(count);
-    expect(errors).toEqual([]);
-    await close();
-    await browser.close();
-  },
-);
-
-it('on the wall every text on a drawing stands out', async () => {
-  const browser = await openBrowser();
-  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce', clock: true });
-  const count = await stationCount(page);
-  for (let at = 0; at < count; at++) {
-    const station = await openStation(page, at);
-    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    await page.keyboard.press('w');
-    await page.locator('main.wall').waitFor();
-    await frames(page, 10);
-    const read = await still(page, async () => drawnContrasts(page, await drawnOn(page)));
-    expect(below(read), station).toEqual([]);
-    await page.keyboard.press('w');
-    await page.locator('main.work').waitFor();
-  }
-  expect(errors).toEqual([]);
   await close();
   await browser.close();
 });

@@ -101,32 +101,58 @@ const INK = 40;
 /** What lies so far round a letter's ink is what it is read against, px. */
 const ROUND = 4;
 
+/** A piece of the window, and where in the window it begins, px. */
+interface Piece {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A letter's box with what lies round it, in whole pixels of a piece of the window. */
+function around({ x, y, width, height }: Box, piece: Piece): Piece {
+  const left = Math.max(0, Math.floor(x) - piece.left - ROUND);
+  const top = Math.max(0, Math.floor(y) - piece.top - ROUND);
+  const right = Math.min(piece.width, Math.ceil(x + width) - piece.left + ROUND);
+  const bottom = Math.min(piece.height, Math.ceil(y + height) - piece.top + ROUND);
+  return { left, top, width: Math.max(0, right - left), height: Math.max(0, bottom - top) };
+}
+
 /** Median contrast of an ink with what is seen round a letter of it; null where no ink is painted. */
-function letterContrast(box: Box, ink: Colour, withInk: PNG, without: PNG): number | null {
-  const left = Math.max(0, Math.floor(box.x) - ROUND);
-  const top = Math.max(0, Math.floor(box.y) - ROUND);
-  const right = Math.min(without.width, Math.ceil(box.x + box.width) + ROUND);
-  const bottom = Math.min(without.height, Math.ceil(box.y + box.height) + ROUND);
-  const inked = new Set<number>();
-  const near = new Set<number>();
-  for (let y = top; y < bottom; y++) {
-    for (let x = left; x < right; x++) {
-      const at = 4 * (y * without.width + x);
-      const off = [0, 1, 2].map((c) => (withInk.data[at + c] ?? 0) - (without.data[at + c] ?? 0));
-      if (Math.max(...off.map(Math.abs)) < INK) continue;
-      inked.add(at);
-      for (let i = Math.max(left, x - ROUND); i <= Math.min(right - 1, x + ROUND); i++) {
-        for (let j = Math.max(top, y - ROUND); j <= Math.min(bottom - 1, y + ROUND); j++) {
-          near.add(4 * (j * without.width + i));
-        }
-      }
+function letterContrast(at: Piece, ink: Colour, withInk: PNG, without: PNG): number | null {
+  const { width, height } = at;
+  /** 1: near the ink. 2: ink. */
+  const marks = new Uint8Array(width * height);
+  const pixel = (x: number, y: number) => 4 * ((at.top + y) * without.width + at.left + x);
+  let some = false;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const p = pixel(x, y);
+      let most = 0;
+      for (let c = p; c < p + 3; c++)
+        most = Math.max(most, Math.abs((withInk.data[c] ?? 0) - (without.data[c] ?? 0)));
+      if (most < INK) continue;
+      some = true;
+      const [first, last] = [Math.max(0, x - ROUND), Math.min(width - 1, x + ROUND)];
+      for (let j = Math.max(0, y - ROUND); j <= Math.min(height - 1, y + ROUND); j++)
+        for (let i = j * width + first; i <= j * width + last; i++) marks[i] = (marks[i] ?? 0) | 1;
+      marks[y * width + x] = 2;
     }
   }
-  if (inked.size === 0) return null;
-  const all = [...near]
-    .filter((at) => !inked.has(at))
-    .map((at) => contrastOf(ink, [...without.data.subarray(at, at + 3)] as unknown as Colour))
-    .sort((a, b) => a - b);
+  if (!some) return null;
+  const known = new Map<number, number>();
+  const all: number[] = [];
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      if (marks[y * width + x] !== 1) continue;
+      const [r = 0, g = 0, b = 0] = without.data.subarray(pixel(x, y), pixel(x, y) + 3);
+      const key = (r << 16) | (g << 8) | b;
+      const contrast = known.get(key) ?? contrastOf(ink, [r, g, b]);
+      known.set(key, contrast);
+      all.push(contrast);
+    }
+  }
+  all.sort((a, b) => a - b);
   return all[Math.floor(all.length / 2)] ?? null;
 }
 
@@ -138,15 +164,39 @@ export async function drawnOn(page: Page): Promise<Drawn[]> {
   });
 }
 
+/** The least piece of the window that holds all letters and what lies round them; null when none is in it. */
+async function pieceOf(page: Page, texts: readonly Drawn[]): Promise<Piece | null> {
+  const window = page.viewportSize();
+  if (!window) throw new Error('the window has no size of its own');
+  const whole = { left: 0, top: 0, ...window };
+  const boxes = texts
+    .flatMap(({ letters }) => letters.map((box) => around(box, whole)))
+    .filter((box) => box.width > 0 && box.height > 0);
+  if (boxes.length === 0) return null;
+  const left = Math.min(...boxes.map((b) => b.left));
+  const top = Math.min(...boxes.map((b) => b.top));
+  return {
+    left,
+    top,
+    width: Math.max(...boxes.map((b) => b.left + b.width)) - left,
+    height: Math.max(...boxes.map((b) => b.top + b.height)) - top,
+  };
+}
+
 /** How each of them that is painted stands out. The page must stand still meanwhile. */
 export async function drawnContrasts(page: Page, texts: readonly Drawn[]): Promise<Read[]> {
-  if (texts.length === 0) return [];
-  const withInk = PNG.sync.read(await page.screenshot());
+  const piece = await pieceOf(page, texts);
+  if (!piece) return [];
+  const { left: x, top: y, width, height } = piece;
+  const picture = () => page.screenshot({ clip: { x, y, width, height } });
+  const withInk = PNG.sync.read(await picture());
   await page.evaluate(inkShown, false);
-  const without = PNG.sync.read(await page.screenshot());
+  const without = PNG.sync.read(await picture());
   await page.evaluate(inkShown, true);
   return texts.flatMap(({ text, ink, letters }) => {
-    const all = letters.flatMap((box) => letterContrast(box, ink, withInk, without) ?? []);
+    const all = letters.flatMap(
+      (box) => letterContrast(around(box, piece), ink, withInk, without) ?? [],
+    );
     return all.length > 0 ? [{ text, contrast: Math.min(...all) }] : [];
   });
 }

@@ -75,14 +75,19 @@ export async function eachView(page: Page, visit: (view: string) => Promise<void
   }
 }
 
-/** The drawing with each of its layers turned the other way, one at a time. */
+/**
+ * The drawing with each of its layers turned the other way, one at a time.
+ *
+ * @param wanted which of them, by their places
+ */
 export async function eachLayer(
   page: Page,
   visit: (layer: string) => Promise<void>,
+  wanted: (at: number) => boolean,
 ): Promise<void> {
   const layers = page.locator(LAYERS);
   for (const [at, name] of (await layers.evaluateAll(reachable)).entries()) {
-    if (name === '') continue;
+    if (name === '' || !wanted(at)) continue;
     await layers.nth(at).click();
     await frames(page, 2);
     await visit(name);
@@ -122,8 +127,11 @@ export async function eachDialog(
   expect([...seen].sort(), 'dialogs that can be opened').toEqual(all.sort());
 }
 
-/** Puts the page in one of its two views. */
-export async function dressIn(page: Page, name: 'Sheet' | 'Board'): Promise<void> {
+/** The page's two views. */
+export type Theme = 'Sheet' | 'Board';
+
+/** Puts the page in one of them. */
+export async function dressIn(page: Page, name: Theme): Promise<void> {
   const bench = page.locator('takeup-bench-sheet dialog');
   await page.locator('header.top [aria-haspopup="dialog"]').last().click();
   await bench.getByRole('button', { name, exact: true }).click();

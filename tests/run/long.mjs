@@ -1,11 +1,14 @@
 // @ts-check
-// npm run test:long: the tests in Node with thousands of random brakes (tests/samples.ts), for the night.
-import { install, tool } from '../../ui/serve/install.mjs';
+// npm run test:long: all tests with thousands of random brakes and every view (tests/samples.ts), for the night.
+import { install, run, tool } from '../../ui/serve/install.mjs';
 
 install();
-const tests = ['--config', 'tests/vitest.config.ts', '--project', 'node'];
+const { findBrowser } = await import('./browser.mjs');
+const browser = await findBrowser();
+const built = run('npm', ['run', '-s', 'build']);
 process.exit(
-  tool('vitest', ['run', ...tests, ...process.argv.slice(2)], {
-    env: { ...process.env, TAKEUP_SAMPLES: 'many' },
-  }),
+  built ||
+    tool('vitest', ['run', '--config', 'tests/vitest.config.ts', ...process.argv.slice(2)], {
+      env: { ...process.env, TAKEUP_BROWSER: browser, TAKEUP_SAMPLES: 'many' },
+    }),
 );

@@ -26,6 +26,7 @@ import { cases, faultOf, faults, Investigation, notShown } from '../../sim/works
 import { rigidQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 import { faultTable } from '../reference/fault-table.ts';
+import { samples } from '../samples.ts';
 
 /** Figures of the teaching tables' twenty vans: 2 % on torque, 0.02 mm on gaps. */
 // The tables know no parts that give.
@@ -187,7 +188,9 @@ describe('the list of forty causes', () => {
 
 describe('find the fault', () => {
   it('every van can be made sure within its par, by readings that name the cause alone', () => {
-    for (const c of cases) {
+    const some = cases.filter((_, at) => at % samples('vansInOne') === 0);
+    expect(some.length).toBeGreaterThan(2);
+    for (const c of some) {
       const i = new Investigation(c, rig, (c.from === 'Worn-in' ? worn : clicked).state);
       const best = i.cheapest();
       expect(best.minutes, `van ${c.number}`).toBeLessThanOrEqual(c.par);
