@@ -257,8 +257,10 @@ export type {
   LifeRow,
 } from './wear/life-types.ts';
 export { type PullResult, parkingPull } from './wear/parking-pull.ts';
+export { lostVolume, underShoes } from './wear/rebed.ts';
 export { isDriven, standingDistance, standingState } from './wear/standing.ts';
 export { swapShoes } from './wear/swap-shoes.ts';
+export { suits } from './wear/under.ts';
 export {
   type TracePoint,
   thinnest,

@@ -26,6 +26,30 @@ export function makeRestRig(rig: Rig): RestRig {
   return { rig: quiet, work: makeWork(quiet) };
 }
 
+/** Distance of a lining element's face, as bent, from the axis in a pose, mm. @param c, s of the shoe's turn */
+export function faceAt(
+  shoe: ShoeRig,
+  worn: WornBed,
+  pose: Float64Array,
+  c: number,
+  s: number,
+  i: number,
+): number {
+  const { bed, modes } = worn;
+  let lx = worn.x[i] as number;
+  let ly = worn.y[i] as number;
+  for (let m = 0; modes && m < modes.count; m++) {
+    const z = pose[shoe.at + shoe.freedoms + m] as number;
+    const gr = (modes.face[2 * MODE_PLACES * i + m] as number) * z;
+    const gt = (modes.face[(2 * i + 1) * MODE_PLACES + m] as number) * z;
+    lx += gr * (bed.dirX[i] as number) - gt * (bed.dirY[i] as number);
+    ly += gr * (bed.dirY[i] as number) + gt * (bed.dirX[i] as number);
+  }
+  const x = bed.anchor[0] + c * lx - s * ly;
+  const y = bed.anchor[1] + s * lx + c * ly;
+  return Math.sqrt(x * x + y * y);
+}
+
 /** Distance of a lining's middle (mean of the two middle elements) from the axis in a pose, mm. */
 export function reach(
   shoe: ShoeRig,
@@ -34,24 +58,8 @@ export function reach(
   c: number,
   s: number,
 ): number {
-  const { bed, modes } = worn;
-  const half = bed.count / 2;
-  let sum = 0;
-  for (let i = half - 1; i <= half; i++) {
-    let lx = worn.x[i] as number;
-    let ly = worn.y[i] as number;
-    for (let m = 0; modes && m < modes.count; m++) {
-      const z = pose[shoe.at + shoe.freedoms + m] as number;
-      const gr = (modes.face[2 * MODE_PLACES * i + m] as number) * z;
-      const gt = (modes.face[(2 * i + 1) * MODE_PLACES + m] as number) * z;
-      lx += gr * (bed.dirX[i] as number) - gt * (bed.dirY[i] as number);
-      ly += gr * (bed.dirY[i] as number) + gt * (bed.dirX[i] as number);
-    }
-    const x = bed.anchor[0] + c * lx - s * ly;
-    const y = bed.anchor[1] + s * lx + c * ly;
-    sum += Math.sqrt(x * x + y * y);
-  }
-  return sum / 2;
+  const half = worn.bed.count / 2;
+  return (faceAt(shoe, worn, pose, c, s, half - 1) + faceAt(shoe, worn, pose, c, s, half)) / 2;
 }
 
 /** Distance of the strut's seats in a pose, mm. Fills the work's turns and seats. */

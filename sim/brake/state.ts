@@ -76,6 +76,11 @@ export interface BrakeState {
   /** How far the cable holds the parking lever off its stop, mm at the hook. */
   readonly leverOffStop: number;
   readonly condition: Condition;
+  /**
+   * The linings wore under shoes that bend; under rigid ones, or not at all, when left out. Each wears its lining
+   * to its own shape, which is wrong under the other: see wear/under.ts.
+   */
+  readonly wornBy?: 'bending' | undefined;
   /** What lies on the rubbing faces and goes with use; nothing when left out. */
   readonly film?: Film | undefined;
 }

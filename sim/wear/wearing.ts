@@ -3,6 +3,7 @@ import { Piston } from '../balance/forces/piston.ts';
 import { pressInSteps, remembers } from '../balance/press.ts';
 import {
   builtRest,
+  faceAt,
   makeRestRig,
   noteRest,
   type RestRig,
@@ -30,6 +31,7 @@ import { thinnestLeft, type WornBed, wearBed, wornBed } from '../contact/bed.ts'
 import { type DrumNow, roundDrum, runningDrum } from '../contact/drum.ts';
 import { torqueOnDrum } from '../contact/rub.ts';
 import { PI } from '../units/units.ts';
+import { wornUnder } from './under.ts';
 
 /** How a press stood last time: where the next one of its kind starts from. */
 export interface Warm extends Supports {
@@ -87,6 +89,8 @@ export class Wearing {
   speed: number | undefined = undefined;
   /** What lies on the faces, and what of it counts over a press; undefined: nothing. */
   film: Film | undefined = undefined;
+  /** Under which shoes the linings wore. */
+  #wornBy: BrakeState['wornBy'] = undefined;
   shares: FilmShares | undefined = undefined;
   #leverStop = 0;
   #restAt = Number.NEGATIVE_INFINITY;
@@ -138,6 +142,7 @@ export class Wearing {
     this.applications = state.applications;
     this.leverOffStop = state.leverOffStop;
     this.film = state.film;
+    this.#wornBy = state.wornBy;
   }
 
   get condition(): Condition {
@@ -189,6 +194,7 @@ export class Wearing {
       leverOffStop: this.leverOffStop,
       condition: this.#condition,
       ...(this.film ? { film: this.film } : {}),
+      ...(this.#wornBy ? { wornBy: this.#wornBy } : {}),
     };
   }
 
@@ -279,11 +285,7 @@ export class Wearing {
       [rig.rear, this.#linings.rear, turns.rearCos, turns.rearSin],
     ] as const) {
       for (let i = 0; i < worn.x.length; i++) {
-        const lx = worn.x[i] as number;
-        const ly = worn.y[i] as number;
-        const x = shoe.bed.anchor[0] + c * lx - s * ly;
-        const y = shoe.bed.anchor[1] + s * lx + c * ly;
-        least = Math.min(least, radius - Math.sqrt(x * x + y * y));
+        least = Math.min(least, radius - faceAt(shoe, worn, this.#restPose, c, s, i));
       }
     }
     return least;
@@ -415,6 +417,7 @@ export class Wearing {
     }
     this.drumRadius += drum;
     this.#lost += deepest;
+    this.#wornBy = wornUnder(this.rig);
     return drum;
   }
 
