@@ -2,7 +2,8 @@ import { ROOM } from '../brake/warm.ts';
 import { ln } from '../math/pow.ts';
 import { rootBetween, type Until } from '../math/root.ts';
 import { tableAt } from '../math/table.ts';
-import { cooled, coolingAt } from './heat.ts';
+import { DragShoes } from './drag-shoes.ts';
+import { AIR, cooled, coolingAt } from './heat.ts';
 import { gathered } from './shoe-heat.ts';
 import type { Warm, Wearing } from './wearing.ts';
 
@@ -14,7 +15,7 @@ import type { Warm, Wearing } from './wearing.ts';
  *   bore = R·(1 + α·(T − 20))                   it grows away from its shoes: M falls as T rises
  *   dw = k·f_w(T)·p·ds, dR likewise             wear (J. F. Archard 1953), ds the sliding at the bore
  *
- * so it limits itself: dP/dT is negative, there is one temperature at which the drum loses what it gets, and
+ * so with cold shoes it limits itself: dP/dT is negative, there is one temperature at which the drum loses what it gets, and
  * wear brings that down. The adjuster does not step: nothing is pressed.
  *
  * Over a part of the way the power falls straight with the temperature, P = P_0 + s·(T − T_0), s the slope of
@@ -72,6 +73,20 @@ export interface Dragged {
   readonly parts: number;
 }
 
+/** A part of the way whose end is sought. */
+interface Sought {
+  /** φ, s, and by how much the chord ends beyond a temperature, K. */
+  readonly phi: (t: number) => number;
+  readonly over: (t: number) => number;
+  readonly from: number;
+  /** K/s at its start, and its length, s. */
+  readonly rate: number;
+  readonly time: number;
+  /** N·mm/s/K; and where the drum would come to without friction, °C. */
+  readonly cooling: number;
+  readonly lowest: number;
+}
+
 /** Drives on with the brake released. Reused: what one press found is where the next begins. */
 export class Drag {
   readonly #w: Wearing;
@@ -80,23 +95,43 @@ export class Drag {
   #boreRate = 0;
   /** Slope of its chord, N·mm/s/K: the next part's is much alike. */
   #slope = Number.NEGATIVE_INFINITY;
+  readonly #shoes: DragShoes;
 
-  constructor(w: Wearing) {
+  /** @param air °C, as warm as the shoes are */
+  constructor(w: Wearing, air = AIR) {
     this.#w = w;
+    this.#shoes = new DragShoes(w.rig.brake, air);
     // A shoe that can slide is held on its flat by that friction: without it springs would lay it on the drum.
     const pins = [w.rig.front, w.rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
     this.#warm = w.makeWarm(pins ? 'all along' : 'off the strut');
   }
 
-  /** Torque against the turning of the released brake, its drum at a temperature, N·mm. */
-  torqueAt(temperature: number, sliding = 0, ahead = 0): number {
-    this.#w.press(this.#warm, 0, 1, null, temperature, sliding, ahead);
+  /** Torque against the turning of the released brake, its shoes cold and its drum at a temperature, N·mm. */
+  torqueAt(temperature: number): number {
+    this.#w.press(this.#warm, 0, 1, null, temperature);
     return this.#w.torque;
   }
 
-  /** Whether the released brake rubs at a temperature, °C. */
+  /** Whether the released brake rubs at a temperature, its shoes cold. */
   rubs(temperature: number): boolean {
     return this.torqueAt(temperature) > FREE;
+  }
+
+  /** Parked until all of it is as cool as the air. */
+  cool(air: number): void {
+    this.#shoes.temperature = air;
+  }
+
+  /** Temperature of the shoes, °C. */
+  get shoes(): number {
+    return this.#shoes.temperature;
+  }
+
+  /** Torque with the shoes as warm as they are. */
+  #torque(temperature: number, sliding = 0, ahead = 0): number {
+    const room = ahead - this.#shoes.growth(temperature);
+    this.#w.press(this.#warm, 0, 1, null, temperature, sliding, room);
+    return this.#w.torque;
   }
 
   /**
@@ -115,12 +150,13 @@ export class Drag {
     const whole = left;
     let late = { energy: 0, time: 0 };
     while (left > 0) {
-      const torque = this.torqueAt(w.temperature);
+      const torque = this.#torque(w.temperature);
       if (!(torque > FREE)) {
         power = 0;
         late = { energy: 0, time: 0 };
         const until = this.#untilTouch(speed, air, left);
         w.temperature = cooled(w.rig.brake, w.temperature, speed, until, air);
+        this.#shoes.after(until, null, air);
         left -= until;
         next = FIRST;
         continue;
@@ -154,14 +190,19 @@ export class Drag {
     const { brake } = w.rig;
     const { heatCapacity, expansion } = brake.drum;
     const turning = speed / brake.vehicle.tyreRadius;
-    const cooling = coolingAt(brake, speed);
+    // To the air, and to the shoes as warm as they are: alike in form.
+    const open = coolingAt(brake, speed);
+    const { between, temperature } = this.#shoes;
+    const cooling = open + between;
+    const sink = (open * air + between * temperature) / cooling;
     const from = w.temperature;
     const before = w.record();
     const first = turning * torque;
-    const rate = (first - cooling * (from - air)) / heatCapacity;
+    const rate = (first - cooling * (from - sink)) / heatCapacity;
     // A force that is left presses alike however the drum grows: such a start need not be fine.
     const calm = this.#slope > -cooling ? CALM / Math.abs(rate) : 0;
-    for (let time = Math.min(left, Math.max(length, calm)); ; ) {
+    const still = this.#shoes.patience(from, air);
+    for (let time = Math.min(left, still, Math.max(length, calm)); ; ) {
       const sliding = turning * w.drumRadius * time;
       const ahead = this.#boreRate * time;
       let power = first;
@@ -170,12 +211,13 @@ export class Drag {
       /** φ at a temperature of the part's end, s. */
       const phi = (t: number): number => {
         worn = sliding * tableAt(brake.wearTable, t);
-        power = turning * this.torqueAt(t, worn, ahead);
+        power = turning * this.#torque(t, worn, ahead);
         slope = Math.min(0, (power - first) / (t - from));
         return gathered((slope - cooling) / heatCapacity, time);
       };
       const over = (t: number): number => from + rate * phi(t) - t;
-      const rise = rate * this.#settle(phi, over, from, rate, time, speed, air);
+      const lowest = Math.min(from, sink);
+      const rise = rate * this.#settle({ phi, over, from, rate, time, cooling, lowest });
       // ∫(T − T_0) dt, by the linear equation itself: C·(T − T_0) = r·C·t − (G − s)·∫.
       const loss = cooling - slope;
       const gone =
@@ -195,28 +237,18 @@ export class Drag {
       this.#boreRate = bore / time;
       this.#slope = slope;
       w.temperature = from + rise;
+      this.#shoes.after(time, from + gone / time, air);
       return { time, energy, room: deep > 0 ? most / deep : LONGER };
     }
   }
 
   /** φ at the part's end, s: by the last chord, corrected by secants, and in a bracket where that runs off. */
-  #settle(
-    phi: (t: number) => number,
-    over: (t: number) => number,
-    from: number,
-    rate: number,
-    time: number,
-    speed: number,
-    air: number,
-  ): number {
-    const { brake } = this.#w.rig;
-    const lose = coolingAt(brake, speed);
+  #settle({ phi, over, from, rate, time, cooling, lowest }: Sought): number {
+    const { heatCapacity } = this.#w.rig.brake.drum;
     const way = rate > 0 ? 1 : -1;
     const at = (t: number): number => (way * (t - from) > NEAR ? t : from + way * NEAR);
-    let before = at(
-      from +
-        rate * gathered((Math.max(this.#slope, -STEEP) - lose) / brake.drum.heatCapacity, time),
-    );
+    const steep = Math.max(this.#slope, -STEEP) - cooling;
+    let before = at(from + rate * gathered(steep / heatCapacity, time));
     let was = over(before);
     let t = at(before + was);
     for (let n = 0; n < SECANTS && Math.abs(was) > ALIKE; n++) {
@@ -232,10 +264,7 @@ export class Drag {
     const atNear = over(near);
     let end = near;
     if (way * atNear > 0) {
-      const far =
-        rate > 0
-          ? Math.min(from + rate * time, from + HOTTEST) + NEAR
-          : cooled(brake, from, speed, time, air) - NEAR;
+      const far = rate > 0 ? Math.min(from + rate * time, from + HOTTEST) + NEAR : lowest - NEAR;
       const atFar = over(far);
       [end] = rootBetween(over, [far, atFar], [near, atNear], FOUND);
     }
@@ -251,11 +280,11 @@ export class Drag {
     const { brake } = w.rig;
     const from = w.temperature;
     const g = coolingAt(brake, speed);
-    if (from <= air || !(g > 0) || !this.rubs(air)) return left;
+    if (from <= air || !(g > 0) || !(this.#torque(air) > FREE)) return left;
     let [cold, free] = [air, from];
     while (free - cold > TOUCH) {
       const middle = (cold + free) / 2;
-      if (this.rubs(middle)) cold = middle;
+      if (this.#torque(middle) > FREE) cold = middle;
       else free = middle;
     }
     if (!(cold > air)) return left;

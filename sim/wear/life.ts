@@ -91,7 +91,7 @@ class Driven implements Life {
     this.#schedule = new Schedule(brake, duty, state.distance);
     const heat = new PressHeat(brake, duty.heat, options.air ?? AIR, state.distance);
     this.#presses = new Presses(brake, this.#w, this.#schedule, heat);
-    this.#drag = new Drag(this.#w);
+    this.#drag = new Drag(this.#w, options.air);
     this.#pins = [rig.front, rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
     this.#limits = new Limits(brake, this.#w, options.stopAtLimit !== false);
     this.#stiffness = wearStiffness(rig);
@@ -172,6 +172,7 @@ class Driven implements Life {
       w.distance = due.at;
       this.#schedule.advance();
       this.#presses.park(this.#duty, w.distance);
+      this.#drag.cool(this.#presses.heat.air);
       if (this.#pullsMatter()) this.#park();
       return;
     }
