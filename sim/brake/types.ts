@@ -69,6 +69,7 @@ export interface Lining {
   readonly chamferDepth: number;
   /** Arc at each end where the edge beside the lip is cut back, rad: it rubs, but does not catch there. */
   readonly cutEdgeArc: number;
+  /** Pressure over strain of the lining as it is pressed on its shoe, where it cannot widen along its arc, MPa. */
   readonly modulus: number;
   readonly friction: number;
   readonly wearRate: number;

@@ -80,7 +80,7 @@ const lining = part('Lining', {
     num('Arc at each end where the edge beside the lip is cut back', 'degrees', 0, 45),
     0,
   ),
-  modulus: size('Compressive modulus', 'MPa', 1e5),
+  modulus: size('Compressive modulus, as pressed on its shoe', 'MPa', 1e5),
   friction: liningFriction,
   wearRate: num('Archard coefficient', 'mm²/N', 0, 1e-3),
   rivetHeight: v.optional(num('Rivet heads over the table; 0 when bonded', 'mm', 0, 20), 0),
