@@ -10,6 +10,7 @@ import {
   type Reading,
   type Rig,
   readings,
+  suits,
   type TiltCause,
   type Turning,
   type Wheel,
@@ -402,9 +403,10 @@ export class Session extends EventTarget {
    */
   bendingInstant(instant: Instant): Instant | null {
     const { shown: state } = this;
-    const worn = state.wear.front.some((w) => w > 0) || state.wear.rear.some((w) => w > 0);
-    if (!this.bending || worn || !isTold(instant)) return null;
-    return balance(bendingRigOf(this.brake), state, {
+    if (!this.bending || !isTold(instant)) return null;
+    const rig = bendingRigOf(this.brake);
+    if (!suits(rig, state)) return null;
+    return balance(rig, state, {
       pressure: instant.pressure,
       turning: instant.turning,
     });

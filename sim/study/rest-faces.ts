@@ -2,8 +2,10 @@ import { dress } from '../balance/dress.ts';
 import { makePlaced, place, turnsOf } from '../balance/place.ts';
 import { makeRestRig, seatsApart, turnPair } from '../balance/rest.ts';
 import type { Rig } from '../balance/rig.ts';
+import { MODE_PLACES } from '../brake/flex.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
+import type { WornBed } from '../contact/bed.ts';
 import { along } from './lip.ts';
 
 /** Distance of each lining's face from the drum axis with the drum away, mm, at the arc's places. */
@@ -18,6 +20,20 @@ export interface RestFace {
 
 export type RestFaces = Readonly<Record<Side, RestFace>>;
 
+/** How a bending shoe's modes move an element's face, (x, y) of each; null on a rigid one. */
+function faceModes({ bed, modes }: WornBed, i: number): Float64Array | null {
+  if (!modes) return null;
+  const [ex, ey] = [bed.dirX[i] as number, bed.dirY[i] as number];
+  const out = new Float64Array(2 * modes.count);
+  for (let m = 0; m < modes.count; m++) {
+    const gr = modes.face[2 * MODE_PLACES * i + m] as number;
+    const gt = modes.face[(2 * i + 1) * MODE_PLACES + m] as number;
+    out[2 * m] = gr * ex - gt * ey;
+    out[2 * m + 1] = gr * ey + gt * ex;
+  }
+  return out;
+}
+
 function faceOf(rig: Rig, state: BrakeState, pose: Float64Array, side: Side): RestFace {
   const shoe = rig[side];
   const d = dress(rig, state);
@@ -28,7 +44,8 @@ function faceOf(rig: Rig, state: BrakeState, pose: Float64Array, side: Side): Re
   const radius = new Float64Array(shoe.bed.count);
   const at = makePlaced(rig.n);
   for (let i = 0; i < radius.length; i++) {
-    const spot = { ...shoe.hold, x: worn.x[i] as number, y: worn.y[i] as number, modes: null };
+    const modes = faceModes(worn, i);
+    const spot = { ...shoe.hold, x: worn.x[i] as number, y: worn.y[i] as number, modes };
     const p = place(rig, pose, turns, spot, at);
     radius[i] = Math.sqrt(p.x * p.x + p.y * p.y);
   }
@@ -46,8 +63,8 @@ function faceOf(rig: Rig, state: BrakeState, pose: Float64Array, side: Side): Re
 }
 
 /**
- * Faces of both linings with the brake released and the drum off, rigid shoes: on the strut, and
- * either both middles alike or the pair moved sideways on its pins. Moving it turns the front shoe
+ * Faces of both linings with the brake released and the drum off: on the strut, and either both
+ * middles alike or the pair moved sideways on its pins, bent as it was. Moving it turns the front shoe
  * by a little and the rear one so that the strut's seats keep their distance.
  *
  * @param sideways how far the front lining's middle stands out beyond the central place, mm

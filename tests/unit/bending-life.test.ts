@@ -11,6 +11,7 @@ import {
   parked,
   type Rig,
   rest,
+  restFaces,
   shoeFactor,
   standingState,
   suits,
@@ -269,6 +270,19 @@ describe('a hard press of shoes that bend', () => {
         { abs: 1e-5 },
         'least',
       );
+      // The faces that a caliper finds with the drum off, at the elements' middles.
+      const faces = restFaces(rigs.bending, state);
+      for (const side of sides) {
+        const { gap } = side === 'front' ? front : rear;
+        gap.forEach((g, k) => {
+          near(
+            faces[side].radius[k] as number,
+            state.drumRadius - g,
+            { abs: 1e-5 },
+            `${side} ${k}`,
+          );
+        });
+      }
     }
   });
 });

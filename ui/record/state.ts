@@ -50,4 +50,5 @@ export const stateSchema: v.GenericSchema<unknown, BrakeState> = v.strictObject(
       glaze: bothSides(within(0, 1)),
     }),
   ),
+  wornBy: v.optional(v.literal('bending')),
 });

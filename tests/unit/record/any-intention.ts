@@ -80,6 +80,7 @@ function state(m: Moment, c: Chance): BrakeState {
     ...(c.yes()
       ? { film: { water: c.real(0, 1), rust: 0, glaze: { front: c.real(0, 1), rear: 0 } } }
       : {}),
+    ...(c.yes() ? { wornBy: 'bending' as const } : {}),
   };
 }
 
