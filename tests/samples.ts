@@ -26,6 +26,8 @@ const counts = {
   groundRadii: { few: 20, many: 300 },
   // the same file: places of each size, each four answers
   sweptSizes: { few: 5, many: 200 },
+  // no-jumps.test.ts: pairs of neighbours of each size
+  jumps: { few: 6, many: 100 },
   // scene-fuzz.test.ts, of each scene
   changedScenes: { few: 60, many: 50000 },
 } as const;
