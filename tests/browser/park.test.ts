@@ -40,18 +40,19 @@ async function wornIn(page: Page): Promise<void> {
 it('parks the worn-in van at 300 N: verdict, both ways, lever alone, notches', async () => {
   const { page, errors, shot, close } = await browser.open();
   await wornIn(page);
-  // Teaching tables, table 11: 344 and 339 N·m, 23.2 and 22.8 %, 2 047 N, 5.3 notches, 299 asked for.
+  // Teaching tables, table 11: 344 and 339 N·m, 23.2 and 22.8 %, 2 047 N, 5.3 notches, 299 asked for. Its
+  // parts do not give; ours do, by 0.8 of a notch (tests/reference/give.test.ts).
   await expect.poll(() => verdictOf(page)).toContain('Holds on 20 %');
   await soonNear(() => first(page, '[data-torque="down"]'), 344, { rel: 0.02 }, 'nose down');
   await soonNear(() => first(page, '[data-torque="up"]'), 339, { rel: 0.02 }, 'nose up');
   await soonNear(() => first(page, '[data-need]'), 299, { abs: 1 }, 'asked for');
   await soonNear(() => key(page, 'slope-down'), 23.2, { rel: 0.02 }, 'steepest nose down');
   await soonNear(() => key(page, 'slope-up'), 22.8, { rel: 0.02 }, 'steepest nose up');
-  await soonNear(() => key(page, 'notches'), 5.3, { abs: 0.1 }, 'notches');
+  await soonNear(() => key(page, 'notches'), 6.1, { abs: 0.1 }, 'notches');
   const spent = (on: string) => () => first(page, `[data-spent="${on}"]`);
   await soonNear(spent('slack'), 1, { abs: 0.05 }, 'slack');
   await soonNear(spent('stretch'), 2.5, { abs: 0.05 }, 'stretch');
-  await soonNear(spent('turning'), 7.1, { abs: 0.15 }, 'turning the lever');
+  await soonNear(spent('turning'), 8.7, { abs: 0.15 }, 'turning the lever');
   // The sum under the lever's picture: cable × arm ÷ arm = strut; strut − cable = pivot.
   await soon(async () => {
     const [cable = 0, arm = 0, short = 1, strut = 0, again = 0, less = 0, pivot = 0] = figures(
@@ -96,7 +97,7 @@ it('the hand lever by keys: five newtons, a notch, let go', async () => {
   await page.keyboard.press('ArrowRight');
   await expect.poll(() => pad.getAttribute('aria-valuenow')).toBe('305');
   await page.keyboard.press('PageUp');
-  await expect.poll(() => key(page, 'notches')).toBe(6);
+  await expect.poll(() => key(page, 'notches')).toBe(7);
   await page.keyboard.press('Home');
   await expect.poll(() => pad.getAttribute('aria-valuenow')).toBe('0');
   await expect.poll(() => verdictOf(page)).toContain('Rolls on 20 %');
@@ -112,9 +113,9 @@ it('slack takes notches, a cable too tight takes clearance', async () => {
   await wornIn(page);
   const more = page.getByRole('button', { name: 'Cable slack: more' });
   for (let i = 0; i < 10; i++) await more.click();
-  // Teaching tables: slack +10 mm, 10.3 notches.
-  await expect.poll(() => key(page, 'notches')).toBeGreaterThan(10.2);
-  await soonNear(() => key(page, 'notches'), 10.3, { abs: 0.1 }, 'notches');
+  // Teaching tables: slack +10 mm, 10.3 notches, and 0.8 by what gives.
+  await expect.poll(() => key(page, 'notches')).toBeGreaterThan(11);
+  await soonNear(() => key(page, 'notches'), 11.1, { abs: 0.1 }, 'notches');
   const tight = page.getByRole('button', { name: 'Cable too tight: more' });
   for (let i = 0; i < 3; i++) await tight.click();
   // 0.31 on its stop, 0.18 held 3 mm off it.

@@ -61,7 +61,7 @@ export const walks: readonly Walk[] = [
   // Van 2: 19.9 and 41.4.
   { id: 'q092', words: 'half the pedal', reads: [/at 10 bar 19\.[6-9], at 40 bar 41\.[2-6]/] },
   // Van 3: 10.3 notches.
-  { id: 'q097', words: 'four-year-old', reads: [/notches 10\.[2-4]/] },
+  { id: 'q097', words: 'four-year-old', reads: [/notches 11\.[0-2]/] },
   // Van 4: 26.5, then 18.4; two clicks.
   {
     id: 'q103',
@@ -134,7 +134,7 @@ export const walks: readonly Walk[] = [
     words: 'creeps back slope',
     reads: [/needs 299 N·m/, /Nose down 34[0-6]/, /Nose up 33[5-9]/],
   },
-  { id: 'q020', words: 'shorten the cable', reads: [/5\.3 notches/] },
+  { id: 'q020', words: 'shorten the cable', reads: [/6\.1 notches/] },
   // Table 10: 0.18 instead of 0.31, the gap jumps by 0.13; tooth 2 passes snug with 0.31 behind it.
   { id: 'q035', words: 'tight new cable', reads: [/0\.18 instead of 0\.31/, /jumps by 0\.13/] },
   { id: 'q094', words: 'lip deceive', reads: [/lining has 0\.31 at toe, centre and heel/] },
