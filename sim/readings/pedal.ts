@@ -6,7 +6,10 @@ import type { Reading } from './reading.ts';
 /** @param airVolume air in the circuit at atmospheric pressure, mm³ */
 export function pedalStack(brake: Brake, i: Instant, airVolume = 0): PedalStack {
   const { front, rear } = i.shoes;
-  return pedalFrom(brake, front.pistonTravel, rear.pistonTravel, i.pressure, airVolume);
+  // The parking lever alone moves no foot: fluid follows by itself.
+  const alone = i.cableForce > 0 && !(i.pressure > 0);
+  const [f, r] = alone ? [0, 0] : [front.pistonTravel, rear.pistonTravel];
+  return pedalFrom(brake, f, r, i.pressure, airVolume);
 }
 
 /** Travel left until the cup of the farther piston leaves the bore, mm. */

@@ -108,6 +108,22 @@ it('the hand lever by keys: five newtons, a notch, let go', async () => {
   await close();
 });
 
+it('each notch takes more pull than the last, also where the lever turns at one', async () => {
+  const { page, close } = await browser.open();
+  await page.keyboard.press('4');
+  const pull = page.getByLabel('Pull in each cable, N');
+  await pull.fill('0');
+  await page.keyboard.press('Enter');
+  let before = 0;
+  for (let n = 0; n < 6; n++) {
+    await page.getByRole('button', { name: 'One notch on' }).click();
+    await expect.poll(async () => Number(await pull.inputValue())).toBeGreaterThan(before);
+    before = Number(await pull.inputValue());
+  }
+  expect(before).toBeGreaterThan(100);
+  await close();
+});
+
 it('slack takes notches, a cable too tight takes clearance', async () => {
   const { page, errors, close } = await browser.open();
   await wornIn(page);

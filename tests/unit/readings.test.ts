@@ -220,3 +220,15 @@ it('lining left is what a gauge finds: the ground shape counts, a sloped end doe
     'sloped ends',
   );
 });
+
+it('a pull of the parking lever moves no pedal', () => {
+  const { rig, brake, state } = quay();
+  const released = readingOf(
+    readings(brake, state, rest(rig, state), rest(rig, state)),
+    'pedalTravel',
+  );
+  const pulled = balance(rig, state, { pressure: 0, turning: 0, cable: 300 });
+  expect(pulled.shoes.front.pistonTravel).toBeGreaterThan(0.1);
+  const told = readingOf(readings(brake, state, pulled, rest(rig, state)), 'pedalTravel');
+  near(told.value, released.value, { abs: 1e-9 }, 'travel');
+});

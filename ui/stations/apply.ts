@@ -17,6 +17,8 @@ function heading(find: Find, i: Instant): TemplateResult {
   }
   if (i.lost) return html`<p>${lostText}</p>`;
   if (i.yields) return html`<p>${yieldText(i.yields)}</p>`;
+  if (!(push > 5) && i.turning !== 0 && find('torque').value > 0.5)
+    return html`<p>Released, and yet it drags: the linings stand inside the drum, and <b class="lead">${number(find('torque').value, 0)} N·m</b> turn it.</p>`;
   if (!(push > 5))
     return html`<p>Released: the springs hold both shoes on the strut, and the strut sets the gap.</p>`;
   if (i.turning === 0)

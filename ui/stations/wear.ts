@@ -18,6 +18,12 @@ import { roadPick, setUp } from './wear-set-up.ts';
 /** Wear: drive the brake on, watch the adjuster take up, go back to any moment of its life. */
 
 const story = (d: WearDesk): TemplateResult =>
+  d.row && d.row.drag.torque > 0 ? drags(d.row.drag.torque) : idea(d);
+
+const drags = (torque: number): TemplateResult =>
+  html`Released, it drags: a lining stands inside the cold drum, and <b class="lead">${number(torque / 1000, 0)} N·m</b> turn it.`;
+
+const idea = (d: WearDesk): TemplateResult =>
   html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).heard ? html`: <b class="adj">click</b>.` : '.'}`;
 
 const desk = (page: PageView): WearDesk => deskOf(WearDesk, page.session);

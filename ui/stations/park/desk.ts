@@ -38,6 +38,9 @@ import {
   turnNose,
 } from './part.ts';
 
+/** Most notches that are passed over at one pull. */
+const MOST_NOTCHES = 20;
+
 /** What the station is set to, and what the simulator says of it: computed once for each setting. */
 export class ParkDesk {
   readonly session: Session;
@@ -87,10 +90,16 @@ export class ParkDesk {
     const { rig, state } = this.session;
     const now = this.spent.notches;
     // A whole notch that is at least a tenth away.
-    const to = by > 0 ? Math.floor(now + 1.1 - 1e-9) : Math.ceil(now - 1.1 + 1e-9);
-    const total = Math.max(0, to) * rig.brake.parkingLever.perNotch;
-    const cable = cableAt(rig, state, total, { moreSlack: this.moreSlack });
-    this.pull(Number.isFinite(cable) ? cable : MOST_PULL);
+    const first = by > 0 ? Math.floor(now + 1.1 - 1e-9) : Math.ceil(now - 1.1 + 1e-9);
+    const pullAt = (notch: number): number => {
+      const total = Math.max(0, notch) * rig.brake.parkingLever.perNotch;
+      const cable = cableAt(rig, state, total, { moreSlack: this.moreSlack });
+      return Number.isFinite(cable) ? cable : MOST_PULL;
+    };
+    let to = first;
+    // While the lever turns at one pull, several notches take the same: on to the first that takes more.
+    while (by > 0 && to < first + MOST_NOTCHES && pullAt(to) < this.cable + 0.5) to++;
+    this.pull(pullAt(to));
   }
 
   turn(nose: Nose): void {

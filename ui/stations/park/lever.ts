@@ -35,6 +35,8 @@ const dimension = (x: number, y1: number, y2: number): TemplateResult =>
 export function leverAlonePanel(desk: ParkDesk): TemplateResult {
   const { brake } = desk.session;
   const { wheel, alone, instant } = desk;
+  // There the stop bears too, and cable and strut are no balance by themselves.
+  const onStop = !(alone.turn > 1e-9);
   if (desk.cable === 0) {
     return html`<h2>The lever alone</h2><p>The hand lever is let go: no pull on the lever, and the springs hold it on its stop. Draw the hand lever to see what pushes where.</p>`;
   }
@@ -89,8 +91,12 @@ export function leverAlonePanel(desk: ParkDesk): TemplateResult {
       ${dimension(edge - 6, pivot[1], hook[1])}${text(edge - 14, (notch[1] + hook[1]) / 2 + 6, n(alone.cableArm, 1), 'end')}
     </svg>
     <div class="park-sum" data-sum>
-      <div>${n(desk.cable)} N × ${n(alone.cableArm, 3)} ÷ ${n(alone.strutArm, 3)} = <b>${n(strut)} N</b> front shoe</div>
-      <div>${n(strut)} − ${n(desk.cable)} = <b>${n(wheel.pivotForce)} N</b> rear shoe</div>
+      ${
+        onStop
+          ? html`<div>Still on its stop: the clamp of the shoes is more than <b>${n(desk.cable)} N</b> of cable can lift.</div>`
+          : html`<div>${n(desk.cable)} N × ${n(alone.cableArm, 3)} ÷ ${n(alone.strutArm, 3)} = <b>${n(strut)} N</b> front shoe</div>
+      <div>${n(strut)} − ${n(desk.cable)} = <b>${n(wheel.pivotForce)} N</b> rear shoe</div>`
+      }
       <small>Arms in mm, square to each force. Ratio ${n(alone.ratio, 2)} as it stands, ${n(alone.ratioAtRest, 2)} on its stop.</small>
     </div>`;
 }
