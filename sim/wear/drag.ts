@@ -31,7 +31,7 @@ import type { Warm, Wearing } from './wearing.ts';
 
 /** First part after every start, s, and how much longer the next may be. */
 const FIRST = 0.2;
-const LONGER = 2;
+const LONGER = 1.5;
 /** Part of the drum's growth that a lining may lose in one part; a drum that is hardly warm counts as this warm, K. */
 const LOST = 0.02;
 const LEAST_RISE = 5;
@@ -50,6 +50,8 @@ const FOUND: Until = {
 const STEEP = 1e6;
 /** Share of the way that its end is. */
 const LATE = 0.1;
+/** Part of the time in which a drum comes to rest that a first part may take. */
+const SETTLING = 0.2;
 /** Most secants before a bracket. */
 const SECANTS = 8;
 /** Where linings begin to touch is found to this, K; not nearer to it than that a drum is free. */
@@ -96,6 +98,9 @@ export class Drag {
   /** Slope of its chord, N·mm/s/K: the next part's is much alike. */
   #slope = Number.NEGATIVE_INFINITY;
   readonly #shoes: DragShoes;
+  /** How long its next part might be, s, and how warm it left the drum, °C. */
+  #next = FIRST;
+  #ended = Number.NaN;
 
   /** @param air °C, as warm as the shoes are */
   constructor(w: Wearing, air = AIR) {
@@ -145,7 +150,7 @@ export class Drag {
     let energy = 0;
     let hottest = w.temperature;
     let parts = 0;
-    let next = FIRST;
+    let next = this.#first(speed);
     let power = 0;
     const whole = left;
     let late = { energy: 0, time: 0 };
@@ -172,10 +177,25 @@ export class Drag {
       left -= taken.time;
       hottest = Math.max(hottest, w.temperature);
       next = taken.time * Math.min(LONGER, taken.room);
+      // A part cut short by the end of the way says nothing of how long it might have been.
+      if (left > 0) this.#next = next;
       if (left < 1e-9 * distance) break;
     }
+    this.#ended = w.temperature;
     const torque = power * (w.rig.brake.vehicle.tyreRadius / speed);
     return { energy, torque, power, hottest, parts };
+  }
+
+  /**
+   * First part of a way, s. It goes on as it was where the drum is as warm as it was left; else a part of the
+   * time in which the drum comes to rest, C/(G − s) by the last chord.
+   */
+  #first(speed: number): number {
+    const w = this.#w;
+    if (Math.abs(w.temperature - this.#ended) < ALIKE) return this.#next;
+    const loss = coolingAt(w.rig.brake, speed) - this.#slope;
+    const settles = w.rig.brake.drum.heatCapacity / loss;
+    return Math.max(FIRST, SETTLING * settles);
   }
 
   /** One part, shorter where a lining would lose too much; `room`: how much longer it might have been. */
