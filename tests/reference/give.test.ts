@@ -154,7 +154,7 @@ describe('what each part gives and bears', () => {
     const i = balance(createRig(light(350)), { ...state, tooth: 3 }, { pressure: 0, turning: 1 });
     expect([i.yields?.part, isTold(i)]).toEqual(['lever nose', false]);
     // The van's own bears what 400 N at the hand lever put on it, the most that regulations let one need
-    // (UN R13-H, annex 3, 2.3.1): 400 · 6.5 · 0.85 / 2 cables.
+    // (UN R13-H; from memory): 400 · 6.5 · 0.85 / 2 cables.
     const handed = parked(rig, state, (400 * 6.5 * 0.85) / 2);
     expect(handed.yields).toBeNull();
   });

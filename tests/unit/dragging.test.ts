@@ -121,7 +121,6 @@ describe('what cannot be driven', () => {
     const life = driveLife(rig, freshState(rig.brake), rig.brake.duties[0], { distance: 50 * KM });
     expect(life.end).toBe('seized');
     expect(life.distance).toBe(0);
-    near(life.events.at(-1)?.torque ?? 0, 0, { abs: 0 });
     near((life.events.at(-1)?.value ?? 0) / 1000, 1771, { rel: 0.02 }, 'torque to turn it');
   });
 

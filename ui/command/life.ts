@@ -12,6 +12,7 @@ import {
 } from '../../sim/index.ts';
 import { eventText, restsOn } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
+import { ends } from '../words.ts';
 import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
@@ -93,10 +94,11 @@ export async function life(args: Arguments, plain: Rig, say: Say): Promise<void>
   }
   say(`${brake.title}: ${duty.name}, ${brake.adjuster.kind}`);
   for (const e of run.events) say(eventText(brake, e));
-  say(
-    `Ended by ${run.end} after ${number(run.distance / KM, 0)} km and ${number(end.applications, 0)} stops.`,
-  );
-  for (const l of left.lines) {
+  const driven = `after ${number(run.distance / KM, 0)} km and ${number(end.applications, 0)} stops`;
+  // What cannot be driven on has nothing left to forecast.
+  const stuck = run.end === 'seized' || run.end === 'gave way';
+  say(stuck ? `${ends[run.end]} That was ${driven}.` : `Ended by ${run.end} ${driven}.`);
+  for (const l of stuck ? [] : left.lines) {
     const band = `${number(l.low / KM, 0)} to ${number(l.high / KM, 0)}`;
     say(`Left by the ${l.what}: ${number(l.left / KM, 0)} km, band ${band}. ${restsOn(l)}`);
   }
