@@ -7,6 +7,7 @@ export { placePoint } from './balance/place.ts';
 export { type Press, type Solved, solveBalance } from './balance/press.ts';
 export { teethPassed } from './balance/ratchet.ts';
 export { createRig, type Rig, type RigOptions } from './balance/rig.ts';
+export type { Hand, Holdable } from './balance/types.ts';
 export {
   type Descent,
   type Duty,
@@ -81,8 +82,15 @@ export { footFor, lineAt, masterAt, masterFor } from './brake/upstream.ts';
 export { depthAt, depthsWithin, meanDepth } from './brake/worn-along.ts';
 export { atan2, cos, sin } from './math/trig.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
-export type { MotionRecord } from './motion/record.ts';
-export { dragOf, peak, shoeFactor, shoeFactorFull } from './readings/factors.ts';
+export type { MotionPress, MotionRecord } from './motion/record.ts';
+export { restingFrom } from './motion/resting.ts';
+export { type RimHand, turningMass } from './motion/rim.ts';
+export {
+  dragOf,
+  peak,
+  shoeFactor,
+  shoeFactorFull,
+} from './readings/factors.ts';
 export { pedalStack, runOutLeft } from './readings/pedal.ts';
 export type { Reading, ReadingKey, ShoeReading } from './readings/reading.ts';
 export { readingOf, readings } from './readings/readings.ts';

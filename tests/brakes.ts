@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import benchScene from '../scenes/bench-brake.json';
 import quayVan from '../scenes/quay-van.json';
 import {
   type Brake,
@@ -64,6 +65,12 @@ export function quay(change: (scene: ReturnType<typeof quayScene>) => void = () 
   const scene = quayScene();
   change(scene);
   const brake = mustRead(scene);
+  return { brake, rig: createRig(brake), state: freshState(brake), area: brake.cylinder.area };
+}
+
+/** The second teaching brake, the bench brake. */
+export function benchBrake(): Built {
+  const brake = mustRead(benchScene);
   return { brake, rig: createRig(brake), state: freshState(brake), area: brake.cylinder.area };
 }
 

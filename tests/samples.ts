@@ -28,6 +28,8 @@ const counts = {
   sweptSizes: { few: 5, many: 200 },
   // no-jumps.test.ts: pairs of neighbours of each size
   jumps: { few: 6, many: 100 },
+  // hands/grabs.test.ts
+  grabs: { few: 24, many: 10000 },
   // scene-fuzz.test.ts, of each scene
   changedScenes: { few: 60, many: 50000 },
 } as const;

@@ -87,6 +87,7 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     },
     toeForce: toeForce(w, piston),
     pistonTravel: piston.travel,
+    ...(piston.behind > 0 ? { pistonBehind: piston.behind } : {}),
     toe: [piston.toe.x, piston.toe.y],
   };
 }

@@ -39,6 +39,9 @@ export function drumAt(d: Dressed, angle: number): DrumNow {
   return { ...turned, y: turned.y + d.drum.y };
 }
 
+/** A drum that is off: so wide that nothing meets it. */
+export const noDrum = (rig: Rig): DrumNow => roundDrum(2 * rig.brake.drum.radiusMax);
+
 const works = new WeakMap<Rig, Work>();
 /** The rig's own buffers. One evaluation at a time; nothing in them outlives a call. */
 export function workOf(rig: Rig): Work {

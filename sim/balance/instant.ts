@@ -51,6 +51,8 @@ export interface ShoeInstant {
   readonly toeForce: number;
   /** Outward travel of the piston from the built pose at rest, mm. */
   readonly pistonTravel: number;
+  /** How far the piston stands behind its toe, mm, where a hand has pushed it off; 0 when left out. */
+  readonly pistonBehind?: number;
   /** Where the toe contact stands now, mm. */
   readonly toe: Point;
 }
@@ -74,7 +76,11 @@ export interface Instant {
   readonly strutForce: number;
   /** How far the next tooth is climbed, 0..1. */
   readonly climb: number;
-  readonly springs: readonly { readonly force: number; readonly from: Point; readonly to: Point }[];
+  readonly springs: readonly {
+    readonly force: number;
+    readonly from: Point;
+    readonly to: Point;
+  }[];
   /** Every concentrated force on a shoe but those of strut and pin, as the forces themselves tell them. */
   readonly forces: readonly Arrow[];
   /** Turn of the parking lever off its stop, rad (0 on the stop). */

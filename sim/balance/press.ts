@@ -3,10 +3,10 @@ import type { Brake, Turning } from '../brake/types.ts';
 import { wheelPressure } from '../brake/upstream.ts';
 import type { WornBed } from '../contact/bed.ts';
 import { type Friction, SHEAR_SHARE, type Sticking } from '../contact/friction.ts';
-import { type Dressed, dress, drumAt, workFor } from './dress.ts';
+import { type Dressed, dress, drumAt, noDrum, workFor } from './dress.ts';
 import { atSpeed, type Mus, settleFriction } from './rubbing.ts';
 import { type Settling, type Solution, type Supports, solvePose } from './solve.ts';
-import type { Acting, Fitted, Rig, ShoeRig, Work } from './types.ts';
+import type { Acting, Fitted, Hand, Rig, ShoeRig, Work } from './types.ts';
 import { gaveWay } from './work.ts';
 
 /** What is done to the brake: line pressure (MPa), turning of the drum, pull of the cable at the hook (N). */
@@ -21,6 +21,10 @@ export interface Press {
    * moving brake is turned slowly, to be watched: friction is that of the speed named here.)
    */
   readonly speed?: number;
+  /** Hands on the parts. */
+  readonly hands?: readonly Hand[] | undefined;
+  /** The drum is off. */
+  readonly drumOff?: boolean | undefined;
 }
 
 /** What really acts: what line and cable keep after release, and what a stiff lever pivot loses. */
@@ -28,7 +32,7 @@ export function acting(
   brake: Brake,
   condition: Condition,
   press: Press,
-): Required<Omit<Press, 'speed'>> {
+): Required<Omit<Press, 'speed' | 'hands' | 'drumOff'>> {
   const { keptPressure, keptCable, leverLoss } = condition;
   // Named one by one: copying by `...` costs a tenth of a warm solve.
   return {
@@ -146,7 +150,7 @@ export function pressInSteps(
   turning: Turning,
   solve: (from: Supports) => Solution,
 ): Solution {
-  const { pressure, cable } = act;
+  const { pressure, cable, hands } = act;
   const standing: ReturnType<typeof bristles>[] = [];
   if (turning === 0) {
     const front = bristles(rig.front, worn.front, act.frontLaw.mu);
@@ -160,6 +164,13 @@ export function pressInSteps(
   const stepTo = (share: number, from: Supports): Solution => {
     act.pressure = pressure * share;
     act.cable = cable * share;
+    if (hands) {
+      act.hands = hands.map((h) => ({
+        ...h,
+        rate: h.rate * share,
+        limit: h.limit * share,
+      }));
+    }
     return solve(from);
   };
   /** Takes over what the last step did to all bristles. */
@@ -259,13 +270,19 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
       : { kind: 'slide', mu, sense: press.turning };
   };
   const act = actingOn(d, press, work.memory, law(0), law(1));
+  const hands = asked.hands?.length ? asked.hands : undefined;
+  if (hands) act.hands = hands;
+  if (asked.drumOff) {
+    act.drumOff = true;
+    act.drum = noDrum(rig);
+  }
   const under: Settling = {
     inertia: null,
     leverStop: d.leverStop,
     shaken: press.turning !== 0 ? 'off the strut' : 'not',
   };
   const clampedGuess = guess ?? FROM_REST;
-  const rounds = press.turning === 0 && press.pressure > 0 ? 4 : 1;
+  const rounds = press.turning === 0 && (press.pressure > 0 || hands) ? 4 : 1;
   let solution: Solution | null = null;
   if (!guess && act.cable > 0) {
     // Does the cable lift the lever off its stop? It must beat the clamp of the released strut there.
@@ -273,7 +290,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
       rig,
       work,
       pose,
-      { ...act, cable: 0, pressure: 0 },
+      { ...act, cable: 0, pressure: 0, hands: undefined },
       { ...under, shaken: 'not' },
       FROM_REST,
     );
@@ -281,7 +298,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
     solution.leverFree = act.cable * rig.hookArm > solution.clamp * notchArm;
   }
   const solve = (from: Supports): Solution => solvePose(rig, work, pose, act, under, from);
-  const pushed = press.pressure > 0 || act.cable > 0;
+  const pushed = press.pressure > 0 || act.cable > 0 || hands !== undefined;
   const slides = pushed && remembers(rig, press.turning);
   if (slides || (rounds > 1 && rig.front.modes > 0)) {
     pose.set(d.restPose);

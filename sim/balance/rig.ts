@@ -98,6 +98,7 @@ export function createRig(brake: Brake, options: RigOptions = {}): Rig {
     rear,
     springs: brake.springs.map((s) => ({ a: on(s.ends[0]), b: on(s.ends[1]) })),
     hook: onRear(lever.hook, true),
+    spotOn: (on, at) => (on === 'front' ? onFront(at) : onRear(at, on === 'lever')),
     guide: onPlate(lever.pullFrom),
     pivot: [
       lever.pivot[0] - brake.shoes.rear.anchor.at[0],

@@ -456,7 +456,7 @@ export function solvePose(
       }
       s.strutOn = true;
       changed = true;
-    } else if (!s.leverFree && act.cable > 0) {
+    } else if (!s.leverFree && (act.cable > 0 || act.hands)) {
       const drive =
         (w.q[rig.leverAt] as number) +
         (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0);

@@ -52,6 +52,8 @@ export interface Rig {
   readonly rear: ShoeRig;
   readonly springs: readonly { readonly a: Spot; readonly b: Spot }[];
   readonly hook: Spot;
+  /** A place of a shoe or of the parking lever, by where it stands in the reference pose, mm. */
+  readonly spotOn: (on: Side | 'lever', at: Point) => Spot;
   /** Where the cable's pull comes from: its guide, or far away along a given direction. */
   readonly guide: Spot;
   /** Lever pivot from the rear anchor, mm. */
@@ -126,6 +128,21 @@ export interface Fitted {
   readonly nextTooth: number;
 }
 
+/** What a hand can take hold of beside the drum: a shoe, the strut, the parking lever, a piston. */
+export type Holdable = Side | 'strut' | 'lever' | 'front piston' | 'rear piston';
+
+/** A hand on a part: it draws the place that it holds towards itself through a soft spring. */
+export interface Hand {
+  readonly on: Holdable;
+  /** The place that it holds, as that stands in the reference pose, mm. */
+  readonly at: Point;
+  /** Where the hand is, mm. */
+  readonly to: Point;
+  /** Of its spring, N/mm, and the most that it pulls, N. */
+  readonly rate: number;
+  readonly limit: number;
+}
+
 /** What is done to it at one instant. */
 export interface Acting {
   /** Line pressure, MPa, and cable pull at the hook, N, as they really act. */
@@ -142,6 +159,10 @@ export interface Acting {
   strutRest: number;
   /** How much of what a turning drum can shake off it has, 0..1. */
   shaken: number;
+  /** Hands on the parts; none when left out. */
+  hands?: readonly Hand[] | undefined;
+  /** The drum is off: what stops the shoes then bears. */
+  drumOff?: boolean | undefined;
 }
 
 /**

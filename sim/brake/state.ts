@@ -38,6 +38,10 @@ export interface Condition {
   readonly drumRise: number;
   /** Push of a stuck part on a toe, N. */
   readonly lean: Readonly<Record<Side, number>>;
+  /** Return springs that are unhooked, by their place in the brake's list; none when left out. */
+  readonly unhooked?: readonly number[] | undefined;
+  /** Shoes whose hold-down is taken off; none when left out. */
+  readonly unheld?: readonly Side[] | undefined;
 }
 
 export const SOUND: Condition = {

@@ -6,9 +6,17 @@ import type { Sticking } from '../contact/friction.ts';
 import { torqueOnDrum } from '../contact/rub.ts';
 import { acrossZero, rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
+import { type RimHand, rimTorque } from './rim.ts';
 
 /** Torque on a free drum that counts as balanced, N·mm: 1e-6 of an ordinary stop. */
 const DRUM_NOTHING = 0.2;
+
+/** A drum left to itself: its inertia, tonne·mm², the torque on it from outside, N·mm, and a hand on its rim. */
+export interface FreeDrum {
+  readonly inertia: number;
+  readonly torque: number;
+  readonly rim: RimHand | null;
+}
 
 /** A shoe in time: its body in the engine, and its lining's law, with its bristles. */
 export interface MovingShoe {
@@ -44,8 +52,10 @@ export class BrakeJoint extends Joint {
   turning: boolean;
   /** Speed of a driven drum, rad/s; of a free one before the step, and after it. */
   drumSpeed = 0;
-  /** A drum left to itself: its inertia, and the torque on it from outside, N·mm. Null: driven. */
-  freeDrum: { readonly inertia: number; readonly torque: number } | null = null;
+  /** A drum left to itself: its inertia, and what turns it from outside. Null: driven. */
+  freeDrum: FreeDrum | null = null;
+  /** Turn of a free drum before the step, rad. */
+  drumAngle = 0;
 
   constructor(
     rig: Rig,
@@ -139,12 +149,15 @@ export class BrakeJoint extends Joint {
   /**
    * A free drum: I·(w − w0)/h = outer torque + torque of the linings, which never grows with w. The
    * linings give at most mu·N·R, so w lies within h·(that + outer)/I of w0: a bracket, closed by regula
-   * falsi (Illinois). So a drum that is stopped sticks by its bristles, and slips when they give.
+   * falsi (Illinois). So a drum that is stopped sticks by its bristles, and slips when they give. A hand on
+   * its rim pulls at the step's end as far as the drum has turned by then: that too only falls with w.
    */
-  #solveFree(start: Float64Array, h: number, inertia: number, outer: number): void {
+  #solveFree(start: Float64Array, h: number, { inertia, torque, rim }: FreeDrum): void {
     const before = this.drumSpeed;
+    const outer = (speed: number): number =>
+      rim ? torque + rimTorque(rim, this.drumAngle + speed * h, speed, inertia) : torque;
     const left = (speed: number): number =>
-      (inertia * (speed - before)) / h - outer - this.#solveAt(start, speed, h);
+      (inertia * (speed - before)) / h - outer(speed) - this.#solveAt(start, speed, h);
     const fa = left(before);
     if (Math.abs(fa) < DRUM_NOTHING) return;
     const a = before;
@@ -161,7 +174,7 @@ export class BrakeJoint extends Joint {
   override solveVelocityConstraints(step: TimeStep): void {
     const start = this.#start;
     start.set(this.pose);
-    if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum.inertia, this.freeDrum.torque);
+    if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum);
     else this.#solveAt(start, this.drumSpeed, step.dt);
     for (const { shoe, body } of this.#shoes) {
       const { c_velocity: v } = inSolver(body);

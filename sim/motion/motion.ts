@@ -1,6 +1,6 @@
 import { assemble } from '../balance/assemble.ts';
 import { instantOf } from '../balance/build.ts';
-import { type Dressed, dress, drumAt, workFor, workOf } from '../balance/dress.ts';
+import { type Dressed, dress, drumAt, noDrum, workFor, workOf } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
 import { lockedShoe } from '../balance/lock.ts';
 import { acting, actingOn, type Press, solveBalance } from '../balance/press.ts';
@@ -25,6 +25,8 @@ import {
   mustFit,
   sticking,
 } from './record.ts';
+import { rimTorque, turningMass } from './rim.ts';
+import { LIES, Still, samePress } from './still.ts';
 
 /** Turn of the driven drum, rad/s: slow enough to watch. Coulomb friction does not depend on it. */
 const DRUM_SPEED = 3.14;
@@ -52,8 +54,10 @@ export class Motion {
     drumSpeed: 0,
     clickedThisPress: 0,
     backlog: 0,
+    quiet: 0,
     press: { pressure: 0, turning: 0 },
   };
+  readonly #still = new Still();
   #lockKept: {
     state: BrakeState;
     turning: Turning;
@@ -109,6 +113,7 @@ export class Motion {
    * middle of a steady press with the drum turning.
    */
   load(state: BrakeState, pressed?: Press & { readonly turning: -1 | 1 }): void {
+    this.#now.quiet = 0;
     this.#dressed = dress(this.rig, state);
     const press: Press = pressed ?? { pressure: 0, turning: 0 };
     const solved = solveBalance(this.rig, state, press);
@@ -190,8 +195,23 @@ export class Motion {
 
   /** A drum left to itself, by a torque from outside or since a shoe locks; null: driven. */
   #freeDrum(press: MotionPress): BrakeJoint['freeDrum'] {
-    const torque = press.torque ?? (this.#locks(press) ? 0 : null);
-    return torque === null ? null : { inertia: this.rig.brake.drum.inertia, torque };
+    const rim = press.rim ?? null;
+    const torque = press.torque ?? (rim || this.#locks(press) ? 0 : null);
+    if (torque === null) return null;
+    return {
+      inertia: turningMass(this.rig.brake, press.rolling === true),
+      torque,
+      rim,
+    };
+  }
+
+  /** Pull of the hand on the drum's rim at the end of the last step, N, counter-clockwise; 0 without one. */
+  get rimForce(): number {
+    const { press, drumAngle, drumSpeed } = this.#now;
+    const { rim, rolling } = press;
+    if (!rim) return 0;
+    const inertia = turningMass(this.rig.brake, rolling === true);
+    return rimTorque(rim, drumAngle, drumSpeed, inertia) / rim.radius;
   }
 
   /** Speed of the drum, rad/s. */
@@ -201,6 +221,7 @@ export class Motion {
 
   /** One fixed step under this press. */
   step(press: MotionPress): { readonly clicked: number } {
+    if (!samePress(press, this.#now.press)) this.#now.quiet = 0;
     this.#now.press = press;
     const { act } = this.#joint;
     const joint = this.#joint;
@@ -215,8 +236,11 @@ export class Motion {
     const { pressure, cable } = acting(this.rig.brake, this.state.condition, press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
+    this.#takeHands(press);
     this.#takeSpeed(press);
-    act.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
+    if (!press.drumOff)
+      act.drum = drumAt(this.#dressed, this.#now.drumAngle + this.#now.drumSpeed * this.dt);
+    joint.drumAngle = this.#now.drumAngle;
     joint.turning = joint.freeDrum
       ? Math.abs(this.#now.drumSpeed) > CREEP
       : this.#now.drumSpeed !== 0;
@@ -233,7 +257,19 @@ export class Motion {
       for (const force of work.forces) force.takeHold?.(this.#memory);
     }
     this.#keepFaces();
-    return { clicked: this.#ratchet() };
+    const clicked = this.#ratchet();
+    const lies = clicked === 0 && this.#now.drumSpeed === 0;
+    const same = this.#still.look(this.#joint.pose, this.#shoes);
+    this.#now.quiet = lies && same ? this.#now.quiet + 1 : 0;
+    return { clicked };
+  }
+
+  /** Hands on the parts, and a drum that is off. */
+  #takeHands({ hands, drumOff }: Press): void {
+    const { act } = this.#joint;
+    act.hands = hands?.length ? hands : undefined;
+    act.drumOff = drumOff === true;
+    if (drumOff) act.drum = noDrum(this.rig);
   }
 
   /** Friction at the speed that a press names. */
@@ -265,7 +301,8 @@ export class Motion {
   }
 
   /**
-   * Runs whole steps for a stretch of time; what is left over waits for the next call.
+   * Runs whole steps for a stretch of time; what is left over waits for the next call. A brake that lies still
+   * under the same press goes on lying still: its steps are only counted.
    *
    * @param seconds at most a quarter of a second is made up, so that a stalled page does not race
    * @returns teeth that dropped in
@@ -275,6 +312,10 @@ export class Motion {
     let clicked = 0;
     while (this.#now.backlog >= this.dt) {
       this.#now.backlog -= this.dt;
+      if (this.#now.quiet >= LIES && samePress(press, this.#now.press)) {
+        this.#now.steps++;
+        continue;
+      }
       clicked += this.step(press).clicked;
     }
     return clicked;
@@ -361,6 +402,7 @@ export class Motion {
     this.#joint.freeDrum = this.#freeDrum(this.#now.press);
     this.#place(speeds);
     this.#refresh();
+    this.#still.look(this.#joint.pose, this.#shoes);
   }
 
   /** Fills the buffers that instant() reads, at the restored pose and without moving anything. */
@@ -369,6 +411,7 @@ export class Motion {
     const { pressure, cable } = acting(this.rig.brake, this.state.condition, this.#now.press);
     act.pressure = pressure;
     act.cable = cable ?? 0;
+    this.#takeHands(this.#now.press);
     this.#joint.turnBy(0);
     assemble(this.rig, workOf(this.rig), pose, act);
     const { rubbing } = this.rig.brake;

@@ -3,10 +3,14 @@ import type { Solution } from '../balance/solve.ts';
 import type { Force, Rig, ShoeRig } from '../balance/types.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Sticking } from '../contact/friction.ts';
+import type { RimHand } from './rim.ts';
 
-/** A press in time. With a torque (N·mm, counter-clockwise) the drum is free under it; else driven. */
+/** A press in time. With a torque (N·mm, counter-clockwise) or a hand on its rim the drum is free under it; else driven. */
 export interface MotionPress extends Press {
-  readonly torque?: number;
+  readonly torque?: number | undefined;
+  readonly rim?: RimHand | undefined;
+  /** The wheel stands on the road: its share of the vehicle's mass rolls with the drum. */
+  readonly rolling?: boolean | undefined;
 }
 
 /** Bristles of one lining: their state between two steps. */
@@ -49,6 +53,8 @@ export interface Clockwork {
   clickedThisPress: number;
   /** Time handed in that no whole step has used yet, s. */
   backlog: number;
+  /** Steps in a row in which nothing moved; see still.ts. */
+  quiet: number;
   /** What was done to the brake in the last step. */
   press: MotionPress;
 }

@@ -15,6 +15,8 @@ const wear = v.pipe(
   v.check((w) => w.every((x) => x >= -20 && x <= 50), '-20 to 50 mm each'),
 );
 
+const index = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(20));
+
 const condition: v.GenericSchema<unknown, Condition> = v.strictObject({
   surface: bothSides(v.picklist(SURFACES)),
   pistonStuck: bothSides(v.boolean()),
@@ -32,6 +34,8 @@ const condition: v.GenericSchema<unknown, Condition> = v.strictObject({
   leverLoss: within(0, 1),
   drumRise: within(0, 5),
   lean: bothSides(within(-1e5, 1e5)),
+  unhooked: v.optional(v.pipe(v.array(index), v.maxLength(20))),
+  unheld: v.optional(v.pipe(v.array(v.picklist(['front', 'rear'])), v.maxLength(2))),
 });
 
 export const stateSchema: v.GenericSchema<unknown, BrakeState> = v.strictObject({

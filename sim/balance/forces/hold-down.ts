@@ -9,6 +9,9 @@ const CENTRING = 0.05;
 /** A bristle whose end went farther than this has slid, mm. */
 const SLID = 1e-6;
 
+/** What a shoe without its hold-down still rubs on its pads and in the piston's fork, N: from memory. */
+const BARE = 0.5;
+
 const X = 0;
 const Y = 1;
 const BROKE = 2;
@@ -25,6 +28,7 @@ export class HoldDown extends OnShoe implements Force {
   fx = 0;
   fy = 0;
   #groove = 0;
+  #off = false;
   #stored = 0;
   #slides = false;
 
@@ -35,6 +39,7 @@ export class HoldDown extends OnShoe implements Force {
 
   prepare({ condition }: Fitted): void {
     this.#groove = condition.groove;
+    this.#off = condition.unheld?.includes(this.shoe.side) === true;
   }
 
   rest(w: Work, y: Float64Array, memory: Float64Array): void {
@@ -51,7 +56,10 @@ export class HoldDown extends OnShoe implements Force {
     place(this.rig, yy, w.turns, shoe.hold, p);
     const from = shoe.at;
     const to = shoe.at + shoe.n;
-    const { friction, shakenOff, stiffness } = shoe.shoe.holdDown;
+    const { shakenOff, stiffness } = shoe.shoe.holdDown;
+    const friction = this.#off
+      ? Math.min(BARE, shoe.shoe.holdDown.friction)
+      : shoe.shoe.holdDown.friction;
     const share = 1 - act.shaken * shakenOff;
     const broke = memory[slot + BROKE] as number;
     const limit = friction * share + (broke === 0 ? this.#groove : 0);

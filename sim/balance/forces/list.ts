@@ -2,11 +2,13 @@ import type { BrakeForce, Force, Rig, ShoeForce, ShoeRig } from '../types.ts';
 import { Bending } from './bending.ts';
 import { Cable } from './cable.ts';
 import { Climb } from './climb.ts';
+import { Hands } from './hands.ts';
 import { Heel } from './heel.ts';
 import { HoldDown } from './hold-down.ts';
 import { Lining } from './lining.ts';
 import { Piston } from './piston.ts';
 import { Spring } from './spring.ts';
+import { Stops } from './stops.ts';
 
 /** Every force of the brake stands in one of these two lists, and nowhere else. Sums are made in this order. */
 const onShoes: readonly ShoeForce[] = [
@@ -24,10 +26,12 @@ const onBrake: readonly BrakeForce[] = [
   (rig) =>
     rig.brake.springs.flatMap((spring, i) => {
       const ends = rig.springs[i];
-      return ends ? [new Spring(rig, spring, ends.a, ends.b)] : [];
+      return ends ? [new Spring(rig, spring, i, ends.a, ends.b)] : [];
     }),
   (rig) => [new Climb(rig)],
   (rig) => [new Cable(rig)],
+  (rig) => [new Stops(rig)],
+  (rig) => [new Hands(rig)],
 ];
 
 /** The forces of a rig, each with its place in the memory. */

@@ -18,18 +18,21 @@ export class Spring implements Force {
   readonly #rig: Rig;
   readonly #spring: ReturnSpring;
   readonly #ends: readonly [Spot, Spot];
+  readonly #index: number;
   #factor = 1;
 
-  constructor(rig: Rig, spring: ReturnSpring, a: Spot, b: Spot) {
+  /** @param index its place in the brake's list */
+  constructor(rig: Rig, spring: ReturnSpring, index: number, a: Spot, b: Spot) {
     this.name = spring.name;
     this.#rig = rig;
     this.#spring = spring;
+    this.#index = index;
     this.#ends = [a, b];
     this.link = makeLink(rig.n);
   }
 
   prepare({ condition }: Fitted): void {
-    this.#factor = condition.springFactor;
+    this.#factor = condition.unhooked?.includes(this.#index) ? 0 : condition.springFactor;
   }
 
   add(w: Work, y: Float64Array): void {
