@@ -1,5 +1,6 @@
 /** The mechanics' only door: codes and quantities. What they mean in a workshop, `workshop/index.ts` says. */
 export { balance, rest } from './balance/balance.ts';
+export { type BentPoints, bentPoints } from './balance/bent.ts';
 export { drumRadiusNow } from './balance/dress.ts';
 export { type Instant, isTold, type ShoeInstant, type ShoePose } from './balance/instant.ts';
 export { lockedShoe } from './balance/lock.ts';
@@ -265,10 +266,10 @@ export type {
   LifeRow,
 } from './wear/life-types.ts';
 export { type PullResult, parkingPull } from './wear/parking-pull.ts';
-export { lostVolume, underShoes } from './wear/rebed.ts';
+export { lostVolume, type Rebedding, rebed, underShoes } from './wear/rebed.ts';
 export { isDriven, standingDistance, standingState } from './wear/standing.ts';
 export { swapShoes } from './wear/swap-shoes.ts';
-export { suits } from './wear/under.ts';
+export { suits, suitsShoes } from './wear/under.ts';
 export {
   type TracePoint,
   thinnest,

@@ -11,9 +11,9 @@ export class LifeJob {
   #rows = 0;
   #events = 0;
 
-  constructor({ brake, duty, options, run, state }: LifeAsk) {
+  constructor({ bending, brake, duty, options, run, state }: LifeAsk) {
     this.#run = run;
-    this.#life = createLife(createRig(brake), state, duty, options);
+    this.#life = createLife(createRig(brake, { flexible: bending }), state, duty, options);
   }
 
   get done(): boolean {

@@ -13,6 +13,8 @@ import type {
 /** What a run is driven by. */
 export interface LifeOrder {
   readonly brake: Brake;
+  /** Its shoes bend. */
+  readonly bending: boolean;
   readonly state: BrakeState;
   readonly duty: Duty;
   readonly options: LifeOptions;

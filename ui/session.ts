@@ -5,12 +5,10 @@ import {
   balance,
   createMotion,
   type Instant,
-  isTold,
   type Motion,
   type Reading,
   type Rig,
   readings,
-  suits,
   type TiltCause,
   type Turning,
   type Wheel,
@@ -26,7 +24,7 @@ import {
   putStanding,
   release,
 } from './record/bench.ts';
-import { bendingRigOf, brakeOf, read, restOf, rigOf } from './record/derive.ts';
+import { bends, brakeOf, read, restOf, rigOf } from './record/derive.ts';
 import { guestTitle } from './record/guest-title.ts';
 import {
   amend,
@@ -188,8 +186,13 @@ export class Session extends EventTarget {
   get slow(): boolean {
     return this.moment.view.slow;
   }
+  /** Is the brake to have shoes that bend? */
   get bending(): boolean {
     return this.moment.view.bending;
+  }
+  /** Has it? Not before its linings are bedded in under them. */
+  get bends(): boolean {
+    return bends(this.moment);
   }
   /** What stands on the bench instead of the brake that was chosen. */
   get guest(): string | null {
@@ -395,21 +398,6 @@ export class Session extends EventTarget {
     });
     const scale = Math.abs(b.torqueOnDrum);
     return scale > 0 ? Math.abs(instant.torqueOnDrum - b.torqueOnDrum) / scale : 0;
-  }
-
-  /**
-   * The same press with steel shoes that bend, at new linings only: a lining worn in under rigid shoes
-   * fits bending ones badly, and the other way round. Null when it is off or cannot be told.
-   */
-  bendingInstant(instant: Instant): Instant | null {
-    const { shown: state } = this;
-    if (!this.bending || !isTold(instant)) return null;
-    const rig = bendingRigOf(this.brake);
-    if (!suits(rig, state)) return null;
-    return balance(rig, state, {
-      pressure: instant.pressure,
-      turning: instant.turning,
-    });
   }
 
   // What the page's own controls want, by name.

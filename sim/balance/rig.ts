@@ -62,6 +62,7 @@ function shoeRig(
     n: freedoms + modes,
     at,
     bed: { ...bed, modes: flex?.bed ?? null },
+    flex,
     reach: flex ? flex.reach : new Float64Array(0),
     toe: spot(shoe.toe),
     seat: spot(shoe.strutSeat, side === 'rear'),

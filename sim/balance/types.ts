@@ -1,3 +1,4 @@
+import type { Flex } from '../brake/flex.ts';
 import type { Condition } from '../brake/state.ts';
 import type { Brake, Point, Shoe, Side } from '../brake/types.ts';
 import type { Bed, WornBed } from '../contact/bed.ts';
@@ -37,6 +38,8 @@ export interface ShoeRig {
   /** First index of this shoe in the vector of all freedoms. */
   readonly at: number;
   readonly bed: Bed;
+  /** Null on a rigid shoe. */
+  readonly flex: Flex | null;
   /** Greatest displacement by a unit of each mode, mm/√(N·mm): brings modes to a scale of mm and N. */
   readonly reach: Float64Array;
   readonly toe: Spot;

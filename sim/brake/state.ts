@@ -82,9 +82,10 @@ export interface BrakeState {
   readonly condition: Condition;
   /**
    * The linings wore under shoes that bend; under rigid ones, or not at all, when left out. Each wears its lining
-   * to its own shape, which is wrong under the other: see wear/under.ts.
+   * to its own shape, which is wrong under the other: see wear/under.ts. Neither: their depths were measured, or
+   * are those of other new linings, and nothing has been driven on them since.
    */
-  readonly wornBy?: 'bending' | undefined;
+  readonly wornBy?: 'bending' | 'neither' | undefined;
   /** What lies on the rubbing faces and goes with use; nothing when left out. */
   readonly film?: Film | undefined;
 }
@@ -120,12 +121,15 @@ export function startState(
       ? new Float64Array(elements).fill(told)
       : wornElements(told, side, elements);
   };
+  const wear = { front: worn('front'), rear: worn('rear') };
+  const measured = wear.front.some((w) => w !== 0) || wear.rear.some((w) => w !== 0);
   return {
     ...freshState(brake, start.drumRadius, elements),
     tooth: start.tooth,
-    wear: { front: worn('front'), rear: worn('rear') },
+    wear,
     temperature: start.temperature,
     leverOffStop: start.leverOffStop,
+    ...(measured ? { wornBy: 'neither' } : {}),
   };
 }
 

@@ -71,5 +71,6 @@ export function withNewLinings(
       return (bed.face[i] as number) - face;
     });
   };
-  return { ...fresh, tooth, wear: { front: depth('front'), rear: depth('rear') } };
+  const wear = { front: depth('front'), rear: depth('rear') };
+  return { ...fresh, tooth, wear, wornBy: 'neither' };
 }

@@ -223,6 +223,7 @@ export function loadMeasured(rig: Rig, m: WheelReadings): LoadResult {
     drumRadius: Math.max(brake.drum.radiusNew, bore.mean / 2),
     wear: { front: worn('front'), rear: worn('rear') },
     tooth: m.tooth ?? 0,
+    wornBy: 'neither',
     leverOffStop: m.leverOffStop ?? 0,
     distance: m.distance ?? 0,
     condition: {

@@ -10,6 +10,12 @@ import type { BrakeState } from '../brake/state.ts';
 export const wornUnder = (rig: Rig): BrakeState['wornBy'] =>
   rig.options.flexible === true ? 'bending' : undefined;
 
-/** Does a state's wear suit the rig's shoes? New linings suit both. */
-export const suits = (rig: Rig, { wear, wornBy }: BrakeState): boolean =>
-  wornBy === wornUnder(rig) || !(wear.front.some((w) => w > 0) || wear.rear.some((w) => w > 0));
+/** Does a state's wear suit shoes that bend, or rigid ones? New linings suit both, and so do depths that nobody drove. */
+export const suitsShoes = (bending: boolean, { wear, wornBy }: BrakeState): boolean =>
+  wornBy === 'neither' ||
+  (wornBy === 'bending') === bending ||
+  !(wear.front.some((w) => w > 0) || wear.rear.some((w) => w > 0));
+
+/** Does a state's wear suit the rig's shoes? */
+export const suits = (rig: Rig, state: BrakeState): boolean =>
+  suitsShoes(rig.options.flexible === true, state);

@@ -101,8 +101,8 @@ export class BenchSheet extends LitElement {
         (b) =>
           html`<button class=${session.bending === b ? 'on' : ''} aria-pressed=${session.bending === b} @click=${() => {
             if (session.bending !== b) session.toggleBending();
-          }}>${b ? 'rigid, bending beside' : 'rigid'}</button>`,
-      )}</div><p>What shoes of steel that bend would do, beside the rigid ones; at new linings only.</p></section>
+          }}>${b ? 'That bend' : 'Rigid'}</button>`,
+      )}</div><p>Shoes that bend: web and table of steel give as they really do, and everything is worked out with them, rigid figures beside. Worn linings are bedded in anew, and a life driven so far begins anew. Key b.</p></section>
       ${momentFile(session, this.home, () => this.close())}
       <section><button aria-haspopup="dialog" @click=${() => {
         this.close();

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import type { Instant, Reading } from '../../sim/index.ts';
+import { type Instant, type Reading, readingOf } from '../../sim/index.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
@@ -21,12 +21,15 @@ export class ReadingsTable extends LitElement {
   static override properties = {
     session: { attribute: false },
     instant: { attribute: false },
+    rigid: { attribute: false },
     opened: { state: true },
     told: { state: true },
   };
   declare session: Session;
   /** The moment on the stage. */
   declare instant: Instant;
+  /** The same with rigid shoes, where those on the stage bend. */
+  declare rigid: readonly Reading[] | null;
   declare opened: boolean;
   /** Null until it is loaded. */
   declare told: More | null;
@@ -36,6 +39,7 @@ export class ReadingsTable extends LitElement {
     super();
     this.opened = false;
     this.told = null;
+    this.rigid = null;
   }
 
   static override styles = [
@@ -59,7 +63,9 @@ export class ReadingsTable extends LitElement {
         thead { display: none; }
         tr { display: grid; grid-template-columns: 1fr auto; padding: 8px 16px; border-top: 1px solid var(--rule); }
         td { border: 0; padding: 0; }
-        td:nth-child(3), td:nth-child(4) { grid-column: 1 / 3; font-size: 15px; }
+        td.m, td.f { grid-column: 1 / -1; font-size: 15px; }
+        td.r { grid-column: 2; }
+        td.r::before { content: 'rigid '; font-size: 14px; font-weight: 540; }
         .f { min-width: 0; }
         svg { font-size: 24px; }
       }
@@ -93,13 +99,18 @@ export class ReadingsTable extends LitElement {
     return down(r.value, r.digits);
   }
 
-  #rows(title: string, list: readonly Reading[]): TemplateResult {
+  /** @param rigid the same with rigid shoes, in a column of their own */
+  #rows(
+    title: string,
+    list: readonly Reading[],
+    rigid: readonly Reading[] | null = null,
+  ): TemplateResult {
     const head = (text: string) => html`<th scope="col">${text}</th>`;
-    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', 'Value', 'What it means', 'From'].map(head)}</tr></thead>
+    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', ...(rigid ? ['Shoes bend', 'Rigid'] : ['Value']), 'What it means', 'From'].map(head)}</tr></thead>
       <tbody>${list.map((r) => {
         const value = this.#told(r, list);
         return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td><td>${meaningOf(r)}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m">${meaningOf(r)}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
       })}</tbody></table>`;
   }
 
@@ -124,7 +135,7 @@ export class ReadingsTable extends LitElement {
       <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.readings(instant))}${this.told ? this.#worked(this.told) : nothing}`
+          ? html`${this.#rows('Now', session.readings(instant), this.rigid)}${this.told ? this.#worked(this.told) : nothing}`
           : nothing
       }
     </dialog>`;

@@ -32,6 +32,10 @@ export interface StageAt {
   readonly foot: number;
   readonly size: PageSize;
   readonly zoom: Zoom;
+  /** Draws the bow of shoes that bend. */
+  readonly bow?:
+    | ((session: Session, input: StageInput) => Pick<Drawing, 'shapes' | 'labels'> | null)
+    | undefined;
 }
 
 /** A stage on which the brake and what a station lays over it stand one at a time. */
@@ -162,6 +166,7 @@ export function drawStage(at: StageAt): {
   const input = inputAt(at, station.shown?.(session) ?? stepped(session, session.instant()));
   const plain = drawBrake(input);
   const extra = station.extra?.(session, input);
+  const bow = at.bow?.(session, input);
   const without = station.without?.(session) ?? [];
   const has = (name: string) => without.includes(name);
   const shapes = without.length ? plain.shapes.filter((s) => !has(s.group)) : plain.shapes;
@@ -170,8 +175,8 @@ export function drawStage(at: StageAt): {
     : plain.labels;
   const brake = giveWay({
     ...plain,
-    shapes: extra ? [...shapes, ...extra.shapes] : shapes,
-    labels: extra ? [...labels, ...extra.labels] : labels,
+    shapes: [...shapes, ...(extra?.shapes ?? []), ...(bow?.shapes ?? [])],
+    labels: [...labels, ...(extra?.labels ?? []), ...(bow?.labels ?? [])],
   });
   const lens = lensAt(at);
   const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...edgeAt(at, input)];

@@ -42,11 +42,14 @@ export class StageView extends LitElement {
     session: { attribute: false },
     station: { attribute: false },
     foot: { type: Number },
+    bow: { attribute: false },
   };
   declare session: Session;
   declare station: Station;
   /** px kept free at the foot. */
   declare foot: number;
+  /** Draws the bow of shoes that bend; left out until it is loaded. */
+  declare bow: StageAt['bow'];
   #painter: PixiStage | null = null;
   #labels: LabelLayer | null = null;
   #size = { width: 0, height: 0 };
@@ -134,8 +137,8 @@ export class StageView extends LitElement {
 
   /** What the drawing depends on beside the session. */
   #at(): StageAt {
-    const { session, station, foot } = this;
-    return { session, station, foot, ...this.#size, size: pageSize(), zoom: this.#zoom };
+    const { session, station, foot, bow } = this;
+    return { session, station, foot, bow, ...this.#size, size: pageSize(), zoom: this.#zoom };
   }
 
   /** Where the counter's card sits, px; null without a loupe. */

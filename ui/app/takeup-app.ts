@@ -67,6 +67,9 @@ export class TakeupApp extends LitElement {
   #moves = false;
   #spaceHeld = false;
   readonly #mover = new FocusMover();
+  /** What tells of shoes that bend; loaded when they are first asked for. */
+  #bending: typeof import('./bending.ts').shoesThatBend | null = null;
+  #bendingCalled = false;
   /** What those who hear the page are told now. */
   #told = '';
   readonly #announcer: Announcer;
@@ -185,6 +188,7 @@ export class TakeupApp extends LitElement {
     if (!this.#moves && this.#stage()?.painter) this.#begin();
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
+      this.#bend(now);
       this.#instant = this.#seen();
       this.#told = this.#announcer.hear(now / 1000, this.session);
       this.#agreement = this.session.agreement(this.session.instant());
@@ -198,6 +202,26 @@ export class TakeupApp extends LitElement {
     this.#moves = true;
     performance.mark('takeup moves');
     bringRest();
+  }
+
+  /** Shoes that bend, or are to bend, or no longer: their linings are seen to. */
+  #bend(now: number): void {
+    const { session } = this;
+    if (!session.bending && !session.bends) return;
+    this.#bending?.lookAfter(session, now);
+    if (this.#bendingCalled) return;
+    this.#bendingCalled = true;
+    import('./bending.ts').then(
+      ({ shoesThatBend }) => {
+        const { styleSheet } = shoesThatBend.styles;
+        if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
+        this.#bending = shoesThatBend;
+      },
+      // It is asked for again, as after a network that was gone.
+      () => {
+        this.#bendingCalled = false;
+      },
+    );
   }
 
   /** The moment on the stage: the station's own, or that of the moving brake. */
@@ -230,6 +254,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't') this.#table()?.open();
+    else if (e.key === 'b') session.toggleBending();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
     else if (e.key === 'Escape' && session.moment.guest) session.do(backToMine);
@@ -348,7 +373,7 @@ export class TakeupApp extends LitElement {
         <button aria-haspopup="dialog" @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
-      <takeup-readings .session=${session} .instant=${this.#instant}></takeup-readings>`;
+      <takeup-readings .session=${session} .instant=${this.#instant} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
 
   #layers() {
@@ -420,9 +445,9 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     return html`<main class="wall" data-station=${station.id}>
         <section class="stage" aria-label="Brake drawing">
-          <takeup-stage .session=${session} .station=${station} .foot=${0}></takeup-stage>
+          <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>
         </section>
-        ${wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [])}
+        ${wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -445,7 +470,7 @@ export class TakeupApp extends LitElement {
       <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${station.id}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
-          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)}></takeup-stage>
+          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bending?.bow}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
           ${size === 'narrow' || this.#stage()?.numbered ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
@@ -456,6 +481,7 @@ export class TakeupApp extends LitElement {
         </section>
         <aside class="side">
           ${size === 'narrow' || this.#stage()?.numbered ? namesList(session, this.#stage()?.names ?? []) : nothing}
+          ${this.#bending?.beside(session, this.#instant)}
           ${station.side(page)}
           ${station.controls(page)}
         </aside>

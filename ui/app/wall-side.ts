@@ -17,12 +17,16 @@ const big = (r: Reading): TemplateResult => {
   return html`<div class="figure" data-key=${r.key}><b>${r.name}</b><div>${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</div></div>`;
 };
 
-/** @param names the parts' names where the drawing shows their numbers alone: they take the readings' place */
+/**
+ * @param beside what is told of shoes that bend, in place of the keys; may be empty
+ * @param names the parts' names where the drawing shows their numbers alone: they take the readings' place
+ */
 export function wallSide(
   page: PageView,
   station: Station,
   leave: () => void,
   names: readonly NumberedName[],
+  beside: string,
 ): TemplateResult {
   const { session, find } = page;
   const keys = station.wall?.readings ?? ['restClearanceMean', 'strutForce', 'tooth'];
@@ -46,7 +50,7 @@ export function wallSide(
         ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}
         <button @click=${leave}>Leave the wall</button>
       </div>
-      <p class="keys">Space: pedal · F: full screen · Esc: back</p>
+      <p class=${beside ? 'besides' : 'keys'}>${beside || 'Space: pedal · F: full screen · Esc: back'}</p>
     </section>`;
 }
 
@@ -68,7 +72,7 @@ export const wallStyles = css`
   .wall button.main { background: var(--ink); color: var(--sheet); flex: 1; text-align: center; }
   /* Three of them in a row: in two lines at most. */
   .wall .hands:has(:nth-child(3)) button { padding: 0 14px; flex: 1 1 auto; text-align: center; line-height: 1.05; }
-  .wall .keys { margin: 0; font-size: 34px; color: var(--ink2); }
+  .wall .keys, .wall .besides { margin: 0; font-size: 34px; color: var(--ink2); }
   @media ${COMPACT} {
     .wall .words { font-size: 34px; padding: 3vh 30px 2vh 20px; gap: 2vh; }
     .wall h1 { font-size: 48px; }

@@ -50,7 +50,7 @@ export function liningCell(
 }
 
 /** Brake factor as bar: filled share leading, hatched share trailing. */
-export function factorCell(find: Find, locked: boolean, bending = Number.NaN): TemplateResult {
+export function factorCell(find: Find, locked: boolean): TemplateResult {
   const lead = find('shoeFactorLeading');
   const trail = find('shoeFactorTrailing');
   const both = find('brakeFactor');
@@ -61,6 +61,6 @@ export function factorCell(find: Find, locked: boolean, bending = Number.NaN): T
     <div><b>Brake factor, after springs</b><div class="v" data-key="brakeFactor">${locked ? 'locks' : number(both.value, 2)}</div></div>
     <div><div class="bar2" aria-hidden="true">${known ? html`<s .style=${`width:${share.toFixed(1)}%`}></s><u></u>` : nothing}</div>
       <div class="bl"><span class="lead" data-key="shoeFactorLeading">Leading ${number(lead.value, 2)}</span><span class="trail" data-key="shoeFactorTrailing">Trailing ${number(trail.value, 2)}</span></div>
-      <div class="bq"><strong data-key="brakeFactorFull">${number(full.value, 2)}</strong> on full piston force</div>${Number.isFinite(bending) ? html`<div class="bq"><strong data-key="bending">${number(bending, 2)}</strong> with shoes that bend</div>` : nothing}</div>
+      <div class="bq"><strong data-key="brakeFactorFull">${number(full.value, 2)}</strong> on full piston force</div></div>
   </div>`;
 }

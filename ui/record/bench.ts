@@ -190,6 +190,24 @@ export const clicked = intention(
   (before, after) => `tooth ${before.bench.state.tooth} to ${after.bench.state.tooth}`,
 );
 
+/**
+ * The linings lie as they wear under the other kind of shoes: what follows from changing these, however long it took to
+ * reckon. Whatever was done meanwhile stays; a brake whose linings are others by now is left alone. Its life begins anew.
+ *
+ * @param from the state that was bedded in
+ * @param wear and `wornBy` of it under the other shoes
+ */
+export const bedded = intention(
+  'bench.bedded',
+  (m: Moment, from: BrakeState, { wear, wornBy }: Pick<BrakeState, 'wear' | 'wornBy'>) => {
+    const { state } = m.bench;
+    if (state.wear.front !== from.wear.front || state.wear.rear !== from.wear.rear) return m;
+    const { wornBy: _, ...kept } = state;
+    return withState(m, { ...kept, wear, ...(wornBy ? { wornBy } : {}) });
+  },
+  'linings bedded in',
+);
+
 /** Puts another kind of adjuster on the brake, as long as the one before; the life begins anew. */
 export const fitAdjuster = intention(
   'bench.adjuster',

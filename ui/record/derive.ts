@@ -12,6 +12,7 @@ import {
   type Scene,
   standingState,
   startState,
+  suitsShoes,
   tellFinding,
   withAdjuster,
 } from '../../sim/index.ts';
@@ -111,16 +112,42 @@ export function brakeOfBench(bench: Bench, shelf: Shelf): Brake {
   return bench.adjuster === null ? own : refitted(own, bench.adjuster);
 }
 
-export const brakeOf = (m: Moment): Brake => brakeOfBench(m.bench, m.shelf);
+/** A brake's other self, whose shoes bend; and the brake whose other self it is. */
+const bent = new KeptFor<Brake, Brake>();
+const plain = new WeakMap<Brake, Brake>();
+
+/** The same brake with shoes that bend: an object of its own, so that what follows from it is kept apart. */
+export const bending = (brake: Brake): Brake =>
+  plain.has(brake)
+    ? brake
+    : bent.of(brake, () => {
+        const made = { ...brake };
+        plain.set(made, brake);
+        return made;
+      });
+
+/** The same brake with rigid shoes. */
+export const rigid = (brake: Brake): Brake => plain.get(brake) ?? brake;
+
+/** Do a brake's shoes bend? */
+export const isBending = (brake: Brake): boolean => plain.has(brake);
+
+/**
+ * Do the shoes on the bench bend? As the view asks for, once the linings lie as they wear under such shoes; till
+ * then as they wore: no force is told of a lining under shoes that it does not suit.
+ */
+export const bends = ({ bench, view }: Moment): boolean =>
+  suitsShoes(view.bending, bench.state) === view.bending;
+
+export function brakeOf(m: Moment): Brake {
+  const brake = brakeOfBench(m.bench, m.shelf);
+  return bends(m) ? bending(brake) : brake;
+}
 
 const rigs = new KeptFor<Brake, Rig>();
-export const rigOfBrake = (brake: Brake): Rig => rigs.of(brake, () => createRig(brake));
+export const rigOfBrake = (brake: Brake): Rig =>
+  rigs.of(brake, () => createRig(brake, { flexible: isBending(brake) }));
 export const rigOf = (m: Moment): Rig => rigOfBrake(brakeOf(m));
-
-const bendingRigs = new KeptFor<Brake, Rig>();
-/** Its shoes bend. */
-export const bendingRigOf = (brake: Brake): Rig =>
-  bendingRigs.of(brake, () => createRig(brake, { flexible: true }));
 
 const rests = new KeptFor<Rig, WeakMap<BrakeState, Instant>>();
 /** The released brake in a state. */
@@ -137,8 +164,12 @@ const starts = new KeptFor<Brake, BrakeState>();
 export const startOf = (brake: Brake): BrakeState => starts.of(brake, () => startState(brake));
 
 const standings = new KeptFor<Brake, Map<string, BrakeState>>();
-/** One of a brake's standing states; throws on an unknown name. */
-export function standingOf(brake: Brake, name: string): BrakeState {
+/**
+ * One of a brake's standing states, worn in under rigid shoes; throws on an unknown name. Under shoes that bend it is
+ * bedded in anew on the bench, piece by piece: driven to at once it would hold the page up for seconds.
+ */
+export function standingOf(built: Brake, name: string): BrakeState {
+  const brake = rigid(built);
   const known = standings.of(brake, () => new Map());
   const found = known.get(name);
   if (found) return found;

@@ -8,7 +8,7 @@ import {
 } from '../../sim/index.ts';
 import { type ToldEvent, toldEvent } from '../../sim/workshop/index.ts';
 import type { LifeDriver, LifeEar, LifeTrouble } from '../life-messages.ts';
-import { rigOfBrake } from './derive.ts';
+import { isBending, rigOfBrake } from './derive.ts';
 import { hotOf } from './hot.ts';
 import { Kept, KeptFor } from './kept.ts';
 import type { DriveLeg, HotLeg, Leg, LifeRecord, Stretch } from './life.ts';
@@ -268,7 +268,13 @@ export class LifeBook {
     this.#job = job;
     this.#progress = 0;
     const state = stretch.from ?? before.state;
-    const order = { brake, state, duty: dutyOn(brake, road), options: optionsOf(stretch) };
+    const order = {
+      brake,
+      bending: isBending(brake),
+      state,
+      duty: dutyOn(brake, road),
+      options: optionsOf(stretch),
+    };
     this.#driver.start(order, this.#ear(job, before));
   }
 

@@ -54,5 +54,5 @@ export const stateSchema: v.GenericSchema<unknown, BrakeState> = v.strictObject(
       glaze: bothSides(within(0, 1)),
     }),
   ),
-  wornBy: v.optional(v.literal('bending')),
+  wornBy: v.optional(v.picklist(['bending', 'neither'])),
 });

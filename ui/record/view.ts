@@ -46,7 +46,7 @@ export interface View {
   readonly magnification: 1 | 20 | 40;
   /** What is out of order along the axle; shown in the edge-on drawing alone. */
   readonly tilt: TiltCause;
-  /** Show what shoes that bend would do beside the rigid ones. */
+  /** The brake has shoes that bend, as soon as its linings lie as they wear under them: see `bends` in derive.ts. */
   readonly bending: boolean;
   readonly slow: boolean;
   readonly sound: boolean;
@@ -207,7 +207,7 @@ export const slowDown = intention(
 export const bend = intention(
   'view.bend',
   (m: Moment, bending: boolean) => (bending === m.view.bending ? m : seen(m, { bending })),
-  (_before, after) => (after.view.bending ? 'bending shoes beside' : 'rigid shoes'),
+  (_before, after) => (after.view.bending ? 'shoes that bend' : 'rigid shoes'),
 );
 
 export const sound = intention(

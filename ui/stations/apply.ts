@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { BAR, type Instant, roleOf, shoeFactor, type Turning } from '../../sim/index.ts';
+import { BAR, type Instant, roleOf, type Turning } from '../../sim/index.ts';
 import { yieldText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { cell, type Find, factorCell, liningCell } from '../pieces/cells.ts';
@@ -36,7 +36,6 @@ function side({ session, find, instant: i, size }: PageView): TemplateResult {
     front: roleOf('front', i.turning) === 'leading' ? 'lead' : 'trail',
     rear: roleOf('rear', i.turning) === 'leading' ? 'lead' : 'trail',
   } as const;
-  const bent = session.bendingInstant(i);
   const hint =
     session.pedal === 0
       ? applyHint.released
@@ -47,7 +46,7 @@ function side({ session, find, instant: i, size }: PageView): TemplateResult {
           : applyHint.stopped;
   return html`<section class="blk h"><h1>Apply</h1>${heading(find, i)}</section>
     <section class="blk rd" aria-label="Readings">
-      ${factorCell(find, i.locked !== null, bent ? shoeFactor(bent, 'front') + shoeFactor(bent, 'rear') : Number.NaN)}
+      ${factorCell(find, i.locked !== null)}
       ${cell(find('pistonForce'))}${cell(find('toeForceFront'))}
       ${cell(find('linePressure'))}${cell(find('torque'))}
       ${cell(find('pistonTravelFront'), { label: 'Piston travel, front' })}${cell(find('clearanceMean'))}

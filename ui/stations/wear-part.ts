@@ -63,7 +63,7 @@ export const wearPart: Part<WearPart> = {
   schema: v.strictObject({
     page: v.picklist(['readings', 'events', 'hot', 'setup']),
     step: v.picklist([100, 1000, 'click', 'limit']),
-    lane: v.picklist(['clearance', 'lining', 'factor', 'tooth', 'heat', 'pedal']),
+    lane: v.picklist(['clearance', 'lining', 'factor', 'tooth', 'heat', 'pedal', 'drag']),
     road: roadSchema,
     roadOpen: v.boolean(),
     refused: v.nullable(v.strictObject({ id: text, text })),

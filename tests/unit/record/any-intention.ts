@@ -80,7 +80,7 @@ function state(m: Moment, c: Chance): BrakeState {
     ...(c.yes()
       ? { film: { water: c.real(0, 1), rust: 0, glaze: { front: c.real(0, 1), rear: 0 } } }
       : {}),
-    ...(c.yes() ? { wornBy: 'bending' as const } : {}),
+    ...(c.yes() ? { wornBy: c.of(['bending', 'neither'] as const) } : {}),
   };
 }
 
@@ -116,6 +116,10 @@ export const asked: Readonly<Record<string, Asked>> = {
   'bench.clicked': (m, c) => {
     const { teeth } = brakeOf(m).adjuster;
     return [{ ...m.bench.state, tooth: Math.min(teeth, m.bench.state.tooth + c.whole(1, 2)) }];
+  },
+  'bench.bedded': (m, c) => {
+    const from = c.yes() ? m.bench.state : state(m, c);
+    return [from, { wear: state(m, c).wear, wornBy: c.of(['bending', 'neither', undefined]) }];
   },
   'bench.adjuster': (_m, c) => [
     {

@@ -436,6 +436,7 @@ describe('the worker', () => {
 
   const s = Session.of(quayVan, true);
   const order: LifeOrder = {
+    bending: false,
     brake: s.brake,
     state: s.state,
     duty: dutyOn(s.brake, PLAIN_ROAD),
