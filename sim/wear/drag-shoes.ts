@@ -1,7 +1,7 @@
 import type { Brake } from '../brake/types.ts';
 import { ROOM } from '../brake/warm.ts';
 import { exp } from '../math/exp.ts';
-import { faceGrowth, liningConductance } from './shoe-heat.ts';
+import { faceGrowth, liningConductance, type Warmth, warmedBoth } from './shoe-heat.ts';
 
 /** Share of their time constant, and change, K, that shoes are held still for. */
 const STILL_TIME = 0.05;
@@ -9,7 +9,8 @@ const STILL_RISE = 0.3;
 
 /**
  * Shoes that warm through linings that rub, and swell after the drum that grows away from them. How far they
- * follow it decides how hot a dragging brake runs. Cold where the scene says nothing of their heat.
+ * follow it decides how hot a dragging brake runs, and how far a press at the foot of a hill parts the seats. Cold
+ * where the scene says nothing of their heat.
  */
 export class DragShoes {
   readonly #brake: Brake;
@@ -34,12 +35,37 @@ export class DragShoes {
   }
 
   /** How far their faces have grown, mm: less room in the bore. The lining is as warm as the mean of both. */
-  growth(drum: number): number {
+  growth(drum: number, at = this.temperature): number {
     const { heat, drum: d, shoes } = this.#brake;
     if (!heat.shoes) return 0;
-    const shoe = this.temperature - ROOM;
-    const lining = (this.temperature + drum) / 2 - ROOM;
+    const shoe = at - ROOM;
+    const lining = (at + drum) / 2 - ROOM;
     return faceGrowth(d.radiusNew, shoes.front.lining.thicknessNew, heat.shoes, { shoe, lining });
+  }
+
+  /**
+   * Drum and shoes after a time of even heating with the linings pressed on, °C; null for shoes that stay cold.
+   * Nothing is changed by it.
+   *
+   * @param drum °C before; @param power N·mm/s; @param drumLoss N·mm/s/K; @param time s
+   */
+  together(
+    drum: number,
+    power: number,
+    drumLoss: number,
+    time: number,
+    air: number,
+  ): Warmth | null {
+    const { drum: d, heat } = this.#brake;
+    if (!heat.shoes) return null;
+    const lumps = {
+      drumCapacity: d.heatCapacity,
+      shoesCapacity: heat.shoes.capacity,
+      between: this.between,
+      drumLoss,
+      shoesLoss: heat.shoes.loss,
+    };
+    return warmedBoth(lumps, { drum, shoes: this.temperature }, power, time, air);
   }
 
   /** Time for which they may be taken as they are, s. @param drum °C; @param air °C */

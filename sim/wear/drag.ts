@@ -102,10 +102,10 @@ export class Drag {
   #next = FIRST;
   #ended = Number.NaN;
 
-  /** @param air °C, as warm as the shoes are */
-  constructor(w: Wearing, air = AIR) {
+  /** @param air °C; @param shoes as warm as they are: as the air when left out */
+  constructor(w: Wearing, air = AIR, shoes = new DragShoes(w.rig.brake, air)) {
     this.#w = w;
-    this.#shoes = new DragShoes(w.rig.brake, air);
+    this.#shoes = shoes;
     // A shoe that can slide is held on its flat by that friction: without it springs would lay it on the drum.
     const pins = [w.rig.front, w.rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
     this.#warm = w.makeWarm(pins ? 'all along' : 'off the strut');
@@ -120,11 +120,6 @@ export class Drag {
   /** Whether the released brake rubs at a temperature, its shoes cold. */
   rubs(temperature: number): boolean {
     return this.torqueAt(temperature) > FREE;
-  }
-
-  /** Parked until all of it is as cool as the air. */
-  cool(air: number): void {
-    this.#shoes.temperature = air;
   }
 
   /** Temperature of the shoes, °C. */

@@ -2,12 +2,10 @@ import { teethPassed } from '../balance/ratchet.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { Duty } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
-import { slidesAt } from '../brake/stopping.ts';
-import { firstToYield } from '../brake/strut-path.ts';
 import type { Side } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
-import { Drag } from './drag.ts';
 import { AIR } from './heat.ts';
+import { LifeDrag } from './life-drag.ts';
 import { PressHeat } from './life-heat.ts';
 import { Limits } from './life-limits.ts';
 import { lockedWhenDriven } from './life-locks.ts';
@@ -41,9 +39,6 @@ const MOST = 1e6 * KM;
 /** What a cold press lacks of a step taken hot before it is told, mm at the strut; and after how far again. */
 const HOT_STEP = 0.12;
 const TOLD_AGAIN = 2000 * KM;
-/** A lining this far inside the cold drum at rest drags, mm. */
-const DRAGS = 0.005;
-const NO_DRAG = { torque: 0, power: 0 } as const;
 /** Rise of the bore by which the effect of heat on the seats is measured, mm. */
 const PROBE = 0.05;
 
@@ -68,15 +63,7 @@ class Driven implements Life {
   #lump = FIRST_LUMP;
   /** Deepest wear for each mm driven, of the last lump. */
   #depthRate = 0;
-  /** A lining stands inside the cold drum. */
-  #inside = false;
-  /** It does, or a force is left on it: it is driven on press by press, and rubs between them. */
-  #dragging = false;
-  readonly #drag: Drag;
-  readonly #pins: boolean;
-  /** Of the last way between two presses, N·mm/s; and how hot it left the drum, °C. */
-  #dragPower = 0;
-  #warmth = Number.NEGATIVE_INFINITY;
+  readonly #drag: LifeDrag;
   #hotStep = 0;
   #hotStepAt = Number.NEGATIVE_INFINITY;
 
@@ -91,8 +78,7 @@ class Driven implements Life {
     this.#schedule = new Schedule(brake, duty, state.distance);
     const heat = new PressHeat(brake, duty.heat, options.air ?? AIR, state.distance);
     this.#presses = new Presses(brake, this.#w, this.#schedule, heat);
-    this.#drag = new Drag(this.#w, options.air);
-    this.#pins = [rig.front, rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
+    this.#drag = new LifeDrag(rig, this.#w, heat);
     this.#limits = new Limits(brake, this.#w, options.stopAtLimit !== false);
     this.#stiffness = wearStiffness(rig);
     this.#shown = this.#presses.newPlan(this.#schedule.kinds[0] as Kind, 1, null);
@@ -120,7 +106,7 @@ class Driven implements Life {
     const until = this.#w.distance + distance;
     // More than one press may be due where the way ends.
     while (!this.end && (this.#w.distance < until || this.#w.distance >= this.#goal)) {
-      if (this.#o.oneByOne || this.#dragging) this.#single();
+      if (this.#o.oneByOne || this.#drag.on) this.#single();
       else this.#piece();
       const { at } = this.#schedule.due;
       if (!this.end && this.#w.distance >= this.#goal && at > this.#goal) this.#finish('distance');
@@ -162,7 +148,7 @@ class Driven implements Life {
     const { heat } = this.#presses;
     const { due } = this.#schedule;
     const kind = this.#schedule.kinds[Math.max(0, due.kind)] as Kind;
-    if (this.#dragging && !this.#roll(Math.min(this.#goal, due.at - kind.length), kind.speed))
+    if (this.#drag.on && !this.#roll(Math.min(this.#goal, due.at - kind.length), kind.speed))
       return;
     if (due.at > this.#goal) {
       w.distance = this.#goal;
@@ -172,13 +158,13 @@ class Driven implements Life {
       w.distance = due.at;
       this.#schedule.advance();
       this.#presses.park(this.#duty, w.distance);
-      this.#drag.cool(this.#presses.heat.air);
       if (this.#pullsMatter()) this.#park();
       return;
     }
     const plan = this.#presses.take(true);
     plan.press(w, heat.middle);
-    const apart = this.#presses.sensed(w.separation, heat.middle, heat.after);
+    const room = heat.swell - heat.swellAfter;
+    const apart = this.#presses.sensed(w.separation, heat.middle, heat.after, room);
     w.distance = due.at;
     if (this.#cameApart()) return;
     if (plan.drag > 0 && kind.energy > 0) {
@@ -192,50 +178,20 @@ class Driven implements Life {
     }
     if (kind.length === 0) w.applications++;
     this.#schedule.advance();
-    this.#after(teethPassed(this.#rig.brake, w, apart), apart, heat.after);
+    this.#after(teethPassed(this.#rig.brake, w, apart), apart, heat.after, heat.swellAfter);
   }
 
   /**
-   * Drives on with linings that rub, to where the next press begins. Where heat is not followed from press to
-   * press, that of the drag is all the same: without it no drum would ever let go.
+   * Drives on with linings that rub, to where the next press begins; ends the life where it cannot be driven.
    *
    * @param to mm driven; @param speed mm/s
-   * @returns false where nothing can be driven on
    */
   #roll(to: number, speed: number): boolean {
-    const w = this.#w;
-    const { heat } = this.#presses;
-    const way = to - w.distance;
-    if (!(way > 0)) return true;
-    const base = w.temperature;
-    if (!heat.followed) w.temperature = Math.max(base, this.#warmth);
-    const stuck = this.#stuck();
-    if (!stuck) {
-      const { power, hottest } = this.#drag.drive(way, speed, heat.air);
-      this.#dragPower = power;
-      heat.hottest = Math.max(heat.hottest, hottest);
-      heat.lastAt = to;
-      w.distance = to;
-    }
-    this.#warmth = w.temperature;
-    if (!heat.followed) w.temperature = base;
-    return !stuck;
-  }
-
-  /** Ends the life where the drum cannot be turned: it is seized, or a part gives way under its clamp. */
-  #stuck(): boolean {
-    const w = this.#w;
-    const { brake } = this.#rig;
-    const torque = this.#drag.torqueAt(w.temperature);
-    const weakest = firstToYield(brake);
-    if (weakest && w.strutForce > weakest.force) {
-      this.#tell('gave way', null, weakest.force);
-      this.#finish('gave way');
-    } else if (torque > slidesAt(brake.vehicle)) {
-      this.#tell('seized', null, torque);
-      this.#finish('seized');
-    }
-    return this.end !== null;
+    const stuck = this.#drag.roll(to, speed);
+    if (!stuck) return true;
+    this.#tell(stuck.kind, null, stuck.value);
+    this.#finish(stuck.kind);
+    return false;
   }
 
   /** Drives one lump: to the next click, limit or parking that matters, or as far as wear allows. */
@@ -277,7 +233,7 @@ class Driven implements Life {
       if (length > 0) this.#depthRate = deep / length;
       this.#lump = Math.max(length, FIRST_LUMP);
       if (this.#cameApart()) return;
-      this.#after(verdict.passed, verdict.apart, verdict.temperature);
+      this.#after(verdict.passed, verdict.apart, verdict.temperature, verdict.swell);
       if (parked && !this.end) this.#park();
       return;
     }
@@ -297,26 +253,27 @@ class Driven implements Life {
   }
 
   /** What follows every press or lump: limits, the ratchet's step, a row. */
-  #after(passed: number, apart: number, temperature: number): void {
+  #after(passed: number, apart: number, temperature: number, swell: number): void {
     const w = this.#w;
     for (const { kind, side, end } of this.#limits.take(w)) {
       this.#tell(kind, side, 0);
       if (end && !this.end) this.#finish(end);
     }
     if (this.end) return;
-    if (passed !== 0) this.#click(passed, apart, temperature);
+    if (passed !== 0) this.#click(passed, apart, temperature, swell);
     else {
-      if (this.#dragging) this.#dragCheck();
+      if (this.#drag.on) this.#dragCheck();
       if (w.distance - this.#lastRow >= (this.#o.rowEvery ?? ROW_EVERY)) this.#row('run');
     }
   }
 
-  #click(passed: number, apart: number, temperature: number): void {
+  /** @param apart seats, mm, with the drum at a temperature, °C, and warm shoes swollen so far, mm */
+  #click(passed: number, apart: number, temperature: number, swell = 0): void {
     const w = this.#w;
     const { brake } = this.#rig;
     const { gain, heat } = this.#presses;
     this.#row('before click');
-    const coldApart = this.#presses.sensed(apart, temperature, heat.air);
+    const coldApart = this.#presses.sensed(apart, temperature, heat.air, swell);
     const cooled = { tooth: w.tooth, condition: w.condition, temperature: heat.air };
     const cold = gain > 0 ? teethPassed(brake, cooled, coldApart) : passed;
     const short = this.#presses.needed() - coldApart;
@@ -383,22 +340,8 @@ class Driven implements Life {
 
   /** Tells when a lining begins or ceases to touch the cold drum at rest. */
   #dragCheck(): void {
-    const w = this.#w;
-    const cold = this.#presses.heat.rest(w);
-    const middle = w.restGap(cold);
-    const gap = w.leastGap(cold);
-    const { keptPressure, keptCable, lean } = w.condition;
-    const forced = keptPressure > 0 || keptCable > 0 || lean.front > 0 || lean.rear > 0;
-    const inside = this.#inside ? gap < 0 : gap < -DRAGS;
-    if (inside !== this.#inside) {
-      const kind = inside ? 'drag at rest' : 'drag ends';
-      this.#tell(kind, null, gap, 0, this.#drag.torqueAt(cold));
-    }
-    this.#inside = inside;
-    // An end of a sliding shoe that brushes is pushed clear along its flat, which is not modelled: there the
-    // middle has to stand inside.
-    const pressed = this.#pins ? inside : middle < -DRAGS;
-    this.#dragging = pressed || (forced && this.#drag.rubs(cold));
+    const touch = this.#drag.look();
+    if (touch) this.#tell(touch.kind, null, touch.gap, 0, touch.torque);
   }
 
   /** A press without a balance, or a piston that travelled past its stroke in it, ends the life. */
@@ -443,9 +386,7 @@ class Driven implements Life {
     const w = this.#w;
     const { heat } = this.#presses;
     const rest = heat.rest(w);
-    const drag = this.#dragging
-      ? { torque: this.#drag.torqueAt(rest), power: this.#dragPower }
-      : NO_DRAG;
+    const drag = this.#drag.told(rest);
     this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, rest, heat.hottest, drag));
     heat.hottest = Number.NEGATIVE_INFINITY;
     this.#lastRow = w.distance;

@@ -16,6 +16,8 @@ export interface Mark {
   readonly due: readonly number[];
   readonly lastAt: number;
   readonly hottest: number;
+  /** Temperature of the shoes, °C. */
+  readonly shoes: number;
   readonly seen: readonly (Seen | null)[];
 }
 
@@ -24,6 +26,8 @@ export interface Verdict {
   readonly passed: number;
   readonly apart: number;
   readonly temperature: number;
+  /** How far warm shoes had swollen then, mm. */
+  readonly swell: number;
   /** Share of the lump after which the tooth was passed. */
   readonly share: number;
 }
@@ -74,10 +78,10 @@ export class Presses {
     if (alone) plan.clear();
     const { kind } = plan;
     this.heat.warm(this.#w, kind, due.at);
-    const { middle, after, factor } = this.heat;
+    const { middle, factor } = this.heat;
     const { glaze } = this.#brake.films;
     const shares = this.#rubbed(kind, film, this.#schedule.weather[due.weather]);
-    plan.add(kind.energy * factor, middle, after, glaze !== null && middle > glaze.above, shares);
+    plan.add(kind.energy * factor, this.heat, glaze !== null && middle > glaze.above, shares);
     return plan;
   }
 
@@ -118,10 +122,14 @@ export class Presses {
     w.film = filmOrNone({ ...film, glaze: { front: of(w.shoes.front), rear: of(w.shoes.rear) } });
   }
 
-  /** Seats apart at a press solved at one temperature, had the drum another, mm. */
-  sensed(separation: number, solved: number, then: number): number {
+  /**
+   * Seats apart at a press solved at one temperature, had the drum another, mm.
+   *
+   * @param room more that warm shoes leave then, mm: by how much less they are swollen
+   */
+  sensed(separation: number, solved: number, then: number, room: number): number {
     const w = this.#w;
-    return separation + this.gain * (w.radiusAt(then) - w.radiusAt(solved));
+    return separation + this.gain * (w.radiusAt(then) - w.radiusAt(solved) + room);
   }
 
   /** Seats apart at which the next tooth drops in, mm; Infinity past the last. */
@@ -136,6 +144,7 @@ export class Presses {
       due: this.#schedule.mark(),
       lastAt: this.heat.lastAt,
       hottest: this.heat.hottest,
+      shoes: this.heat.shoes.temperature,
       seen: this.plans.map((p) => p?.seen ?? null),
     };
   }
@@ -147,6 +156,7 @@ export class Presses {
     this.#schedule.reset(mark.due);
     this.heat.lastAt = mark.lastAt;
     this.heat.hottest = mark.hottest;
+    this.heat.shoes.temperature = mark.shoes;
     this.plans.forEach((plan, i) => {
       if (plan) plan.seen = mark.seen[i] ?? null;
     });
@@ -203,19 +213,26 @@ export class Presses {
     const w = this.#w;
     const needed = this.needed();
     const { tooth, condition } = w;
-    let verdict: Verdict = { passed: 0, apart: 0, temperature: w.temperature, share: 0.5 };
+    let verdict: Verdict = {
+      passed: 0,
+      apart: 0,
+      temperature: w.temperature,
+      swell: 0,
+      share: 0.5,
+    };
     for (const plan of this.plans) {
       if (!plan || plan.count === 0) continue;
       const middle = plan.middle / plan.count;
+      const { swell, swellHottest } = plan;
       // Only near the next tooth is the press itself asked.
-      const about = this.sensed(plan.softApart, middle, plan.hottest);
+      const about = this.sensed(plan.softApart, middle, plan.hottest, swell - swellHottest);
       let apart = plan.softApart;
       if (!(about < needed - NEAR)) {
         plan.press(w, middle);
         apart = w.separation;
       }
-      const now = this.sensed(apart, middle, plan.hottest);
-      const cold = this.sensed(apart, middle, this.heat.air);
+      const now = this.sensed(apart, middle, plan.hottest, swell - swellHottest);
+      const cold = this.sensed(apart, middle, this.heat.air, swell);
       const { seen } = plan;
       const before = seen ? seen.apart + (now - cold) : null;
       const rate =
@@ -229,7 +246,7 @@ export class Presses {
       if (Math.abs(passed) > Math.abs(verdict.passed)) {
         const known = before !== null && now > before && needed > before;
         const share = known ? (needed - before) / (now - before) : 0.5;
-        verdict = { passed, apart: now, temperature: plan.hottest, share };
+        verdict = { passed, apart: now, temperature: plan.hottest, swell: swellHottest, share };
       }
     }
     return verdict;

@@ -5,6 +5,14 @@ import { Seeker, type Seeking } from '../math/root.ts';
 import { type Kind, waySpeed } from './schedule.ts';
 import type { Warm, Wearing } from './wearing.ts';
 
+/** How warm a press is: middle and end, °C, and how far warm shoes have swollen by then, mm. */
+export interface PressWarmth {
+  readonly middle: number;
+  readonly after: number;
+  readonly swell: number;
+  readonly swellAfter: number;
+}
+
 /** Seats apart with a cool drum, mm, where that was, mm driven, and its growth between two such, mm/mm. */
 export interface Seen {
   readonly apart: number;
@@ -33,6 +41,9 @@ export class Plan {
   worn = 0;
   middle = 0;
   hottest = Number.NEGATIVE_INFINITY;
+  /** How far warm shoes had swollen, mm: sum over its presses, and at the end of the hottest. */
+  #swell = 0;
+  swellHottest = 0;
   /** Energy of those hot enough to glaze a lining. */
   hot = 0;
   /** Sums of what counts of films; undefined where there are none. */
@@ -60,18 +71,23 @@ export class Plan {
     this.worn = 0;
     this.middle = 0;
     this.hottest = Number.NEGATIVE_INFINITY;
+    this.#swell = 0;
+    this.swellHottest = 0;
     this.hot = 0;
     this.#films = undefined;
   }
 
-  /** Adds one press: where its films count, what of them does. */
-  add(worn: number, middle: number, after: number, hot: boolean, films?: FilmShares): void {
+  /** Adds one press: its heat, whether it glazes, and where its films count, what of them does. */
+  add(worn: number, heat: PressWarmth, hot: boolean, films?: FilmShares): void {
+    const { after, middle, swell, swellAfter } = heat;
     const { energy } = this.kind;
     this.count++;
     this.energy += energy;
     this.worn += worn;
     this.middle += middle;
+    if (after > this.hottest) this.swellHottest = swellAfter;
     this.hottest = Math.max(this.hottest, after);
+    this.#swell += swell;
     if (hot) this.hot += energy;
     if (!films) return;
     const { water, rust, glaze } = this.#films ?? BARE;
@@ -95,6 +111,11 @@ export class Plan {
     };
   }
 
+  /** How far warm shoes have swollen in the middle of its presses, mm, on the mean. */
+  get swell(): number {
+    return this.count > 0 ? this.#swell / this.count : 0;
+  }
+
   /** MPa, as needed for the torque asked for. */
   get pressure(): number {
     return this.#sought.at;
@@ -107,7 +128,7 @@ export class Plan {
     w.speed = waySpeed(this.kind);
     w.shares = this.films;
     const torqueAt = (pressure: number): number => {
-      w.press(this.warm, pressure, turning, surface, temperature);
+      w.press(this.warm, pressure, turning, surface, temperature, 0, -this.swell);
       return w.torque;
     };
     const torque = torqueAt(this.pressure);
@@ -122,7 +143,7 @@ export class Plan {
    * @param sliding expected, mm, times the wear table's factor
    */
   pressSoft(w: Wearing, temperature: number, sliding: number, energy: number): void {
-    const ahead = this.drumRate * energy;
+    const ahead = this.drumRate * energy - this.swell;
     w.speed = waySpeed(this.kind);
     w.shares = this.films;
     w.press(this.soft, this.pressure, this.turning, this.surface, temperature, sliding, ahead);
