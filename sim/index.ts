@@ -189,6 +189,7 @@ export {
   type WheelReadings,
 } from './study/measured.ts';
 export { type OnHill, onHill } from './study/on-hill.ts';
+export { answerKeys, type OwnAnswers, ownAnswers, varianceOf } from './study/own-answers.ts';
 export {
   keyOfPath,
   nearestScene,
@@ -198,6 +199,13 @@ export {
   ownScene,
   sizeAt,
 } from './study/own-brake.ts';
+export {
+  type OwnPlaces,
+  type OwnSeen,
+  type PlaceKey,
+  placeKeys,
+  toReference,
+} from './study/own-places.ts';
 export { parkedAxle, type WheelFault, wheelWith } from './study/parked-axle.ts';
 export { parkedReadings } from './study/parked-readings.ts';
 export {

@@ -1,6 +1,7 @@
 import { frictionOf } from '../scene/rubbing.ts';
 import type { Scene } from '../scene/schema.ts';
 import { DEG, PI } from '../units/units.ts';
+import { layPlaces, type OwnSeen, slackFor } from './own-places.ts';
 
 /**
  * A brake of one's own: a teaching brake's scene, drawn to the measured drum and then changed in what
@@ -124,6 +125,12 @@ const springOf = <S extends { readonly name: string }>(
   which: 'upper' | 'lower',
 ): S | undefined => springs.find(({ name }) => name.toLowerCase().split(/\W+/).includes(which));
 
+/** From the rear seat to the lever's pivot. */
+const leverFrom = ({ shoes: { rear }, parkingLever: { pivot } }: Draft): P => [
+  pivot[0] - rear.strutSeat[0],
+  pivot[1] - rear.strutSeat[1],
+];
+
 /** What the teaching brake has at a place that can be measured, in the unit of its field. */
 export function sizeAt(scene: Scene, key: OwnKey): number {
   const { drum, shoes, cylinder, adjuster, springs, parkingLever: lever, hydraulics } = scene;
@@ -166,11 +173,13 @@ export function sizeAt(scene: Scene, key: OwnKey): number {
  *
  * @param base a scene that was read (defaults filled in)
  * @param sizes measured, mm, N, N/mm, kg; what is left out is assumed
+ * @param seen places read off a picture; sizes that were measured count before them
  */
 export function ownScene(
   base: Scene,
   sizes: OwnSizes,
   words: Pick<Scene, 'name' | 'title' | 'about' | 'source'>,
+  seen: OwnSeen | null = null,
 ): Scene {
   const s = structuredCloneOf(base) as Draft;
   // A file that is saved elsewhere has no schema beside it.
@@ -187,7 +196,7 @@ export function ownScene(
   };
   delete s.otherWheel;
   s.states = [{ name: 'New', until: 'distance', distance: 0 }];
-  const slack =
+  let slack =
     apart(base.shoes.front.strutSeat, base.shoes.rear.strutSeat) - base.adjuster.lengthAtZero;
   const allowance = base.drum.diameterMax - base.drum.diameterNew;
   const pivotOver = sizeAt(base, 'leverNotch');
@@ -198,6 +207,8 @@ export function ownScene(
     s.drum.lipDiameter = sizes.drumNew;
   }
   s.drum.diameterMax = sizes.drumMax ?? s.drum.diameterNew + allowance;
+  if (seen) layPlaces(s, seen);
+  const leverSeen = seen !== null && leverFrom(s);
   // The wheel goes over the drum: no smaller tyre than that is assumed.
   const outside = s.drum.diameterNew / 2 + s.drum.rim;
   s.vehicle.tyreRadius = Math.max(s.vehicle.tyreRadius, TYRE_OVER_DRUM * outside);
@@ -237,6 +248,7 @@ export function ownScene(
     s.cylinder.length = Math.max(s.cylinder.length, 2 * sizes.stroke);
   }
   const { adjuster } = s;
+  if (seen && seen.clearance !== null) slack = slackFor(s, seen.clearance);
   const strut = sizes.strutLength ?? apart(front.strutSeat, rear.strutSeat) - slack;
   adjuster.lengthAtZero = strut;
   seatsFor(s, strut, slack);
@@ -264,11 +276,12 @@ export function ownScene(
   }
   const { parkingLever: lever } = s;
   const grown = s.drum.diameterNew / base.drum.diameterNew;
-  // The pivot stands over the notch that the strut bears on; the hook at its distance along the lever.
-  const pivot: P = [
-    rear.strutSeat[0] + (base.parkingLever.pivot[0] - base.shoes.rear.strutSeat[0]),
-    rear.strutSeat[1] + (sizes.leverNotch ?? pivotOver * grown),
+  const [aside, over] = leverSeen || [
+    base.parkingLever.pivot[0] - base.shoes.rear.strutSeat[0],
+    pivotOver * grown,
   ];
+  // The pivot stands over the notch that the strut bears on; the hook at its distance along the lever.
+  const pivot: P = [rear.strutSeat[0] + aside, rear.strutSeat[1] + (sizes.leverNotch ?? over)];
   const length = apart(lever.pivot, lever.hook);
   const share = (sizes.leverHook ?? length) / length;
   lever.hook = [

@@ -34,7 +34,7 @@ const parts = '(wear-part|[^/]+/(part|complaints|van|lines|paper|fitting|fields)
 const page = [
   [
     'words',
-    'ui/(adjusters|cautions|format|life-(job|messages|run|worker)|scenes|sound|theme|typed-size|units|words)\\.ts$',
+    'ui/(adjusters|cautions|format|life-(job|messages|run|worker)|scenes|sound|theme|pictures|typed-size|units|words)\\.ts$',
   ],
   ['stage', 'ui/(stage|plot)/'],
   ['record', `ui/(record/(?!home\\.ts$)|questions/|stations/${parts})`],

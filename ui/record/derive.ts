@@ -51,7 +51,8 @@ const ownScenes = new KeptFor<OwnBrake, Scene>();
 /** The scene of one's own brake, of its last sound sizes. */
 export const sceneOfOwn = (own: OwnBrake): Scene =>
   ownScenes.of(own, () => {
-    const made = ownScene(own.base, own.sizes, ownWords(own.base, own.sizes, own));
+    const words = ownWords(own.base, own.sizes, own);
+    const made = ownScene(own.base, own.sizes, words, own.photo?.seen);
     return readScene(made).ok ? made : own.base;
   });
 

@@ -29,10 +29,15 @@ const changed = <T>(base: T, mine: T, theirs: T): T => (mine === base ? theirs :
 const apart = <T>(base: T, mine: T, theirs: T): boolean =>
   mine !== base && theirs !== base && mine !== theirs;
 
+const photoText = (b: OwnBrake | undefined): string => JSON.stringify(b?.photo ?? null);
+const samePhoto = (a: OwnBrake, b: OwnBrake): boolean =>
+  a.photo === b.photo || photoText(a) === photoText(b);
+
 /** Are both the same word for word? The scene they are made from never changes. */
 const alike = (a: OwnBrake, b: OwnBrake): boolean =>
   a === b ||
   (a.title === b.title &&
+    samePhoto(a, b) &&
     ownKeys.every((k) => (a.texts[k] ?? '') === (b.texts[k] ?? '') && a.sizes[k] === b.sizes[k]));
 
 /** Fields that both windows changed, and not alike. */
@@ -42,7 +47,8 @@ function conflicts(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake)
     apart(text(base, f.key), text(mine, f.key), text(theirs, f.key)),
   );
   const title = apart(base?.title, mine.title, theirs.title) ? ['Name'] : [];
-  return [...title, ...fields.map((f) => f.name)];
+  const photo = apart(photoText(base), photoText(mine), photoText(theirs)) ? ['Picture'] : [];
+  return [...title, ...fields.map((f) => f.name), ...photo];
 }
 
 /** Field by field what was changed; where its sizes together make no sound brake, mine stand. */
@@ -57,8 +63,16 @@ function together(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake):
   }
   const title = changed(base?.title, mine.title, theirs.title) ?? mine.title;
   const words = ownWords(mine.base, sizes, { name: mine.name, title });
-  const sound = readScene(ownScene(mine.base, sizes, words)).ok;
-  const made = { ...mine, title, texts, sizes: sound ? sizes : mine.sizes };
+  const { photo: _, ...rest } = mine;
+  const photo = photoText(mine) === photoText(base) ? theirs.photo : mine.photo;
+  const sound = readScene(ownScene(mine.base, sizes, words, photo?.seen)).ok;
+  const made: OwnBrake = {
+    ...rest,
+    title,
+    texts,
+    sizes: sound ? sizes : mine.sizes,
+    ...(photo ? { photo } : {}),
+  };
   return alike(made, mine) ? mine : alike(made, theirs) ? theirs : made;
 }
 
@@ -135,7 +149,7 @@ function benchAfter(bench: Bench, before: Shelf, after: Shelf): Bench {
   if (!was || was === is) return bench;
   // What stands on the bench stays there, though nobody keeps it any more.
   if (!is) return { ...bench, brake: { kind: 'whole', scene: sceneOfOwn(was) } };
-  if (ownKeys.every((k) => was.sizes[k] === is.sizes[k])) return bench;
+  if (ownKeys.every((k) => was.sizes[k] === is.sizes[k]) && samePhoto(was, is)) return bench;
   // What was driven here stays as worn as it is, where the brake of other sizes can be so worn.
   const built = brakeOfRef(ref, after);
   const fits = stateWrong('', built, bench.state).length === 0;

@@ -7,6 +7,7 @@ import {
   type Scene,
   tellFinding,
 } from '../../sim/index.ts';
+import { type OwnPhoto, photoSchema } from './own-photo.ts';
 
 /** Brakes of one's own: what was typed, and the scenes that they are made from. */
 export type OwnTexts = Readonly<Partial<Record<OwnKey, string>>>;
@@ -20,6 +21,8 @@ export interface OwnBrake {
   readonly texts: OwnTexts;
   /** The last sizes that made a sound brake, mm and the like: those stand on the bench. */
   readonly sizes: OwnSizes;
+  /** What was tapped in a picture of it; the picture itself is never in the record. */
+  readonly photo?: OwnPhoto;
 }
 
 export interface Shelf {
@@ -62,6 +65,7 @@ const ownSchema: v.GenericSchema<unknown, OwnBrake> = v.strictObject({
   base: sceneValue,
   texts: ofSizes(v.pipe(v.string(), v.maxLength(LONGEST_TEXT))),
   sizes: ofSizes(v.pipe(v.number(), v.finite())),
+  photo: v.exactOptional(photoSchema),
 });
 
 export const shelfSchema: v.GenericSchema<unknown, Shelf> = v.strictObject({

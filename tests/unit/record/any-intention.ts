@@ -3,6 +3,7 @@ import {
   type BrakeState,
   freshState,
   ownKeys,
+  placeKeys,
   type Scene,
 } from '../../../sim/index.ts';
 import {
@@ -17,6 +18,7 @@ import { brakeOf, read } from '../../../ui/record/derive.ts';
 import { intentions } from '../../../ui/record/intentions.ts';
 import { lastStretch } from '../../../ui/record/life.ts';
 import { type Moment, stationIds } from '../../../ui/record/moment.ts';
+import { photoPoints, photoSizes } from '../../../ui/record/own-photo.ts';
 import { layerNames } from '../../../ui/record/view.ts';
 import { brakes } from '../../../ui/scenes.ts';
 import { partNames } from '../../../ui/stage/part-names.ts';
@@ -97,6 +99,25 @@ const call = (c: Chance) =>
   ]);
 const sizes = (c: Chance) => (c.yes() ? { bore: c.real(15, 30) } : {});
 const wheel = (c: Chance) => c.of(['left', 'right']);
+/** Taps anywhere in a picture, and places of a brake that may be none. */
+const photo = (c: Chance) => {
+  const at = () => [c.real(-100, 100), c.real(-100, 100)];
+  const tap = () => [c.of(photoPoints), [c.real(0, 4000), c.real(0, 3000)]];
+  const seen = {
+    places: Object.fromEntries([0, 1, 2].map(() => [c.of(placeKeys), at()])),
+    clearance: c.of([null, c.real(0, 2)]),
+    plateRadius: c.of([null, c.real(50, 200)]),
+  };
+  return {
+    width: 4000,
+    height: 3000,
+    wheel: wheel(c),
+    texts: side(photoSizes, c),
+    taps: Object.fromEntries([0, 1, 2, 3].map(tap)),
+    unseen: c.yes() ? [c.of(photoPoints)] : [],
+    seen: c.yes() ? null : seen,
+  };
+};
 const side = (keys: readonly string[], c: Chance) => ({ [c.of(keys)]: c.of(texts).slice(0, 40) });
 
 type Asked = (m: Moment, c: Chance) => readonly unknown[];
@@ -276,6 +297,9 @@ export const asked: Readonly<Record<string, Asked>> = {
   'own.rename': (m, c) => [own(m, c), c.of(texts)],
   'own.restore': nothing,
   'own.from': (_m, c) => [c.of(brakes).name],
+  'own.photo': (m, c) => [own(m, c), photo(c), c.of(texts)],
+  'own.photo-off': (m, c) => [own(m, c)],
+  'own.point': (_m, c) => [c.yes() ? c.of(photoPoints) : null],
   'own.tell': (_m, c) => [c.of(texts), []],
   'own.drum': typed,
   'own.write': (m, c) => [own(m, c), c.of(ownKeys), c.of(texts), c.yes() ? sizes(c) : null],

@@ -5,11 +5,15 @@ import { arrive } from '../../../ui/record/guest.ts';
 import { begin, undo } from '../../../ui/record/history.ts';
 import { fromText, toText } from '../../../ui/record/json.ts';
 import type { Moment } from '../../../ui/record/moment.ts';
+import type { OwnPhoto } from '../../../ui/record/own-photo.ts';
 import { MOST_BRAKES } from '../../../ui/record/shelf.ts';
 import { plainMoment } from '../../../ui/record/start.ts';
 import {
   ask,
+  forgetPhoto,
+  goToPoint,
   make,
+  photograph,
   remove,
   rename,
   restore,
@@ -59,6 +63,34 @@ describe('brakes of one’s own in the record', () => {
     expect(own(wide)?.texts.bore).toBe('wide');
     expect(wide.bench).toBe(worn.bench);
     expect(brakeOf(wide).cylinder.bore).toBe(19.05);
+  });
+
+  it('places from a picture put it there anew, taps without places leave it; all can be undone', () => {
+    const worn = putState.does(mine, { ...mine.bench.state, tooth: 3, distance: 1e9 });
+    const none: OwnPhoto = {
+      width: 4000,
+      height: 3000,
+      wheel: 'left',
+      texts: {},
+      taps: { hub: [2000, 1500] },
+      unseen: [],
+      seen: null,
+    };
+    const tapped = photograph.does(worn, 'own-a', none, 'hub');
+    expect(tapped.bench).toBe(worn.bench);
+    const places = { heelF: [-18, -79] } as const;
+    const lies = { ...none, seen: { places, clearance: null, plateRadius: null } };
+    const h = doing(begin(tapped), photograph, 'own-a', lies, 'leading heel');
+    expect(brakeOf(h.present).shoes.front.anchor.at).toEqual([-18, -79]);
+    expect(h.present.bench.state.tooth).toBe(0);
+    expect(h.past.map((s) => s.said)).toEqual(['picture: leading heel']);
+    const read = fromText(toText(h.present));
+    expect(read.ok && read.moment).toEqual(h.present);
+    expect(undo(h)?.history.present).toBe(tapped);
+    const gone = forgetPhoto.does(goToPoint.does(h.present, 'heelR'), 'own-a');
+    expect(own(gone)?.photo).toBe(undefined);
+    expect(gone.parts.own.point).toBe(null);
+    near(brakeOf(gone).shoes.front.anchor.at[0], -16 * 1.016, { abs: 1e-9 }, 'as it was');
   });
 
   it('another brake’s size leaves the bench alone', () => {

@@ -106,6 +106,29 @@ describe('the same brakes in two windows', () => {
     expect(merged.brakes[0]?.sizes).toEqual(mine.sizes);
   });
 
+  it('points tapped in a picture go along as one thing', () => {
+    const photo = {
+      width: 4000,
+      height: 3000,
+      wheel: 'left',
+      texts: {},
+      taps: { hub: [2000, 1500] },
+      unseen: [],
+      seen: { places: { heelF: [-17, -77] }, clearance: null, plateRadius: null },
+    } as const;
+    const mine = shelf([own({ photo })]);
+    const theirs = shelf([typed(own(), 'mass', 900)]);
+    const { shelf: both, told } = mergeShelf(before, mine, theirs);
+    expect(told).toEqual([]);
+    expect(both.brakes[0]?.photo).toEqual(photo);
+    expect(both.brakes[0]?.sizes.mass).toBe(900);
+    expect(mergeShelf(before, theirs, mine).shelf).toEqual(both);
+    const other = { ...photo, taps: { hub: [2001, 1500] } } as const;
+    const apart = mergeShelf(before, mine, shelf([own({ photo: other })]));
+    expect(apart.shelf.brakes).toHaveLength(2);
+    expect(apart.told[0]).toMatch(/\(Picture\)/);
+  });
+
   it('made in each: both; deleted in one: gone, unless the other changed it', () => {
     const mine = shelf([own(), own({ name: 'own-b', title: 'Mine' })]);
     const theirs = shelf([own(), own({ name: 'own-c', title: 'Theirs' })]);

@@ -1,10 +1,20 @@
-import { html } from 'lit';
-import type { Station } from '../station.ts';
+import { html, nothing } from 'lit';
+import { deskOf, type Station } from '../station.ts';
 import './page.ts';
+import { PhotoDesk } from './photo/desk.ts';
+import './photo/picture.ts';
+import './photo/side.ts';
 
-/** My brake: a brake of one's own, from the nearest teaching brake and what was measured at home. */
+/** My brake: a brake of one's own, from the nearest teaching brake, what was measured at home, and a picture. */
 export const own: Station = {
   id: 'own',
-  side: ({ session, size }) => html`<takeup-own .session=${session} .size=${size}></takeup-own>`,
+  side: ({ session, size }) =>
+    deskOf(PhotoDesk, session).point
+      ? html`<takeup-photo-side .session=${session}></takeup-photo-side>`
+      : html`<takeup-own .session=${session} .size=${size}></takeup-own>`,
+  over: ({ session }) =>
+    deskOf(PhotoDesk, session).point
+      ? html`<takeup-photo .session=${session}></takeup-photo>`
+      : html`${nothing}`,
   controls: () => html``,
 };

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { sizeAt } from '../../../sim/index.ts';
 import { lettersText } from '../../../sim/workshop/index.ts';
+import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import { Hears } from '../../pieces/hears.ts';
 import { caution } from '../../pieces/icons.ts';
@@ -11,6 +12,7 @@ import type { Session } from '../../session.ts';
 import { deskOf, type PageSize } from '../station.ts';
 import { OwnDesk } from './desk.ts';
 import { assumed, type OwnField, ownGroups } from './fields.ts';
+import { PhotoDesk } from './photo/desk.ts';
 import { ownStyles } from './styles.ts';
 
 /** Own brakes: make one from the nearest teaching brake, type what was measured, keep it. */
@@ -79,6 +81,23 @@ export class OwnPage extends LitElement {
       <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told" id=${`${id}-said`}>${said}</div></div>`;
   }
 
+  /** From a picture: taken or chosen here, gone on with, or taken away. */
+  #photo(own: OwnBrake): TemplateResult {
+    const desk = deskOf(PhotoDesk, this.session);
+    const taps = Object.keys(own.photo?.taps ?? {}).length;
+    const take = async (e: Event): Promise<void> => {
+      const input = e.target as HTMLInputElement;
+      const [file] = input.files ?? [];
+      if (file) await desk.take(own, file);
+      input.value = '';
+    };
+    return html`<section><h2>Its places, from a picture</h2>
+      <p>With the drum off: cable slack, pedal let go, nothing held by hand. At twice the usual lens, from 0.8 m, square on; the brake fills the picture. Then some twenty taps.</p>
+      <p class="small">${cautions.springs} ${cautions.wearShort} ${cautions.stands}</p>
+      <div class="acts">${own.photo ? html`<button class="btn p" @click=${() => desk.goOn()}>Go on: ${taps} tapped</button>` : nothing}<label class="btn file">${own.photo ? 'Another picture' : 'Take or choose a picture'}<input type="file" accept="image/*" aria-label=${own.photo ? 'Another picture' : 'Take or choose a picture'} @change=${take} /></label>${own.photo ? html`<button class="btn" @click=${() => desk.forget(own)}>Take its points and picture away</button>` : nothing}</div>
+      <p class="small">The picture stays on this device.</p></section>`;
+  }
+
   /** A blank name is none: the one that stands is there again. */
   #rename(own: OwnBrake, input: HTMLInputElement): void {
     this.desk.rename(own, input.value);
@@ -92,6 +111,7 @@ export class OwnPage extends LitElement {
     return html`<section class="head"><div class="row"><label for="title">Name</label><input id="title" type="text" maxlength="40" autocomplete="off" .value=${own.title} @change=${(e: Event) => this.#rename(own, e.target as HTMLInputElement)} /></div>
       <p>From ${own.base.title}; ${count} of ${ownGroups.reduce((n, g) => n + g.fields.length, 0)} measured, the rest assumed in its proportions.</p>
       ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
+      ${this.#photo(own)}
       ${ownGroups.map((g) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>`)}
       <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake)}</p><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
         <div class="acts"><button class="btn" @click=${() => this.#save(own)}>Save as a scene file</button></div></section>`;

@@ -5,6 +5,7 @@ import { brakeOf } from '../../record/derive.ts';
 import { leave } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
+import { type OwnPhoto, type PhotoPoint, photoPoints } from '../../record/own-photo.ts';
 import type { Part } from '../../record/part.ts';
 import { partsAnew } from '../../record/parts.ts';
 import {
@@ -28,6 +29,8 @@ export interface OwnPart {
   readonly asking: string | null;
   readonly said: string;
   readonly findings: readonly string[];
+  /** Point of the picture that is tapped now; null: the picture is not looked at. */
+  readonly point: PhotoPoint | null;
 }
 
 /** Longest answer told, and the most findings. */
@@ -36,7 +39,14 @@ const MOST_FINDINGS = 60;
 
 const text = (most: number) => v.pipe(v.string(), v.maxLength(most));
 
-const BLANK: OwnPart = { drumText: '', chosen: null, asking: null, said: '', findings: [] };
+const BLANK: OwnPart = {
+  drumText: '',
+  chosen: null,
+  asking: null,
+  said: '',
+  findings: [],
+  point: null,
+};
 
 export const ownPart: Part<OwnPart> = {
   anew: false,
@@ -48,6 +58,7 @@ export const ownPart: Part<OwnPart> = {
     asking: v.nullable(text(60)),
     said: text(LONGEST_SAID),
     findings: v.pipe(v.array(text(LONGEST_SAID)), v.maxLength(MOST_FINDINGS)),
+    point: v.optional(v.nullable(v.picklist(photoPoints)), null),
   }),
 };
 
@@ -132,19 +143,69 @@ export const write = intention(
     const next = typed.slice(0, LONGEST_TEXT);
     if (!own || next === (own.texts[key] ?? '')) return m;
     const texts = { ...own.texts, [key]: next };
-    if (!sizes) return withOwn(m, own, { texts });
-    const home = withOwn(leaveFor(m, name), own, { texts, sizes });
-    const { brake } = home.bench;
-    if (brake.kind !== 'own' || brake.name !== name) return home;
-    const built = brakeOf(home);
-    return released({
-      ...home,
-      bench: freshBench(brake, freshState(built)),
-      parts: { ...partsAnew(home.parts, built), own: home.parts.own },
-    });
+    return sizes ? rebuilt(m, own, { texts, sizes }) : withOwn(m, own, { texts });
   },
   (_before, _after, _name, key) => small(ownFields.find((f) => f.key === key)?.name ?? key),
   { joins: (name, key) => `own.${name}.${key}` },
+);
+
+/** The record with a brake of other sizes or places; where it stands on the bench it is there anew. */
+function rebuilt(m: Moment, own: OwnBrake, change: Partial<OwnBrake>): Moment {
+  const home = withOwn(leaveFor(m, own.name), own, change);
+  const { brake } = home.bench;
+  if (brake.kind !== 'own' || brake.name !== own.name) return home;
+  const built = brakeOf(home);
+  return released({
+    ...home,
+    bench: freshBench(brake, freshState(built)),
+    parts: { ...partsAnew(home.parts, built), own: home.parts.own },
+  });
+}
+
+/**
+ * What was tapped or typed beside a picture of a brake. Places that make a sound brake go onto the bench.
+ *
+ * @param photo with the places it comes to; those of before where they make none
+ * @param word what is done, for the way back: what goes on with the same word is one step
+ */
+export const photograph = intention(
+  'own.photo',
+  (m: Moment, name: string, photo: OwnPhoto, _word: string) => {
+    const own = find(m.shelf, name);
+    if (!own || own.photo === photo) return m;
+    const cut = Object.entries(photo.texts).map(([k, t]) => [k, t.slice(0, LONGEST_TEXT)]);
+    const kept: OwnPhoto = { ...photo, texts: Object.fromEntries(cut) };
+    const same = JSON.stringify(own.photo?.seen ?? null) === JSON.stringify(photo.seen);
+    return same ? withOwn(m, own, { photo: kept }) : rebuilt(m, own, { photo: kept });
+  },
+  (_before, _after, _name, _photo, word) => `picture: ${word}`,
+  { joins: (name, _photo, word) => `own.photo.${name}.${word}` },
+);
+
+/** Takes the picture's taps, and what was read from them, off a brake again. */
+export const forgetPhoto = intention(
+  'own.photo-off',
+  (m: Moment, name: string) => {
+    const own = find(m.shelf, name);
+    if (!own?.photo) return m;
+    const { photo: _, ...rest } = own;
+    const without = put(m, { point: null });
+    const shelf = {
+      ...m.shelf,
+      brakes: m.shelf.brakes.map((b) => (b === own ? rest : b)),
+    };
+    const bare = shelf.brakes.find((b) => b.name === name) as OwnBrake;
+    return rebuilt({ ...without, shelf }, bare, {});
+  },
+  'picture’s points taken away',
+);
+
+/** Which point of the picture is tapped now; null closes it. */
+export const goToPoint = intention(
+  'own.point',
+  (m: Moment, point: PhotoPoint | null) => (point === partOf(m).point ? m : put(m, { point })),
+  'point of the picture',
+  { joins: 'own.point' },
 );
 
 /** A name inside a sentence: its first letter small. */

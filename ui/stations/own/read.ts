@@ -49,7 +49,7 @@ export const readDrum = (text: string): TypedSize | null =>
 
 /** Reads one's texts to the sizes of a sound brake, or to findings at their fields. */
 export function judgeOwn(
-  own: Pick<OwnBrake, 'name' | 'title' | 'base'>,
+  own: Pick<OwnBrake, 'name' | 'title' | 'base' | 'photo'>,
   texts: OwnTexts,
 ): OwnJudged {
   const reads: Partial<Record<OwnKey, TypedSize | null>> = {};
@@ -65,7 +65,7 @@ export function judgeOwn(
     if (r.ok) sizes[key] = r.value;
     else wrong[key] = `found ${r.found}; allowed: ${r.allowed}`;
   }
-  const draft = ownScene(own.base, sizes, ownWords(own.base, sizes, own));
+  const draft = ownScene(own.base, sizes, ownWords(own.base, sizes, own), own.photo?.seen);
   const none = { reads, wrong, draft, sizes: null };
   if (Object.keys(wrong).length > 0) return { ...none, other: [] };
   const read = readScene(draft);
@@ -87,7 +87,7 @@ export function judgeOwn(
 
 /** Sizes that texts say, where they make a sound brake. */
 export const sizesOfTexts = (
-  own: Pick<OwnBrake, 'name' | 'title' | 'base'>,
+  own: Pick<OwnBrake, 'name' | 'title' | 'base' | 'photo'>,
   texts: OwnTexts,
 ): OwnSizes | null => judgeOwn(own, texts).sizes;
 

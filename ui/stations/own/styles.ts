@@ -12,6 +12,7 @@ export const ownStyles = css`
   h1 { margin: 0; font-size: 30px; line-height: 1.05; font-weight: 800; font-stretch: 106%; }
   h2 { margin: 0 0 6px; font-size: 18px; font-weight: 760; }
   p { margin: 4px 0; }
+  .small { font-size: 14.5px; color: var(--ink2); }
   .scroll { flex: 1; min-height: 0; overflow-y: auto; }
   section { padding: 12px 16px; border-bottom: 1px solid var(--rule); }
   .row { display: grid; grid-template-columns: 200px 1fr; gap: 10px; align-items: center; margin-bottom: 8px; }
@@ -77,5 +78,6 @@ export const ownPageStyles = css`
   @media ${NARROW} {
     [data-station='own'] .side { overflow: visible; }
     [data-station='own'] .stage { height: 300px; }
+    [data-station='own'] .stage:has(takeup-photo) { height: 400px; }
   }
 `;
