@@ -250,6 +250,7 @@ export { dragReadings, slowingReadings, stopReadings } from './study/stop-readin
 export { holdDownPreload, type Tilt, type TiltCause, tiltOf, UPRIGHT } from './study/tilt.ts';
 
 export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/turn.ts';
+export { FREE_COLD, type FreeRow, setTight, wearsFree } from './study/wear-free.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';
 export {

@@ -40,5 +40,19 @@ export { filledText } from './measured-notes.ts';
 export { ownWords } from './own-brake.ts';
 export { type ParkingRule, parkingRules } from './parking-rules.ts';
 export { meaningOf } from './reading-text.ts';
+export {
+  alsoShows,
+  type Cause,
+  figureOf,
+  type Judged,
+  judgeSaid,
+  type NextCheck,
+  nextCheck,
+  type Said,
+} from './see/rank.ts';
+export { type RollerFigures, saidByRollers } from './see/roller.ts';
+export { isFigure, type Sign, type SignKey, type SignValue, signOf, signs } from './see/signs.ts';
+export { type Bases, type SignTable, shownByTwo, signRows, signTable } from './see/table.ts';
+export { neverSeen, told, unseen } from './see/told.ts';
 export { DRY_ROAD, pedalNotes, stopNotes } from './stop-text.ts';
 export { yieldText } from './yield-text.ts';

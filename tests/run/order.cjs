@@ -37,7 +37,7 @@ const page = [
     'ui/(adjusters|cautions|format|life-(job|messages|run|worker)|scenes|sound|theme|pictures|typed-size|units|words)\\.ts$',
   ],
   ['stage', 'ui/(stage|plot)/'],
-  ['record', `ui/(record/(?!home\\.ts$)|questions/|stations/${parts})`],
+  ['record', `ui/(record/(?!home\\.ts$)|questions/|ask/|stations/${parts})`],
   ['session', 'ui/(session|life-play|record/home)\\.ts$'],
   ['pieces', 'ui/pieces/'],
   ['stations', `ui/stations/(?!${parts})`],

@@ -3,7 +3,7 @@ import { KM } from '../../sim/index.ts';
 import { isCountable } from '../adjusters.ts';
 import { number } from '../format.ts';
 import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
-import { questions } from '../questions/index.ts';
+import { questionOf } from '../questions/kept.ts';
 import { brakeOfBench } from '../record/derive.ts';
 import { backToMine, makeMine } from '../record/guest.ts';
 import type { Session } from '../session.ts';
@@ -25,8 +25,7 @@ function yours(session: Session): string {
 export function guestBar(session: Session): TemplateResult | typeof nothing {
   const { guest, parts, station } = session.moment;
   const { asked: id } = parts.questions;
-  const asked =
-    id !== null && station !== 'questions' ? questions.find((q) => q.id === id) : undefined;
+  const asked = station === 'questions' ? undefined : questionOf(id);
   if (!guest && !asked) return nothing;
   const mine = html`<button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button>
     <button class="btn p" @click=${() => session.do(backToMine)}>Back to mine</button>`;

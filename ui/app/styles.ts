@@ -20,6 +20,7 @@ export const styles = css`
   .tabs .on i { color: var(--sheet); }
   .util { margin-left: auto; display: flex; min-width: 0; }
   .util button { flex: none; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util .on { background: var(--ink); color: var(--sheet); }
   .util .brake { min-width: 0; display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
   .util .onbench { min-width: 0; max-width: 190px; align-self: center; padding: 0 14px; font-size: 14px; font-weight: 620; line-height: 1.15; max-height: 2.3em; overflow: hidden; text-align: right; }
   .util .brake select { font-weight: 620; height: 38px; min-width: 60px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
@@ -147,7 +148,7 @@ export const styles = css`
     .mark { width: 32px; height: 18px; }
     .asked { padding: 5px 14px; font-size: 14px; }
     .asked .btn { min-height: 34px; font-size: 14px; }
-    .tabs button { padding: 0 10px; font-size: 15px; gap: 6px; }
+    .tabs button { padding: 0 9px; font-size: 15px; gap: 5px; }
     .util button { padding: 0 14px; font-size: 14px; }
     .util .brake { padding: 0 14px; font-size: 14px; }
     .util .brake select { font-size: 14px; height: 34px; }
@@ -224,7 +225,8 @@ export const styles = css`
     .top { height: 52px; position: sticky; top: 0; z-index: 3; }
     .brand { padding: 0 12px; font-size: 0; gap: 0; }
     .brand span { display: none; }
-    .util button { white-space: nowrap; font-size: 17px; font-weight: 600; min-width: 84px; text-align: center; }
+    .util button { white-space: nowrap; font-size: 17px; font-weight: 600; min-width: 56px; padding: 0 10px; text-align: center; }
+    .util .undo { min-width: 48px; justify-content: center; }
     .work { display: flex; flex-direction: column; padding: 0; gap: 0; }
     .stage { height: max(410px, 46vh); flex: none; border-width: 0 0 2px; }
     .side { overflow: visible; gap: 0; flex: 1; }

@@ -7,10 +7,10 @@ import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { backToMine, show } from '../record/guest.ts';
 import { benchTitle } from '../record/guest-title.ts';
 import { Home, type Opening } from '../record/home.ts';
-import { stationNames } from '../record/moment.ts';
+import { type StationId, stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
-import { icons, mark } from '../pieces/icons.ts';
+import { icons, lens, mark } from '../pieces/icons.ts';
 import { type Entry, stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
@@ -18,7 +18,7 @@ import { Announcer } from './announcer.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
-import { bringRest, ready } from './waiting.ts';
+import { bring, bringRest, ready } from './waiting.ts';
 import './bench-sheet.ts';
 import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
@@ -105,6 +105,15 @@ export class TakeupApp extends LitElement {
     this.session.do(show, station.id);
   }
 
+  /** Opens Ask with its field ready to be typed into. */
+  async #ask(): Promise<void> {
+    this.#show(stationOf('ask'));
+    await bring(stationOf('ask'));
+    this.requestUpdate();
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLInputElement>('#ask-field')?.focus();
+  }
+
   /** Puts another brake on the bench, new, with the looks and the station kept. */
   #choose(key: string): void {
     const brake: BrakeRef | null = brakeOfKey(key);
@@ -118,7 +127,9 @@ export class TakeupApp extends LitElement {
     return {
       page: document.scrollingElement,
       [`${station} side`]: find('.side'),
-      [`${station} list`]: find('takeup-questions'),
+      [`${station} list`]: find(
+        'takeup-questions, takeup-ask, takeup-said, takeup-kind, .startover',
+      ),
       // A sheet and My brake scroll inside themselves.
       [`${station} sheet`]:
         find('takeup-inspect, takeup-own')?.shadowRoot?.querySelector('.scroll') ?? null,
@@ -185,7 +196,9 @@ export class TakeupApp extends LitElement {
     this.#before = now;
     this.session.frame(seconds);
     this.#stage()?.draw(now);
-    if (!this.#moves && this.#stage()?.painter) this.#begin();
+    // A station that shows no drawing on a phone has no brake to wait for.
+    const drawn = pageSize() !== 'narrow' || this.#station().phoneStage !== false;
+    if (!this.#moves && (this.#stage()?.painter || !drawn)) this.#begin();
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
       this.#bend(now);
@@ -248,7 +261,8 @@ export class TakeupApp extends LitElement {
     const sought = (o: HTMLOptionElement) => o.label.trim().startsWith(e.key);
     if (list && (!called || [...list.options].some(sought))) return;
     const { session } = this;
-    if (called) this.#show(called);
+    if (called?.id === 'ask') this.#ask();
+    else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
@@ -348,13 +362,14 @@ export class TakeupApp extends LitElement {
   #top(size: PageSize) {
     const { session } = this;
     const open = stationOf(this.session.station);
+    const at = (id: StationId) => open.id === id;
     const tab = (s: Entry) =>
       html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${stationNames[s.id]}</button>`;
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
       ${
         size === 'narrow' || !roomForTabs()
           ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} .selected=${live(open === s)}>${stationNames[s.id]}</option>`)}</select>`
-          : html`<nav class="tabs" aria-label="Stations">${stations.map(tab)}</nav>`
+          : html`<nav class="tabs" aria-label="Stations">${stations.filter((s) => !s.noTab).map(tab)}</nav>`
       }
       <div class="util">
         ${undoButton(session, size)}
@@ -368,8 +383,10 @@ export class TakeupApp extends LitElement {
         ${
           size === 'narrow'
             ? nothing
-            : html`<button aria-haspopup="dialog" @click=${() => this.#table()?.open()}>Table</button><button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>`
+            : html`<button aria-haspopup="dialog" @click=${() => this.#table()?.open()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
         }
+        ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
+        <button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
         <button aria-haspopup="dialog" @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
@@ -467,7 +484,7 @@ export class TakeupApp extends LitElement {
     if (session.wall) return this.#wall(page, station);
     const bar = guestBar(session);
     return html`${this.#top(size)}${troubleBar(this.home)}
-      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${station.id}>
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${station.id} @table=${() => this.#table()?.open()}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bending?.bow}></takeup-stage>

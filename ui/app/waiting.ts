@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { askField } from '../pieces/ask-field.ts';
 import type { StationId } from '../record/moment.ts';
 import { type Entry, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
@@ -31,7 +32,8 @@ export function bring(entry: Entry): Promise<void> {
 const waiting = ({ id }: Entry): Station => ({
   id,
   side: () => html`<p class="waiting" role="status">${troubles.get(id) ?? ''}</p>`,
-  controls: () => html``,
+  // What is being typed into the field of Ask keeps its place meanwhile.
+  controls: ({ session }) => (id === 'ask' ? askField(session) : html``),
 });
 
 /**

@@ -17,6 +17,7 @@ export class UsageError extends Error {
 
 export interface Arguments {
   readonly command: string;
+  /** Or the words, of a command that takes some. */
   readonly scene: string;
   readonly options: ReadonlyMap<string, string>;
   readonly flags: ReadonlySet<string>;
@@ -26,6 +27,8 @@ export interface Arguments {
 export interface Takes {
   readonly options: readonly string[];
   readonly flags: readonly string[];
+  /** Takes words in place of a scene: what they are, for a call without. */
+  readonly words?: string;
 }
 
 /** The word, or its beginning where it is long. */
@@ -85,6 +88,11 @@ export function parse(
       throw new UsageError(`--${name}`, 'no value after it', 'a value');
     }
     options.set(name, value);
+  }
+  if (takes.words !== undefined) {
+    const said = plain.join(' ').trim();
+    if (said === '') throw new UsageError('WORDS', 'nothing', takes.words);
+    return { command, scene: said, options, flags };
   }
   const [scene = '', ...more] = plain;
   if (scene === '') {

@@ -44,6 +44,8 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--seized] [--past-limits] [--one-by-one]   stop by stop, not in lumps
   check SCENE [--json]
         findings, exit code 1 if there are any; else its friction tables with their sources
+  ask "WORDS" [--json]
+        what helps with what you say of your brake, best first, as the page's Ask finds it
 
   help, -h, --help
         this; --version or -v the version
@@ -62,6 +64,7 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
            events: [ { kind, tooth, side, distance, text } ],
            forecast: [ { what, left, low, high, rests } ], end }
   check  { scene, command, findings: [ { path, found, allowed, reason } ] }
+  ask    { command, words, read: [ term ], found: [ { kind, title, text, leads } ] }
 Any command answers with findings in the scene as check does, and with a call that cannot be carried
 out as { error: { place, found, allowed } }.
 readings and end hold { name, symbol, value, unit } by key; value is null where there is nothing to

@@ -37,6 +37,7 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     flags: ['flexible', 'json', 'one-by-one', 'past-limits', 'seized'],
   },
   check: { options: [], flags: ['json'] },
+  ask: { options: [], flags: ['json'], words: 'what you would say of your brake' },
 };
 
 /** Of the package. */
@@ -61,6 +62,10 @@ export async function main(words: readonly string[], say: Say, complain: Say): P
     if (args.command === 'version') {
       say(versionOf());
       return 0;
+    }
+    if (args.command === 'ask') {
+      const { tell } = await import('./ask.ts');
+      return tell(args, say);
     }
     // The simulator takes a while to load: not for a slip of the keyboard.
     const { run } = await import('./run.ts');

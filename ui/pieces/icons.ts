@@ -15,6 +15,9 @@ export const icons: Readonly<Record<string, TemplateResult>> = {
   loupe: html`<svg viewBox="0 0 28 18" aria-hidden="true"><circle cx="12" cy="8.5" r="6.6" fill="none" stroke="var(--ink)" stroke-width="2" /><path d="M17 13L23 17.5" stroke="var(--ink)" stroke-width="3" /></svg>`,
 };
 
+/** Ask. */
+export const lens = html`<svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true"><circle cx="10" cy="10" r="7" fill="none" stroke="currentColor" stroke-width="3" /><path d="M15.5 15.5L22 22" stroke="currentColor" stroke-width="3.4" /></svg>`;
+
 export const mark = html`<svg class="mark" viewBox="0 0 46 26" aria-hidden="true"><path d="M1 25V13L10 3V13L19 3V13L28 3V13L37 3V13L45 4V25Z" fill="currentColor" /></svg>`;
 
 /** Warning triangle, black on yellow. */

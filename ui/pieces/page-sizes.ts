@@ -22,7 +22,7 @@ export const SLIM = css`(max-width: 1199px) and (min-width: 901px)`;
 export const NARROW_STAGE = 680;
 
 /** The compact page has room for its stations' names from here on, and for the list of brakes. */
-const TABS = '(min-width: 1200px)';
+const TABS = '(min-width: 1260px)';
 const BRAKES = '(min-width: 1420px)';
 
 const is = (condition: string): boolean => matchMedia(condition).matches;

@@ -2,7 +2,7 @@ import type { Session } from '../session.ts';
 import { begin, type History } from './history.ts';
 import { historyOf, type KeptSteps, keptPart, keptSteps, readKept } from './kept-steps.ts';
 import { linkOf, MOST_LINK, readable, readLink, says } from './link.ts';
-import type { Moment } from './moment.ts';
+import type { Moment, StationId } from './moment.ts';
 import { readOld, type SizesOf } from './old.ts';
 import type { Wrong } from './record.ts';
 import { EMPTY_SHELF, type OwnBrake, readOwn, type Shelf } from './shelf.ts';
@@ -100,8 +100,9 @@ export interface Opening {
  * plain page. What cannot be read is put aside under its own key and told.
  *
  * @param sizesOf reads the texts of a brake kept in the first format
+ * @param first station where nothing was kept and no link was opened
  */
-export async function opening(sizesOf: SizesOf): Promise<Opening> {
+export async function opening(sizesOf: SizesOf, first: StationId): Promise<Opening> {
   const troubles: string[] = [];
   const tell = (trouble: string): void => {
     if (trouble !== '' && !troubles.includes(trouble)) troubles.push(trouble);
@@ -140,7 +141,7 @@ export async function opening(sizesOf: SizesOf): Promise<Opening> {
     if (last.text !== null) moment = take(parse(last.text), last.text, forAll);
   }
   if (!moment) {
-    const plain = plainMoment('apply', undefined, null, shelf);
+    const plain = plainMoment(first, undefined, null, shelf);
     moment = old?.inspect ? { ...plain, parts: { ...plain.parts, inspect: old.inspect } } : plain;
   }
 

@@ -1,10 +1,14 @@
+import * as ask from '../stations/ask/part.ts';
 import * as drum from '../stations/drum-off/part.ts';
 import * as faults from '../stations/faults/part.ts';
 import * as inspect from '../stations/inspect/part.ts';
+import * as kind from '../stations/kind/part.ts';
 import * as shoes from '../stations/new-shoes/part.ts';
 import * as own from '../stations/own/part.ts';
 import * as park from '../stations/park/part.ts';
 import * as questions from '../stations/questions/part.ts';
+import * as see from '../stations/see/part.ts';
+import * as start from '../stations/start/part.ts';
 import * as wear from '../stations/wear-part.ts';
 import * as bench from './bench.ts';
 import * as guest from './guest.ts';
@@ -27,6 +31,10 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   faults,
   own,
   questions,
+  start,
+  ask,
+  see,
+  kind,
 ];
 
 const isIntention = (x: unknown): x is AnyIntention =>

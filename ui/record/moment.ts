@@ -1,11 +1,15 @@
 import type { Turning } from '../../sim/index.ts';
+import type { AskPart } from '../stations/ask/part.ts';
 import type { DrumPart } from '../stations/drum-off/part.ts';
 import type { FaultsPart } from '../stations/faults/part.ts';
 import type { InspectPart } from '../stations/inspect/part.ts';
+import type { KindPart } from '../stations/kind/part.ts';
 import type { ShoesPart } from '../stations/new-shoes/part.ts';
 import type { OwnPart } from '../stations/own/part.ts';
 import type { ParkPart } from '../stations/park/part.ts';
 import type { QuestionsPart } from '../stations/questions/part.ts';
+import type { SeePart } from '../stations/see/part.ts';
+import type { StartPart } from '../stations/start/part.ts';
 import type { WearPart } from '../stations/wear-part.ts';
 import type { Bench } from './bench.ts';
 import type { Guest } from './guest.ts';
@@ -23,6 +27,10 @@ export const stationIds = [
   'faults',
   'own',
   'questions',
+  'start',
+  'ask',
+  'see',
+  'kind',
 ] as const;
 export type StationId = (typeof stationIds)[number];
 
@@ -37,6 +45,10 @@ export const stationNames: Readonly<Record<StationId, string>> = {
   faults: 'Faults',
   own: 'My brake',
   questions: 'Questions',
+  start: 'Start',
+  ask: 'Ask',
+  see: 'What I see',
+  kind: 'Which kind',
 };
 
 /** What each station remembers; Apply has nothing of its own. */
@@ -50,6 +62,10 @@ export interface Parts {
   readonly faults: FaultsPart;
   readonly own: OwnPart;
   readonly questions: QuestionsPart;
+  readonly start: StartPart;
+  readonly ask: AskPart;
+  readonly see: SeePart;
+  readonly kind: KindPart;
 }
 
 /**

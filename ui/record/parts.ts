@@ -1,12 +1,16 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
+import { askPart } from '../stations/ask/part.ts';
 import { drumPart } from '../stations/drum-off/part.ts';
 import { faultsPart } from '../stations/faults/part.ts';
 import { inspectPart } from '../stations/inspect/part.ts';
+import { kindPart } from '../stations/kind/part.ts';
 import { shoesPart } from '../stations/new-shoes/part.ts';
 import { ownPart } from '../stations/own/part.ts';
 import { parkPart } from '../stations/park/part.ts';
 import { questionsPart } from '../stations/questions/part.ts';
+import { seePart } from '../stations/see/part.ts';
+import { startPart } from '../stations/start/part.ts';
 import { wearPart } from '../stations/wear-part.ts';
 import type { Moment, Parts, StationId } from './moment.ts';
 import type { Part } from './part.ts';
@@ -49,6 +53,18 @@ export const parts: { readonly [K in StationId]: Part<Parts[K]> } = {
   },
   get questions() {
     return questionsPart;
+  },
+  get start() {
+    return startPart;
+  },
+  get ask() {
+    return askPart;
+  },
+  get see() {
+    return seePart;
+  },
+  get kind() {
+    return kindPart;
   },
 };
 

@@ -21,6 +21,11 @@ const partsSchema: v.GenericSchema<unknown, Parts> = v.strictObject({
   faults: parts.faults.schema,
   own: parts.own.schema,
   questions: parts.questions.schema,
+  // Records from before these were there have none.
+  start: v.optional(parts.start.schema, {}),
+  ask: v.optional(parts.ask.schema, { text: '' }),
+  see: v.optional(parts.see.schema, { topic: 'all', said: {}, along: false, tight: 0.05 }),
+  kind: v.optional(parts.kind.schema, { kind: null, setBy: null }),
 });
 
 const turning = v.picklist([1, 0, -1] as const);

@@ -7,6 +7,8 @@ import { shoesStyles } from './new-shoes/styles.ts';
 import { ownPageStyles } from './own/styles.ts';
 import { parkStyles } from './park/styles.ts';
 import { questionsStyles } from './questions/styles.ts';
+import { seePageStyles } from './see/page-styles.ts';
+import { startStyles } from './start/page-styles.ts';
 import type { Station } from './station.ts';
 
 /** What the page knows of a station before it is opened. */
@@ -14,6 +16,8 @@ export interface Entry {
   readonly id: StationId;
   /** Key that opens it. */
   readonly key: string;
+  /** Has no tab: it is opened from the head of the page, from Start, or by another station. */
+  readonly noTab?: true;
   /** Reads sizes as people type them: it is shown once their reader is loaded (`ui/app/waiting.ts`). */
   readonly readsSizes?: true;
   /** Rules for what only this station shows. */
@@ -68,6 +72,32 @@ export const stations: readonly [Entry, ...Entry[]] = [
     key: '9',
     styles: questionsStyles,
     load: async () => (await import('./questions/station.ts')).questionsStation,
+  },
+  {
+    id: 'start',
+    key: 's',
+    noTab: true,
+    styles: startStyles,
+    load: async () => (await import('./start/index.ts')).start,
+  },
+  {
+    id: 'ask',
+    key: '/',
+    noTab: true,
+    load: async () => (await import('./ask/index.ts')).askStation,
+  },
+  {
+    id: 'see',
+    key: 'i',
+    noTab: true,
+    styles: seePageStyles,
+    load: async () => (await import('./see/index.ts')).see,
+  },
+  {
+    id: 'kind',
+    key: 'k',
+    noTab: true,
+    load: async () => (await import('./kind/index.ts')).kind,
   },
 ];
 

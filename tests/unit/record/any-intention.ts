@@ -24,6 +24,9 @@ import { brakes } from '../../../ui/scenes.ts';
 import { partNames } from '../../../ui/stage/part-names.ts';
 import { complaints } from '../../../ui/stations/drum-off/complaints.ts';
 import { axleLines, heads, limitWords, lines } from '../../../ui/stations/inspect/lines.ts';
+import { kindIds, setByIds } from '../../../ui/stations/kind/part.ts';
+import { topics } from '../../../ui/stations/see/part.ts';
+import { ways } from '../../../ui/stations/start/part.ts';
 
 /** Everything that a user can want, with anything that can be asked of it: what a finger or a stranger may bring. */
 
@@ -303,6 +306,21 @@ export const asked: Readonly<Record<string, Asked>> = {
   'own.tell': (_m, c) => [c.of(texts), []],
   'own.drum': typed,
   'own.write': (m, c) => [own(m, c), c.of(ownKeys), c.of(texts), c.yes() ? sizes(c) : null],
+  'ask.text': typed,
+  'start.go': (_m, c) => [c.of(ways)],
+  'see.topic': (_m, c) => [c.of(topics)],
+  'see.say': (_m, c) => [
+    c.of(['hot', 'notches', 'turns', 'ways', ...texts]),
+    c.of([null, 'one', 'stiff', ...texts]),
+  ],
+  'see.say-all': (_m, c) => [{ unlike: String(c.whole(0, 90)), pull: c.of(['yes', 'no']) }],
+  'see.new': nothing,
+  'see.carry': (_m, c) => [c.of(['drum-off', 'new-shoes', 'inspect'])],
+  'see.cause': (_m, c) => [c.of(faults).id],
+  'see.back': nothing,
+  'see.tight': (_m, c) => [c.real(-1, 1)],
+  'kind.kind': (_m, c) => [c.of([null, ...kindIds])],
+  'kind.set-by': (_m, c) => [c.of([null, ...setByIds])],
   'questions.list': nothing,
   'questions.close': nothing,
   'questions.search': typed,

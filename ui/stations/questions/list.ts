@@ -1,11 +1,13 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { caution } from '../../pieces/icons.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Question } from '../../questions/types.ts';
+import { show } from '../../record/guest.ts';
 import type { Session } from '../../session.ts';
 import { look } from '../faults/look.ts';
+import { doesNotCarry } from '../kind/carry.ts';
 import { deskOf } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
-import { kindStyles, kindsCard } from './kinds.ts';
 
 /** The questions that are found, by groups, each with its answer and the way to see it. */
 export class QuestionList extends LitElement {
@@ -15,7 +17,6 @@ export class QuestionList extends LitElement {
 
   static override styles = [
     look,
-    kindStyles,
     css`
       :host { background: var(--sheet); }
       .in { padding: 8px 34px 30px; max-width: 1120px; }
@@ -27,6 +28,9 @@ export class QuestionList extends LitElement {
       .steps { color: var(--ink2); }
       .btn { grid-row: 1 / span 3; grid-column: 2; min-width: 118px; text-align: center; }
       .none { font-weight: 640; }
+      .kindnote { display: flex; gap: 10px; font-weight: 600; padding-top: 8px; }
+      .kindnote svg { width: 28px; height: 26px; flex: none; }
+      .which .btn { margin: 8px 0 0; }
       @media ${COMPACT} {
         .in { padding: 4px 22px 24px; }
         h2 { font-size: 19px; margin-top: 16px; } b { font-size: 15.5px; } p { font-size: 14.5px; } li { padding: 7px 0 8px; }
@@ -49,17 +53,12 @@ export class QuestionList extends LitElement {
   override render() {
     const desk = deskOf(QuestionsDesk, this.session);
     const { found } = desk;
+    const note = doesNotCarry(this.session.moment.parts.kind);
     const groups = [...new Set(found.map((q) => q.group))];
-    return html`<div class="in">${desk.kinds ? kindsCard() : nothing}${
-      found.length === 0 && desk.kinds
-        ? nothing
-        : found.length === 0
-          ? html`<p role="status">No question with these words. Try fewer of them, or one part of the brake.</p>`
-          : groups.map(
-              (g) =>
-                html`<h2>${g}</h2><ul>${found.filter((q) => q.group === g).map((q) => this.#one(desk, q))}</ul>`,
-            )
-    }</div>`;
+    return html`<div class="in">${note ? html`<p class="kindnote">${caution}<span>${note}</span></p>` : nothing}<p class="which"><button class="btn" data-which-kind @click=${() => this.session.do(show, 'kind')}>Which kind of drum brake is yours?</button></p>${desk.near ? html`<p role="status">No question with all of these words: these are the nearest.</p>` : nothing}${groups.map(
+      (g) =>
+        html`<h2>${g}</h2><ul>${found.filter((q) => q.group === g).map((q) => this.#one(desk, q))}</ul>`,
+    )}</div>`;
   }
 }
 customElements.define('takeup-questions', QuestionList);

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { questions } from '../../questions/index.ts';
+import { questionOf } from '../../questions/kept.ts';
 import { freshBench, released, withBegun } from '../../record/bench.ts';
 import { brakeOf, standingOf } from '../../record/derive.ts';
 import { arrive, leave, opened } from '../../record/guest.ts';
@@ -27,7 +27,8 @@ export const questionsPart: Part<QuestionsPart> = {
   initial: () => ({ search: '', asked: null }),
   schema: v.strictObject({
     search: v.pipe(v.string(), v.maxLength(LONGEST)),
-    asked: v.nullable(v.picklist(questions.map((q) => q.id))),
+    // The list is loaded with the station; of one that there is not nothing is shown.
+    asked: v.nullable(v.pipe(v.string(), v.regex(/^q\d{3}$/))),
   }),
 };
 
@@ -51,7 +52,7 @@ function withStanding(m: Moment, name: string): Moment {
 export const showQuestion = intention(
   'questions.show',
   (m: Moment, id: string) => {
-    const q = questions.find((x) => x.id === id);
+    const q = questionOf(id);
     const station = q ? q.station : null;
     if (!q || !station) return m;
     const { setup } = q;
@@ -77,7 +78,7 @@ export const showQuestion = intention(
       { asked: id },
     );
   },
-  (_before, _after, id) => `question: ${questions.find((q) => q.id === id)?.ask ?? id}`,
+  (_before, _after, id) => `question: ${questionOf(id)?.ask ?? id}`,
 );
 
 /** Back to the list. */
@@ -90,7 +91,7 @@ export const backToList = intention(
 /** The pictures by which a servo brake and a drum inside a disc are told from this kind. */
 export const whichKind = intention(
   'questions.which-kind',
-  (m: Moment) => withPart(opened(m, 'questions'), 'questions', { search: 'kind', asked: null }),
+  (m: Moment) => opened(m, 'kind'),
   'which kind of brake',
 );
 

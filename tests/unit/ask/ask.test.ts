@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { entries } from '../../../ui/ask/entries.ts';
+import { ask } from '../../../ui/ask/rank.ts';
+import { slip, termsOf } from '../../../ui/ask/read.ts';
+import { NEVER_MIXED, synonyms } from '../../../ui/ask/words.ts';
+import { main } from '../../../ui/command/main.ts';
+import { phrasings } from './phrasings.ts';
+
+const keysOf = (text: string, most = 3): string[] =>
+  ask(text)
+    .found.slice(0, most)
+    .map((f) => f.entry.key);
+const read = (text: string): string[] => termsOf(text).map((t) => t.term);
+
+describe('phrasings', () => {
+  it('are 300 at the least, each once, and lead to what there is', () => {
+    expect(phrasings.length).toBeGreaterThanOrEqual(300);
+    expect(new Set(phrasings.map((p) => p.said)).size).toBe(phrasings.length);
+    const known = new Set(entries.map((e) => e.key));
+    expect(phrasings.flatMap((p) => p.leads).filter((k) => !known.has(k))).toEqual([]);
+  });
+  it('lead 95 of 100 among the first three to what helps', () => {
+    const missed = phrasings.filter((p) => !keysOf(p.said).some((k) => p.leads.includes(k)));
+    const share = 1 - missed.length / phrasings.length;
+    expect(share, missed.map((p) => p.said).join('\n')).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+it('every entry has a key of its own, a title, a text and what people say', () => {
+  expect(new Set(entries.map((e) => e.key)).size).toBe(entries.length);
+  for (const e of entries) {
+    expect(e.title, e.key).not.toBe('');
+    expect(e.text, e.key).not.toBe('');
+    expect(e.says.length, e.key).toBeGreaterThan(0);
+  }
+  // Of every kind that the bench has.
+  const kinds = new Set(entries.map((e) => e.kind));
+  for (const kind of [
+    'question',
+    'fault',
+    'station',
+    'check',
+    'reading',
+    'part',
+    'word',
+    'caution',
+  ])
+    expect(kinds.has(kind as never), kind).toBe(true);
+});
+
+it('what an entry says of itself finds it among the first three', () => {
+  const lost = entries.flatMap((e) =>
+    e.says.filter((s) => !keysOf(s).includes(e.key)).map((s) => `${e.key}: ${s}`),
+  );
+  const all = entries.reduce((n, e) => n + e.says.length, 0);
+  expect(lost.length / all, lost.join('\n')).toBeLessThan(0.08);
+});
+
+describe('the list is never empty', () => {
+  it.each(['', '   ', 'xyzzy', '1987', '🛞', '<b>', 'a'.repeat(5000)])('for "%s"', (text) => {
+    expect(ask(text).found.length).toBeGreaterThan(0);
+  });
+  it('and leads to What I see where nothing is known', () => {
+    expect(keysOf('xyzzy')[0]).toBe('station:see');
+  });
+  it('names of vehicles and years cost nothing', () => {
+    const plain = keysOf('handbrake too many clicks');
+    expect(keysOf('1998 Zyxomobile GTX handbrake too many clicks')).toEqual(plain);
+  });
+});
+
+describe('reading', () => {
+  it('apostrophes of any kind, or none', () => {
+    const all = ["won't hold", 'won’t hold', 'wont hold', 'won t hold', 'WON`T HOLD'].map(read);
+    for (const one of all) expect(one).toEqual(['hold', 'not_hold']);
+  });
+  it('both dialects and joined or apart are one term', () => {
+    for (const text of [
+      'handbrake',
+      'hand brake',
+      'hand-brake',
+      'parking brake',
+      'e-brake',
+      'P-brake',
+    ])
+      expect(read(text), text).toEqual(['handbrake']);
+    expect(read('equalizer')).toEqual(read('equaliser'));
+    expect(read('off-center')).toEqual(read('off centre'));
+  });
+  it('slips of people’s words too', () => {
+    for (const [slipped, right] of [
+      ['squeel', 'squeal'],
+      ['siezed', 'seized'],
+      ['cilinder', 'cylinder'],
+      ['handbrak', 'handbrake'],
+      ['adjsuter', 'adjuster'],
+      ['peddal', 'pedal'],
+    ] as const)
+      expect(read(slipped), slipped).toEqual(read(right));
+  });
+  it('no slip makes one known word another', () => {
+    for (const [a, b] of NEVER_MIXED) expect(read(a), `${a} ${b}`).not.toEqual(read(b));
+  });
+  it('a negation stays with its word', () => {
+    expect(read("won't click")).toContain('not_click');
+    expect(read('keeps clicking')).not.toContain('not_click');
+    expect(keysOf("won't come off", 1)).not.toEqual(keysOf("won't go on", 1));
+  });
+  it('counts edits: one letter other, more, less, or two changed about', () => {
+    expect(slip('brake', 'brakes', 1)).toBe(true);
+    expect(slip('brake', 'barke', 1)).toBe(true);
+    expect(slip('brake', 'bark', 1)).toBe(false);
+    expect(slip('adjuster', 'ajusterr', 2)).toBe(true);
+  });
+  it('no phrase means two things', () => {
+    const seen = new Map<string, string>();
+    const twice: string[] = [];
+    for (const { term, said } of synonyms)
+      for (const s of said) {
+        const before = seen.get(s);
+        if (before !== undefined && before !== term) twice.push(`${s}: ${before}, ${term}`);
+        seen.set(s, term);
+      }
+    expect(twice).toEqual([]);
+  });
+});
+
+it('a danger that is meant stands above everything else', () => {
+  for (const text of ['can I drive with grinding brakes', 'pedal sinks to the floor slowly'])
+    expect(ask(text).found[0]?.entry.danger, text).toBe(true);
+});
+
+it('of two topics one of each stands first', () => {
+  const keys = keysOf('handbrake too many clicks and cracked drum');
+  expect(keys).toContain('not here:crack');
+  expect(keys.some((k) => k !== 'not here:crack' && /lever|cable|park|q097|q099/.test(k))).toBe(
+    true,
+  );
+});
+
+it('the command line gives the same list', async () => {
+  const told: string[] = [];
+  const code = await main(
+    ['ask', 'drum', 'stuck', '--json'],
+    (t) => told.push(t),
+    (t) => told.push(t),
+  );
+  expect(code).toBe(0);
+  const { found } = JSON.parse(told.join('')) as { found: { kind: string; title: string }[] };
+  expect(found.map((f) => f.title)).toEqual(ask('drum stuck', 10).found.map((f) => f.entry.title));
+  expect(found[0]).toMatchObject({ kind: 'Station', leads: 'Drum off' });
+  const bare: string[] = [];
+  expect(
+    await main(
+      ['ask'],
+      (t) => bare.push(t),
+      (t) => bare.push(t),
+    ),
+  ).toBe(2);
+  expect(bare[0]).toContain('WORDS');
+});

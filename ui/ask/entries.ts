@@ -1,0 +1,127 @@
+import { faults, notShown } from '../../sim/workshop/index.ts';
+import { cautions } from '../cautions.ts';
+import { questions } from '../questions/index.ts';
+import { type StationId, stationNames } from '../record/moment.ts';
+import { type PartId, partNames } from '../stage/part-names.ts';
+import { readingEntries } from './readings.ts';
+import { faultsSaid } from './said/faults.ts';
+import { computedSaid, glossary, notHere, stationsSaid, topicsSaid } from './said/other.ts';
+import { cautionsSaid, partsSaid } from './said/parts.ts';
+import { questionsSaid } from './said/questions.ts';
+import { stationTexts, topicTexts } from './texts.ts';
+import type { Entry, Kind } from './types.ts';
+
+/** As they are told on the page. */
+export const kindNames: Readonly<Record<Kind, string>> = {
+  question: 'Question',
+  fault: 'Fault',
+  station: 'Station',
+  check: 'What I see',
+  reading: 'Reading',
+  part: 'Part',
+  word: 'Word',
+  lesson: 'Lesson',
+  caution: 'Caution',
+  'not here': 'Not on this bench',
+};
+
+const plainly = (text: string): string => text.replaceAll('’', "'");
+
+/** Everything that can be found, in no order that matters. */
+export const entries: readonly Entry[] = [
+  ...questions.map(
+    (q): Entry => ({
+      key: `question:${q.id}`,
+      kind: 'question',
+      title: q.ask,
+      text: q.answer || q.steps,
+      leads: q.station ? { to: 'question', id: q.id } : { to: 'nothing' },
+      says: [plainly(q.ask), ...(questionsSaid[q.id] ?? [])],
+    }),
+  ),
+  ...faults.map(
+    (f): Entry => ({
+      key: `fault:${f.id}`,
+      kind: 'fault',
+      title: f.name,
+      text: f.tells,
+      leads: { to: 'fault', id: f.id },
+      says: [plainly(f.name), plainly(f.short), ...faultsSaid[f.id]],
+    }),
+  ),
+  ...notShown.map(
+    (n): Entry => ({
+      key: `not here:${n.name}`,
+      kind: 'not here',
+      title: n.name,
+      text: `Not shown: ${n.because}.`,
+      leads: { to: 'see', topic: 'noise' },
+      says: [n.name],
+    }),
+  ),
+  ...(Object.keys(stationTexts) as StationId[]).map(
+    (id): Entry => ({
+      key: `station:${id}`,
+      kind: 'station',
+      title: stationTexts[id]?.title ?? stationNames[id],
+      text: stationTexts[id]?.text ?? '',
+      leads: { to: 'station', id },
+      says: stationsSaid[id] ?? [],
+    }),
+  ),
+  ...Object.entries(topicTexts).map(
+    ([topic, { title, text }]): Entry => ({
+      key: `check:${topic}`,
+      kind: 'check',
+      title,
+      text,
+      leads: { to: 'see', topic },
+      says: topicsSaid[topic] ?? computedSaid[topic] ?? [],
+    }),
+  ),
+  ...notHere.map(
+    (n): Entry => ({
+      key: `not here:${n.id}`,
+      kind: 'not here',
+      title: n.title,
+      text: n.text,
+      leads:
+        n.id === 'servo' || n.id === 'in disc' || n.id === 'other kinds'
+          ? { to: 'station', id: 'kind' }
+          : { to: 'nothing' },
+      says: n.says,
+      ...(n.danger ? { danger: true } : {}),
+    }),
+  ),
+  ...(Object.keys(partNames) as PartId[]).map(
+    (id): Entry => ({
+      key: `part:${id}`,
+      kind: 'part',
+      title: partNames[id][0],
+      text: partNames[id][1],
+      leads: { to: 'names' },
+      says: [id, `where is the ${id}`, ...(partsSaid[id] ?? [])],
+    }),
+  ),
+  ...glossary.map(
+    ([word, means, ...says]): Entry => ({
+      key: `word:${word}`,
+      kind: 'word',
+      title: word,
+      text: means,
+      leads: { to: 'names' },
+      says: [word, ...says],
+    }),
+  ),
+  ...(Object.keys(cautionsSaid) as (keyof typeof cautionsSaid)[]).map(
+    (id): Entry => ({
+      key: `caution:${id}`,
+      kind: 'caution',
+      title: cautions[id].split(/(?<=[.:;]) /)[0] ?? '',
+      text: cautions[id],
+      leads: { to: 'nothing' },
+      says: cautionsSaid[id] ?? [],
+    }),
+  ),
+  ...readingEntries,
+];

@@ -1,0 +1,164 @@
+import MiniSearch from 'minisearch';
+import { entries } from './entries.ts';
+import { type Term, termsOf } from './read.ts';
+import type { Entry, Kind } from './types.ts';
+
+/** Ranks what can be found by what was typed: any word may match, and there is always an answer. */
+
+export interface Found {
+  readonly entry: Entry;
+  readonly score: number;
+}
+
+export interface Answer {
+  /** The bench's terms that were read, each once. */
+  readonly read: readonly Term[];
+  /** Best first; never empty. */
+  readonly found: readonly Found[];
+}
+
+/** One line of an entry: its lines are ranked one by one, so that many lines do not thin each other out. */
+interface Line {
+  readonly id: number;
+  readonly entry: number;
+  readonly text: string;
+  readonly own: boolean;
+}
+
+/** Terms are told apart by this in a text that the index splits. */
+const GAP = '\n';
+
+const lines: Line[] = [];
+const joined = (text: string): string =>
+  termsOf(text)
+    .map((t) => t.term)
+    .join(GAP);
+entries.forEach((e, entry) => {
+  const put = (text: string, own: boolean): void => {
+    lines.push({ id: lines.length, entry, text: joined(text), own });
+  };
+  put(`${e.title} ${e.text}`, true);
+  for (const said of e.says) put(said, false);
+});
+
+const index = new MiniSearch<Line>({
+  fields: ['text'],
+  tokenize: (text) => text.split(GAP).filter((t) => t !== ''),
+  processTerm: (term) => term,
+});
+index.addAll(lines);
+
+/** In how many entries a term stands. */
+const spread = new Map<string, number>();
+{
+  const seen = new Map<string, Set<number>>();
+  for (const { text, entry } of lines)
+    for (const term of text.split(GAP)) {
+      const all = seen.get(term) ?? new Set<number>();
+      all.add(entry);
+      seen.set(term, all);
+    }
+  for (const [term, all] of seen) spread.set(term, all.size);
+}
+const known: ReadonlySet<string> = new Set(spread.keys());
+
+/** What a term tells: the rarer the more (inverse document frequency over entries). Unknown ones tell nothing. */
+const tells = (term: string): number => {
+  const n = spread.get(term);
+  if (n === undefined) return 0;
+  return Math.log(1 + entries.length / n) * (term.startsWith('not_') ? 0.5 : 1);
+};
+
+/** Who asks in his own words wants an answer before a word of the trade. */
+const WEIGHT: Readonly<Record<Kind, number>> = {
+  question: 1,
+  fault: 1.02,
+  check: 1,
+  station: 1,
+  'not here': 1,
+  lesson: 0.98,
+  caution: 0.95,
+  word: 0.95,
+  part: 0.93,
+  reading: 0.85,
+};
+/** Titles and texts of an entry against a line that somebody would say. */
+const OWN = 0.6;
+/** How much the second best line of an entry adds. */
+const SECOND = 0.12;
+
+function ranked(terms: readonly string[]): { found: Found[]; hits: Map<Entry, Set<string>> } {
+  const all = terms.reduce((sum, t) => sum + tells(t), 0);
+  const best = new Map<number, number[]>();
+  const hits = new Map<Entry, Set<string>>();
+  if (all > 0) {
+    const results = index.search(terms.join(GAP), { combineWith: 'OR' });
+    for (const r of results) {
+      const line = lines[r.id as number] as Line;
+      const has = new Set(r.queryTerms);
+      let share = 0;
+      for (const t of has) share += tells(t);
+      // What of the question is met, and what of the line.
+      const words = new Set(line.text.split(GAP));
+      let whole = 0;
+      for (const w of words) whole += tells(w);
+      const met = share / all;
+      const meets = whole > 0 ? Math.min(1, share / whole) : 0;
+      const value =
+        (met * 0.72 + meets * (line.own ? 0.05 : 0.28)) * met ** 0.5 * (line.own ? OWN : 1);
+      const entry = entries[line.entry] as Entry;
+      const values = best.get(line.entry) ?? [];
+      values.push(value * WEIGHT[entry.kind]);
+      best.set(line.entry, values);
+      const seen = hits.get(entry) ?? new Set<string>();
+      for (const t of has) seen.add(t);
+      hits.set(entry, seen);
+    }
+  }
+  const found = [...best].map(([at, values]) => {
+    const [first = 0, second = 0] = values.sort((a, b) => b - a);
+    return { entry: entries[at] as Entry, score: first + SECOND * second };
+  });
+  found.sort((a, b) => b.score - a.score);
+  return { found, hits };
+}
+
+/** What is shown when nothing that was typed is known: the ways in. */
+const NEAREST = ['station:see', 'station:start', 'station:kind', 'station:questions'];
+/** At most so many are listed. */
+const MOST = 24;
+/** A second topic is told when so much of the question is left by the best. */
+const LEFT = 0.42;
+
+const entryOf = (key: string): Entry => entries.find((e) => e.key === key) as Entry;
+
+/** @param most how many are given at the most */
+export function ask(text: string, most = MOST): Answer {
+  const read = termsOf(text, known);
+  const terms = [...new Set(read.map((t) => t.term))];
+  const { found, hits } = ranked(terms);
+  const first = found[0];
+  let list = found;
+  if (first) {
+    // Two topics: what the best leaves of the question is asked by itself, and its best stands second.
+    const met = hits.get(first.entry) ?? new Set<string>();
+    const rest = terms.filter((t) => !met.has(t));
+    const sum = (of: readonly string[]): number => of.reduce((s, t) => s + tells(t), 0);
+    if (rest.length > 1 && sum(rest) > LEFT * sum(terms)) {
+      const other = ranked(rest).found.find((f) => f.entry !== first.entry);
+      if (other)
+        list = [first, other, ...found.filter((f) => f !== first && f.entry !== other.entry)];
+    }
+    // A danger that is meant stands above all else.
+    const at = list.findIndex((f) => f.entry.danger && f.score > 0.8 * first.score);
+    if (at > 0) list = [list[at] as Found, ...list.filter((_, i) => i !== at)];
+  }
+  const shown = list.slice(0, most);
+  for (const key of NEAREST)
+    if (shown.length < NEAREST.length && !shown.some((f) => f.entry.key === key))
+      shown.push({ entry: entryOf(key), score: 0 });
+  return {
+    read: read.filter((t, i) => read.findIndex((x) => x.term === t.term) === i),
+    found: shown,
+  };
+}

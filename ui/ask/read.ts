@@ -1,0 +1,132 @@
+import { stem } from './stem.ts';
+import { isEmpty, NEVER_MIXED, NOT, synonyms } from './words.ts';
+
+/** Reads what people type into the bench's own terms. */
+
+/** "Won’t let-go!" → wont, let, go. */
+export const plain = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/\b(won|don|doesn|didn|can|couldn|isn|aren|wasn)[’'`´ ]+t\b/g, '$1t')
+    .replace(/[’'`´]/g, '')
+    .match(/[a-z0-9]+/g) ?? [];
+
+const not = new Set(NOT.split(' '));
+
+interface Phrase {
+  readonly words: readonly string[];
+  readonly term: string;
+}
+
+/** Phrases by their first word, the longest first. */
+const phrases = new Map<string, Phrase[]>();
+/** Every word that somebody can mean, as typed: no slip of another. */
+const known = new Set<string>(not);
+for (const { term, said } of synonyms) {
+  for (const text of said) {
+    const typed = plain(text);
+    for (const w of typed) {
+      known.add(w);
+      known.add(stem(w));
+    }
+    const words = typed.map(stem);
+    const [first] = words;
+    if (first === undefined) continue;
+    const list = phrases.get(first) ?? [];
+    list.push({ words, term });
+    phrases.set(first, list);
+  }
+}
+for (const list of phrases.values()) list.sort((a, b) => b.words.length - a.words.length);
+
+/** Are these one slip apart: a letter more, less, other, or two in each other's place? */
+export function slip(a: string, b: string, most: number): boolean {
+  if (Math.abs(a.length - b.length) > most) return false;
+  const rows: number[][] = [];
+  for (let i = 0; i <= a.length; i++) {
+    rows.push([i]);
+    for (let j = 1; j <= b.length; j++) {
+      const row = rows[i] as number[];
+      if (i === 0) {
+        row.push(j);
+        continue;
+      }
+      const up = rows[i - 1] as number[];
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let least = Math.min(
+        (up[j] as number) + 1,
+        (row[j - 1] as number) + 1,
+        (up[j - 1] as number) + same,
+      );
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        least = Math.min(least, ((rows[i - 2] as number[])[j - 2] as number) + 1);
+      row.push(least);
+    }
+  }
+  return ((rows[a.length] as number[])[b.length] as number) <= most;
+}
+
+const mixed = (a: string, b: string): boolean =>
+  NEVER_MIXED.some(([x, y]) => (a === x && b === y) || (a === y && b === x));
+
+/** The word that was meant by one that nobody knows; itself where there is none. */
+function meant(word: string, more: ReadonlySet<string>): string {
+  if (known.has(word) || more.has(word) || isEmpty(word) || word.length < 4 || /\d/.test(word))
+    return word;
+  const root = stem(word);
+  if (known.has(root) || more.has(root)) return word;
+  const most = word.length >= 8 ? 2 : 1;
+  let best = '';
+  for (const all of [known, more]) {
+    for (const w of all) {
+      if (w.length < 4 || w[0] !== word[0] || mixed(w, word)) continue;
+      if (!slip(word, w, most)) continue;
+      // Of several the nearest in length: "squeel" is squeal, not squeals.
+      if (best === '' || Math.abs(w.length - word.length) < Math.abs(best.length - word.length))
+        best = w;
+    }
+  }
+  return best === '' ? word : best;
+}
+
+/** What was read: terms, in their order, and how each was typed. */
+export interface Term {
+  readonly term: string;
+  readonly typed: string;
+}
+
+/**
+ * Terms of a text. A word that is turned by a "not" stands twice: as itself, and as not_ itself.
+ *
+ * @param more words of the index that are no slips either; none while the index is made
+ */
+export function termsOf(text: string, more: ReadonlySet<string> = new Set()): Term[] {
+  const typed = plain(text);
+  const words = typed.map((w) => stem(meant(w, more)));
+  const out: Term[] = [];
+  let turned = false;
+  for (let i = 0; i < words.length; ) {
+    const here = phrases
+      .get(words[i] as string)
+      ?.find((p) => p.words.every((w, k) => words[i + k] === w));
+    const length = here?.words.length ?? 1;
+    const word = words[i] as string;
+    const as = typed.slice(i, i + length).join(' ');
+    i += length;
+    if (here) {
+      out.push({ term: here.term, typed: as });
+      if (turned) out.push({ term: `not_${here.term}`, typed: `not ${as}` });
+      turned = false;
+    } else if (/^\d+$/.test(as)) {
+      // A figure is no word: it says nothing of where to look.
+    } else if (not.has(typed[i - 1] as string)) turned = true;
+    else if (!isEmpty(typed[i - 1] as string) && !isEmpty(word)) {
+      out.push({ term: word, typed: as });
+      if (turned) out.push({ term: `not_${word}`, typed: `not ${as}` });
+      turned = false;
+    }
+  }
+  return out;
+}

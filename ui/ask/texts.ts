@@ -1,0 +1,68 @@
+import type { StationId } from '../record/moment.ts';
+
+interface Text {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** What a station is good for, in a line. */
+export const stationTexts: Readonly<Partial<Record<StationId, Text>>> = {
+  start: { title: 'Start', text: 'Seven ways in, by what is wrong.' },
+  apply: { title: 'Apply: how it works', text: 'Press the pedal and see every force, both ways.' },
+  wear: {
+    title: 'Wear: let it wear and click',
+    text: 'Drive it on, press by press, to its limits.',
+  },
+  'drum-off': {
+    title: 'Drum off: what holds it',
+    text: 'A few plain questions, then the order of release.',
+  },
+  park: {
+    title: 'Park: notches and slope',
+    text: 'Where the notches go, and which slope it holds.',
+  },
+  inspect: {
+    title: 'Inspect: are these parts still good?',
+    text: 'Type what you measure, read the verdict.',
+  },
+  'new-shoes': { title: 'New shoes: fit and set them', text: 'In order, with the sizes to set.' },
+  faults: { title: 'Faults: what each one does', text: 'Readings sound and with the fault.' },
+  own: { title: 'My brake', text: 'Type in the sizes of your own.' },
+  questions: { title: 'Questions', text: 'All of them, with their answers.' },
+  see: {
+    title: 'What I see',
+    text: 'Tap what you notice: likely causes, and the cheapest next check.',
+  },
+  kind: {
+    title: 'Which kind is yours?',
+    text: 'Pictures of kinds and adjusters, and what carries over.',
+  },
+};
+
+/** Ways into What I see. */
+export const topicTexts: Readonly<Record<string, Text>> = {
+  drag: {
+    title: 'It drags or gets hot',
+    text: 'One wheel or all, when and how: tap what you see.',
+  },
+  pedal: {
+    title: 'Long or soft pedal',
+    text: 'Far, springy, sinking, pulsing: tap what you feel.',
+  },
+  lever: {
+    title: 'Lever goes too far, will not hold',
+    text: 'Notches, hold, one way or both: tap what you see.',
+  },
+  braking: {
+    title: 'It brakes badly: weak, grabs, pulls',
+    text: 'With or without figures of a roller test.',
+  },
+  noise: {
+    title: 'It makes a noise',
+    text: 'Which noise, and when; noise itself is not computed.',
+  },
+  free: {
+    title: 'Will it wear free, how far, how hot?',
+    text: 'Worked out for the brake on the bench.',
+  },
+};

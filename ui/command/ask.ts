@@ -1,0 +1,53 @@
+import { kindNames } from '../ask/entries.ts';
+import { ask } from '../ask/rank.ts';
+import { topicTexts } from '../ask/texts.ts';
+import type { Leads } from '../ask/types.ts';
+import { questions } from '../questions/index.ts';
+import { stationNames } from '../record/moment.ts';
+import type { Arguments } from './args.ts';
+import { asJson } from './json.ts';
+import type { Say } from './print.ts';
+
+/** So many are told. */
+const MOST = 10;
+
+/** Where an entry leads, as the page names it. */
+function placeOf(leads: Leads): string {
+  switch (leads.to) {
+    case 'question': {
+      const station = questions.find((q) => q.id === leads.id)?.station;
+      return station ? stationNames[station] : '';
+    }
+    case 'fault':
+      return stationNames.faults;
+    case 'station':
+      return stationNames[leads.id];
+    case 'see':
+      return `${stationNames.see}: ${topicTexts[leads.topic]?.title ?? leads.topic}`;
+    case 'names':
+      return `${stationNames.apply}, names on`;
+    case 'table':
+      return 'Table';
+    case 'nothing':
+      return '';
+  }
+}
+
+/** The same list as the page's: what was read, and what is found, best first. */
+export function tell(args: Arguments, say: Say): number {
+  const { read, found } = ask(args.scene, MOST);
+  const told = found.map(({ entry }) => ({
+    kind: kindNames[entry.kind],
+    title: entry.title,
+    text: entry.text,
+    leads: placeOf(entry.leads),
+  }));
+  if (args.flags.has('json')) {
+    const terms = read.map((t) => t.term);
+    say(asJson({ command: 'ask', words: args.scene, read: terms, found: told }));
+    return 0;
+  }
+  for (const { kind, title, text, leads } of told)
+    say(`${kind}: ${title}\n  ${text}${leads === '' ? '' : `\n  → ${leads}`}`);
+  return 0;
+}

@@ -1,0 +1,16 @@
+import { html, type TemplateResult } from 'lit';
+import type { Session } from '../session.ts';
+import { askFor } from '../stations/ask/part.ts';
+import { lens } from './icons.ts';
+
+/**
+ * The one field of Ask. Start and Ask give the very same template, so that the field keeps its focus
+ * when the first letter leads from one to the other.
+ */
+export const askField = (
+  session: Session,
+): TemplateResult => html`<section class="blk ctl askfield" aria-label="Ask">
+    <label class="hidden" for="ask-field">Ask in your own words</label>
+    <span class="lens">${lens}</span>
+    <input id="ask-field" type="search" enterkeyhint="search" placeholder="Ask in your own words" autocomplete="off" autocapitalize="off" spellcheck="false" .value=${session.moment.parts.ask.text} @input=${(e: Event) => session.do(askFor, (e.target as HTMLInputElement).value)} />
+  </section>`;

@@ -1,0 +1,35 @@
+import type { Leads } from '../../ask/types.ts';
+import { show } from '../../record/guest.ts';
+import { layersOf } from '../../record/parts.ts';
+import { toggleLayer } from '../../record/view.ts';
+import type { Session } from '../../session.ts';
+import { chooseFault } from '../faults/part.ts';
+import { showQuestion } from '../questions/part.ts';
+import { openTopic, type Topic } from '../see/part.ts';
+
+/** Goes where an entry leads. Gives true where all readings are asked for, which a dialog shows. */
+export function follow(session: Session, leads: Leads): boolean {
+  switch (leads.to) {
+    case 'question':
+      session.do(showQuestion, leads.id);
+      return false;
+    case 'fault':
+      session.do(show, 'faults');
+      session.do(chooseFault, leads.id);
+      return false;
+    case 'station':
+      session.do(show, leads.id);
+      return false;
+    case 'see':
+      session.do(openTopic, leads.topic as Topic);
+      return false;
+    case 'names':
+      session.do(show, 'apply');
+      if (!layersOf(session.moment).names) session.do(toggleLayer, 'names');
+      return false;
+    case 'table':
+      return true;
+    case 'nothing':
+      return false;
+  }
+}

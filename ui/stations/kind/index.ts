@@ -1,0 +1,25 @@
+import { html, type TemplateResult } from 'lit';
+import { cautions } from '../../cautions.ts';
+import { caution } from '../../pieces/icons.ts';
+import { show } from '../../record/guest.ts';
+import type { PageView, Station } from '../station.ts';
+import './card.ts';
+
+/** Which kind is yours: much that is true of one kind of drum brake is false of another. */
+
+const card = ({ session }: PageView): TemplateResult =>
+  html`<takeup-kind .style=${'order:2'} .session=${session} .rev=${session.revision}></takeup-kind>`;
+
+const side = (page: PageView): TemplateResult =>
+  html`<section class="blk h"><h1>Which kind is yours?</h1><p>Look with the drum off, or through the hole with a lamp.</p></section>
+    ${page.size === 'narrow' ? card(page) : html``}
+    <section class="note">${caution}<div>${cautions.doubt}</div></section>`;
+
+export const kind: Station = {
+  id: 'kind',
+  phoneStage: false,
+  side,
+  controls: ({ session }) =>
+    html`<section class="blk ctl" aria-label="Go on"><div class="row two"><button class="btn" @click=${() => session.do(show, 'start')}>Start</button><button class="btn p" @click=${() => session.do(show, 'see')}>What I see</button></div></section>`,
+  over: (page) => (page.size === 'narrow' ? html`` : card(page)),
+};

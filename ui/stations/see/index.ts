@@ -1,0 +1,40 @@
+import { html, type TemplateResult } from 'lit';
+import { show } from '../../record/guest.ts';
+import { deskOf, type PageView, type Station } from '../station.ts';
+import { SeeDesk } from './desk.ts';
+import './free.ts';
+import './likely.ts';
+import './said.ts';
+import { titles } from './words.ts';
+
+/** What I see: what one notices of one's own car, likely causes and the cheapest next check. */
+
+function side({ session, size }: PageView): TemplateResult {
+  const desk = deskOf(SeeDesk, session);
+  const narrow = size === 'narrow';
+  const { topic } = desk.part;
+  const head = html`<section class="blk h see-h"><h1>${titles[topic]}</h1><span>${Object.keys(desk.part.said).length > 0 ? html`<button class="see-change" @click=${() => desk.anew()}>Begin anew</button>` : ''}<button class="see-change" @click=${() => session.do(show, 'start')}>Change</button></span></section>`;
+  if (topic === 'free')
+    return html`${head}<takeup-free .style=${'order:4'} .session=${session} .rev=${session.revision}></takeup-free>`;
+  if (!narrow)
+    return html`${head}<takeup-likely .session=${session} .rev=${session.revision}></takeup-likely>`;
+  return html`${head}
+    <takeup-said .style=${'order:3'} .session=${session} .rev=${session.revision}></takeup-said>
+    <takeup-likely .style=${'order:4'} .session=${session} .rev=${session.revision}></takeup-likely>
+    <details class="see-all" .style=${'order:5'}><summary>Everything that can be said</summary><takeup-said all .session=${session} .rev=${session.revision}></takeup-said></details>`;
+}
+
+function controls({ session }: PageView): TemplateResult {
+  const desk = deskOf(SeeDesk, session);
+  if (desk.part.topic === 'free') return html``;
+  return html`<section class="blk ctl" aria-label="With this case">
+    <div class="row three"><button class="btn" @click=${() => desk.carry('drum-off')}>Drum off</button><button class="btn" @click=${() => desk.carry('new-shoes')}>New shoes</button><button class="btn" @click=${() => desk.carry('inspect')}>Inspect</button></div>
+  </section>`;
+}
+
+const over = ({ session, size }: PageView): TemplateResult =>
+  size === 'narrow'
+    ? html``
+    : html`<takeup-said all .session=${session} .rev=${session.revision}></takeup-said>`;
+
+export const see: Station = { id: 'see', phoneStage: false, side, controls, over };
