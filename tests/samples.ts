@@ -18,6 +18,8 @@ const counts = {
   records: { few: 2, many: 500 },
   // collisions.test.ts
   stages: { few: 150, many: 1e6 },
+  // see/see.test.ts: two faults at once
+  doubleFaults: { few: 12, many: 200 },
   // faults.test.ts: of the vans to find the fault of, one in so many
   vansInOne: { few: 4, many: 1 },
   // look-laptop.test.ts: each layer is turned in one of so many stations

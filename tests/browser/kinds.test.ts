@@ -7,7 +7,7 @@ let browser: OpenBrowser;
 let opened: Opened;
 beforeAll(async () => {
   browser = await openBrowser();
-  opened = await browser.open({ reducedMotion: 'reduce', path: '?station=questions' });
+  opened = await browser.open({ reducedMotion: 'reduce', path: '?station=kind' });
 });
 afterAll(() => browser.close());
 
@@ -16,36 +16,78 @@ it.each([
   [1366, 768],
   [1024, 768],
   [390, 844],
-])(
-  'at %i × %i servo and drum in disc are told and drawn, found by the words people use',
-  async (width, height) => {
-    const { page, errors, shot } = opened;
-    await page.setViewportSize({ width, height });
-    await frames(page, 3);
-    const card = page.locator('[data-kinds]');
-    await card.waitFor();
-    await expect.poll(() => card.locator('svg.pic').count()).toBe(3);
-    for (const kind of await card.locator('svg.pic').all()) {
-      const box = await kind.boundingBox();
-      expect(box?.width).toBeGreaterThan(100);
-    }
-    for (const words of ['servo', 'drum in disc', 'handbrake shoes inside disc', 'primary shoe']) {
-      await page.locator('#ask').fill(words);
-      await expect.poll(() => page.locator('#ask').inputValue()).toBe(words);
-      await expect
-        .poll(() => card.innerText(), { message: words })
-        .toMatch(/directions .*shares.*what turns the adjuster/s);
-      await expect.poll(() => card.innerText()).toMatch(/This bench\. All of it holds\./);
-    }
-    await page.locator('#ask').fill('squeal');
-    await expect.poll(() => card.count()).toBe(0);
-    await page.locator('#ask').fill('servo');
-    await card.waitFor();
-    await noWider(page, width);
-    await shot(`kinds-${width}`);
-    expect(errors).toEqual([]);
-  },
-);
+])('at %i × %i four kinds and six adjusters are drawn and told', async (width, height) => {
+  const { page, errors, shot } = opened;
+  await page.setViewportSize({ width, height });
+  await frames(page, 3);
+  const card = page.locator('[data-kinds]');
+  await card.waitFor();
+  await expect.poll(() => card.locator('svg.pic').count()).toBe(10);
+  for (const [at, kind] of (await card.locator('svg.pic').all()).entries()) {
+    const box = await kind.boundingBox();
+    expect(box?.width, String(at)).toBeGreaterThan(at < 4 ? 100 : 60);
+  }
+  await expect.poll(() => card.innerText()).toMatch(/directions.*shares.*what turns the adjuster/s);
+  await expect.poll(() => card.innerText()).toMatch(/This bench\. All of it holds\./);
+  await noWider(page, width);
+  await shot(`kinds-${width}`);
+  expect(errors).toEqual([]);
+});
+
+it('servo and drum in disc are found by the words people use', async () => {
+  const { page, errors, close } = await browser.open({
+    viewport: { width: 390, height: 844 },
+    reducedMotion: 'reduce',
+    path: '?station=ask',
+  });
+  for (const words of [
+    'servo',
+    'drum in disc',
+    'handbrake shoes inside disc',
+    'which kind is mine',
+  ]) {
+    await page.locator('#ask-field').fill(words);
+    const first = page.locator('takeup-ask li').first();
+    await expect
+      .poll(() => first.getAttribute('data-entry'), { message: words })
+      .toMatch(/^(not here:(servo|in disc)|station:kind)$/);
+    await first.getByRole('button').click();
+    await page.locator('[data-kinds]').waitFor();
+    await page.getByLabel('Station').selectOption('ask');
+  }
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('what does not carry over is said on each answer for a kind that is not the bench’s', async () => {
+  const { page, errors, close } = await browser.open({
+    viewport: { width: 390, height: 844 },
+    reducedMotion: 'reduce',
+    path: '?station=kind',
+  });
+  await page.locator('[data-kind="servo"]').click();
+  await page.locator('[data-kind="reverse"]').click();
+  const says = /Yours is a servo brake.*turned by stops in reverse/s;
+  for (const [station, where] of [
+    ['ask', 'takeup-ask .kindnote'],
+    ['see', 'takeup-said .kindnote >> nth=0'],
+    ['questions', 'takeup-questions .kindnote'],
+  ] as const) {
+    await page.getByLabel('Station').selectOption(station);
+    await expect.poll(() => page.locator(where).innerText(), { message: station }).toMatch(says);
+  }
+  await page.locator('[data-question="q001"]').getByRole('button').click();
+  await expect.poll(() => page.locator('.asked').innerText()).toMatch(says);
+  // A kind of the bench's: nothing more is said.
+  await page.getByLabel('Station').selectOption('kind');
+  await page.locator('[data-kind="pins"]').click();
+  await page.locator('[data-kind="toothed"]').click();
+  await page.getByLabel('Station').selectOption('ask');
+  await page.locator('takeup-ask').waitFor();
+  await expect.poll(() => page.locator('takeup-ask .kindnote').count()).toBe(0);
+  expect(errors).toEqual([]);
+  await close();
+});
 
 it('Which is mine? leads there', async () => {
   const { page, errors, close } = await browser.open({
@@ -60,7 +102,7 @@ it('Which is mine? leads there', async () => {
     .poll(() => page.locator('[data-kind="servo"]').innerText())
     .toMatch(/One pin at the top/);
   // The header's list names the station that one is in, and the way back is undo.
-  await expect.poll(() => page.getByLabel('Station').inputValue()).toBe('questions');
+  await expect.poll(() => page.getByLabel('Station').inputValue()).toBe('kind');
   await page.getByLabel('Station').selectOption('drum-off');
   await expect.poll(() => page.getByLabel('Station').inputValue()).toBe('drum-off');
   expect(errors).toEqual([]);

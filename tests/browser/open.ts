@@ -8,6 +8,11 @@ import { SLOW, slowDown } from './slow.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
+/** On a phone the page begins with Start, which has tests of its own (start.test.ts): the others begin at the brake. */
+const AT_THE_BRAKE = '?station=apply';
+const isPhone = ({ viewport }: BrowserContextOptions): boolean =>
+  viewport != null && (viewport.width <= 900 || viewport.height <= 520);
+
 /** Quiet, and without traffic of the browser's own. */
 const flags = [
   '--disable-quic',
@@ -60,7 +65,8 @@ export async function openBrowser(): Promise<OpenBrowser> {
   const browser = await chromium.launch({ executablePath, args: flags });
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
-    const { path = '', clock = false, language, ratio, ...rest } = options;
+    const { path: asked, clock = false, language, ratio, ...rest } = options;
+    const path = asked ?? (isPhone(rest) ? AT_THE_BRAKE : '');
     const context = await browser.newContext({
       viewport: { width: 1920, height: 1080 },
       ...rest,

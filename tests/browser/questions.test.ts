@@ -36,7 +36,7 @@ describe('questions', () => {
     const { page } = opened;
     await page.keyboard.press('9');
     await page.locator('[data-question]').first().waitFor();
-    await expect.poll(() => page.locator('[data-question]').count()).toBe(79);
+    await expect.poll(() => page.locator('[data-question]').count()).toBe(118);
     await expect
       .poll(() => page.getByText(/^Not covered: /).count())
       .toBe(questions.filter((q) => !q.station).length);

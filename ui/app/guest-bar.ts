@@ -7,6 +7,7 @@ import { questionOf } from '../questions/kept.ts';
 import { brakeOfBench } from '../record/derive.ts';
 import { backToMine, makeMine } from '../record/guest.ts';
 import type { Session } from '../session.ts';
+import { doesNotCarry } from '../stations/kind/carry.ts';
 import { backToList, closeQuestion } from '../stations/questions/part.ts';
 
 /** What stands on the bench as a guest, for which question, and the way back: over the whole stage. */
@@ -29,11 +30,12 @@ export function guestBar(session: Session): TemplateResult | typeof nothing {
   if (!guest && !asked) return nothing;
   const mine = html`<button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button>
     <button class="btn p" @click=${() => session.do(backToMine)}>Back to mine</button>`;
+  const carries = doesNotCarry(parts.kind);
   const waits = guest
     ? html`<small>Guest on the bench: <b>${session.guest}</b>. Yours waits as you left it: ${yours(session)}.</small>`
     : nothing;
   if (asked) {
-    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label="Your question"><div tabindex="0"><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${waits}</div>
+    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label="Your question"><div tabindex="0"><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${carries ? html`<b class="carries">${carries}</b>` : nothing}${waits}</div>
       <button class="btn" @click=${() => session.do(backToList)}>Questions</button>${guest ? mine : html`<button class="btn" @click=${() => session.do(closeQuestion)}>Close</button>`}</section>`;
   }
   return html`<section class="asked guest" aria-label="Guest on the bench"><div tabindex="0"><b>Guest on the bench: ${session.guest}</b><small>Yours waits as you left it: ${yours(session)}.</small></div>${mine}</section>`;

@@ -132,6 +132,7 @@ export const styles = css`
   .stage[hidden] { display: none; }
   .asked { flex: none; display: flex; gap: 10px; align-items: center; padding: 7px 20px; background: var(--sheet); border: 2px solid var(--ink); grid-column: 1; font-size: 16px; line-height: 1.3; }
   .asked { flex-wrap: wrap; }
+  .bars { display: grid; gap: 8px; grid-column: 1; min-width: 0; }
   .asked div { flex: 1 1 320px; min-width: 0; }
   .asked b { margin-right: 8px; }
   .asked span { color: var(--ink2); }

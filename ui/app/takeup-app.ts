@@ -16,6 +16,7 @@ import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { Announcer } from './announcer.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
+import { caseBar } from './case-bar.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
 import { bring, bringRest, ready } from './waiting.ts';
@@ -482,7 +483,13 @@ export class TakeupApp extends LitElement {
     const page = this.#page(size);
     const strip = station.foot;
     if (session.wall) return this.#wall(page, station);
-    const bar = guestBar(session);
+    const [guest, carried] = [guestBar(session), caseBar(session)];
+    const bar =
+      guest !== nothing && carried !== nothing
+        ? html`<div class="bars">${guest}${carried}</div>`
+        : guest !== nothing
+          ? guest
+          : carried;
     return html`${this.#top(size)}${troubleBar(this.home)}
       <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${station.id} @table=${() => this.#table()?.open()}>
         ${bar}

@@ -308,7 +308,8 @@ export const questionsOne: readonly Question[] = [
     id: 'q047',
     group: 'Drag and heat',
     ask: 'We drove off with the parking brake on a few times. What does that do?',
-    answer: 'It drags and heats; how much stands there. Wear by such a drive is not computed.',
+    answer:
+      'It drags and heats; how much stands there. A force that stays does not wear free: ask “will it wear free” for how far and how hot.',
     station: 'faults',
     steps: 'Cable keeps its pull: torque by hand, heat at 50 km/h.',
     setup: { fault: 'kept pull' },
@@ -339,7 +340,7 @@ export const questionsOne: readonly Question[] = [
     answer: '',
     station: null,
     steps:
-      'Not covered: it needs a shoe that shifts on worn supports. Pins here have no play, and a shoe that jams across its pads is not computed.',
+      'Not covered: it needs a shoe that shifts on worn supports. Pins here have no play, and a shoe that jams across its pads is not computed. Do not drive it: drum off, then hold-downs, pads on the plate and linings looked at.',
     setup: {},
   },
   {

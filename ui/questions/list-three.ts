@@ -106,7 +106,7 @@ export const questionsThree: readonly Question[] = [
     'Will an over-adjusted brake wear itself free if I drive it?',
     'Not in a few kilometres: hundreds. It grows hot, glazes and wastes fuel; back it off instead.',
     'wear',
-    'What I see works out how far and how hot; Wear drives it on with linings that rub.',
+    'Read how the gap stands after a click. Ask “will it wear free” for the sum of how far and how hot.',
   ),
   q(
     'q033',
@@ -227,9 +227,9 @@ export const questionsThree: readonly Question[] = [
     'q072',
     'Noises',
     'How do I stop brake squeal?',
-    'Not covered: noise is not computed. Look for shiny linings, loose hold-downs, dry pads on the plate; a film of high-temperature grease there, none on a lining.',
+    '',
     null,
-    'Not covered: noise is not computed. Grinding of metal on metal: do not drive it.',
+    'Not covered: noise is not computed. Look for shiny linings, loose hold-downs, dry pads on the plate: a film of high-temperature grease there, none on a lining. Grinding of metal on metal: do not drive it.',
   ),
   q(
     'q075',

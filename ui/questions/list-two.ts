@@ -8,7 +8,8 @@ export const questionsTwo: readonly Question[] = [
     ask: 'One shoe is worn at its outer edge and screeches. Could that be the noise?',
     answer: '',
     station: null,
-    steps: 'Not covered: the shoe tilts out of this plane, and noise is not computed.',
+    steps:
+      'Not covered: the shoe tilts out of this plane, and noise is not computed. Look at its hold-down and at the pads on the plate; the layer Edge-on shows how a shoe tilts.',
     setup: {},
   },
   {
@@ -57,7 +58,7 @@ export const questionsTwo: readonly Question[] = [
     answer: '',
     station: null,
     steps:
-      'Not covered: it is a shoe crossing the play of a worn pin or abutment, and pins here have none. One clunk for each change of direction is its sign.',
+      'Not covered: it is a shoe crossing the play of a worn pin or abutment, and pins here have none. One clunk for each change of direction is its sign. Drum off, rock each shoe on its pin: play there is renewed.',
     setup: {},
   },
   {
@@ -75,7 +76,8 @@ export const questionsTwo: readonly Question[] = [
     ask: 'A grind, and a bright spot on the shoe’s edge and on rivets in the drum. What lets them touch?',
     answer: '',
     station: null,
-    steps: 'Not covered: what touches there lies along the axle, and this view looks along it.',
+    steps:
+      'Not covered: what touches there lies along the axle, and this view looks along it. Metal on metal: do not drive it before the drum was off; look at hold-downs, rivets and the rim of the plate.',
     setup: {},
   },
   {
@@ -85,7 +87,7 @@ export const questionsTwo: readonly Question[] = [
     answer: '',
     station: null,
     steps:
-      'Not covered: noise is not computed. Sluggish pistons and pads do hold shoes back on release: see Faults.',
+      'Not covered: noise is not computed. Sluggish pistons and dry pads do hold shoes back on release: see Faults, and put a film of high-temperature grease on the pads, none on a lining.',
     setup: {},
   },
   {
@@ -306,7 +308,7 @@ export const questionsTwo: readonly Question[] = [
     answer: '',
     station: null,
     steps:
-      'Not covered: what a slope leaves locked in is released by a small roll back, which is not followed here. Lining ends are not the cause.',
+      'Not covered: what a slope leaves locked in is released by a small roll back, which is not followed here. Lining ends are not the cause and stay as they are: roll a little uphill, then let the lever down; if it hangs on the level too, see What I see.',
     setup: {},
   },
   {

@@ -85,7 +85,8 @@ function together(sign: Sign, sound: SignValue, a: SignValue, b: SignValue): Sig
   )
     return ['one', 'both'];
   // What one lengthens the other may shorten again.
-  return sign.key === 'travel' && odd.length > 1 ? [...odd, 'ever', 'long'] : odd;
+  const eased = sign.key === 'travel' && odd.includes('short') && !odd.includes('floor');
+  return eased && odd.length > 1 ? [...odd, 'ever', 'long'] : odd;
 }
 
 const both = (table: SignTable, a: FaultId, b: FaultId): Shown =>

@@ -4,6 +4,7 @@ import { ask } from '../../../ui/ask/rank.ts';
 import { slip, termsOf } from '../../../ui/ask/read.ts';
 import { NEVER_MIXED, synonyms } from '../../../ui/ask/words.ts';
 import { main } from '../../../ui/command/main.ts';
+import { questions } from '../../../ui/questions/index.ts';
 import { phrasings } from './phrasings.ts';
 
 const keysOf = (text: string, most = 3): string[] =>
@@ -158,4 +159,49 @@ it('the command line gives the same list', async () => {
     ),
   ).toBe(2);
   expect(bare[0]).toContain('WORDS');
+});
+
+describe('all kinds of question of the trade’s list', () => {
+  it('are 118, each answered, or told why not and what to do instead', () => {
+    expect(questions).toHaveLength(118);
+    expect(new Set(questions.map((q) => q.id)).size).toBe(118);
+    for (const q of questions) {
+      if (q.station) {
+        expect(q.answer, q.id).not.toBe('');
+        expect(q.steps, q.id).not.toBe('');
+        continue;
+      }
+      expect(q.steps, q.id).toMatch(/^Not covered: /);
+      // What to do instead: something that is done, or "do not drive it".
+      expect(q.steps, q.id).toMatch(/[Dd]o not drive it|[Ll]ook|roll a little|rock each|film of/);
+    }
+  });
+  it('are found by their own words, and as people put them', () => {
+    const lost = questions.filter((q) => !keysOf(q.ask).includes(`question:${q.id}`));
+    expect(lost.map((q) => q.id)).toEqual([]);
+  });
+  it('of as many of each group as are asked', () => {
+    const of = (group: string) => questions.filter((q) => q.group === group).length;
+    // How often each was asked, in the list of the trade's questions.
+    const asked: Readonly<Record<string, number>> = {
+      'Parking brake': 14,
+      'Drag and heat': 12,
+      'Drum will not come off': 9,
+      'How the adjuster works': 9,
+      Noises: 9,
+      'Forwards and backwards': 8,
+      'Adjusted too far': 7,
+      Pedal: 7,
+      'Drum will not go on': 6,
+      Wear: 6,
+      Setting: 5,
+      'Grabbing and locking': 5,
+      'Pulling to one side': 5,
+      'Drum worn or not round': 5,
+      'Limits and life': 4,
+      'Which shoe where': 4,
+      'Cylinder and leaks': 3,
+    };
+    expect(Object.fromEntries(Object.keys(asked).map((g) => [g, of(g)]))).toEqual(asked);
+  });
 });

@@ -21,7 +21,7 @@ function side({ session, size }: PageView): TemplateResult {
   return html`${head}
     <takeup-said .style=${'order:3'} .session=${session} .rev=${session.revision}></takeup-said>
     <takeup-likely .style=${'order:4'} .session=${session} .rev=${session.revision}></takeup-likely>
-    <details class="see-all" .style=${'order:5'}><summary>Everything that can be said</summary><takeup-said all .session=${session} .rev=${session.revision}></takeup-said></details>`;
+    <details class="see-all" .style=${'order:5'}><summary>Everything that can be said</summary><takeup-said all bare .session=${session} .rev=${session.revision}></takeup-said></details>`;
 }
 
 function controls({ session }: PageView): TemplateResult {

@@ -16,11 +16,14 @@ export class SaidBoard extends LitElement {
     session: { attribute: false },
     rev: { type: Number },
     all: { type: Boolean },
+    bare: { type: Boolean },
   };
   declare session: Session;
   declare rev: number;
   /** Everything that can be said is shown, not only what was. */
   declare all: boolean;
+  /** What was said stands elsewhere. */
+  declare bare: boolean;
 
   static override styles = [
     look,
@@ -98,7 +101,7 @@ export class SaidBoard extends LitElement {
   override render() {
     const desk = deskOf(SeeDesk, this.session);
     const note = doesNotCarry(this.session.moment.parts.kind);
-    return html`${this.#tiles(desk)}${note ? html`<div class="kindnote">${caution}<span>${note}</span></div>` : nothing}
+    return html`${this.all && this.bare ? nothing : this.#tiles(desk)}${note && !this.bare ? html`<div class="kindnote">${caution}<span>${note}</span></div>` : nothing}
       ${this.all ? this.#groups(desk) : nothing}`;
   }
 }

@@ -90,3 +90,10 @@ export function showsText(sign: Sign, shown: SignValue, sound: SignValue): strin
 
 /** Key of an answer that is not known. */
 export const UNSURE = '?';
+
+/** What was said in one line: "Hot one rear · By hand stiff". */
+export const caseText = (said: Readonly<Record<string, string>>): string =>
+  Object.entries(said)
+    .filter(([, value]) => value !== UNSURE)
+    .map(([key, value]) => `${askedOf(key)?.name ?? key} ${valueText(key, value)}`)
+    .join(' · ') || 'nothing said yet';
