@@ -3,6 +3,7 @@ import { createRig, type Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { KM } from '../units/units.ts';
 import { Drag } from '../wear/drag.ts';
+import { DragShoes } from '../wear/drag-shoes.ts';
 import { AIR } from '../wear/heat.ts';
 import { Wearing } from '../wear/wearing.ts';
 
@@ -67,7 +68,8 @@ export function* wearsFree(
 ): Generator<FreeRow> {
   const at = { ...state, temperature: AIR };
   const w = new Wearing(setTight(rig, at, tight), at);
-  const drag = new Drag(w);
+  const shoes = new DragShoes(w.rig.brake, AIR);
+  const drag = new Drag(w, AIR, shoes);
   const before = w.state();
   const lostOf = (): number => {
     const now = w.state();
@@ -82,7 +84,7 @@ export function* wearsFree(
   yield { distance: 0, cold, hottest: AIR, settled: AIR, running: cold, lost: 0 };
   for (let distance = TRIP; cold > FREE_COLD; distance += TRIP) {
     w.temperature = AIR;
-    drag.cool(AIR);
+    shoes.temperature = AIR;
     const { hottest, torque } = drag.drive(TRIP, speed, AIR);
     const settled = w.temperature;
     cold = drag.torqueAt(AIR);
