@@ -113,6 +113,13 @@ export {
 } from './study/bedding.ts';
 export { type BothStates, wheelReadings } from './study/both-wheels.ts';
 export {
+  handForce,
+  pressingHoldDown,
+  sentBack,
+  type Unhooking,
+  unhooking,
+} from './study/by-hand.ts';
+export {
   type Axle,
   type BothWays,
   boreCheck,

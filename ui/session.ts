@@ -6,6 +6,7 @@ import {
   createMotion,
   type Instant,
   type Motion,
+  type MotionPress,
   type Reading,
   type Rig,
   readings,
@@ -104,6 +105,8 @@ export class Session extends EventTarget {
   /** What was undone or done again, and when, s of the page's clock. */
   said = { text: '', at: Number.NEGATIVE_INFINITY };
   readonly reducedMotion: boolean;
+  /** What the open station does to the moving brake beside the pedal; set by the page. */
+  acts: (press: MotionPress) => MotionPress = (press) => press;
   #history: History;
   #pressure = 0;
   #snapshots: ReturnType<Motion['snapshot']>[] = [];
@@ -460,7 +463,8 @@ export class Session extends EventTarget {
     this.frozen = true;
     this.#advancePedal(this.motion.dt);
     this.#remember();
-    this.#clicked(this.motion.step({ pressure: this.#pressure, turning: this.turning }).clicked);
+    const press = this.acts({ pressure: this.#pressure, turning: this.turning });
+    this.#clicked(this.motion.step(press).clicked);
     this.changed();
   }
 
@@ -532,7 +536,8 @@ export class Session extends EventTarget {
     this.#advancePedal(time);
     // The drum is seen to turn where it is pressed; in Wear it turns too, as on the road.
     const turning = this.reducedMotion && this.#pressure === 0 ? 0 : this.turning;
-    this.#clicked(this.motion.advance(time, { pressure: this.#pressure, turning }));
+    const press = this.acts({ pressure: this.#pressure, turning });
+    this.#clicked(this.motion.advance(time, press));
   }
 
   /** Any action of the user lets the sound begin, and what is held goes on. */

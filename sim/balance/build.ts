@@ -73,7 +73,8 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
       modes: Array.from(pose.subarray(at + shoe.freedoms, at + shoe.n)),
     },
     pressure,
-    gap: rub.gap.slice(),
+    // Of a drum that is off the gap is that to where it would be.
+    gap: act.drumOff ? rub.gap.map((g) => g - drum.radius + dressed.drum.radius) : rub.gap.slice(),
     angle: bed.angle.slice(),
     normalForce: [nx, ny],
     frictionForce: [tx, ty],
@@ -88,6 +89,7 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
     toeForce: toeForce(w, piston),
     pistonTravel: piston.travel,
     ...(piston.behind > 0 ? { pistonBehind: piston.behind } : {}),
+    ...(piston.hand !== 0 ? { pistonHand: piston.hand } : {}),
     toe: [piston.toe.x, piston.toe.y],
   };
 }

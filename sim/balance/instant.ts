@@ -53,6 +53,8 @@ export interface ShoeInstant {
   readonly pistonTravel: number;
   /** How far the piston stands behind its toe, mm, where a hand has pushed it off; 0 when left out. */
   readonly pistonBehind?: number;
+  /** Of a hand on the piston, outward, N. */
+  readonly pistonHand?: number;
   /** Where the toe contact stands now, mm. */
   readonly toe: Point;
 }

@@ -433,6 +433,9 @@ export function solvePose(
   const { held } = w;
   held.fill(0);
   const x: System = { rig, w, act, inertia, bound: null, force: 0, held };
+  const byHand = act.hands?.some((h) => h.on === 'lever') === true;
+  // Let go of off the strut, nothing but its stop holds it.
+  if (!byHand && !s.strutOn) s.leverFree = false;
   let letGo: Float64Array | null = null;
   for (let round = 0; round < ROUNDS; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
@@ -446,7 +449,8 @@ export function solvePose(
     if (s.strutOn && s.clamp < 0) {
       if (shaken === 'off the strut') letGo = y.slice();
       s.strutOn = false;
-      s.leverFree = false;
+      // A hand holds a lever also where it presses no strut.
+      if (!byHand) s.leverFree = false;
       changed = true;
     } else if (!s.strutOn && w.strut.length < act.strutLength - 1e-12) {
       if (letGo) {
@@ -456,13 +460,13 @@ export function solvePose(
       }
       s.strutOn = true;
       changed = true;
-    } else if (!s.leverFree && (act.cable > 0 || act.hands)) {
+    } else if (!s.leverFree && (act.cable > 0 || byHand)) {
       const drive =
         (w.q[rig.leverAt] as number) +
         (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0);
       if (drive > 1e-6) {
         s.leverFree = true;
-        s.strutOn = true;
+        if (!byHand) s.strutOn = true;
         changed = true;
       }
     } else if (s.leverFree && (y[rig.leverAt] as number) < leverStop) {

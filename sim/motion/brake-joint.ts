@@ -6,7 +6,7 @@ import type { Sticking } from '../contact/friction.ts';
 import { torqueOnDrum } from '../contact/rub.ts';
 import { acrossZero, rootBetween } from '../math/root.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
-import { type RimHand, rimTorque } from './rim.ts';
+import { bearingTorque, type RimHand, rimTorque } from './rim.ts';
 
 /** Torque on a free drum that counts as balanced, N·mm: 1e-6 of an ordinary stop. */
 const DRUM_NOTHING = 0.2;
@@ -16,6 +16,8 @@ export interface FreeDrum {
   readonly inertia: number;
   readonly torque: number;
   readonly rim: RimHand | null;
+  /** The hub's bearing rubs. */
+  readonly bearing: boolean;
 }
 
 /** A shoe in time: its body in the engine, and its lining's law, with its bristles. */
@@ -152,10 +154,12 @@ export class BrakeJoint extends Joint {
    * falsi (Illinois). So a drum that is stopped sticks by its bristles, and slips when they give. A hand on
    * its rim pulls at the step's end as far as the drum has turned by then: that too only falls with w.
    */
-  #solveFree(start: Float64Array, h: number, { inertia, torque, rim }: FreeDrum): void {
+  #solveFree(start: Float64Array, h: number, { inertia, torque, rim, bearing }: FreeDrum): void {
     const before = this.drumSpeed;
     const outer = (speed: number): number =>
-      rim ? torque + rimTorque(rim, this.drumAngle + speed * h, speed, inertia) : torque;
+      torque +
+      (rim ? rimTorque(rim, this.drumAngle + speed * h, speed, inertia) : 0) +
+      (bearing ? bearingTorque(speed) : 0);
     const left = (speed: number): number =>
       (inertia * (speed - before)) / h - outer(speed) - this.#solveAt(start, speed, h);
     const fa = left(before);

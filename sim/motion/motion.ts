@@ -196,13 +196,11 @@ export class Motion {
   /** A drum left to itself, by a torque from outside or since a shoe locks; null: driven. */
   #freeDrum(press: MotionPress): BrakeJoint['freeDrum'] {
     const rim = press.rim ?? null;
-    const torque = press.torque ?? (rim || this.#locks(press) ? 0 : null);
+    const bearing = press.coasts === true;
+    const torque = press.torque ?? (rim || bearing || this.#locks(press) ? 0 : null);
     if (torque === null) return null;
-    return {
-      inertia: turningMass(this.rig.brake, press.rolling === true),
-      torque,
-      rim,
-    };
+    const inertia = turningMass(this.rig.brake, press.rolling === true);
+    return { inertia, torque, rim, bearing };
   }
 
   /** Pull of the hand on the drum's rim at the end of the last step, N, counter-clockwise; 0 without one. */

@@ -9,6 +9,8 @@ import type { RimHand } from './rim.ts';
 export interface MotionPress extends Press {
   readonly torque?: number | undefined;
   readonly rim?: RimHand | undefined;
+  /** The drum is left to itself, held by nothing but its bearing and the linings. */
+  readonly coasts?: boolean | undefined;
   /** The wheel stands on the road: its share of the vehicle's mass rolls with the drum. */
   readonly rolling?: boolean | undefined;
 }

@@ -28,6 +28,14 @@ export function turningMass({ drum, vehicle }: Brake, rolling: boolean): number 
   return drum.inertia + (vehicle.mass * vehicle.tyreRadius * vehicle.tyreRadius) / vehicle.brakes;
 }
 
+/** What a hub's seals and grease hold against its turning, N·mm: from memory. Full from this speed on, rad/s. */
+const BEARING = 200;
+const FULL_FROM = 0.02;
+
+/** Torque of the hub's bearing on a drum that is left to itself after a hand, N·mm. */
+export const bearingTorque = (speed: number): number =>
+  -BEARING * Math.max(-1, Math.min(1, speed / FULL_FROM));
+
 /**
  * Torque of a hand on the rim, N·mm: its spring k along the rim at the radius R, and a critical damper
  * c = 2√(K·I) with K = k R² (one freedom, any text on vibrations), against the drum's motion past the hand; never

@@ -12,6 +12,7 @@ export function samePress(a: MotionPress, b: MotionPress): boolean {
     a.speed === b.speed &&
     a.torque === b.torque &&
     a.rim === b.rim &&
+    (a.coasts ?? false) === (b.coasts ?? false) &&
     (a.rolling ?? false) === (b.rolling ?? false) &&
     (a.drumOff ?? false) === (b.drumOff ?? false) &&
     a.hands === b.hands

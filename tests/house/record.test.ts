@@ -19,8 +19,9 @@ const PAINTING: readonly string[] = [
   'drum-off/section.ts #labels',
   'drum-off/section.ts #size',
   'drum-off/section.ts #slide',
-  // A finger is down on the lever's pad.
+  // A finger is down on the lever's pad, or on the hand's.
   'park/pad.ts #held',
+  'hands/pad.ts #held',
 ];
 
 interface Node {

@@ -163,7 +163,8 @@ export function drawStage(at: StageAt): {
   readonly numbered: boolean;
 } {
   const { session, station } = at;
-  const input = inputAt(at, station.shown?.(session) ?? stepped(session, session.instant()));
+  const now = station.shown?.(session) ?? stepped(session, session.instant());
+  const input = inputAt(at, station.drawn?.(session, now) ?? now);
   const plain = drawBrake(input);
   const extra = station.extra?.(session, input);
   const bow = at.bow?.(session, input);

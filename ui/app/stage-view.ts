@@ -9,7 +9,7 @@ import { loupeData } from '../stage/loupe.ts';
 import type { PixiStage } from '../stage/pixi-stage.ts';
 import { settle } from '../stage/settle.ts';
 import type { Drawing } from '../stage/shapes.ts';
-import { zoomView } from '../stage/view.ts';
+import { toMm, zoomView } from '../stage/view.ts';
 import type { Station } from '../stations/station.ts';
 import { type ThemeName, themes } from '../theme.ts';
 import { PartPointer, pointerStyles } from './part-pointer.ts';
@@ -62,6 +62,8 @@ export class StageView extends LitElement {
   #shown: readonly Drawing[] = [];
   /** Where the mouse is, px; null when it is not to be looked up. */
   #hover: Point | null = null;
+  /** The pointer that the station has taken. */
+  #grip: number | null = null;
   #names: readonly NumberedName[] = [];
   #numbered = false;
   /** The brake was a small key when the buttons were last drawn. */
@@ -251,13 +253,26 @@ export class StageView extends LitElement {
 
   #down = (e: PointerEvent): void => {
     const at = this.#local(e);
-    this.#pointers.set(e.pointerId, at);
     this.#pointer.point(this.#drawings, at);
+    const { takes } = this.station;
+    if (takes && this.#grip === null && takes.down(this.session, this.#mm(at), this.#pointer.at)) {
+      this.#grip = e.pointerId;
+      this.#pointer.clear();
+      this.#hover = null;
+      (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
+      this.requestUpdate();
+      return;
+    }
+    this.#pointers.set(e.pointerId, at);
     this.#say();
     (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
   };
 
   #move = (e: PointerEvent): void => {
+    if (e.pointerId === this.#grip) {
+      this.station.takes?.move(this.session, this.#mm(this.#local(e)));
+      return;
+    }
     if (e.pointerType === 'mouse') this.#hover = this.#local(e);
     const before = this.#pointers.get(e.pointerId);
     if (!before) return;
@@ -276,7 +291,15 @@ export class StageView extends LitElement {
 
   #up = (e: PointerEvent): void => {
     this.#pointers.delete(e.pointerId);
+    if (e.pointerId !== this.#grip) return;
+    this.#grip = null;
+    this.station.takes?.up(this.session);
   };
+
+  /** A place of the screen in the brake, mm. */
+  #mm(px: Point): Point {
+    return toMm(viewAt(this.#at()), this.#unmirrored(px));
+  }
 
   #leave = (): void => {
     if (!this.#hover) return;
@@ -320,7 +343,7 @@ export class StageView extends LitElement {
   }
 
   protected override updated(): void {
-    this.toggleAttribute('zoomed', this.#zoom.factor > 1);
+    this.toggleAttribute('zoomed', this.#zoom.factor > 1 || this.station.takes !== undefined);
     this.toggleAttribute('wall', this.session.wall);
   }
 

@@ -57,6 +57,7 @@ export const styles = css`
   .try b { font-weight: 780; margin-right: 6px; }
   .ctl { padding: 12px 16px 14px; display: grid; gap: 10px; margin-top: auto; position: sticky; bottom: 0; z-index: 2; }
   .row { display: grid; gap: 10px; }
+  .withhands { grid-template-columns: minmax(0, 1fr) auto; }
   .two { grid-template-columns: 1fr 1fr; }
   .three { grid-template-columns: 1fr 1fr 1fr; }
   .lab { font-size: 14.5px; font-weight: 560; color: var(--ink2); margin-bottom: 4px; }

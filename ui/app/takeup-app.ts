@@ -6,12 +6,13 @@ import { number } from '../format.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { backToMine, show } from '../record/guest.ts';
 import { benchTitle } from '../record/guest-title.ts';
+import { handsIn, letGoHand } from '../record/hands.ts';
 import { Home, type Opening } from '../record/home.ts';
 import { type StationId, stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { icons, lens, mark } from '../pieces/icons.ts';
-import { type Entry, stationOf, stations } from '../stations/index.ts';
+import { type Entry, handsEntry, stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { Announcer } from './announcer.ts';
@@ -56,7 +57,6 @@ export class TakeupApp extends LitElement {
     guestStyles,
     undoStyles,
     troubleStyles,
-    ...stations.flatMap((s) => s.styles ?? []),
   ];
   readonly session: Session;
   readonly home: Home;
@@ -88,6 +88,7 @@ export class TakeupApp extends LitElement {
       matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
     if (opened.linked) this.session.put(opened.linked, 'link opened');
+    this.session.acts = (press) => this.#station().acts?.(this.session, press) ?? press;
     this.session.addEventListener('change', () => {
       this.#readAt = 0;
     });
@@ -98,7 +99,19 @@ export class TakeupApp extends LitElement {
   }
 
   #station(): Station {
-    return ready(stationOf(this.session.station), () => this.session.changed());
+    const { moment, station } = this.session;
+    const entry = handsIn(moment) ? handsEntry : stationOf(station);
+    return ready(entry, () => this.session.changed());
+  }
+
+  /** Rules of stations that were opened. */
+  readonly #taken = new Set<unknown>();
+
+  /** Takes on the rules that a station brings along. */
+  #wear({ styles }: Station): void {
+    if (!styles?.styleSheet || this.#taken.has(styles)) return;
+    this.#taken.add(styles);
+    this.shadowRoot?.adoptedStyleSheets.push(styles.styleSheet);
   }
 
   #show(station: Entry): void {
@@ -205,7 +218,8 @@ export class TakeupApp extends LitElement {
       this.#bend(now);
       this.#instant = this.#seen();
       this.#told = this.#announcer.hear(now / 1000, this.session);
-      this.#agreement = this.session.agreement(this.session.instant());
+      this.#agreement =
+        this.#station().agreement?.(this.session) ?? this.session.agreement(this.session.instant());
       this.requestUpdate();
     }
     this.#frame = requestAnimationFrame(this.#tick);
@@ -271,6 +285,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 't') this.#table()?.open();
     else if (e.key === 'b') session.toggleBending();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
+    else if (e.key === 'Escape' && session.moment.hands.hold) session.do(letGoHand);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
     else if (e.key === 'Escape' && session.moment.guest) session.do(backToMine);
     else if (e.key === 'f') this.#fullScreen();
@@ -461,7 +476,7 @@ export class TakeupApp extends LitElement {
   /** Half drawing, half words, for the last row of a classroom. */
   #wall(page: PageView, station: Station) {
     const { session } = this;
-    return html`<main class="wall" data-station=${station.id}>
+    return html`<main class="wall" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
           <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>
         </section>
@@ -480,6 +495,7 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     const size = pageSize();
     const station = this.#station();
+    this.#wear(station);
     const page = this.#page(size);
     const strip = station.foot;
     if (session.wall) return this.#wall(page, station);
@@ -491,7 +507,7 @@ export class TakeupApp extends LitElement {
           ? guest
           : carried;
     return html`${this.#top(size)}${troubleBar(this.home)}
-      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${station.id} @table=${() => this.#table()?.open()}>
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#table()?.open()}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bending?.bow}></takeup-stage>

@@ -1,18 +1,17 @@
 import { html } from 'lit';
 import { askField } from '../pieces/ask-field.ts';
-import type { StationId } from '../record/moment.ts';
-import { type Entry, stations } from '../stations/index.ts';
+import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';
 import { loadMore } from './readings-table.ts';
 
 /** Stations that can be shown, and why others cannot. */
-const there = new Map<StationId, Station>();
-const troubles = new Map<StationId, string>();
-const coming = new Map<StationId, Promise<void>>();
+const there = new Map<Loaded['id'], Station>();
+const troubles = new Map<Loaded['id'], string>();
+const coming = new Map<Loaded['id'], Promise<void>>();
 
 /** Loads a station and what it needs to be shown, once. It never rejects: what went wrong is told in the station's place. */
-export function bring(entry: Entry): Promise<void> {
+export function bring(entry: Loaded): Promise<void> {
   const known = coming.get(entry.id);
   if (known) return known;
   const brought = Promise.all([entry.load(), entry.readsSizes && loadReader()]).then(
@@ -29,8 +28,8 @@ export function bring(entry: Entry): Promise<void> {
 }
 
 /** A station's place on the page before it is there, and nothing in it. */
-const waiting = ({ id }: Entry): Station => ({
-  id,
+const waiting = ({ id }: Loaded): Station => ({
+  id: id === 'hands' ? 'apply' : id,
   side: () => html`<p class="waiting" role="status">${troubles.get(id) ?? ''}</p>`,
   // What is being typed into the field of Ask keeps its place meanwhile.
   controls: ({ session }) => (id === 'ask' ? askField(session) : html``),
@@ -41,7 +40,7 @@ const waiting = ({ id }: Entry): Station => ({
  *
  * @param changed called when there is something else to be shown
  */
-export function ready(entry: Entry, changed: () => void): Station {
+export function ready(entry: Loaded, changed: () => void): Station {
   const station = there.get(entry.id);
   if (station) return station;
   if (!coming.has(entry.id)) bring(entry).then(changed);
@@ -51,6 +50,6 @@ export function ready(entry: Entry, changed: () => void): Station {
 /** Loads the rest of the stations, and of the readings, while nobody waits for them, so that they open without a network too. */
 export async function bringRest(): Promise<void> {
   // One that fails is asked for again, and its trouble told, when it is opened.
-  for (const entry of stations) await entry.load().catch(() => undefined);
+  for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
   await loadMore().catch(() => undefined);
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Turning } from '../../sim/index.ts';
 import type { Bench } from './bench.ts';
+import { NO_HANDS } from './hands.ts';
 import { intention } from './intention.ts';
 import { type Moment, type Parts, type StationId, stationIds, stationNames } from './moment.ts';
 import { parts as registry } from './parts.ts';
@@ -106,7 +107,8 @@ export function opened(m: Moment, station: StationId): Moment {
     asked !== null && station !== 'questions'
       ? { ...here.parts, questions: { ...here.parts.questions, asked: null } }
       : here.parts;
-  return { ...here, parts, station, pedal: 0, follows: false };
+  // Hands go no farther than the station that they were put into, and the drum goes on again.
+  return { ...here, parts, station, pedal: 0, follows: false, hands: NO_HANDS };
 }
 
 export const show = intention(

@@ -12,6 +12,7 @@ import * as start from '../stations/start/part.ts';
 import * as wear from '../stations/wear-part.ts';
 import * as bench from './bench.ts';
 import * as guest from './guest.ts';
+import * as hands from './hands.ts';
 import type { AnyIntention } from './intention.ts';
 import * as view from './view.ts';
 import * as walk from './walk.ts';
@@ -22,6 +23,7 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   bench,
   view,
   guest,
+  hands,
   walk,
   wear,
   drum,

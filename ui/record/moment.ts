@@ -13,6 +13,7 @@ import type { StartPart } from '../stations/start/part.ts';
 import type { WearPart } from '../stations/wear-part.ts';
 import type { Bench } from './bench.ts';
 import type { Guest } from './guest.ts';
+import type { HandsRecord } from './hands.ts';
 import type { Shelf } from './shelf.ts';
 import type { View } from './view.ts';
 
@@ -86,6 +87,8 @@ export interface Moment {
   readonly parts: Parts;
   /** Who stands on the bench in the place of one's own. */
   readonly guest: Guest | null;
+  /** Hands in the brake. */
+  readonly hands: HandsRecord;
   /** Brakes of one's own. */
   readonly shelf: Shelf;
 }

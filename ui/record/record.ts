@@ -4,6 +4,7 @@ import { faults } from '../../sim/workshop/index.ts';
 import { type Bench, benchSchema, MOST_BAR } from './bench.ts';
 import { brakeOfBench, ownBrakeOf, sceneOf } from './derive.ts';
 import { callSchema, type Guest, type Mine } from './guest.ts';
+import { handsSchema, NO_HANDS } from './hands.ts';
 import { type Moment, type Parts, stationIds } from './moment.ts';
 import { parts } from './parts.ts';
 import { EMPTY_SHELF, type Shelf, shelfSchema } from './shelf.ts';
@@ -55,6 +56,7 @@ const schema: v.GenericSchema<unknown, Moment> = v.strictObject({
   view: viewSchema,
   parts: partsSchema,
   guest: v.nullable(guest),
+  hands: v.optional(handsSchema, NO_HANDS),
   shelf: v.optional(shelfSchema, EMPTY_SHELF),
 });
 

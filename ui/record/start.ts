@@ -1,6 +1,7 @@
 import { brakes } from '../scenes.ts';
 import { type BrakeRef, freshBench } from './bench.ts';
 import { brakeOfRef, standingOf, startOf } from './derive.ts';
+import { NO_HANDS } from './hands.ts';
 import type { Moment, StationId } from './moment.ts';
 import { initialParts } from './parts.ts';
 import { EMPTY_SHELF, type Shelf } from './shelf.ts';
@@ -31,6 +32,7 @@ export function plainMoment(
     view: PLAIN_VIEW,
     parts: initialParts(built),
     guest: null,
+    hands: NO_HANDS,
     shelf,
   };
 }

@@ -6,6 +6,7 @@ import { cell, type Find, factorCell, liningCell } from '../pieces/cells.ts';
 import { icons } from '../pieces/icons.ts';
 import type { Session } from '../session.ts';
 import { applyHint, lostText } from '../words.ts';
+import { handsButton } from './hands-button.ts';
 import type { PageView, Station } from './station.ts';
 
 /** Apply: press, watch both shoes move and the leading one do more work. */
@@ -87,7 +88,7 @@ function controls({ session, size }: PageView): TemplateResult {
   const bar = session.pressure / BAR;
   return html`<section class="blk ctl" aria-label="Controls">
     <div><div class="lab" id="drum">Drum</div>
-      <div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div></div>
+      <div class="row withhands"><div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div>${handsButton(session)}</div></div>
     ${size === 'narrow' ? nothing : stepRow(session)}
     <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
   </section>`;

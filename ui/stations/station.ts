@@ -1,9 +1,10 @@
-import type { TemplateResult } from 'lit';
-import type { Instant } from '../../sim/index.ts';
+import type { CSSResult, TemplateResult } from 'lit';
+import type { Instant, MotionPress, Point } from '../../sim/index.ts';
 import type { Find } from '../pieces/cells.ts';
 import type { PageSize } from '../pieces/page-sizes.ts';
 import type { StationId } from '../record/moment.ts';
 import type { Session } from '../session.ts';
+import type { Pointed } from '../stage/hit.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Label, Shape } from '../stage/shapes.ts';
 
@@ -19,9 +20,27 @@ export interface PageView {
   readonly size: PageSize;
 }
 
+/** A pointer on the stage that a station takes for itself. */
+export interface Taker {
+  /** @param at mm in the brake; @param part what lies there */
+  down(session: Session, at: Point, part: Pointed | null): boolean;
+  move(session: Session, at: Point): void;
+  up(session: Session): void;
+}
+
 /** One of the page's stations: what stands beside, under and over the stage while it is open. */
 export interface Station {
   readonly id: StationId;
+  /** Rules for what only this station shows; the page takes them on when it is first opened. */
+  readonly styles?: CSSResult;
+  /** What it does to the moving brake beside the pedal. */
+  acts?(session: Session, press: MotionPress): MotionPress;
+  /** The moving brake held against another way to its balance, relative; Balance from rest where left out. */
+  agreement?(session: Session): number;
+  /** Takes what a pointer presses, moves and lets go on the stage, px and mm; whether it has taken it. */
+  readonly takes?: Taker;
+  /** The moment as it is drawn, where the drawing makes more of it than there is. */
+  drawn?(session: Session, instant: Instant): Instant;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
   /** Blocks beside the stage, from the top. */

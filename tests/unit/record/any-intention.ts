@@ -15,6 +15,7 @@ import {
 } from '../../../sim/workshop/index.ts';
 import { questions } from '../../../ui/questions/index.ts';
 import { brakeOf, read } from '../../../ui/record/derive.ts';
+import { handParts } from '../../../ui/record/hands.ts';
 import { intentions } from '../../../ui/record/intentions.ts';
 import { lastStretch } from '../../../ui/record/life.ts';
 import { type Moment, stationIds } from '../../../ui/record/moment.ts';
@@ -126,6 +127,7 @@ const side = (keys: readonly string[], c: Chance) => ({ [c.of(keys)]: c.of(texts
 type Asked = (m: Moment, c: Chance) => readonly unknown[];
 const nothing: Asked = () => [];
 const flag: Asked = (_m, c) => [c.yes()];
+const spot = (c: Chance) => [c.real(-3000, 3000), c.real(-300, 300)];
 const typed: Asked = (_m, c) => [c.of(texts)];
 
 export const asked: Readonly<Record<string, Asked>> = {
@@ -157,6 +159,16 @@ export const asked: Readonly<Record<string, Asked>> = {
   'pedal.release': nothing,
   'bench.standing': (m, c) => [c.of(brakeOf(m).states).name],
   'bench.state': (m, c) => [state(m, c)],
+  'hands.open': flag,
+  'hands.part': (_m, c) => [c.of(handParts)],
+  'hands.grab': (_m, c) => [c.of(handParts), spot(c), spot(c), c.real(-9, 9)],
+  'hands.pull': (_m, c) => [spot(c), c.real(-9, 9)],
+  'hands.let-go': nothing,
+  'hands.tool': flag,
+  'hands.large': flag,
+  'hands.drum': flag,
+  'hands.spring': (_m, c) => [c.whole(0, 2), c.yes()],
+  'hands.hold-down': (_m, c) => [c.of(['front', 'rear']), c.yes()],
   'view.bend': flag,
   'view.names': flag,
   'view.look': (_m, c) => [c.of(['sheet', 'board'])],
@@ -226,6 +238,7 @@ export const asked: Readonly<Record<string, Asked>> = {
   'drum.on': nothing,
   'drum.slacken': nothing,
   'park.fault': (_m, c) => [c.of(['none', 'stiff lever', 'oil on rear', 'oil on front', 'glazed'])],
+  'park.loose': (_m, c) => [c.of([null, 0, c.real(-9, 9)])],
   'park.heat': (_m, c) => [c.real(-400, 400)],
   'park.rule': (_m, c) => [c.of([...parkingRules.map((r) => r.id), 'own', '?'])],
   'park.panel': (_m, c) => [c.of(['lever', 'wheels', 'hot'])],

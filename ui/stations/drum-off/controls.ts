@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { handsButton } from '../hands-button.ts';
 import type { PageView } from '../station.ts';
 import type { DrumDesk } from './desk.ts';
 import { foundBy } from './words.ts';
@@ -24,7 +25,7 @@ export function drumControls({ size, session }: PageView, desk: DrumDesk): Templ
   const slack = html`<button class="btn" ?disabled=${session.state.leverOffStop === 0} @click=${() => desk.slacken()}>Slacken the cable</button>`;
   return html`<section class="blk ctl drumctl" aria-label="Controls">
     <div class="hidden" role="status">${tried}</div>
-    ${pull}
+    <div class="row withhands">${pull}${handsButton(session)}</div>
     <div class="row three">${tries}${slack}</div>
     ${size === 'narrow' ? nothing : html`<div class="row three">${pageButtons(desk)}</div>`}
   </section>`;

@@ -10,6 +10,7 @@ import { faultsSide } from './faults.ts';
 import { mineSide } from './mine.ts';
 import { cutAt } from './section.ts';
 import { brakeSide, forcePath, sectionCard, teethTable } from './side.ts';
+import { drumStyles } from './styles.ts';
 import { foundBy, howItStands } from './words.ts';
 
 /** Drum off: which of the locks holds the drum, what each lets it do, and what releases it. */
@@ -30,6 +31,7 @@ function side(page: PageView): TemplateResult {
 
 export const drumOff: Station = {
   id: 'drum-off',
+  styles: drumStyles,
   beside: { wide: 0.36, middle: 0.36 },
   besideIs: 'Section B–B',
   roles: 'none',

@@ -8,6 +8,7 @@ import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
 import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
+import { pageStyles } from './page-styles.ts';
 
 /** Inspect: the measurement sheet of an axle, judged by margins, and the brake that was measured. */
 
@@ -25,6 +26,7 @@ function place({ session, size }: PageView): TemplateResult {
 
 export const inspect: Station = {
   id: 'inspect',
+  styles: pageStyles,
   roles: 'none',
   beside: { narrow: 0.48 },
   side: ({ session, size }) =>

@@ -5,11 +5,13 @@ import { shoesControls } from './controls.ts';
 import { ShoeDesk } from './desk.ts';
 import { picture, shoesSide, strip } from './side.ts';
 import { shoesStage } from './stage.ts';
+import { shoesStyles } from './styles.ts';
 import { stepNames, task } from './words.ts';
 
 /** New shoes: six steps to fit them right the first time, in any order. */
 export const newShoes: Station = {
   id: 'new-shoes',
+  styles: shoesStyles,
   beside: { wide: 0.3, middle: 0.35 },
   besideIs: 'Picture',
   roles: 'none',

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { number } from '../../format.ts';
+import { handsButton } from '../hands-button.ts';
 import type { PageView } from '../station.ts';
 import type { ParkDesk } from './desk.ts';
 import { MOST_PULL } from './part.ts';
@@ -35,6 +36,7 @@ export function parkControls({ size }: PageView, desk: ParkDesk): TemplateResult
     <div class="row park-first">
       <div><div class="lab" id="park-nose">Vehicle stands</div><div class="seg" role="group" aria-labelledby="park-nose">${seg}</div></div>
       ${narrow ? nothing : slopeStep(desk)}
+      ${handsButton(desk.session)}
     </div>
     <div class="park-hand">
       <button class="btn" aria-label="One notch back" ?disabled=${desk.cable === 0} @click=${() => desk.notch(-1)}>− notch</button>

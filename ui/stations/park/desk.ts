@@ -8,6 +8,7 @@ import {
   type Instant,
   type LeverAlone,
   leverAlone,
+  type MotionPress,
   type OnHill,
   onHill,
   type Parked,
@@ -25,6 +26,7 @@ import {
   chooseWheelFault,
   heat,
   judgeBy,
+  letRoll,
   MOST_PULL,
   type Nose,
   openPanel,
@@ -83,6 +85,34 @@ export class ParkDesk {
 
   pull(newton: number): void {
     this.session.do(pull, newton);
+  }
+
+  /** The chocks are away: the moving brake holds the vehicle, or does not. */
+  get loose(): boolean {
+    return this.#part.loose !== null;
+  }
+
+  letRoll(loose: boolean): void {
+    this.session.do(letRoll, loose ? this.session.instant().drumAngle : null);
+  }
+
+  /** What the slope and the hand lever do to the wheel while the chocks are away. */
+  acts(press: MotionPress): MotionPress {
+    if (!this.loose) return press;
+    const sense = this.nose === 'down' ? 1 : -1;
+    const torque = sense * this.hill().need;
+    return { pressure: press.pressure, turning: 0, cable: this.cable, rolling: true, torque };
+  }
+
+  /** Speed of the rolling vehicle, mm/s, and how far it has come, mm; as its nose points down the road. */
+  get rolled(): { readonly speed: number; readonly way: number } {
+    const { session } = this;
+    const { tyreRadius } = session.brake.vehicle;
+    const { drumAngle } = session.instant();
+    return {
+      speed: Math.abs(session.motion.drumSpeed) * tyreRadius,
+      way: Math.abs(drumAngle - (this.#part.loose ?? drumAngle)) * tyreRadius,
+    };
   }
 
   /** The hand lever one notch on or back. */
@@ -170,6 +200,7 @@ export class ParkDesk {
   /** The moment on the stage: parked and about to slip as the hill turns the drum; let go: at rest. */
   get instant(): Instant {
     const { session, cable } = this;
+    if (this.loose) return session.instant();
     if (cable === 0) return session.rest;
     const turning = this.nose === 'down' ? 1 : -1;
     return this.#instant.of([session.rig, session.state, cable, turning], () =>

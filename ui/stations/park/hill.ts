@@ -6,6 +6,21 @@ import { asked } from './words.ts';
 /** Steepest hill that is drawn as it is, degrees. */
 const STEEPEST = 24;
 
+/** Slower than this the vehicle stands, mm/s: creep of bristles that stretch is slower. */
+const STANDS = 0.01;
+
+/** What the wheel does while the chocks are away. */
+function rolling(desk: ParkDesk): TemplateResult {
+  const { speed, way } = desk.rolled;
+  const says =
+    speed < STANDS
+      ? `stands; gave ${number(way, 2)} mm`
+      : speed < 20
+        ? `creeps ${number(speed, 1)} mm/s`
+        : `rolls ${number(speed * 3.6e-3, 1)} km/h, ${number(way / 1000, 1)} m`;
+  return html`<span class=${speed < STANDS ? '' : 'bad'} data-rolling=${speed.toFixed(3)}>${says}</span>`;
+}
+
 /** The van on its hill, a line figure; its nose is where the wheel's front is. The braked wheel is yellow. */
 export function hillFigure(desk: ParkDesk): TemplateResult {
   const { nose, rule } = desk;
@@ -36,5 +51,5 @@ export function hillFigure(desk: ParkDesk): TemplateResult {
         ${h.holds ? '' : svg`<path d=${`M${roll * 74} -40h${roll * 14}v-8l${roll * 14} 14l${roll * -14} 14v-8h${roll * -14}Z`} fill="var(--bad)" stroke="var(--sheet)" />`}
       </g>`}
     </svg>
-    <div><b>${asked(rule)}</b><span>${number(angle, 1)}°${angle > STEEPEST ? `, drawn ${STEEPEST}°` : ''}</span><span>needs ${number(Math.ceil(h.need / 1000 - 1e-9), 0)} N·m a wheel</span><span>${can}</span>${h.holds ? '' : html`<span class="bad">rolls this way</span>`}</div></div>`;
+    <div><b>${asked(rule)}</b><span>${number(angle, 1)}°${angle > STEEPEST ? `, drawn ${STEEPEST}°` : ''}</span><span>needs ${number(Math.ceil(h.need / 1000 - 1e-9), 0)} N·m a wheel</span><span>${can}</span>${desk.loose ? rolling(desk) : h.holds ? '' : html`<span class="bad">rolls this way</span>`}</div></div>`;
 }

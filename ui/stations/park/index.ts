@@ -6,19 +6,24 @@ import { hillFigure } from './hill.ts';
 import { panels } from './panels.ts';
 import { parkSide } from './side.ts';
 import { parkStage } from './stage.ts';
+import { parkStyles } from './styles.ts';
 import { verdict } from './words.ts';
 
 /** Park: one cable works both shoes; does it hold on the hill, both ways round? */
 export const park: Station = {
   id: 'park',
+  styles: parkStyles,
   beside: { wide: 0.3, middle: 0.33 },
   besideIs: 'Forces and cable',
   side: (page) => parkSide(page, deskOf(ParkDesk, page.session)),
   controls: (page) => parkControls(page, deskOf(ParkDesk, page.session)),
+  acts: (session, press) => deskOf(ParkDesk, session).acts(press),
   caption: (session) =>
-    deskOf(ParkDesk, session).cable > 0
-      ? 'Forces 12.5 mm per kN, about to slip · ghost: lever at rest, ×1'
-      : 'Let go: the lever rests on its stop',
+    deskOf(ParkDesk, session).loose
+      ? 'Chocks away: the moving wheel'
+      : deskOf(ParkDesk, session).cable > 0
+        ? 'Forces 12.5 mm per kN, about to slip · ghost: lever at rest, ×1'
+        : 'Let go: the lever rests on its stop',
   over: (page) => {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(ParkDesk, page.session);

@@ -43,6 +43,8 @@ export interface ParkPart {
   readonly panel: ParkPanel;
   /** Rise of the drum's temperature when it was parked hot, K. */
   readonly rise: number;
+  /** The vehicle is let go on its slope: turn of the drum where it was, rad; null: chocked. */
+  readonly loose: number | null;
 }
 
 const usual = parkingRules[0] as ParkingRule;
@@ -63,6 +65,8 @@ const within = (low: number, high: number) => v.pipe(v.number(), v.minValue(low)
 export const parkPart: Part<ParkPart> = {
   anew: true,
   layers: { forces: true },
+  // It is chocked when one turns away.
+  left: (m) => put(m, { loose: null }),
   initial: () => ({
     cable: 300,
     nose: 'down',
@@ -72,6 +76,7 @@ export const parkPart: Part<ParkPart> = {
     fault: 'none',
     panel: 'lever',
     rise: 100,
+    loose: null,
   }),
   schema: v.strictObject({
     cable: within(0, MOST_PULL),
@@ -82,6 +87,8 @@ export const parkPart: Part<ParkPart> = {
     fault: v.picklist(FAULTS),
     panel: v.picklist(['lever', 'wheels', 'hot']),
     rise: within(...RISES),
+    // Records from before it could roll have none.
+    loose: v.optional(v.nullable(v.pipe(v.number(), v.finite())), null),
   }),
 };
 
@@ -163,4 +170,11 @@ export const heat = intention(
   'park.heat',
   (m: Moment, by: number) => put(m, { rise: clamp(m.parts.park.rise + by, ...RISES) }),
   (_before, after) => `parked ${after.parts.park.rise} K hot`,
+);
+
+/** The chocks are taken away, with the drum at a turn, rad; null: put under again. */
+export const letRoll = intention(
+  'park.loose',
+  (m: Moment, loose: number | null) => put(m, { loose }),
+  (_before, after) => (after.parts.park.loose === null ? 'chocked' : 'chocks away'),
 );

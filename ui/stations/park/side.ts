@@ -43,6 +43,7 @@ function verdictBlock(desk: ParkDesk): TemplateResult {
   const v = verdict(way[desk.nose], desk.rule, desk.nose);
   return html`<section class="blk park-verdict" aria-label="Verdict">
     <div class="park-says" role="status" data-verdict>${markOf(v.mark)}<div><strong>${v.text}</strong><span>${v.margin}</span></div></div>
+    <button class="btn park-chocks" aria-pressed=${desk.loose} @click=${() => desk.letRoll(!desk.loose)}>${desk.loose ? 'Chock it' : 'Chocks away'}</button>
     ${bars(desk, way)}${rules(desk)}</section>`;
 }
 

@@ -4,7 +4,9 @@ import { BARRED, COMPACT, LOW, NARROW } from '../../pieces/page-sizes.ts';
 /** What only this station has. */
 export const parkStyles = css`
   .park-mk { width: 34px; height: 34px; flex: none; }
-  .park-verdict { padding: 8px 18px 9px; }
+  .park-verdict { padding: 8px 18px 9px; position: relative; }
+  .park-chocks { position: absolute; top: 12px; right: 16px; min-height: 40px; padding: 0 10px; font-size: 15px; }
+  .park-says { padding-right: 112px; }
   .park-says { display: flex; gap: 16px; align-items: center; }
   .park-says strong { display: block; font-size: 31px; line-height: 1.1; font-weight: 780; }
   .park-says span { font-size: 18px; }
@@ -84,7 +86,7 @@ export const parkStyles = css`
   .park-hill b { display: block; font-size: 24px; font-weight: 760; }
   .park-hill span { display: block; }
   .park-hill .bad { color: var(--bad); font-weight: 700; }
-  .park-first { grid-template-columns: 1fr 1fr; }
+  .park-first { grid-template-columns: minmax(0, 1.25fr) minmax(0, 1fr) auto; align-items: end; }
   .park-step { display: grid; grid-template-columns: 46px 1fr 46px; border: 2px solid var(--ink); align-items: stretch; }
   .park-step .btn { border: 0; padding: 0; min-height: 42px; }
   .park-step .btn:first-child { border-right: 1px solid var(--rule); }
@@ -108,6 +110,8 @@ export const parkStyles = css`
     .park-verdict { padding: 6px 14px 8px; }
     .park-says strong { font-size: 24px; }
     .park-says span { font-size: 15px; }
+    .park-chocks { min-height: 36px; font-size: 14px; right: 12px; }
+    .park-says { padding-right: 100px; }
     .park-mk { width: 26px; height: 26px; }
     .park-other { font-size: 13.5px; margin: 1px 0 2px 42px; }
     .park-bar { grid-template-columns: 78px 1fr 48px; }
@@ -182,6 +186,8 @@ export const parkStyles = css`
     .park-cable .park-step .btn { min-height: 58px; }
     .park-cable.row { grid-template-columns: 1fr; }
     .park-verdict { order: 1; padding: 10px 16px; }
+    .park-chocks { min-height: 56px; font-size: 16px; }
+    .park-says { padding-right: 120px; min-height: 62px; }
     .park-says strong { font-size: 27px; }
     .park-says span, .park-other { font-size: 16px; }
     .park-other { margin-left: 42px; }
@@ -200,7 +206,7 @@ export const parkStyles = css`
     .park-stepper .btn { min-height: 58px; }
     .park-step { grid-template-columns: 58px 1fr 58px; }
     .park-step .btn { min-height: 58px; }
-    .park-first { grid-template-columns: minmax(0, 1fr); }
+    .park-first { grid-template-columns: minmax(0, 1fr) auto; }
     .park-hand { gap: 6px; }
     .park-ctl .btn { min-height: 56px; }
     .park-lever { max-height: none; }

@@ -3,6 +3,7 @@ import { questions } from '../../questions/index.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
 import './list.ts';
+import { questionsStyles } from './styles.ts';
 
 /** Questions: what people ask, in plain words, each with the way to the station that answers it. */
 
@@ -28,6 +29,7 @@ const over = ({ session, size }: PageView): TemplateResult =>
 
 export const questionsStation: Station = {
   id: 'questions',
+  styles: questionsStyles,
   phoneStage: false,
   side,
   controls,

@@ -5,6 +5,7 @@ import { SeeDesk } from './desk.ts';
 import './free.ts';
 import './likely.ts';
 import './said.ts';
+import { seePageStyles } from './page-styles.ts';
 import { titles } from './words.ts';
 
 /** What I see: what one notices of one's own car, likely causes and the cheapest next check. */
@@ -37,4 +38,11 @@ const over = ({ session, size }: PageView): TemplateResult =>
     ? html``
     : html`<takeup-said all .session=${session} .rev=${session.revision}></takeup-said>`;
 
-export const see: Station = { id: 'see', phoneStage: false, side, controls, over };
+export const see: Station = {
+  id: 'see',
+  styles: seePageStyles,
+  phoneStage: false,
+  side,
+  controls,
+  over,
+};

@@ -1,6 +1,7 @@
 import { html, svg, type TemplateResult } from 'lit';
 import { askField } from '../../pieces/ask-field.ts';
 import type { PageView, Station } from '../station.ts';
+import { startStyles } from './page-styles.ts';
 import { goIn, type Way } from './part.ts';
 
 /** Start: what is wrong, in seven lines; the first thing on a phone. */
@@ -96,6 +97,7 @@ const side = (page: PageView): TemplateResult =>
 
 export const start: Station = {
   id: 'start',
+  styles: startStyles,
   phoneStage: false,
   side,
   controls: ({ session }) => askField(session),

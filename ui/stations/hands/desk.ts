@@ -1,0 +1,299 @@
+import {
+  createRig,
+  type Hand,
+  handForce,
+  type Instant,
+  type Lock,
+  type MotionPress,
+  type Point,
+  type Rig,
+  type RimHand,
+  removal,
+  restingFrom,
+  type Side,
+  sentBack,
+} from '../../../sim/index.ts';
+import {
+  chooseHand,
+  grab,
+  type HandPart,
+  type HandsRecord,
+  type Hold,
+  handParts,
+  letGoHand,
+  pullTo,
+} from '../../record/hands.ts';
+import { Kept, KeptFor } from '../../record/kept.ts';
+import type { Session } from '../../session.ts';
+import { distance, nearAngle } from '../../stage/geometry.ts';
+import { placeNow, spun, unplaced } from './places.ts';
+
+/** A bare hand: its spring, N/mm, and the most it pulls, N. */
+const RATE = 5;
+export const LIMIT = 200;
+/** Arms of the bar that makes it stronger. */
+export const BAR_ARMS = 3;
+
+/** What is derived from hands in the brake: forces for the moving brake, places on the stage, readings. */
+export class HandsDesk {
+  readonly session: Session;
+  readonly #hands = new KeptFor<Hold, Kept<readonly Hand[]>>();
+  readonly #rims = new KeptFor<Hold, Kept<RimHand>>();
+  readonly #lock = new Kept<Lock | null>();
+  readonly #other = new Kept<Rig>();
+
+  constructor(session: Session) {
+    this.session = session;
+  }
+
+  get record(): HandsRecord {
+    return this.session.moment.hands;
+  }
+  get limit(): number {
+    return this.record.tool ? LIMIT * BAR_ARMS : LIMIT;
+  }
+  get rate(): number {
+    return this.record.tool ? RATE * BAR_ARMS : RATE;
+  }
+
+  /** What can be taken hold of now: no drum that is off. */
+  get parts(): readonly HandPart[] {
+    return handParts.filter((p) => p !== 'drum' || !this.record.drumOff);
+  }
+
+  /** What holds the drum on its brake; null: it comes off. */
+  get lock(): Lock | null {
+    const { rig, state, moment } = this.session;
+    return this.#lock.of([rig, state, moment.bench.held], () => {
+      return removal(rig, state, moment.bench.held).heldBy;
+    });
+  }
+
+  /** What the hands do to the moving brake. */
+  acts({ pressure }: MotionPress): MotionPress {
+    const { record, session } = this;
+    const { part, hold, drumOff } = record;
+    const cable = session.station === 'park' ? session.moment.parts.park.cable : 0;
+    const press: MotionPress = { pressure, turning: 0, cable, drumOff };
+    if (part === 'drum')
+      return { ...press, coasts: true, ...(hold ? { rim: this.#rim(hold) } : {}) };
+    return hold ? { ...press, hands: this.#of(hold) } : press;
+  }
+
+  #rim(hold: Hold): RimHand {
+    const { rate, limit } = this;
+    return this.#rims
+      .of(hold, () => new Kept())
+      .of([rate], () => ({
+        ...{ radius: Math.hypot(...hold.at), angle: hold.turn, rate, limit, damped: true },
+      }));
+  }
+
+  #of(hold: Hold): readonly Hand[] {
+    const { part } = this.record;
+    const { brake } = this.session;
+    return this.#hands
+      .of(hold, () => new Kept())
+      .of([this.rate, part, brake], () => this.#make(hold, part));
+  }
+
+  #make({ at, to }: Hold, part: HandPart): readonly Hand[] {
+    const { rate, limit } = this;
+    const { parkingLever: lever, shoes } = this.session.brake;
+    const hand = (on: Hand['on'], held = at, where = to): Hand => ({
+      on,
+      at: held,
+      to: where,
+      rate,
+      limit,
+    });
+    switch (part) {
+      case 'front shoe':
+        return [hand('front')];
+      case 'rear shoe':
+        return [hand('rear')];
+      case 'both toes': {
+        const { toe } = shoes.rear;
+        return [
+          hand('front'),
+          hand('rear', toe, [toe[0] - (to[0] - at[0]), toe[1] + to[1] - at[1]]),
+        ];
+      }
+      case 'strut':
+        return [hand('strut')];
+      case 'parking lever':
+        return [hand('lever')];
+      case 'cable': {
+        // A cable only pulls, and only its own way.
+        const along = (to[0] - at[0]) * lever.pull[0] + (to[1] - at[1]) * lever.pull[1];
+        const way = Math.max(0, along);
+        return [
+          hand('lever', lever.hook, [
+            lever.hook[0] + way * lever.pull[0],
+            lever.hook[1] + way * lever.pull[1],
+          ]),
+        ];
+      }
+      case 'front piston':
+      case 'rear piston':
+        return [hand(part)];
+      case 'drum':
+        return [];
+    }
+  }
+
+  /** Where a part is held when no place is chosen, as it stands in the reference pose, mm. */
+  usual(part: HandPart): Point {
+    const { shoes, parkingLever, drum } = this.session.brake;
+    const { front, rear } = shoes;
+    switch (part) {
+      case 'front shoe':
+      case 'both toes':
+      case 'front piston':
+        return front.toe;
+      case 'rear shoe':
+      case 'rear piston':
+        return rear.toe;
+      case 'strut':
+        return [
+          (front.strutSeat[0] + rear.strutSeat[0]) / 2,
+          (front.strutSeat[1] + rear.strutSeat[1]) / 2,
+        ];
+      case 'parking lever':
+      case 'cable':
+        return parkingLever.hook;
+      case 'drum': {
+        const r = drum.radiusNew + drum.rim / 2;
+        return spun([-0.77 * r, 0.64 * r], -this.session.instant().drumAngle);
+      }
+    }
+  }
+
+  /** Takes hold of the chosen part, where the hand is now: nothing is pulled yet. */
+  take(part: HandPart = this.record.part, at: Point = this.usual(part)): void {
+    const { session } = this;
+    const now = session.instant();
+    session.do(grab, part, at, placeNow(session.brake, now, part, at), now.drumAngle);
+  }
+
+  /** A place of the stage taken hold of; the place is of the drawing, which may make more of the movement. */
+  takeAt(part: HandPart, drawn: Instant, at: Point): void {
+    const { brake } = this.session;
+    const both = this.record.part === 'both toes' && part === 'front shoe';
+    const taken = both ? 'both toes' : part;
+    this.take(taken, unplaced(brake, drawn, taken, at));
+  }
+
+  /** Pulls by so much more, N to the right and up; takes hold first. A drum is turned by as much along its rim. */
+  pull(right: number, up: number): void {
+    if (!this.record.hold) this.take();
+    const { hold } = this.record;
+    if (!hold) return;
+    if (this.record.part === 'drum') {
+      const more = (right === 0 ? up : -right) / (this.rate * Math.hypot(...hold.at));
+      this.turnTo(hold.turn + more);
+      return;
+    }
+    const [x, y] = hold.to;
+    this.session.do(pullTo, this.#reached([x + right / this.rate, y + up / this.rate]), 0);
+  }
+
+  /** A hand goes no farther than it can pull. */
+  #reached(to: Point): Point {
+    const { hold, part } = this.record;
+    if (!hold) return to;
+    const from = placeNow(this.session.brake, this.session.instant(), part, hold.at);
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    const far = Math.hypot(dx, dy);
+    const most = this.limit / this.rate;
+    return far > most ? [from[0] + (dx * most) / far, from[1] + (dy * most) / far] : to;
+  }
+
+  /** Pull to the right as it is set, N. */
+  get level(): number {
+    const { hold, part } = this.record;
+    if (!hold) return 0;
+    const { brake } = this.session;
+    const now = this.session.instant();
+    if (part === 'drum') {
+      const off = (now.drumAngle - hold.turn) * this.rate * Math.hypot(...hold.at);
+      return Math.max(-this.limit, Math.min(this.limit, off));
+    }
+    const from = placeNow(brake, now, part, hold.at);
+    return Math.max(-this.limit, Math.min(this.limit, (hold.to[0] - from[0]) * this.rate));
+  }
+
+  /** The hand follows a pointer, mm: the rubber line is as long as it is drawn, whatever the drawing makes of movements. */
+  follow(drawn: Instant, to: Point): void {
+    const { hold, part } = this.record;
+    if (!hold) return;
+    if (part !== 'drum') {
+      const { brake } = this.session;
+      const seen = placeNow(brake, drawn, part, hold.at);
+      const is = placeNow(brake, this.session.instant(), part, hold.at);
+      this.session.do(pullTo, [is[0] + to[0] - seen[0], is[1] + to[1] - seen[1]], 0);
+      return;
+    }
+    const angle = Math.atan2(to[1], to[0]) - Math.atan2(hold.at[1], hold.at[0]);
+    this.turnTo(nearAngle(angle, hold.turn));
+  }
+
+  turnTo(turn: number): void {
+    const { hold } = this.record;
+    if (hold) this.session.do(pullTo, spun(hold.at, turn), turn);
+  }
+
+  letGo(): void {
+    if (this.record.hold) this.session.do(letGoHand);
+  }
+
+  choose(by: 1 | -1): void {
+    const { parts } = this;
+    const now = parts.indexOf(this.record.part);
+    const next = parts[(now + by + parts.length) % parts.length];
+    if (next) this.session.do(chooseHand, next);
+  }
+
+  /** What the hand feels, N. */
+  force(instant: Instant): number {
+    if (!this.record.hold) return 0;
+    if (this.record.part === 'drum') return Math.abs(this.session.motion.rimForce);
+    return handForce(instant);
+  }
+
+  /** Torque that the hand has on the drum, N·mm. */
+  get torque(): number {
+    const { hold, part } = this.record;
+    if (!hold || part !== 'drum') return 0;
+    return Math.abs(this.session.motion.rimForce) * Math.hypot(...hold.at);
+  }
+
+  toeMoved(instant: Instant, side: Side): number {
+    return instant.shoes[side].toe[0] - this.session.rest.shoes[side].toe[0];
+  }
+
+  hookMoved(instant: Instant): number {
+    const { brake, rest } = this.session;
+    const { hook } = brake.parkingLever;
+    const at = (i: Instant): Point => placeNow(brake, i, 'parking lever', hook);
+    return distance(at(instant), at(rest));
+  }
+
+  /** How far a piston stands behind its toe, mm, and the fluid that went, mm³. */
+  pistonBack(instant: Instant, side: Side): { readonly behind: number; readonly fluid: number } {
+    const behind = instant.shoes[side].pistonBehind ?? 0;
+    return { behind, fluid: sentBack(this.session.brake, behind) };
+  }
+
+  /** The moving brake against Balance asked from its own pose: relative difference of the strut's force. */
+  agreement(): number {
+    const { session } = this;
+    const record = session.motion.snapshot();
+    if (record.quiet < 2) return 0;
+    const { rig: own } = session;
+    const rig = this.#other.of([own], () => createRig(own.brake, own.options));
+    const asked = restingFrom(rig, record);
+    const now = session.instant();
+    return Math.abs(asked.strutForce - now.strutForce) / Math.max(10, now.strutForce);
+  }
+}

@@ -1,0 +1,59 @@
+import { html } from 'lit';
+import type { Instant } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import type { Session } from '../../session.ts';
+import { deskOf, type Station } from '../station.ts';
+import { HandsDesk } from './desk.ts';
+import { holdable, LARGE, largened } from './places.ts';
+import { handsControls, handsSide } from './side.ts';
+import { handStage } from './stage.ts';
+import { handsStyles } from './styles.ts';
+import { rows, tells } from './words.ts';
+
+/** What needs the drum, or the gaps to it. */
+const OF_DRUM = ['drum', 'fan', 'comb', 'ghost', 'turning'];
+
+/** The moment as it is drawn. */
+const drawn = (session: Session, now = session.instant()): Instant =>
+  session.moment.hands.large ? largened(now, session.rest) : now;
+
+/** Hands in the brake: in the place of Apply, Park or Drum off while they are open. */
+export const hands: Station = {
+  id: 'apply',
+  styles: handsStyles,
+  side: (page) => handsSide(page, deskOf(HandsDesk, page.session)),
+  controls: (page) => handsControls(page, deskOf(HandsDesk, page.session)),
+  roles: 'none',
+  caption: (session) =>
+    session.moment.hands.large
+      ? `Shoes’ movements and gaps ×${LARGE}`
+      : session.moment.hands.drumOff
+        ? 'Drum off, true scale: press a part and pull'
+        : 'True scale: press a part and pull',
+  without: (session) => (session.moment.hands.drumOff ? OF_DRUM : []),
+  acts: (session, press) => deskOf(HandsDesk, session).acts(press),
+  agreement: (session) => deskOf(HandsDesk, session).agreement(),
+  drawn,
+  takes: {
+    down(session, at, pointed) {
+      const desk = deskOf(HandsDesk, session);
+      const part = pointed && holdable(pointed);
+      if (!part || !desk.parts.includes(part)) return false;
+      desk.takeAt(part, drawn(session), at);
+      return true;
+    },
+    move: (session, at) => deskOf(HandsDesk, session).follow(drawn(session), at),
+    up: (session) => deskOf(HandsDesk, session).letGo(),
+  },
+  extra: (session, input) => handStage(deskOf(HandsDesk, session), input),
+  wall: {
+    readings: ['strutForce', 'restClearanceMean', 'clearanceMean'],
+    says: ({ session, instant }) => {
+      const desk = deskOf(HandsDesk, session);
+      const { part, hold } = desk.record;
+      return hold
+        ? html`<b>${rows[part][0]}: ${number(desk.force(instant), 0)} N.</b> ${tells[part]}`
+        : tells[part];
+    },
+  },
+};

@@ -1,0 +1,165 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { type Instant, pressingHoldDown, type Side, unhooking } from '../../../sim/index.ts';
+import { cautions } from '../../cautions.ts';
+import { number } from '../../format.ts';
+import { caution } from '../../pieces/icons.ts';
+import {
+  chooseHand,
+  hookSpring,
+  largen,
+  openHands,
+  takeDrum,
+  takeTool,
+  turnHoldDown,
+} from '../../record/hands.ts';
+import { stationNames } from '../../record/moment.ts';
+import type { PageView } from '../station.ts';
+import type { HandsDesk } from './desk.ts';
+import './pad.ts';
+import { LARGE } from './places.ts';
+import { rows, tells } from './words.ts';
+
+interface Told {
+  readonly key: string;
+  readonly name: string;
+  readonly value: string;
+  readonly unit: string;
+}
+
+const told = (key: string, name: string, value: number, digits: number, unit: string): Told => ({
+  ...{ key, name, unit, value: number(value, digits) },
+});
+
+/** What is felt and seen at the part that is held: three figures. */
+function figures(desk: HandsDesk, now: Instant): readonly Told[] {
+  const { part } = desk.record;
+  const strut = told('strut', 'Strut force', now.strutForce, 0, 'N');
+  const home = told('strut-home', 'Strut, let go', desk.session.rest.strutForce, 0, 'N');
+  const side = (s: Side) =>
+    told('toe', `Toe moved, ${s}`, Math.abs(desk.toeMoved(now, s)), 2, 'mm');
+  switch (part) {
+    case 'front shoe':
+    case 'strut':
+      return [side('front'), strut, home];
+    case 'rear shoe':
+      return [side('rear'), strut, home];
+    case 'both toes':
+      return [
+        told('parted', 'Off the strut', Math.max(0, now.separation - now.strutLength), 2, 'mm'),
+        strut,
+        home,
+      ];
+    case 'parking lever':
+    case 'cable':
+      return [told('hook', 'Hook moved', desk.hookMoved(now), 1, 'mm'), strut, home];
+    case 'front piston':
+    case 'rear piston': {
+      const s = part === 'front piston' ? 'front' : 'rear';
+      const { behind, fluid } = desk.pistonBack(now, s);
+      return [
+        told('back', 'Off its toe', behind, 2, 'mm'),
+        told('fluid', 'Fluid gone home', fluid / 1000, 2, 'ml'),
+        told('push', 'Left on the toe', now.shoes[s].pistonForce, 0, 'N'),
+      ];
+    }
+    case 'drum':
+      return [
+        told('turned', 'Turned', ((180 / Math.PI) * now.drumAngle) % 360, 0, '°'),
+        told('torque', 'Torque of the hand', desk.torque / 1000, 1, 'N·m'),
+        told('drag', 'Drag of the linings', Math.abs(now.torqueOnDrum) / 1000, 1, 'N·m'),
+      ];
+  }
+}
+
+function readings(desk: HandsDesk, now: Instant): TemplateResult {
+  return html`<section class="blk rd hands-rd" aria-label="Readings">${figures(desk, now).map(
+    ({ key, name, value, unit }) =>
+      html`<div class="c" data-key=${key}><b>${name}</b><div class="v">${value}<small>${unit}</small></div></div>`,
+  )}</section>`;
+}
+
+function springRows(desk: HandsDesk, now: Instant): TemplateResult[] {
+  const { session } = desk;
+  const { brake, state } = session;
+  return brake.springs.map(({ name }, i) => {
+    const off = state.condition.unhooked?.includes(i) === true;
+    const u = unhooking(brake, now, i);
+    const says = off
+      ? `off; took ${number(u?.takes ?? 0, 0)} N`
+      : `takes ${number(u?.takes ?? 0, 0)} N, stores ${number((u?.stored ?? 0) / 1000, 1)} J`;
+    const label = off ? `Hook on the ${name}` : `Unhook the ${name}`;
+    return html`<li><div data-spring=${i}><b>${name.charAt(0).toUpperCase()}${name.slice(1)}</b><span>${says}</span><button class="do" aria-label=${label} @click=${() => session.do(hookSpring, i, !off)}>${off ? 'Hook on' : 'Unhook'}</button></div></li>`;
+  });
+}
+
+function holdDownRows(desk: HandsDesk): TemplateResult[] {
+  const { session } = desk;
+  const { brake, state } = session;
+  return (['front', 'rear'] as const).map((side) => {
+    const off = state.condition.unheld?.includes(side) === true;
+    const takes = number(pressingHoldDown(brake, side), 0);
+    const does = off ? 'Put on' : 'Take off';
+    return html`<li><div data-hold-down=${side}><b>Hold-down, ${side}</b><span>${off ? 'off: the shoe leans free' : `press with ${takes} N and turn`}</span><button class="do" aria-label=${`${does} the ${side} hold-down`} @click=${() => session.do(turnHoldDown, side, !off)}>${does}</button></div></li>`;
+  });
+}
+
+function list(desk: HandsDesk, now: Instant): TemplateResult {
+  const { session, record, lock } = desk;
+  const key = (e: KeyboardEvent): void => {
+    const by = { ArrowDown: 1, ArrowUp: -1 }[e.key] as 1 | -1 | undefined;
+    if (!by) return;
+    desk.choose(by);
+    e.preventDefault();
+    const root = (e.currentTarget as HTMLElement).getRootNode() as ShadowRoot;
+    requestAnimationFrame(() => root.querySelector<HTMLElement>('.hands-list .on')?.focus());
+  };
+  return html`<section class="blk hands-list" aria-label="Take hold of">
+    <div class="head"><span>Take hold of</span><span>↑ ↓ choose</span></div>
+    <ul @keydown=${key}>${desk.parts.map((part) => {
+      const on = record.part === part;
+      const [name, does] = rows[part];
+      return html`<li><button class=${on ? 'on' : ''} data-part=${part} aria-current=${on ? 'true' : 'false'} @click=${() => session.do(chooseHand, part)}><b>${name}</b><span>${does}</span></button></li>`;
+    })}</ul>
+    ${record.drumOff ? html`<ul>${springRows(desk, now)}${holdDownRows(desk)}</ul>` : html`<p class="hands-why">${lock ? html`The drum stays on: ${lock}. See Drum off.` : 'Springs and hold-downs: with the drum off.'}</p>`}
+  </section>`;
+}
+
+export function handsSide({ session, instant, size }: PageView, desk: HandsDesk): TemplateResult {
+  const { part, drumOff } = desk.record;
+  return html`<section class="blk h hands-h"><div><h1>Hands</h1><button class="btn" @click=${() => session.do(openHands, false)}>Back to ${stationNames[session.station]}</button></div><p>${tells[part]}</p></section>
+    ${list(desk, instant)}
+    ${readings(desk, instant)}
+    ${drumOff ? html`<section class="note">${caution}<div>${cautions.springs}${size === 'middle' ? '' : html` ${cautions.drumOff}`}</div></section>` : nothing}
+    ${choices(desk)}`;
+}
+
+const two = (
+  label: string,
+  [a, b]: readonly [string, string],
+  second: boolean,
+  put: (second: boolean) => void,
+  off = false,
+): TemplateResult =>
+  html`<div class="seg" role="group" aria-label=${label}>${[a, b].map(
+    (name, i) =>
+      html`<button aria-current=${second === (i === 1) ? 'true' : 'false'} class=${second === (i === 1) ? 'on' : ''} ?disabled=${off && i === 1} @click=${() => put(i === 1)}>${name}</button>`,
+  )}</div>`;
+
+/** What the hand is, how movements are drawn, and the drum. */
+function choices(desk: HandsDesk): TemplateResult {
+  const { session, lock } = desk;
+  const { tool, large, drumOff } = desk.record;
+  return html`<section class="blk hands-segs" aria-label="Hand, scale and drum">
+    ${two('Hand', ['Hand', 'Bar'], tool, (b) => session.do(takeTool, b))}
+    ${two('Movements of the shoes', ['×1', `×${LARGE}`], large, (b) => session.do(largen, b))}
+    ${two('Drum', ['Drum on', 'Off'], drumOff, (b) => session.do(takeDrum, b), lock !== null && !drumOff)}
+  </section>`;
+}
+
+export function handsControls({ instant }: PageView, desk: HandsDesk): TemplateResult {
+  const force = desk.force(instant);
+  return html`<section class="blk ctl hands-ctl" aria-label="Controls">
+    <takeup-hand-pad .desk=${desk} .force=${force} .level=${desk.level}></takeup-hand-pad>
+    <button class="btn ${desk.record.hold ? 'p' : ''}" ?disabled=${desk.record.hold === null} @click=${() => desk.letGo()}>Let go <kbd>Esc</kbd></button>
+  </section>`;
+}
