@@ -15,6 +15,7 @@ import {
   type Wheel,
 } from '../sim/index.ts';
 import { wordsOf } from './adjusters.ts';
+import { wheelOf } from './record/across.ts';
 import {
   backToNew,
   clicked,
@@ -184,7 +185,7 @@ export class Session extends EventTarget {
   get wheel(): Wheel {
     // The sheet of measurements is filled in wheel by wheel: the drawing turns with it.
     if (this.station === 'inspect') return measuredWheel(this.moment);
-    return this.moment.view.wheel ?? this.brake.wheel;
+    return wheelOf(this.moment);
   }
   get slow(): boolean {
     return this.moment.view.slow;

@@ -115,6 +115,7 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
     drumRadius: d.drum.radius,
     shoes: { front, rear },
     torqueOnDrum: front.torqueOnDrum + rear.torqueOnDrum,
+    restGap: d.restGap,
     tooth: d.state.tooth,
     strutLength: d.strutLength,
     separation: w.strut.length,

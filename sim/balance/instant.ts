@@ -70,6 +70,11 @@ export interface Instant {
   readonly shoes: Readonly<Record<Side, ShoeInstant>>;
   /** Torque of both shoes on the drum about its axis, N·mm, counter-clockwise positive. */
   readonly torqueOnDrum: number;
+  /**
+   * Gap of the linings' middle in the built rest pose, the drum away, both shoes alike, mm; negative: so far they stand
+   * inside the drum that they are squeezed into.
+   */
+  readonly restGap: number;
   readonly tooth: number;
   readonly strutLength: number;
   /** Distance of the two strut seats, mm: strutLength when clamped, more when the shoes part. */

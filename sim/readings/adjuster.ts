@@ -7,7 +7,7 @@ import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { drumShareOf, flashRise, stopped } from '../wear/interface.ts';
 import type { Reading } from './reading.ts';
-import { gapsOf } from './roles.ts';
+import { gapsOf, restGapOf } from './roles.ts';
 
 /** Mean clearance at the middle of both linings, mm. */
 const meanGap = (brake: Brake, i: Instant): number =>
@@ -51,7 +51,7 @@ export function adjusterReadings(
       key: 'restClearanceMean',
       name: 'Clearance at rest, both linings',
       symbol: 'g_0',
-      value: meanGap(brake, rest),
+      value: restGapOf(rest, meanGap(brake, rest)),
       unit: 'mm',
       digits: 2,
       formula: 'g_0 = (g_front + g_rear) / 2',

@@ -1,4 +1,4 @@
-import type { ShoeInstant } from '../balance/instant.ts';
+import type { Instant, ShoeInstant } from '../balance/instant.ts';
 import type { Shoe, Side, Turning } from '../brake/types.ts';
 
 export type Role = 'leading' | 'trailing';
@@ -34,3 +34,10 @@ export function gapsOf(shoe: Shoe, s: ShoeInstant): Gaps {
   const open = (g: number) => Math.max(0, g);
   return { toe: open(toe), centre: open(centre), heel: open(heel) };
 }
+
+/**
+ * A clearance at rest, mm: as found; where the linings stand inside the drum, by how much, as a life's chart has it.
+ * Squeezed into it they have no gap, or one at the side to which the pair has gone.
+ */
+export const restGapOf = ({ restGap }: Pick<Instant, 'restGap'>, found: number): number =>
+  restGap < 0 ? restGap : found;

@@ -4,7 +4,7 @@ import type { Brake, Side } from '../brake/types.ts';
 import { liningShape, thinnestLeft } from '../contact/bed.ts';
 import { dragOf, peak } from './factors.ts';
 import type { Reading } from './reading.ts';
-import { gapsOf } from './roles.ts';
+import { gapsOf, restGapOf } from './roles.ts';
 
 function liningLeft(brake: Brake, state: BrakeState, side: Side): number {
   const wear = state.wear[side];
@@ -84,7 +84,7 @@ export function shoeReadings(
       key: `restClearance${key}`,
       name: 'Clearance at rest',
       symbol: 'g_0',
-      value: free.centre,
+      value: restGapOf(rest, free.centre),
       unit: 'mm',
       digits: 2,
       formula: 'g_0 = R − face of the lining',

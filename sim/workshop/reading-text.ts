@@ -13,7 +13,8 @@ const plain: Readonly<Record<Plain, string>> = {
   linePressure: 'Pressure of the fluid behind the pistons.',
   pistonForce: 'Push of the fluid on each piston.',
   clearanceMean: 'Mean of the two gaps at the linings’ middles now.',
-  restClearanceMean: 'Mean of the two gaps at the linings’ middles with the pedal let go.',
+  restClearanceMean:
+    'Mean of the two gaps at the linings’ middles with the pedal let go; below nothing: so far they stand inside the drum.',
   tooth: 'How many teeth the adjuster has stepped out.',
   strutForce: 'Clamp of the shoes on the strut; nothing once the pistons have spread them.',
   separation: 'How far the strut seats have parted beyond the strut.',
@@ -123,7 +124,8 @@ const ofShoe: Readonly<Record<OfShoe, (where: 'front' | 'rear') => string>> = {
   drag: (where) => `Friction of the ${where} lining at the drum’s face.`,
   peak: (where) => `Greatest pressure anywhere on the ${where} lining.`,
   clearance: (where) => `Gap between the middle of the ${where} lining and the drum now.`,
-  restClearance: (where) => `Gap at the middle of the ${where} lining when the pedal is let go.`,
+  restClearance: (where) =>
+    `Gap at the middle of the ${where} lining when the pedal is let go; below nothing: so far both stand inside the drum.`,
   lining: (where) => `Thickness of the ${where} lining at its thinnest point.`,
   liningShare: (where) => `Part of the usable ${where} lining that is left.`,
   anchorForce: (where) => `Force of the pin on the ${where} shoe.`,

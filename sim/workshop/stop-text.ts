@@ -1,4 +1,4 @@
-import type { Brake, PedalCurve, Stop } from '../index.ts';
+import type { Brake, PedalCurve, RoadDrag, Stop } from '../index.ts';
 
 /** Friction of tyre on road that wheels are told to slide beyond: dry tarmac (common practice). */
 export const DRY_ROAD = 0.8;
@@ -34,3 +34,13 @@ export function pedalNotes(c: PedalCurve): string[] {
     notes.push('A piston’s cup leaves its bore before this pressure is there.');
   return notes;
 }
+
+/** Why a released brake cannot be driven; nothing where it can. */
+export const dragNotes = ({ seized, torque }: RoadDrag): string[] =>
+  seized
+    ? [
+        'It is seized: the wheel would slide on the road rather than turn. Nothing is told of driving it.',
+      ]
+    : Number.isFinite(torque)
+      ? []
+      : ['No force can be told of this brake, so nothing is told of driving it.'];

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { icons } from '../pieces/icons.ts';
+import { standApart } from '../record/across.ts';
 import type { Home } from '../record/home.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
@@ -41,6 +42,7 @@ export class BenchSheet extends LitElement {
       .lab { font-size: 15px; font-weight: 560; color: var(--ink2); margin-bottom: 5px; }
       select { width: 100%; }
       .seg { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 2px solid var(--ink); }
+      .seg + .seg { border-top: 0; }
       .seg button { border: 0; border-left: 1px solid var(--rule); }
       .seg button:first-child { border-left: 0; }
       .seg .on { background: var(--ink); color: var(--sheet); }
@@ -93,7 +95,8 @@ export class BenchSheet extends LitElement {
         }}>${brakeOptions(session)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
       <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}${this.size === 'narrow' ? nothing : this.#wall()}</div>${this.size === 'narrow' ? nothing : html`<p>Wall: half drawing, half words, for a projector. Key w.</p>`}</section>
-      <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div></section>
+      <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div>
+        <div class="seg" role="group" aria-label="The wheels of the axle">${[false, true].map((apart) => html`<button class=${(session.moment.bench.across !== null) === apart ? 'on' : ''} aria-pressed=${(session.moment.bench.across !== null) === apart} @click=${() => session.do(standApart, apart)}>${apart ? 'Each its own' : 'Both alike'}</button>`)}</div>${session.moment.bench.across ? html`<p>Two wheels of one axle, each with its own wear, tooth and life: the one chosen above stands on the bench, and what is done is done to it. Park and All readings tell both.</p>` : nothing}</section>
       <section><div class="lab" id="shoes">Shoes</div><div class="seg" role="group" aria-labelledby="shoes">${[
         false,
         true,

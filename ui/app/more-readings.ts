@@ -5,19 +5,24 @@ import {
   dragReadings,
   type Instant,
   KMH,
+  lineAt,
   parkedReadings,
   partReadings,
   pedalCurve,
   pedalStack,
   type Reading,
+  roadDrag,
   stopAt,
   stopReadings,
+  suits,
   turnReadings,
   usualPressure,
+  wheelReadings,
 } from '../../sim/index.ts';
-import { pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
+import { dragNotes, pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { pedalPlot, plotKey } from '../plot/pedal-plot.ts';
+import { bothOf } from '../record/across.ts';
 import { PRESS_BAR } from '../record/bench.ts';
 import type { Session } from '../session.ts';
 
@@ -40,7 +45,12 @@ const notes = (texts: readonly string[]): TemplateResult =>
  * What takes many instants to tell: a stop, drag on the road, the pedal's way down, the brake parked, and
  * once around its drum. A released brake is stopped by its usual pressure.
  */
-export function moreReadings({ rig, shown: state }: Session, instant: Instant): Group[] {
+export function moreReadings(session: Session, instant: Instant): Group[] {
+  const { moment, rig, shown: state } = session;
+  // Of unlike wheels both are stopped by, where the shoes suit both; not while one is only being fitted.
+  const told = state === session.state ? bothOf(moment) : null;
+  const both = told && suits(rig, told.left) && suits(rig, told.right) ? told : null;
+  const states = both ? [both.left, both.right] : state;
   const { pressure, turning } = instant;
   const { brake } = rig;
   const hard = pressure > 0 ? pressure : usualPressure(brake);
@@ -57,10 +67,22 @@ export function moreReadings({ rig, shown: state }: Session, instant: Instant): 
   return [
     group(
       `A stop from ${TOWN} km/h at ${number(hard / BAR, 0)} bar`,
-      stopReadings(rig, state, speed, hard, way),
-      notes(stopNotes(brake, stopAt(rig, state, speed, hard, way))),
+      stopReadings(rig, states, speed, hard, way),
+      notes(stopNotes(brake, stopAt(rig, states, speed, hard, way))),
     ),
-    group(`Driven at ${TOWN} km/h with the pedal let go`, dragReadings(rig, state, speed)),
+    ...(both
+      ? [
+          group(
+            'Both wheels at that press',
+            wheelReadings(rig, both, lineAt(brake, hard), way, speed),
+          ),
+        ]
+      : []),
+    group(
+      `Driven at ${TOWN} km/h with the pedal let go`,
+      dragReadings(rig, state, speed),
+      notes(dragNotes(roadDrag(rig, state, speed))),
+    ),
     group(
       `The pedal pushed to ${number(most / BAR, 0)} bar`,
       curveReadings(curve),

@@ -117,7 +117,8 @@ export class ReadingsTable extends LitElement {
   /** What takes many instants: worked out anew only when the brake, its state or the press is another. */
   #worked(more: More): TemplateResult {
     const { session, instant } = this;
-    const key = [session.rig, session.shown, instant.pressure, instant.turning];
+    const { across } = session.moment.bench;
+    const key = [session.rig, session.shown, across?.state, instant.pressure, instant.turning];
     return this.#more.of(
       key,
       () =>

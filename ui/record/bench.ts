@@ -9,8 +9,18 @@ import {
   type Scene,
   toothAcross,
   UNHELD,
+  type Wheel,
 } from '../../sim/index.ts';
-import { brakeOf, brakeOfRef, ownBrakeOf, refitted, standingOf, startOf } from './derive.ts';
+import { type Across, acrossIn, acrossSchema, heldSchema } from './across.ts';
+import {
+  brakeOf,
+  brakeOfRef,
+  otherStartOf,
+  ownBrakeOf,
+  refitted,
+  standingOf,
+  startOf,
+} from './derive.ts';
 import { leave } from './guest.ts';
 import { intention } from './intention.ts';
 import { begun, type LifeRecord, lifeSchema, withClick } from './life.ts';
@@ -46,6 +56,8 @@ export interface Bench {
   readonly held: Held;
   /** The life driven so far, as what it was driven by. */
   readonly life: LifeRecord;
+  /** The axle's other wheel; null: like this one. */
+  readonly across: Across | null;
 }
 
 const name = v.pipe(v.string(), v.minLength(1), v.maxLength(60));
@@ -66,16 +78,17 @@ export const benchSchema: v.GenericSchema<unknown, Bench> = v.strictObject({
   ),
   standing: v.nullable(name),
   state: stateSchema,
-  held: v.strictObject({
-    hubRust: v.boolean(),
-    liningsRusted: v.boolean(),
-    aside: v.pipe(v.number(), v.minValue(-10), v.maxValue(10)),
-  }),
+  held: heldSchema,
   life: lifeSchema,
+  across: v.optional(v.nullable(acrossSchema), null),
 });
 
-/** A brake as its scene starts it. */
-export function freshBench(brake: BrakeRef, state: BrakeState): Bench {
+/** A brake in a state, nothing driven; the axle's other wheel is like it unless told. */
+export function freshBench(
+  brake: BrakeRef,
+  state: BrakeState,
+  across: Across | null = null,
+): Bench {
   return {
     brake,
     fault: null,
@@ -84,6 +97,7 @@ export function freshBench(brake: BrakeRef, state: BrakeState): Bench {
     state,
     held: UNHELD,
     life: begun(state),
+    across,
   };
 }
 
@@ -142,6 +156,12 @@ export function withBegun(m: Moment, state: BrakeState, standing: string | null)
   );
 }
 
+/** The other wheel as a brake's scene starts it, where it says so. */
+export const acrossAt = (built: Brake): Across | null =>
+  built.otherStart && acrossIn(otherThan(built), otherStartOf(built));
+
+const otherThan = ({ wheel }: Brake): Wheel => (wheel === 'left' ? 'right' : 'left');
+
 const titleOf = (m: Moment): string => brakeOf(m).title;
 
 /** Puts another brake on the bench, new; a guest leaves. */
@@ -153,7 +173,7 @@ export const chooseBrake = intention(
     const start = startOf(built);
     return released({
       ...home,
-      bench: freshBench(brake, start),
+      bench: freshBench(brake, start, acrossAt(built)),
       parts: partsAnew(home.parts, built),
     });
   },
@@ -215,10 +235,16 @@ export const fitAdjuster = intention(
     const before = brakeOf(m);
     const { state } = m.bench;
     const next = refitted(ownBrakeOf(m.bench, m.shelf), fit);
-    const put = { ...state, tooth: toothAcross(before, next, state.tooth) };
+    const fitted = (s: BrakeState): BrakeState => ({
+      ...s,
+      tooth: toothAcross(before, next, s.tooth),
+    });
+    const put = fitted(state);
+    const { across } = m.bench;
+    const other = across && acrossIn(across.wheel, fitted(across.state));
     return released({
       ...m,
-      bench: { ...m.bench, adjuster: fit, state: put, life: begun(put) },
+      bench: { ...m.bench, adjuster: fit, state: put, life: begun(put), across: other },
     });
   },
   (_before, after) => `adjuster: ${after.bench.adjuster?.kind ?? 'its own'}`,

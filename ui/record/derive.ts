@@ -1,6 +1,7 @@
 import {
   type Brake,
   type BrakeState,
+  balance,
   createRig,
   freshState,
   HOT_LOCK,
@@ -148,21 +149,37 @@ export function brakeOf(m: Moment): Brake {
 const rigs = new KeptFor<Brake, Rig>();
 export const rigOfBrake = (brake: Brake): Rig =>
   rigs.of(brake, () => createRig(brake, { flexible: isBending(brake) }));
+/** The rig of a brake under shoes that a state's linings suit: as they are where those do. */
+export function rigFor(brake: Brake, state: BrakeState): Rig {
+  const bends = isBending(brake);
+  return rigOfBrake(suitsShoes(bends, state) ? brake : bends ? rigid(brake) : bending(brake));
+}
 export const rigOf = (m: Moment): Rig => rigOfBrake(brakeOf(m));
 
-const rests = new KeptFor<Rig, WeakMap<BrakeState, Instant>>();
-/** The released brake in a state. */
-export function restOf(rig: Rig, state: BrakeState): Instant {
-  const known = rests.of(rig, () => new WeakMap());
-  const found = known.get(state);
-  if (found) return found;
-  const made = rest(rig, state);
-  known.set(state, made);
-  return made;
+/** Instants of a rig, kept for the states that they are of. */
+function keptInstants(make: (rig: Rig, state: BrakeState) => Instant) {
+  const all = new KeptFor<Rig, KeptFor<BrakeState, Instant>>();
+  return (rig: Rig, state: BrakeState): Instant =>
+    all.of(rig, () => new KeptFor()).of(state, () => make(rig, state));
 }
+
+/** The released brake in a state. */
+export const restOf = keptInstants(rest);
+
+/** The released brake in a state with its drum turning forward: what drags, whatever the drum on the stage does. */
+export const dragOf = keptInstants((rig, state) =>
+  balance(rig, state, { pressure: 0, turning: 1 }),
+);
 
 const starts = new KeptFor<Brake, BrakeState>();
 export const startOf = (brake: Brake): BrakeState => starts.of(brake, () => startState(brake));
+
+const otherStarts = new KeptFor<Brake, BrakeState>();
+/** The axle's other wheel as the scene starts it. */
+export const otherStartOf = (brake: Brake): BrakeState =>
+  otherStarts.of(brake, () =>
+    startState(brake, undefined, brake.wheel === 'left' ? 'right' : 'left'),
+  );
 
 const standings = new KeptFor<Brake, Map<string, BrakeState>>();
 /**

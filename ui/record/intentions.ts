@@ -10,6 +10,7 @@ import * as questions from '../stations/questions/part.ts';
 import * as see from '../stations/see/part.ts';
 import * as start from '../stations/start/part.ts';
 import * as wear from '../stations/wear-part.ts';
+import * as across from './across.ts';
 import * as bench from './bench.ts';
 import * as guest from './guest.ts';
 import * as hands from './hands.ts';
@@ -21,6 +22,7 @@ import * as walk from './walk.ts';
 
 const homes: readonly Readonly<Record<string, unknown>>[] = [
   bench,
+  across,
   view,
   guest,
   hands,

@@ -121,17 +121,25 @@ function benchWrong(path: string, bench: Bench, shelf: Shelf): Wrong[] {
   const { states } = ownBrakeOf(bench, shelf);
   const built = brakeOfBench(bench, shelf);
   const out: Wrong[] = [];
-  if (bench.standing !== null && !states.some((s) => s.name === bench.standing)) {
+  for (const [at, standing] of [
+    ['standing', bench.standing],
+    ['across.standing', bench.across?.standing ?? null],
+  ] as const) {
+    if (standing === null || states.some((s) => s.name === standing)) continue;
     const allowed = states.map((s) => s.name).join(', ');
-    out.push({ path: `${path}.standing`, found: bench.standing, allowed });
+    out.push({ path: `${path}.${at}`, found: standing, allowed });
   }
-  out.push(...stateWrong(`${path}.state`, built, bench.state));
-  out.push(...stateWrong(`${path}.life.start`, built, bench.life.start));
-  bench.life.legs.forEach((leg, i) => {
-    const state =
-      leg.kind === 'click' ? leg.state : leg.kind === 'hot' ? leg.from : leg.stretch.from;
-    if (state) out.push(...stateWrong(`${path}.life.legs.${i}`, built, state));
-  });
+  const wheel = (at: string, { life, state: now }: Pick<Bench, 'life' | 'state'>): void => {
+    out.push(...stateWrong(`${at}.state`, built, now));
+    out.push(...stateWrong(`${at}.life.start`, built, life.start));
+    life.legs.forEach((leg, i) => {
+      const state =
+        leg.kind === 'click' ? leg.state : leg.kind === 'hot' ? leg.from : leg.stretch.from;
+      if (state) out.push(...stateWrong(`${at}.life.legs.${i}`, built, state));
+    });
+  };
+  wheel(path, bench);
+  if (bench.across) wheel(`${path}.across`, bench.across);
   return out;
 }
 

@@ -1,5 +1,5 @@
 import { brakes } from '../scenes.ts';
-import { type BrakeRef, freshBench } from './bench.ts';
+import { acrossAt, type BrakeRef, freshBench } from './bench.ts';
 import { brakeOfRef, standingOf, startOf } from './derive.ts';
 import { NO_HANDS } from './hands.ts';
 import type { Moment, StationId } from './moment.ts';
@@ -24,7 +24,7 @@ export function plainMoment(
   const state = standing === null ? startOf(built) : standingOf(built, standing);
   return {
     version: 1,
-    bench: { ...freshBench(brake, state), standing },
+    bench: { ...freshBench(brake, state, standing === null ? acrossAt(built) : null), standing },
     pedal: 0,
     follows: false,
     turning: 1,

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { TiltCause, Turning, Wheel } from '../../sim/index.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import type { ThemeName } from '../theme.ts';
+import { crossed } from './across.ts';
 import { intention } from './intention.ts';
 import { type Moment, type StationId, stationIds, withPart } from './moment.ts';
 import { layersOf, withLayers } from './parts.ts';
@@ -179,7 +180,8 @@ export const showOnWall = intention(
 export const lookAt = intention(
   'view.wheel',
   (m: Moment, wheel: Wheel) => {
-    const next = wheel === m.view.wheel ? m : seen(m, { wheel });
+    const on = m.bench.across?.wheel === wheel ? crossed(m) : m;
+    const next = wheel === on.view.wheel ? on : seen(on, { wheel });
     // There the drawing turns with the sheet.
     const sheet = m.station === 'inspect' && m.parts.inspect.wheel !== wheel;
     return sheet ? withPart(next, 'inspect', { wheel }) : next;

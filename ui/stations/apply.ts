@@ -1,27 +1,38 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { BAR, type Instant, roleOf, type Turning } from '../../sim/index.ts';
+import { BAR, roleOf, slidesAt, type Turning } from '../../sim/index.ts';
 import { yieldText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
-import { cell, type Find, factorCell, liningCell } from '../pieces/cells.ts';
+import { cell, factorCell, liningCell } from '../pieces/cells.ts';
 import { icons } from '../pieces/icons.ts';
+import { dragOf } from '../record/derive.ts';
 import type { Session } from '../session.ts';
 import { applyHint, lostText } from '../words.ts';
 import { handsButton } from './hands-button.ts';
 import type { PageView, Station } from './station.ts';
 
+/** Torque of a released brake from which it is said to drag, N·mm. */
+const DRAGS = 500;
+
 /** Apply: press, watch both shoes move and the leading one do more work. */
 
-function heading(find: Find, i: Instant): TemplateResult {
+function heading({ find, instant: i, session }: PageView): TemplateResult {
   const push = find('toeForceFront').value;
   if (i.locked) {
     return html`<p>At this friction the drum drags the ${i.locked} shoe tight by itself: it <b class="lead">locks</b>. No force can be told.</p>`;
   }
   if (i.lost) return html`<p>${lostText}</p>`;
   if (i.yields) return html`<p>${yieldText(i.yields)}</p>`;
-  if (!(push > 5) && i.turning !== 0 && find('torque').value > 0.5)
-    return html`<p>Released, and yet it drags: the linings stand inside the drum, and <b class="lead">${number(find('torque').value, 0)} N·m</b> turn it.</p>`;
-  if (!(push > 5))
+  if (!(push > 5)) {
+    // Told before its drum has turned, too.
+    const { torqueOnDrum, yields } = dragOf(session.rig, session.shown);
+    const torque = Math.abs(torqueOnDrum);
+    if (yields) return html`<p>${yieldText(yields)}</p>`;
+    if (torque > slidesAt(session.brake.vehicle))
+      return html`<p>Released, and yet it is <b class="lead">seized</b>: the linings stand inside the drum. ${number(torque / 1000, 0)} N·m would turn it, and the wheel slides before.</p>`;
+    if (torque > DRAGS)
+      return html`<p>Released, and yet it drags: the linings stand inside the drum, and <b class="lead">${number(torque / 1000, 0)} N·m</b> turn it.</p>`;
     return html`<p>Released: the springs hold both shoes on the strut, and the strut sets the gap.</p>`;
+  }
   if (i.turning === 0)
     return html`<p>Both toes get the same ${number(push, 0)} N. The drum stands still: it helps neither shoe.</p>`;
   const peaks = [find('peakFront').value, find('peakRear').value];
@@ -32,7 +43,8 @@ function heading(find: Find, i: Instant): TemplateResult {
   return html`<p>Both toes get the same ${number(push, 0)} N. The turning drum does the rest: the leading lining carries <b class="lead">${number(times, 1)} times</b> the pressure of the trailing one.</p>`;
 }
 
-function side({ session, find, instant: i, size }: PageView): TemplateResult {
+function side(page: PageView): TemplateResult {
+  const { session, find, instant: i, size } = page;
   const roles = {
     front: roleOf('front', i.turning) === 'leading' ? 'lead' : 'trail',
     rear: roleOf('rear', i.turning) === 'leading' ? 'lead' : 'trail',
@@ -45,7 +57,7 @@ function side({ session, find, instant: i, size }: PageView): TemplateResult {
         : session.turning < 0
           ? applyHint.backward
           : applyHint.stopped;
-  return html`<section class="blk h"><h1>Apply</h1>${heading(find, i)}</section>
+  return html`<section class="blk h"><h1>Apply</h1>${heading(page)}</section>
     <section class="blk rd" aria-label="Readings">
       ${factorCell(find, i.locked !== null)}
       ${cell(find('pistonForce'))}${cell(find('toeForceFront'))}
@@ -99,7 +111,7 @@ export const apply: Station = {
   pedal: true,
   wall: {
     readings: ['brakeFactor', 'torque', 'linePressure'],
-    says: ({ find, instant }) => heading(find, instant),
+    says: heading,
   },
   side,
   controls,

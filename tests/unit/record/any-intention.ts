@@ -147,6 +147,7 @@ export const asked: Readonly<Record<string, Asked>> = {
     const from = c.yes() ? m.bench.state : state(m, c);
     return [from, { wear: state(m, c).wear, wornBy: c.of(['bending', 'neither', undefined]) }];
   },
+  'bench.apart': flag,
   'bench.adjuster': (_m, c) => [
     {
       kind: c.of(adjusterKinds),

@@ -121,8 +121,14 @@ it('without a press nothing stops; a shoe that locks tells nothing', () => {
 });
 
 it('a released brake that touches costs its torque times the turning of the drum', () => {
-  expect(roadDrag(rig, state, 50 * KMH)).toEqual({ torque: 0, force: 0, power: 0 });
-  const tight = { ...state, tooth: 3 };
+  expect(roadDrag(rig, state, 50 * KMH)).toEqual({
+    seized: false,
+    torque: 0,
+    force: 0,
+    power: 0,
+  });
+  // Tooth 3 in a new drum would be seized (487 N·m slide the wheel): in a wider one it drags.
+  const tight = { ...state, tooth: 3, drumRadius: state.drumRadius + 0.1 };
   const d = roadDrag(rig, tight, 50 * KMH);
   expect(d.torque).toBe(handTurn({ rig, state: tight }).forward);
   // ω = 13.8889 m/s / 0.27 m = 51.440 rad/s; N·mm · rad/s is mW.

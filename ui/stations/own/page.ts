@@ -113,7 +113,7 @@ export class OwnPage extends LitElement {
       ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
       ${this.#photo(own)}
       ${ownGroups.map((g) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>`)}
-      <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake)}</p><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
+      <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake, own.texts.friction)}</p><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
         <div class="acts"><button class="btn" @click=${() => this.#save(own)}>Save as a scene file</button></div></section>`;
   }
 

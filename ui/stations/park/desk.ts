@@ -15,11 +15,14 @@ import {
   parkedAxle,
   presetRow,
   type Spent,
+  slidesAt,
   spend,
   takenUp,
   type WheelFault,
 } from '../../../sim/index.ts';
 import type { ParkingRule } from '../../../sim/workshop/index.ts';
+import { bothOf } from '../../record/across.ts';
+import { dragOf, rigFor } from '../../record/derive.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
 import {
@@ -39,6 +42,8 @@ import {
   tighten,
   turnNose,
 } from './part.ts';
+
+import type { Jam } from './words.ts';
 
 /** Most notches that are passed over at one pull. */
 const MOST_NOTCHES = 20;
@@ -164,19 +169,40 @@ export class ParkDesk {
     this.session.do(heat, by);
   }
 
-  /** Both wheels: the left one sound, the right one with its fault. A worn face is both wheels' alike. */
+  /**
+   * Both wheels: the left one sound, the right one with its fault. A worn face is both wheels' alike. Each in its
+   * own state where they are not alike, under the shoes that its linings suit.
+   */
   get wheels(): readonly [Parked, Parked] {
-    const { rig, state } = this.session;
+    const { brake, moment, rig, state } = this.session;
     const { cable, fault } = this;
-    const list = this.#wheels.of([rig, state, cable, fault], () =>
-      parkedAxle(rig, state, cable, [fault === 'glazed' ? fault : 'none', fault]),
+    const faults = [fault === 'glazed' ? fault : 'none', fault] as const;
+    const both = bothOf(moment);
+    const list = this.#wheels.of(
+      [rig, both?.left ?? state, both?.right ?? state, cable, fault],
+      () =>
+        both
+          ? [both.left, both.right].flatMap((s, at) =>
+              parkedAxle(s === state ? rig : rigFor(brake, s), s, cable, [
+                faults[at] as WheelFault,
+              ]),
+            )
+          : parkedAxle(rig, state, cable, faults),
     );
     return [list[0] as Parked, list[1] as Parked];
   }
 
-  /** The wheel that the stage shows: the left one. */
+  /** The brake is jammed with its lever let go: the wheel would slide, or a part gives way; null: it is not. */
+  get jam(): Jam | null {
+    const { brake, rig, state } = this.session;
+    const { torqueOnDrum, yields } = dragOf(rig, state);
+    const torque = Math.abs(torqueOnDrum);
+    return yields || torque > slidesAt(brake.vehicle) ? { torque, yields: yields !== null } : null;
+  }
+
+  /** The wheel that the stage shows: of two alike the left one, which is sound. */
   get wheel(): Parked {
-    return this.wheels[0];
+    return this.wheels[bothOf(this.session.moment) && this.session.wheel === 'right' ? 1 : 0];
   }
 
   /** The vehicle on the chosen hill, one way round. */

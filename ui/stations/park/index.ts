@@ -33,7 +33,7 @@ export const park: Station = {
     readings: ['torque', 'strutForce', 'restClearanceMean'],
     says: ({ session }) => {
       const desk = deskOf(ParkDesk, session);
-      const v = verdict(desk.hill(), desk.rule, desk.nose);
+      const v = verdict(desk.hill(), desk.rule, desk.nose, desk.jam);
       return html`<b>${v.text}.</b> ${v.margin}.`;
     },
   },

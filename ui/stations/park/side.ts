@@ -40,7 +40,7 @@ function rules(desk: ParkDesk): TemplateResult {
 
 function verdictBlock(desk: ParkDesk): TemplateResult {
   const way = { down: desk.hill('down'), up: desk.hill('up') };
-  const v = verdict(way[desk.nose], desk.rule, desk.nose);
+  const v = verdict(way[desk.nose], desk.rule, desk.nose, desk.jam);
   return html`<section class="blk park-verdict" aria-label="Verdict">
     <div class="park-says" role="status" data-verdict>${markOf(v.mark)}<div><strong>${v.text}</strong><span>${v.margin}</span></div></div>
     <button class="btn park-chocks" aria-pressed=${desk.loose} @click=${() => desk.letRoll(!desk.loose)}>${desk.loose ? 'Chock it' : 'Chocks away'}</button>

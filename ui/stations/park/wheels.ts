@@ -19,7 +19,7 @@ export function wheelsPanel(desk: ParkDesk): TemplateResult {
   const most = 1.15 * Math.max(left.forward, left.backward, right.forward, right.backward, 1000);
   const way = (nose: 'down' | 'up') => {
     const h = desk.hill(nose);
-    const v = verdict(h, desk.rule, nose);
+    const v = verdict(h, desk.rule, nose, desk.jam);
     const slope = Number.isFinite(h.slope) ? `${number(down(100 * h.slope, 1), 1)} %` : 'any slope';
     return html`<div class="park-way">${markOf(v.mark)}<span>nose ${nose}: the vehicle holds <b>${slope}</b></span></div>`;
   };
@@ -29,6 +29,6 @@ export function wheelsPanel(desk: ParkDesk): TemplateResult {
     <div class="park-unit">Torque a wheel can hold, N·m</div>
     ${wheelRow('Left wheel', left, most)}${wheelRow('Right wheel', right, most)}
     ${way('down')}${way('up')}
-    <p>${faultSays[desk.fault]}</p>
+    <p>${desk.fault === 'none' && desk.session.moment.bench.across ? 'Each wheel holds by its own wear and tooth.' : faultSays[desk.fault]}</p>
     <small>The wheels stand on one vehicle, so the mean of both counts against ${asked(desk.rule)}. Tyres are taken to grip.</small>`;
 }

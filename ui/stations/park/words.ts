@@ -17,10 +17,25 @@ export const sureWord: Readonly<Record<ParkingRule['sure'], string>> = {
   'own choice': 'your own',
 };
 
-/** The verdict: words and the margin that go with them. Never rounded towards good. */
-export function verdict(h: OnHill, rule: ParkingRule, nose: 'down' | 'up') {
+/** Of a brake that is jammed with its lever let go: torque that would turn it, N·mm, and whether a part gives way. */
+export interface Jam {
+  readonly torque: number;
+  readonly yields: boolean;
+}
+
+/**
+ * The verdict: words and the margin that go with them. Never rounded towards good. A van that stands because its
+ * brake is jammed is not parked.
+ */
+export function verdict(h: OnHill, rule: ParkingRule, nose: 'down' | 'up', jam: Jam | null = null) {
   const way = `nose ${nose}`;
   const on = rule.kind === 'slope' ? `on ${asked(rule)}` : `${asked(rule)}`;
+  if (jam) {
+    const margin = jam.yields
+      ? 'Let go, more than its strut can bear clamps the drum: set it back before anything else'
+      : `Let go, ${number(jam.torque / 1000, 0)}\u00a0N·m turn the drum: set it back before anything else`;
+    return { mark: 'cross', text: 'Jammed, not parked', margin } as const;
+  }
   if (h.can === Number.POSITIVE_INFINITY) {
     return { mark: 'tick', text: `Holds ${on}`, margin: `A shoe locks by itself, ${way}` } as const;
   }
