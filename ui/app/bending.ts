@@ -12,6 +12,7 @@ import { number } from '../format.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
 import { Kept } from '../record/kept.ts';
+import type { StationId } from '../record/moment.ts';
 import { MOST_BAR, type Session } from '../session.ts';
 import { BOW_SCALE, bow as drawBow } from '../stage/layers/bent.ts';
 import type { StageInput } from '../stage/scene.ts';
@@ -49,6 +50,15 @@ interface Pair {
 
 /** A drum this much wider than its limit is none: New shoes puts it away so. */
 const AWAY = 1.05;
+/** Stations of words and sheets, which compute nothing of the brake. */
+const WORDS: ReadonlySet<StationId> = new Set([
+  'inspect',
+  'questions',
+  'start',
+  'ask',
+  'see',
+  'kind',
+]);
 /** Readings that are told twice, by what is done to the brake. */
 const PRESSED = ['brakeFactor', 'torque', 'pistonTravelFront'];
 const PULLED = ['torque', 'strutForce'];
@@ -136,8 +146,7 @@ const working = (text: string, progress: number | null): TemplateResult =>
 
 /** The figures side by side, what the outlines on the drawing are, and what is still worked on. */
 function beside(session: Session, i: Instant): TemplateResult | typeof nothing {
-  // A sheet and a list of questions compute nothing of the brake.
-  if (session.station === 'inspect' || session.station === 'questions') return nothing;
+  if (WORDS.has(session.station)) return nothing;
   const desk = deskFor(session);
   const { progress } = desk.bedding;
   if (session.bends !== session.bending) {

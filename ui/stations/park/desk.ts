@@ -42,7 +42,6 @@ import {
   tighten,
   turnNose,
 } from './part.ts';
-
 import type { Jam } from './words.ts';
 
 /** Most notches that are passed over at one pull. */
