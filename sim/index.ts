@@ -32,6 +32,15 @@ export {
   withAdjuster,
 } from './brake/kinds.ts';
 export { bandOfLetters, type Letters, lettersOf } from './brake/letters.ts';
+export {
+  climbForceAt,
+  growthAt,
+  type LeverForm,
+  leverForm,
+  liftWork,
+  noseAngle,
+} from './brake/lever-form.ts';
+export { leverMass, leverOutline, rowAngle } from './brake/lever-outline.ts';
 export { type PedalStack, pedalFloor, pedalForceAt, pressureAt } from './brake/pedal.ts';
 export {
   type BrakeState,
@@ -82,6 +91,7 @@ export type {
 export { footFor, lineAt, masterAt, masterFor } from './brake/upstream.ts';
 export { depthAt, depthsWithin, meanDepth } from './brake/worn-along.ts';
 export { atan2, cos, sin } from './math/trig.ts';
+export { type Drop, hitOf, leverAt, ringOf } from './motion/lever-body.ts';
 export { createMotion, type Motion } from './motion/motion.ts';
 export type { MotionPress, MotionRecord } from './motion/record.ts';
 export { restingFrom } from './motion/resting.ts';

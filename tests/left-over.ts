@@ -4,7 +4,7 @@ const outward = { front: -1, rear: 1 } as const;
 
 /**
  * Sum of all forces on a shoe, and of their moments about the drum's axis, from the instant alone:
- * lining, piston, springs, strut, hold-down, anchor. Newton's laws for a body at rest, so both are nothing. A
+ * lining, piston, springs, climbing lever, strut, hold-down, anchor. Newton's laws for a body at rest, so both are nothing. A
  * pin's force is whatever closes the sum of forces; the moments are what the solver must balance.
  */
 export function leftOver(
@@ -44,6 +44,9 @@ export function leftOver(
     if (ends?.[0].on === side) add(spring.from, away(spring.from, spring.to, spring.force));
     if (ends?.[1].on === side) add(spring.to, away(spring.to, spring.from, spring.force));
   });
+  for (const { name, on, at, force } of i.forces) {
+    if (name === 'climbing lever' && on === side) add(at, force);
+  }
   // Along the strut, while the parking lever that carries its rear seat lies on its stop.
   const seat = (on: Side): Point =>
     placePoint(brake.shoes[on], i.shoes[on].pose, brake.shoes[on].strutSeat);

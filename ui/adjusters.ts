@@ -2,10 +2,14 @@ import {
   type Adjuster,
   type AdjusterKind,
   type Brake,
+  type BrakeState,
   kindLaws,
+  leverForm,
+  liftWork,
   strutLength,
 } from '../sim/index.ts';
 import { number } from './format.ts';
+import type { Timbre } from './sound.ts';
 
 /**
  * Everything that the page says and sounds by the kind of adjuster: one row a kind, and a kind left
@@ -42,8 +46,8 @@ export interface AdjusterWords {
   readonly name: string;
   /** What the Wear station shows of it. */
   readonly idea: string;
-  /** Its steps are heard, and seen as a flash. */
-  readonly heard: boolean;
+  /** How its steps sound, which are seen as a flash too; null where nothing is heard. */
+  readonly timbre: Timbre | null;
   /** One of its steps, and the one that comes. */
   readonly step: 'click' | 'step';
   readonly next: 'next tooth' | 'next step';
@@ -88,7 +92,7 @@ const teeth =
 
 /** Told in teeth, each of them a click. */
 const clicking = {
-  heard: true,
+  timbre: 'plate',
   step: 'click',
   next: 'next tooth',
   unlisted: '',
@@ -141,6 +145,7 @@ export const adjusterWords: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   },
   'screw strut': {
     ...clicking,
+    timbre: 'pawl',
     name: 'Screw strut, star wheel',
     idea: 'When a stroke passes the play by a whole tooth, the lever catches and turns the star wheel',
     byLever: true,
@@ -149,7 +154,7 @@ export const adjusterWords: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   wedge: {
     name: 'Wedge, stepless',
     idea: 'When a stroke has used the play behind the hook, the wedge drops as far as there is room: no teeth, no click',
-    heard: false,
+    timbre: null,
     step: 'step',
     next: 'next step',
     unlisted: 'The wedge moves in steps too small to tell one by one; the chart shows them.',
@@ -174,5 +179,14 @@ export const adjusterWords: Readonly<Record<AdjusterKind, AdjusterWords>> = {
 /** The words for a brake's adjuster, and whether its steps can be told one by one. */
 export const wordsOf = ({ adjuster }: Brake): AdjusterWords => adjusterWords[adjuster.kind];
 export const isCountable = ({ adjuster }: Brake): boolean => kindLaws[adjuster.kind].countable;
+
+/** A pawl of spring steel bent by half a millimetre and 5 N, which snaps over a tooth of the star wheel, mJ (from memory). */
+const PAWL = 2.5;
+
+/** Energy of a step's hit where no fall is known: what the lever's spring gives out over its lift, mJ. */
+export function stepEnergy(brake: Brake, { condition }: BrakeState): number {
+  const form = leverForm(brake);
+  return form ? condition.leverSpring * liftWork(form) : PAWL;
+}
 
 export const stepsOf = (brake: Brake): Steps => wordsOf(brake).steps(brake);

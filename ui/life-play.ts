@@ -156,7 +156,7 @@ export class LifePlay {
     const seconds = shown.before > 0 ? Math.min(0.1, (now - shown.before) / 1000) : 0;
     shown.before = now;
     // A tooth that is being shown dropping in holds the run up.
-    if (this.#session.stepShown === 0) this.#forward(shown, seconds);
+    if (!this.#session.showing) this.#forward(shown, seconds);
     if (this.#shown) this.#frame = requestAnimationFrame(this.#tick);
   };
 
@@ -185,7 +185,10 @@ export class LifePlay {
       for (const e of toldOf(events, brake)) {
         if (e.distance > from && e.distance <= distance) this.#session.tell(e);
       }
-      if (clicks > 0 && wordsOf(brake).heard) this.#session.tellClick(!many);
+      if (clicks > 0 && wordsOf(brake).timbre) {
+        if (many) this.#session.tellClick();
+        else this.#session.showClick();
+      }
     }
     if (given.end && at >= rows.length - 1) {
       this.#rest();

@@ -4,7 +4,9 @@ import {
   type BrakeState,
   balance,
   createMotion,
+  hitOf,
   type Instant,
+  leverForm,
   type Motion,
   type MotionPress,
   type Reading,
@@ -14,7 +16,10 @@ import {
   type Turning,
   type Wheel,
 } from '../sim/index.ts';
-import { wordsOf } from './adjusters.ts';
+import { stepEnergy, wordsOf } from './adjusters.ts';
+import { ClickShow } from './click-show.ts';
+import { LookBack } from './look-back.ts';
+import { type Pace, stepAt } from './pace.ts';
 import { wheelOf } from './record/across.ts';
 import {
   backToNew,
@@ -60,6 +65,7 @@ import {
   turn,
 } from './record/view.ts';
 import { type Place, walk, wayBack } from './record/walk.ts';
+import { Reel } from './reel.ts';
 import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import { measuredWheel } from './stations/inspect/part.ts';
@@ -72,11 +78,10 @@ export type { LayerName } from './record/view.ts';
 const RELEASE = 0.18;
 /** A key's or the space bar's press comes up over this time, s. */
 const RISE = 0.35;
-/** Tooth step: climb and drop, s. */
-export const CLIMB = 0.09;
-export const DROP = 0.04;
 /** Steps that "step back" can go. */
 const HISTORY = 240;
+/** The last click is shown from so long before its crest to so long after, s: climb, fall and ring. */
+const AROUND = 4e-3;
 /** A pedal that is down when a moment is put on is held this long before it is shown, s. */
 const HELD = 1.5;
 
@@ -101,8 +106,6 @@ export class Session extends EventTarget {
   events: readonly Happening[] = [];
   /** When the last tooth dropped in, s of the page's clock; for the flash. */
   clickedAt = Number.NEGATIVE_INFINITY;
-  /** Tooth step shown after a fast-forward's click: counts down, s. */
-  stepShown = 0;
   /** What was undone or done again, and when, s of the page's clock. */
   said = { text: '', at: Number.NEGATIVE_INFINITY };
   readonly reducedMotion: boolean;
@@ -111,6 +114,13 @@ export class Session extends EventTarget {
   #history: History;
   #pressure = 0;
   #snapshots: ReturnType<Motion['snapshot']>[] = [];
+  /** The last ten seconds of the moving brake. */
+  readonly reel = new Reel();
+  /** Hits of the falling lever that are still to come, by the moving brake's clock, s, and their energies, mJ. */
+  #hits: { readonly at: number; readonly energy: number }[] = [];
+  /** A click of a fast-forward that is being shown. */
+  #show: ClickShow | null = null;
+  #lookBack: LookBack | null = null;
   #clock = 0;
   #revision = 0;
   readonly #told = new KeptFor<readonly PartId[], ReadonlySet<PartId>>();
@@ -187,7 +197,8 @@ export class Session extends EventTarget {
     if (this.station === 'inspect') return measuredWheel(this.moment);
     return wheelOf(this.moment);
   }
-  get slow(): boolean {
+  /** How much slower than the clock the brake's time runs. */
+  get pace(): Pace {
     return this.moment.view.slow;
   }
   /** Is the brake to have shoes that bend? */
@@ -228,6 +239,8 @@ export class Session extends EventTarget {
     if (before.guest && !after.guest && after.station !== before.station) {
       this.say(`${guestTitle(before)} has left. Yours stands on the bench again.`);
     }
+    // Who presses or turns means the brake of now.
+    if (after.pedal !== before.pedal || after.turning !== before.turning) this.lookAtNow();
     this.#noteBegun(before, after);
     this.#follow(before, false);
     this.changed();
@@ -337,18 +350,21 @@ export class Session extends EventTarget {
     this.sound.on = now.view.sound;
     // A tooth that is shown dropping in goes no further than its station.
     if (whole || now.station !== before.station) {
-      this.stepShown = 0;
+      this.#show = null;
       this.clickedAt = Number.NEGATIVE_INFINITY;
+      this.lookAtNow();
     }
     const sameBrake = brakeOf(before) === this.brake;
     const moved = this.motion.state === now.bench.state;
     if (!sameBrake || !moved) {
       this.#snapshots = [];
+      this.#forget();
       if (sameBrake) this.motion.load(now.bench.state);
       else this.motion = createMotion(this.rig, now.bench.state);
       this.#pressure = 0;
       if (now.pedal > 0 || whole) this.#settle();
     } else if (whole && now.pedal !== before.pedal) {
+      this.#forget();
       this.motion.load(now.bench.state);
       this.#pressure = 0;
       this.#settle();
@@ -385,8 +401,16 @@ export class Session extends EventTarget {
     return restOf(this.rig, this.state);
   }
 
+  /** The moment on the stage: of the moving brake, or of what is looked back at or shown. */
   instant(): Instant {
-    return this.motion.instant();
+    return (this.#lookBack ?? this.#show ?? this.motion).instant();
+  }
+
+  /** What is not the moving brake's present is forgotten: its state is another. */
+  #forget(): void {
+    this.reel.cut();
+    this.#hits = [];
+    this.#lookBack = null;
   }
 
   readings(instant: Instant): Reading[] {
@@ -417,8 +441,8 @@ export class Session extends EventTarget {
   turn(turning: Turning): void {
     this.do(turn, turning);
   }
-  toggleSlow(): void {
-    this.do(slowDown, !this.slow);
+  goAt(pace: Pace): void {
+    this.do(slowDown, pace);
   }
   toggleBending(): void {
     this.do(bend, !this.bending);
@@ -461,26 +485,41 @@ export class Session extends EventTarget {
   /** Holds the moment, then goes on one step of the engine a call. */
   oneStep(): void {
     this.sound.wake();
+    if (this.#lookBack) {
+      this.#lookBack.stepBy(1, this.pace);
+      this.changed();
+      return;
+    }
     this.frozen = true;
+    this.motion.setStep(stepAt(this.pace));
     this.#advancePedal(this.motion.dt);
     this.#remember();
     const press = this.acts({ pressure: this.#pressure, turning: this.turning });
+    this.reel.note(this.motion, press);
     this.#clicked(this.motion.step(press).clicked);
+    this.#hear();
     this.changed();
   }
 
   stepBack(): void {
+    if (this.#lookBack) {
+      this.#lookBack.stepBy(-1, this.pace);
+      this.changed();
+      return;
+    }
     const last = this.#snapshots.pop();
     if (!last) return;
     this.frozen = true;
     this.motion.restore(last);
+    this.reel.cut(this.motion.time);
+    this.#hits = [];
     this.#took();
     this.#pressure = this.motion.instant().pressure;
     this.changed();
   }
 
   get canStepBack(): boolean {
-    return this.#snapshots.length > 0;
+    return this.#lookBack !== null || this.#snapshots.length > 0;
   }
 
   go(): void {
@@ -493,7 +532,25 @@ export class Session extends EventTarget {
     this.#took();
     const { distance, tooth } = this.state;
     this.tell({ kind: 'click', distance, tooth, text: `Click: tooth ${tooth} on the pedal` });
-    this.tellClick(false);
+    const { drops } = this.motion;
+    for (const drop of drops) this.reel.crest(drop.at);
+    const form = leverForm(this.brake);
+    if (!form || drops.length === 0) {
+      this.tellClick();
+      return;
+    }
+    for (const drop of drops) {
+      const { after, energy } = hitOf(form, drop);
+      this.#hits.push({ at: drop.at + after, energy });
+    }
+  }
+
+  /** What the lever's fall has come to by now is heard and seen when it hits. */
+  #hear(): void {
+    const due = this.#hits.filter(({ at }) => at <= this.motion.time);
+    if (due.length === 0) return;
+    this.#hits = this.#hits.filter((hit) => !due.includes(hit));
+    this.tellClick(Math.max(...due.map(({ energy }) => energy)));
   }
 
   /** Puts what happened into words for whoever listens. */
@@ -502,15 +559,99 @@ export class Session extends EventTarget {
   }
 
   /**
-   * A tooth has dropped in: flash and sound.
+   * A step has been taken: flash, and a sound where it has one.
    *
-   * @param shown the step is shown once more, slowly enough to see
+   * @param energy of the lever's hit, mJ; that of its spring's lift when left out
    */
-  tellClick(shown: boolean): void {
+  tellClick(energy: number = stepEnergy(this.brake, this.state)): void {
     this.clickedAt = this.#clock;
-    if (shown && !this.reducedMotion) this.stepShown = CLIMB + DROP;
-    if (wordsOf(this.brake).heard) this.sound.play();
+    const { timbre } = wordsOf(this.brake);
+    if (timbre) this.sound.play(timbre, energy);
     this.dispatchEvent(new Event('click'));
+    this.changed();
+  }
+
+  /** A fast-forward's click: shown once more as the press makes it, slowly enough to see, and heard as it hits. */
+  showClick(): void {
+    this.#show = this.reducedMotion ? null : ClickShow.of(this.rig, this.state);
+    if (!this.#show) this.tellClick();
+  }
+
+  /** A click is being shown. */
+  get showing(): boolean {
+    return this.#show !== null;
+  }
+
+  /** A look back at the last ten seconds; null: the brake of now is on the stage. */
+  get lookingBack(): LookBack | null {
+    return this.#lookBack;
+  }
+
+  /** Begins to look back, or goes on looking; null when there is nothing yet to look at. */
+  lookBack(): LookBack | null {
+    if (!this.#lookBack && Number.isFinite(this.reel.begin)) {
+      this.#lookBack = new LookBack(this.rig, this.reel, this.motion.time);
+      this.changed();
+    }
+    return this.#lookBack;
+  }
+
+  lookBackOrNow(): void {
+    if (this.#lookBack) this.lookAtNow();
+    else this.lookBack();
+  }
+
+  /** Looks at a moment of the last ten seconds, s of the brake's time. */
+  seek(time: number): void {
+    const back = this.lookBack();
+    if (!back) return;
+    back.playing = false;
+    back.seek(time);
+    this.changed();
+  }
+
+  /** Plays the marked stretch, once or again and again. */
+  play(loop: boolean): void {
+    this.lookBack()?.play(loop);
+    this.changed();
+  }
+
+  stopPlay(): void {
+    if (this.#lookBack) this.#lookBack.playing = false;
+    this.changed();
+  }
+
+  /** The moment that is looked at begins or ends the marked stretch. */
+  markHere(which: 'from' | 'to'): void {
+    const back = this.lookBack();
+    if (!back) return;
+    const { from, to } = back.stretch;
+    const { time } = back;
+    back.stretch =
+      which === 'from'
+        ? { from: time, to: Math.max(to, time) }
+        : { from: Math.min(from, time), to: time };
+    this.changed();
+  }
+
+  /** The last tooth that dropped in, again and again, at ×1/100 or slower. */
+  lastClick(): void {
+    const at = this.reel.crests.at(-1);
+    const back = at === undefined ? null : this.lookBack();
+    if (at === undefined || !back) return;
+    if (this.pace < 100) this.goAt(100);
+    back.stretch = {
+      from: Math.max(back.begin, at - AROUND),
+      to: Math.min(back.end, at + AROUND),
+    };
+    back.play(true);
+    this.changed();
+  }
+
+  /** The brake of now again: it goes on as it was left. */
+  lookAtNow(): void {
+    if (!this.#lookBack) return;
+    this.#lookBack = null;
     this.changed();
   }
 
@@ -531,14 +672,32 @@ export class Session extends EventTarget {
   /** One frame of the page. */
   frame(seconds: number): void {
     this.#clock += seconds;
-    this.stepShown = Math.max(0, this.stepShown - seconds * (this.slow ? 0.25 : 1));
+    this.#runShow(seconds);
+    if (this.#lookBack) {
+      this.#lookBack.advance(seconds, this.pace, () => this.tellClick());
+      return;
+    }
     if (this.frozen) return;
-    const time = seconds * (this.slow ? 0.25 : 1);
+    const time = seconds / this.pace;
+    this.motion.setStep(stepAt(this.pace));
     this.#advancePedal(time);
     // The drum is seen to turn where it is pressed; in Wear it turns too, as on the road.
     const turning = this.reducedMotion && this.#pressure === 0 ? 0 : this.turning;
     const press = this.acts({ pressure: this.#pressure, turning });
-    this.#clicked(this.motion.advance(time, press));
+    const note = (): void => this.reel.note(this.motion, press);
+    this.#clicked(this.motion.advance(time, press, note));
+    this.#hear();
+  }
+
+  #runShow(seconds: number): void {
+    const show = this.#show;
+    if (!show) return;
+    const { hit } = show;
+    const on = show.advance(seconds);
+    if (show.hit && !hit) this.tellClick();
+    if (on) return;
+    this.#show = null;
+    this.changed();
   }
 
   /** Any action of the user lets the sound begin, and what is held goes on. */

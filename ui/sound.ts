@@ -1,11 +1,29 @@
 /**
- * The click, made in the page: a short noise burst and two decaying tones, then the tooth seating.
- * Off until the user first acts (browsers ask for it), never more than eight a second. What it says
- * is always seen too: the flash and the mark in the chart.
+ * The click, made in the page when the lever hits: a short noise burst and two decaying tones, as loud as the
+ * hit's energy makes it. Off until the user first acts (browsers ask for it), never more than eight a second.
+ * What it says is always seen too: the flash and the mark in the chart.
  */
 const LEAST_APART = 0.125;
 /** −12 dBFS. */
 const PEAK = 0.25;
+/** Energy of a sound click, mJ: 15 N and 1.5 N/mm over a tooth of 1 mm. */
+const SOUND_HIT = 15.75;
+/** Louder than this nothing is played, as a share of a sound click. */
+const LOUDEST = 1.6;
+
+/** How an adjuster's step sounds: a plate that falls into its tooth, or a pawl over a star wheel. */
+export type Timbre = 'plate' | 'pawl';
+const TONES: Readonly<Record<Timbre, readonly [number, number]>> = {
+  plate: [2100, 3400],
+  pawl: [4300, 6100],
+};
+
+/**
+ * Amplitude of a hit as a share of a sound click's: sound power goes with the energy, so 20·log10 √(E/E0) dB
+ * (the level of an amplitude). 0.3 of the spring is 5 dB softer.
+ */
+export const loudness = (energy: number): number =>
+  Math.min(LOUDEST, Math.sqrt(Math.max(0, energy) / SOUND_HIT));
 
 export class ClickSound {
   #context: AudioContext | null = null;
@@ -18,13 +36,14 @@ export class ClickSound {
     this.#context = new AudioContext();
   }
 
-  play(): void {
+  /** @param energy of the hit, mJ */
+  play(timbre: Timbre, energy: number): void {
     const c = this.#context;
     if (!this.on || !c || c.currentTime - this.#last < LEAST_APART) return;
     this.#last = c.currentTime;
-    this.#burst(c, c.currentTime, PEAK);
-    for (const f of [2100, 3400]) this.#tone(c, c.currentTime, f, PEAK * 0.5);
-    this.#burst(c, c.currentTime + 0.035, PEAK * 0.355);
+    const peak = PEAK * loudness(energy);
+    this.#burst(c, c.currentTime, peak);
+    for (const f of TONES[timbre]) this.#tone(c, c.currentTime, f, peak * 0.5);
   }
 
   #burst(c: AudioContext, at: number, gain: number): void {

@@ -1,4 +1,5 @@
 import { filmShares } from '../brake/film.ts';
+import { climbForceAt } from '../brake/lever-form.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { strutLength } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
@@ -102,6 +103,7 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
     strutLength: length,
     strutRest: clamp,
     nextTooth: next === undefined ? 0 : next - (growth[state.tooth] as number),
+    climbForce: climbForceAt(rig.brake, state.tooth, state.condition.leverSpring),
     leverStop,
     restGap:
       drumRadiusNow(rig, state) -

@@ -59,6 +59,12 @@ export interface ShoeInstant {
   readonly toe: Point;
 }
 
+/** Where the toothed lever stands: teeth and share of the next one, and how far it is off its root, mm. */
+export interface LeverPlace {
+  readonly phase: number;
+  readonly lift: number;
+}
+
 export interface Instant {
   /** MPa */
   readonly pressure: number;
@@ -83,6 +89,8 @@ export interface Instant {
   readonly strutForce: number;
   /** How far the next tooth is climbed, 0..1. */
   readonly climb: number;
+  /** Where the toothed lever is in time; left out, it stands on its flank as `climb` has it. */
+  readonly lever?: LeverPlace;
   readonly springs: readonly {
     readonly force: number;
     readonly from: Point;

@@ -124,7 +124,8 @@ function released(
   worn: Readonly<Record<Side, WornBed>>,
   strutLength: number,
 ): Acting {
-  prepare(work, { condition: { ...condition, ...UNPUSHED }, ...worn, strutLength, nextTooth: 0 });
+  const still = { strutLength, nextTooth: 0, climbForce: 0 };
+  prepare(work, { condition: { ...condition, ...UNPUSHED }, ...worn, ...still });
   const memory = new Float64Array(work.memory.length);
   const unrubbed = { kind: 'slide', mu: 0, sense: 0 } as const;
   return {

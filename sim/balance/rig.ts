@@ -66,6 +66,7 @@ function shoeRig(
     reach: flex ? flex.reach : new Float64Array(0),
     toe: spot(shoe.toe),
     seat: spot(shoe.strutSeat, side === 'rear'),
+    webSeat: spot(shoe.strutSeat),
     hold: spot(shoe.holdDown.at),
     rub: makeRub(elements, freedoms + modes),
   };

@@ -44,6 +44,8 @@ export interface ShoeRig {
   readonly reach: Float64Array;
   readonly toe: Spot;
   readonly seat: Spot;
+  /** The strut's seat on the web itself: the rear shoe's strut is held to it by its spring, and stands on the parking lever. */
+  readonly webSeat: Spot;
   readonly hold: Spot;
   readonly rub: Rub;
 }
@@ -129,6 +131,8 @@ export interface Fitted {
   readonly strutLength: number;
   /** Growth of the strut by its next tooth, mm; 0 at the last. */
   readonly nextTooth: number;
+  /** Force at the strut's seats while the lever climbs there, N. */
+  readonly climbForce: number;
 }
 
 /** What a hand can take hold of beside the drum: a shoe, the strut, the parking lever, a piston. */

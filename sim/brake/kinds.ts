@@ -118,8 +118,8 @@ export function withAdjuster(
 function renewed(own: Adjuster, kind: AdjusterKind): Adjuster {
   const law = kindLaws[kind];
   const steps = law.steps(own);
-  const lever = law.toothedLever ? own.lever : null;
-  return { ...own, ...steps, kind, perApplication: law.atOnce(steps.teeth), lever };
+  const [lever, spring] = law.toothedLever ? [own.lever, own.spring] : [null, null];
+  return { ...own, ...steps, kind, perApplication: law.atOnce(steps.teeth), lever, spring };
 }
 
 /** The step of another kind that makes the strut as long as it stands, or the nearest shorter one. */

@@ -174,14 +174,24 @@ export interface Adjuster {
   readonly growth: readonly number[];
   /** Most teeth taken up in one application. */
   readonly perApplication: number;
-  /** Force at the strut seats that the lever's spring needs while a tooth is climbed, N. */
+  /** Force at the strut seats while a tooth is climbed, N, where no spring is told: see climbForceAt. */
   readonly climbForce: number;
+  /** Spring that presses a toothed lever into its teeth; null where none is told. */
+  readonly spring: LeverSpring | null;
   /** Temperature above which a bimetal holds the lever, °C; Infinity without a hot lock. */
   readonly hotLock: number;
   /** What it steps on: the pedal's application, or only a pull of the parking lever. */
   readonly drivenBy: 'application' | 'parking pull';
-  /** Toothed lever as drawn and as the growth is derived from: see brake/adjuster.ts. */
+  /** Toothed lever as the growth is derived from: see brake/adjuster.ts; as a part: brake/lever-form.ts. */
   readonly lever: ToothedLever | null;
+}
+
+export interface LeverSpring {
+  /** N/mm, and N with the lever in its teeth, both along its slot. */
+  readonly rate: number;
+  readonly fitted: number;
+  /** Where its coil sits on the strut, from the lever's pin; null: a usual place. */
+  readonly at: Point | null;
 }
 
 export interface ToothedLever {
@@ -191,7 +201,6 @@ export interface ToothedLever {
   readonly toothAngle: number;
   readonly toothRadius: number;
   readonly toothHeight: number;
-  readonly firstTooth: number;
   readonly window: { readonly x: number; readonly y: number };
 }
 

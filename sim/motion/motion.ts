@@ -13,6 +13,7 @@ import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { BrakeJoint, type MovingShoe } from './brake-joint.ts';
 import { handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
+import { AT_REST, type Drop, leverAt, leverStep } from './lever-body.ts';
 import {
   type Bristles,
   type Clockwork,
@@ -42,22 +43,25 @@ const CREEP = 1e-3;
  */
 export class Motion {
   readonly rig: Rig;
-  readonly dt: number;
   readonly #world: World;
   readonly #shoes: readonly [MovingShoe, MovingShoe];
   readonly #joint: BrakeJoint;
   readonly #memory: Float64Array;
   #dressed: Dressed;
   readonly #now: Clockwork = {
+    dt: 1 / 240,
     steps: 0,
+    since: 0,
     drumAngle: 0,
     drumSpeed: 0,
     clickedThisPress: 0,
     backlog: 0,
     quiet: 0,
     press: { pressure: 0, turning: 0 },
+    lever: AT_REST,
   };
   readonly #still = new Still();
+  #drops: readonly Drop[] = [];
   #lockKept: {
     state: BrakeState;
     turning: Turning;
@@ -71,7 +75,7 @@ export class Motion {
    */
   constructor(rig: Rig, state: BrakeState, dt = 1 / 240) {
     this.rig = createRig(rig.brake, rig.options);
-    this.dt = dt;
+    this.#now.dt = dt;
     this.#world = makeWorld();
     this.#shoes = [this.#moving(this.rig.front), this.#moving(this.rig.rear)];
     this.#dressed = dress(this.rig, state);
@@ -103,9 +107,32 @@ export class Motion {
     return this.state.tooth;
   }
 
+  /** Length of a step, s. */
+  get dt(): number {
+    return this.#now.dt;
+  }
+
+  /**
+   * Goes on by steps of another length: slow motion is finer steps, not pictures in between. A part that
+   * is home in 1.6 ms needs them; the law of every force is the same at any step.
+   */
+  setStep(dt: number): void {
+    const now = this.#now;
+    if (dt === now.dt) return;
+    now.quiet = 0;
+    now.since += now.steps * now.dt;
+    now.steps = 0;
+    now.dt = dt;
+  }
+
   /** s since load. */
   get time(): number {
-    return this.#now.steps * this.dt;
+    return this.#now.since + this.#now.steps * this.dt;
+  }
+
+  /** Drops of the toothed lever that began in the last step, or in the last stretch that was advanced. */
+  get drops(): readonly Drop[] {
+    return this.#drops;
   }
 
   /**
@@ -124,6 +151,8 @@ export class Motion {
     this.#now.drumSpeed = press.turning * DRUM_SPEED;
     this.#now.backlog = 0;
     this.#now.steps = 0;
+    this.#now.since = 0;
+    this.#now.lever = AT_REST;
     this.#now.clickedThisPress = 0;
     this.#now.press = press;
     this.#place();
@@ -287,6 +316,16 @@ export class Motion {
     if (this.#joint.solution.strutOn) this.#now.clickedThisPress = 0;
     const { length } = workOf(this.rig).strut;
     const passed = teethPassed(brake, this.state, length, this.#now.clickedThisPress);
+    const { record, drops } = leverStep(brake, this.#now.lever, {
+      time: this.time,
+      dt: this.dt,
+      seats: length,
+      tooth: this.tooth,
+      passed,
+      strength: this.state.condition.leverSpring,
+    });
+    this.#now.lever = record;
+    this.#drops = drops;
     if (passed === 0) return 0;
     this.#now.clickedThisPress += Math.abs(passed);
     const before = this.#dressed.home;
@@ -303,19 +342,24 @@ export class Motion {
    * under the same press goes on lying still: its steps are only counted.
    *
    * @param seconds at most a quarter of a second is made up, so that a stalled page does not race
+   * @param before called before each step
    * @returns teeth that dropped in
    */
-  advance(seconds: number, press: MotionPress): number {
+  advance(seconds: number, press: MotionPress, before?: () => void): number {
     this.#now.backlog += Math.min(0.25, seconds);
     let clicked = 0;
+    const drops: Drop[] = [];
     while (this.#now.backlog >= this.dt) {
       this.#now.backlog -= this.dt;
       if (this.#now.quiet >= LIES && samePress(press, this.#now.press)) {
         this.#now.steps++;
         continue;
       }
+      before?.();
       clicked += this.step(press).clicked;
+      drops.push(...this.#drops);
     }
+    this.#drops = drops;
     return clicked;
   }
 
@@ -336,7 +380,14 @@ export class Motion {
       },
       { turning, drumAngle: this.#now.drumAngle },
     );
-    return locked ? { ...instant, locked } : instant;
+    const lever = leverAt(
+      this.rig.brake,
+      this.#now.lever,
+      instant,
+      this.state.condition.leverSpring,
+      this.time,
+    );
+    return { ...instant, ...(locked ? { locked } : {}), ...(lever ? { lever } : {}) };
   }
 
   /** This moment, to come back to. */

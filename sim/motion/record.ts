@@ -3,6 +3,7 @@ import type { Solution } from '../balance/solve.ts';
 import type { Force, Rig, ShoeRig } from '../balance/types.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Sticking } from '../contact/friction.ts';
+import type { LeverRecord } from './lever-body.ts';
 import type { RimHand } from './rim.ts';
 
 /** A press in time. With a torque (N·mm, counter-clockwise) or a hand on its rim the drum is free under it; else driven. */
@@ -46,8 +47,10 @@ export function copyBristles(from: Bristles, to: Bristles): void {
 
 /** What Motion counts and turns by itself; the rest of a moment belongs to the joint and the bodies. */
 export interface Clockwork {
-  /** Fixed steps since the state was put on. */
+  /** Length of a step, s; and steps of that length, after so much time at others since the state was put on, s. */
+  dt: number;
   steps: number;
+  since: number;
   /** Turn of the drum since the start, rad, and its speed, rad/s. */
   drumAngle: number;
   drumSpeed: number;
@@ -59,6 +62,8 @@ export interface Clockwork {
   quiet: number;
   /** What was done to the brake in the last step. */
   press: MotionPress;
+  /** What the toothed lever's body remembers. */
+  lever: LeverRecord;
 }
 
 /**

@@ -28,6 +28,13 @@ const pitch = size('Even growth of the strut a step', 'mm', 50);
 /** A toothed lever's growth comes from its geometry, or is given as an even pitch: one of the two. */
 const toothed = {
   ...common,
+  spring: v.optional(
+    part('Spring that presses the lever into its teeth; the climb force follows from it', {
+      rate: num('Rate along the slot', 'N/mm', 0, 100),
+      fitted: size('Force along the slot with the lever in its teeth', 'N', 500),
+      at: v.optional(point('Where its coil sits on the strut, from the lever’s pin')),
+    }),
+  ),
   pitch: v.optional(pitch),
   lever: v.optional(
     part('Geometry of the toothed lever, in place of a pitch', {
@@ -37,7 +44,14 @@ const toothed = {
       toothAngle: num('Turn of one tooth', 'degrees', -45, 45),
       toothRadius: size('Pin to tooth root', 'mm', 200),
       toothHeight: size('Height of a tooth', 'mm', 20),
-      firstTooth: num('Direction of tooth 0 from the pin', 'degrees', -360, 360),
+      firstTooth: v.optional(
+        num(
+          'Direction of tooth 0 from the pin; read in old files, the teeth stand square to the strut',
+          'degrees',
+          -360,
+          360,
+        ),
+      ),
       window: v.pipe(
         v.strictTuple([size('Finger width', 'mm', 50), size('Window height', 'mm', 50)]),
         v.description('[finger width, window height], mm'),
@@ -78,9 +92,13 @@ type AdjusterPart = v.InferOutput<typeof adjuster>;
 /** The toothed lever's geometry where it is given: the kinds without such a lever have no key for it. */
 export const leverOf = (a: AdjusterPart) => ('lever' in a ? a.lever : undefined);
 
+/** The lever's spring where it is told. */
+export const springOf = (a: AdjusterPart) => ('spring' in a ? a.spring : undefined);
+
 /** From the file's units to inside units. */
 export function toAdjuster(a: AdjusterPart): Adjuster {
   const lever = leverOf(a);
+  const spring = springOf(a);
   return {
     kind: a.kind,
     lengthAtZero: a.lengthAtZero,
@@ -91,6 +109,7 @@ export function toAdjuster(a: AdjusterPart): Adjuster {
       : evenGrowth(a.pitch ?? Number.NaN, a.teeth),
     perApplication: a.perApplication ?? kindLaws[a.kind].atOnce(a.teeth),
     climbForce: a.climbForce,
+    spring: spring ? { rate: spring.rate, fitted: spring.fitted, at: spring.at ?? null } : null,
     hotLock: a.hotLock ?? Number.POSITIVE_INFINITY,
     drivenBy: a.drivenBy,
     lever: lever
@@ -101,7 +120,6 @@ export function toAdjuster(a: AdjusterPart): Adjuster {
           toothAngle: lever.toothAngle * DEG,
           toothRadius: lever.toothRadius,
           toothHeight: lever.toothHeight,
-          firstTooth: lever.firstTooth * DEG,
           window: { x: lever.window[0], y: lever.window[1] },
         }
       : null,

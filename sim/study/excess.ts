@@ -48,6 +48,7 @@ function bareRig(rig: Rig): Rig {
     const brake: Brake = {
       ...rig.brake,
       springs: [],
+      adjuster: { ...rig.brake.adjuster, climbForce: 0, spring: null },
       shoes: { front: free(front), rear: free(rear) },
       cylinder: { ...rig.brake.cylinder, cupFriction: 0, centreSpring: 0 },
     };

@@ -58,7 +58,7 @@ const FITS = 0.85;
 /** Least of a tyre's radius over the drum's outside, for a wheel between them (common practice). */
 const TYRE_OVER_DRUM = 1.2;
 
-/** Similar figure, k times as large. Adjuster teeth and forces stay; so do cylinder and thicknesses while there is room for them. */
+/** Similar figure, k times as large. Adjuster teeth and forces stay; so do cylinder, thicknesses and the toothed lever while there is room for them. */
 function resized(scene: Draft, k: number): void {
   const at = (p: P): P => [p[0] * k, p[1] * k];
   const { drum, look, parkingLever } = scene;
@@ -94,6 +94,11 @@ function resized(scene: Draft, k: number): void {
     }
     steel.tableThickness *= fits;
     steel.webThickness *= fits;
+  }
+  const { adjuster } = scene;
+  if ('lever' in adjuster && adjuster.lever) {
+    adjuster.lever.toothRadius *= fits;
+    adjuster.lever.toothHeight *= fits;
   }
   scene.springs = scene.springs.map((s) => ({
     ...s,

@@ -22,6 +22,7 @@ import type { Acting, Rig } from '../balance/types.ts';
 import { gaveWay, prepare } from '../balance/work.ts';
 import type { FilmShares } from '../brake/film.ts';
 import type { Film } from '../brake/films.ts';
+import { climbForceAt } from '../brake/lever-form.ts';
 import { type BrakeState, type Condition, SOUND, strutLength } from '../brake/state.ts';
 import type { Surface } from '../brake/surface.ts';
 import type { Side } from '../brake/types.ts';
@@ -260,6 +261,7 @@ export class Wearing {
       rear: this.#linings.rear,
       strutLength: this.#act.strutLength,
       nextTooth: next === undefined ? 0 : next - (growth[this.tooth] as number),
+      climbForce: climbForceAt(this.rig.brake, this.tooth, this.#condition.leverSpring),
     });
   }
 

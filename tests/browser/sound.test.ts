@@ -19,8 +19,8 @@ declare global {
   }
 }
 
-/** Each click is two bursts of noise and two tones. */
-const A_CLICK = 4;
+/** Each click is a burst of noise and two tones. */
+const A_CLICK = 3;
 
 /** Counts what the page asks of the browser's sound from now on. */
 const listen = (page: Page): Promise<void> =>
@@ -49,10 +49,10 @@ const heard = (page: Page): Promise<Heard> => page.evaluate(() => window.heard);
 const drop = (page: Page, times: number): Promise<void> =>
   page.evaluate(async (n) => {
     const app = document.querySelector('takeup-app') as unknown as {
-      session: { tellClick(shown: boolean): void };
+      session: { tellClick(): void };
     };
     for (let i = 0; i < n; i++) {
-      app.session.tellClick(false);
+      app.session.tellClick();
       await new Promise(requestAnimationFrame);
     }
   }, times);

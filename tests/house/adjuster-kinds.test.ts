@@ -130,7 +130,7 @@ for (let n = 0; n < 3; n++) {
 const still = rest(rig, state);
 const view = fitView(brake, { width: 1000, height: 800, band: 30 });
 const input = { brake, state, instant: still, rest: still, layers: { names: true }, view, theme: themes.sheet };
-const { lever, ...own } = scene.adjuster;
+const { lever, spring: _, ...own } = scene.adjuster;
 const written = readScene({ ...scene, adjuster: { ...own, kind: '${TRIAL}', teeth: 38, pitch: 0.25 } });
 const mixed = readScene({ ...scene, adjuster: { ...own, kind: '${TRIAL}', teeth: 38, pitch: 0.25, lever } });
 console.log(JSON.stringify({

@@ -16,7 +16,7 @@ import {
   strutGives,
   strutYields,
 } from '../../sim/index.ts';
-import { mustRead, quay, quayScene, rigidQuay } from '../brakes.ts';
+import { mustRead, quay, quayScene, rigidQuay, tablesQuay } from '../brakes.ts';
 import { standingInside } from '../inside.ts';
 import { near } from '../near.ts';
 
@@ -80,6 +80,7 @@ describe('a strut too long for its drum', () => {
   });
 
   it('changes nothing while the strut bears no more than its springs’ clamp', () => {
+    const { rig, state } = tablesQuay();
     const stiff = rigidQuay();
     for (const pressure of [0, 0.3, 2, 8]) {
       for (const turning of [1, -1] as const) {

@@ -19,7 +19,7 @@ import {
   thinnest,
   wearOn,
 } from '../../sim/index.ts';
-import { quay, rigidQuay } from '../brakes.ts';
+import { rigidQuay, tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /**
@@ -27,7 +27,7 @@ import { near } from '../near.ts';
  * project (rigid shoes, exact rotation, 120 elements). Its own tolerances: 1 % on factors, 2 % on
  * torque, 0.01 mm on clearance, 0.02 mm at the strut, 100 km on a click, 1 % on life.
  */
-const { rig, brake, state: fresh } = quay();
+const { rig, brake, state: fresh } = tablesQuay();
 const BAR = 0.1;
 const at = (bar: number, state: BrakeState = fresh) =>
   balance(rig, state, { pressure: bar * BAR, turning: 1 });
@@ -119,7 +119,7 @@ describe('quay van, new', () => {
 
   it('locks by itself at 0.760, not before', () => {
     const on = (mu: number) => {
-      const b = quay((s) => {
+      const b = tablesQuay((s) => {
         s.shoes.front.lining.friction = mu;
         s.shoes.rear.lining.friction = mu;
       });
@@ -130,7 +130,7 @@ describe('quay van, new', () => {
   });
 
   it('springs halved: the clearance stays, the touch comes at half the pressure', () => {
-    const weak = quay((s) => {
+    const weak = tablesQuay((s) => {
       for (const spring of s.springs) {
         spring.rate /= 2;
         spring.fitted /= 2;
@@ -287,7 +287,7 @@ describe('quay van, wearing', () => {
   });
 
   it('no wear, no click', () => {
-    const still = quay((s) => {
+    const still = tablesQuay((s) => {
       s.shoes.front.lining.wearRate = 0;
       s.shoes.rear.lining.wearRate = 0;
       s.drum.wearRate = 0;

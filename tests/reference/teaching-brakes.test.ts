@@ -46,7 +46,7 @@ interface Row {
 
 const rows: Readonly<Record<string, Row>> = {
   'bench brake': {
-    scene: benchBrake,
+    scene: { ...benchBrake, adjuster: { ...benchBrake.adjuster, spring: undefined } },
     factor: [1.53, 0.55],
     clearance: [0.18, 0.24, 0.11],
     torque: [61, 143],

@@ -10,7 +10,7 @@ import {
   SOUND,
   standingState,
 } from '../../sim/index.ts';
-import { pinnedPair, quay } from '../brakes.ts';
+import { pinnedPair, quay, tablesQuay } from '../brakes.ts';
 import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 import { samples } from '../samples.ts';
@@ -166,6 +166,7 @@ describe('balance', () => {
   });
 
   it('a stuck piston idles its shoe: the other brakes alone, far better backing up', () => {
+    const van = tablesQuay();
     const stuck = {
       ...van.state,
       condition: { ...SOUND, pistonStuck: { front: true, rear: false } },

@@ -22,10 +22,10 @@ import {
 import { KM } from '../../sim/units/units.ts';
 import { Wearing } from '../../sim/wear/wearing.ts';
 import { both } from '../bending-pair.ts';
-import { quay } from '../brakes.ts';
+import { tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-const { brake } = quay();
+const { brake } = tablesQuay();
 const rigs = both(brake);
 const sides = ['front', 'rear'] as const;
 const factor = (rig: Rig, state: BrakeState, side: 'front' | 'rear', pressure = 2): number =>

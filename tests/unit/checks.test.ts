@@ -19,10 +19,10 @@ import {
   faults,
   parted,
 } from '../../sim/workshop/index.ts';
-import { quay } from '../brakes.ts';
+import { tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-const { rig, brake } = quay();
+const { rig, brake } = tablesQuay();
 const worn: WheelBrake = { rig, state: standingState(rig, 'Worn-in') };
 const fresh: WheelBrake = { rig, state: freshState(brake) };
 const with_ = (id: keyof typeof faultChanges, on = worn): WheelBrake =>

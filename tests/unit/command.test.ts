@@ -22,7 +22,7 @@ import {
 } from '../../sim/index.ts';
 import { eventText } from '../../sim/workshop/index.ts';
 import { main } from '../../ui/command/main.ts';
-import { quay, quayScene } from '../brakes.ts';
+import { CLIMB_TAKES, quay, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -154,9 +154,9 @@ describe('press', () => {
     // leave 989 N (bore 19.05 mm, 1.99 to 2.29 in the teaching tables).
     near(await value('torque', '--cup-friction', '40'), sound * (1 - 40 / 989), { rel: 0.01 });
     expect(await value('torque', '--springs', '50 %')).toBeGreaterThan(1.05 * sound);
-    // Teaching tables: 13 N·m when 8 bar stay in the line, on the worn-in brake.
+    // Teaching tables: 13 N·m when 8 bar stay in the line, on the worn-in brake; the climbing lever takes its part.
     const kept = ['--state', 'Worn-in', '--pressure', '0', '--kept-pressure', '8 bar'];
-    near(await value('torque', ...kept), 13, { abs: 0.7 });
+    near(await value('torque', ...kept), 13.3 - CLIMB_TAKES, { abs: 0.7 });
     // A groove of 60 N holds the shoes back until they break out.
     const groove = ['--pressure', '6 bar', '--drum', 'stopped', '--groove'];
     expect(await value('separation', ...groove, '60')).toBeLessThan(0.5);
@@ -208,7 +208,8 @@ describe('stop', () => {
     expect(data.readings.dragPower.value).toBe(0);
     expect(data.notes[0]).toMatch(/30 % of the braking/);
     const { out } = await takeup('stop', 'quay-van', '--speed', '31.07 mph');
-    expect(out).toMatch(/Stopping distance +19\.8 m\n/);
+    // 19.8 m at 226.5 N·m (the teaching tables' torque), and longer as the climbing lever takes 6.3 of them.
+    expect(out).toMatch(/Stopping distance +20\.4 m\n/);
   });
 
   it('takes a push of the foot or a deceleration instead', async () => {
@@ -245,8 +246,8 @@ describe('wheels that start unlike', () => {
       abs: 1e-9,
     });
     const both = await asked('stop', path);
-    // A press may click before it is read, a stop does not.
-    near(both.wheelRight.value, right.torque.value, { rel: 1e-3 });
+    // A press may click before it is read, a stop does not; and each tooth has its own growth, so its own climb.
+    near(both.wheelRight.value, right.torque.value, { rel: 2e-3 });
     expect((await asked('stop', path, '--wheel', 'left')).wheelRight).toBe(undefined);
     const state = await asked('press', path, '--wheel', 'left', '--state', 'New');
     expect(state).toMatchObject({ place: '--state and --wheel', found: 'both' });

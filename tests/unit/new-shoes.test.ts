@@ -19,11 +19,11 @@ import {
   restFaces,
   withNewLinings,
 } from '../../sim/index.ts';
-import { mustRead, quay } from '../brakes.ts';
+import { mustRead, tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /** New shoes into a drum worn to 200.60, lip 200.00: table 10 of the teaching tables. */
-const { rig, brake } = quay();
+const { rig, brake } = tablesQuay();
 const own = { thickness: 4.5, groundRadius: 100 };
 const fitted = (tooth: number) => withNewLinings(rig, own, 100.3, tooth);
 const RAD = Math.PI / 180;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   balance,
   type Condition,
+  climbForceAt,
   createMotion,
   KM,
   readingOf,
@@ -11,7 +12,7 @@ import {
   teethPassed,
   wearOn,
 } from '../../sim/index.ts';
-import { quay } from '../brakes.ts';
+import { quay, tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 /** Even teeth of 0.4 mm, 0.9 mm of lost motion, six of them, two at most in one application. */
@@ -110,5 +111,62 @@ describe('play needed for the next tooth, as read', () => {
   it('is none where it never does: at the last tooth, with a broken spring', () => {
     expect(needed(at(6))).toBeNaN();
     expect(needed(at(2, { leverSpring: 0 }))).toBeNaN();
+  });
+});
+
+describe('the lever’s spring', () => {
+  const van = quay();
+  const tooth = (n: number): number =>
+    (van.brake.adjuster.growth[n + 1] as number) - (van.brake.adjuster.growth[n] as number);
+
+  it.each([
+    // By hand: F·h + k·h²/2 on a tooth of 1 mm: 5.25, 15.75 and 26.25 mJ.
+    [5, 0.5, 5.25],
+    [15, 1.5, 15.75],
+    [25, 2.5, 26.25],
+  ])('%i N gives its lift out again: climb force × growth at every tooth', (fitted, rate, work) => {
+    const { brake } = quay((s) => {
+      s.adjuster.spring = { ...s.adjuster.spring, fitted, rate };
+    });
+    for (let n = 0; n < brake.adjuster.teeth; n++) {
+      near(climbForceAt(brake, n, 1) * tooth(n), work, { rel: 1e-12 }, `tooth ${n}`);
+    }
+    // Some 11, 32 and 54 N at the seats, on teeth of 0.45 to 0.50 mm.
+    near(climbForceAt(brake, 8, 1), work / 0.494, { rel: 0.02 });
+    expect(climbForceAt(brake, brake.adjuster.teeth, 1)).toBe(0);
+    near(climbForceAt(brake, 3, 0.3), 0.3 * climbForceAt(brake, 3, 1), {
+      rel: 1e-12,
+    });
+  });
+
+  it('is put in by the shoes: force over the way of a tooth, summed along it in Balance’s own steps', () => {
+    // Without hold-downs, pushed on slowly: what the seats' pull does over a tooth is the drop's energy.
+    const rig = van.rig;
+    const slack = { ...van.state, drumRadius: 102 };
+    let work = 0;
+    let before = { way: 0, pull: 0 };
+    for (let bar = 5; bar < 12; bar += 0.002) {
+      const i = balance(rig, slack, { pressure: bar / 10, turning: 0 });
+      const pull = i.forces
+        .filter((f) => f.name === 'climbing lever' && f.on === 'front')
+        .map((f) => Math.hypot(...f.force))[0] as number;
+      const way = i.separation - i.strutLength - van.brake.adjuster.lostMotion;
+      if (way > tooth(0)) {
+        const share = (tooth(0) - before.way) / (way - before.way);
+        work += share * (way - before.way) * pull;
+        break;
+      }
+      if (way > 0) work += ((way - Math.max(0, before.way)) * (pull + before.pull)) / 2;
+      before = { way, pull };
+    }
+    near(work, 15.75, { rel: 0.01 });
+  });
+
+  it('is none where no scene tells it: the climb costs what is named, nothing by default', () => {
+    const { brake } = tablesQuay();
+    expect(brake.adjuster.spring).toBeNull();
+    expect(climbForceAt(brake, 3, 1)).toBe(0);
+    const named = tablesQuay((s) => Object.assign(s.adjuster, { climbForce: 30 }));
+    expect(climbForceAt(named.brake, 3, 0.3)).toBe(30);
   });
 });

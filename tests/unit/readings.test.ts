@@ -13,10 +13,10 @@ import {
 } from '../../sim/index.ts';
 import { peak, shoeFactor, shoeFactorFull } from '../../sim/readings/factors.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
-import { quay } from '../brakes.ts';
+import { tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
-const van = quay();
+const van = tablesQuay();
 const list = (pressure: number, turning: -1 | 0 | 1, built = van) => {
   const i = balance(built.rig, built.state, { pressure, turning });
   return {
@@ -114,7 +114,7 @@ it('standing, both linings are held back as the trailing one is in turning: they
 });
 
 it('a brake that locks has no torque and no factor', () => {
-  const locking = quay((s) => {
+  const locking = tablesQuay((s) => {
     s.shoes.front.lining.friction = 0.9;
     s.shoes.rear.lining.friction = 0.9;
   });
@@ -189,7 +189,7 @@ it('lining left is what a gauge finds: the ground shape counts, a sloped end doe
   const of = (
     change: (l: { groundRadius: number; chamferArc?: number; chamferDepth?: number }) => void,
   ) => {
-    const built = quay((s) => change(s.shoes.front.lining));
+    const built = tablesQuay((s) => change(s.shoes.front.lining));
     return list(0, 0, built).of('liningFront').value;
   };
   near(
@@ -222,7 +222,7 @@ it('lining left is what a gauge finds: the ground shape counts, a sloped end doe
 });
 
 it('a pull of the parking lever moves no pedal', () => {
-  const { rig, brake, state } = quay();
+  const { rig, brake, state } = tablesQuay();
   const released = readingOf(
     readings(brake, state, rest(rig, state), rest(rig, state)),
     'pedalTravel',

@@ -4,7 +4,7 @@ import { balance, createMotion, createRig, KMH, solveBalance } from '../../sim/i
 import { ln, pow } from '../../sim/math/pow.ts';
 import { kindsOf, waySpeed } from '../../sim/wear/schedule.ts';
 import { Wearing } from '../../sim/wear/wearing.ts';
-import { pinnedPair, quay } from '../brakes.ts';
+import { pinnedPair, tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
 
 const SIDES = ['front', 'rear'] as const;
@@ -19,7 +19,7 @@ const law: Rubbing = {
 };
 
 const vanWith = (given: object) =>
-  quay((s) => {
+  tablesQuay((s) => {
     Object.assign(s, {
       frictionAgainstPressureAndSpeed: {
         pressureExponent: 0.95,
@@ -159,7 +159,7 @@ describe('friction found together with the balance', () => {
 
   it('does not hang on speed while the drum stands, nor where none is named', () => {
     const { rig, state } = vanWith({ pressureExponent: 1, speedExponent: 0.25 });
-    const plain = quay();
+    const plain = tablesQuay();
     for (const turning of [0, 1] as const) {
       const of = (built: typeof plain, speed?: number): number =>
         balance(built.rig, built.state, {
@@ -174,7 +174,7 @@ describe('friction found together with the balance', () => {
 
   it('says that nothing balances where pressure and friction drive each other up', () => {
     // At 0.6 the leading shoe carries three times its push already; a 1.25: more pressure, more friction, more pressure.
-    const { rig, state } = quay((s) => {
+    const { rig, state } = tablesQuay((s) => {
       for (const side of SIDES) s.shoes[side].lining.friction = 0.6;
       Object.assign(s, {
         frictionOfSurfaces: {
@@ -195,7 +195,7 @@ describe('friction found together with the balance', () => {
 it('a shoe locks at the speed at which its friction is enough', () => {
   // The quay van's leading shoe locks between 0.75 and 0.8 by this solver without the law; 0.5 told at 300 km/h
   // with b −0.25 is 0.5·(300/60)^0.25 = 0.748 at 60 and 0.803 at 45.
-  const { rig, state } = quay((s) => {
+  const { rig, state } = tablesQuay((s) => {
     for (const side of SIDES) s.shoes[side].lining.friction = 0.5;
     Object.assign(s, {
       frictionOfSurfaces: { damp: { factorAgainstTemperature: [[20, 1]], source: 'test' } },
@@ -216,7 +216,7 @@ it('a shoe locks at the speed at which its friction is enough', () => {
 it('a scene’s law is read in its units, and one outside what is published is refused', () => {
   const { rubbing } = vanWith({}).brake;
   near(rubbing?.atSpeed ?? 0, 40 * KMH, { rel: 1e-12 });
-  expect(quay().brake.rubbing).toBeNull();
+  expect(tablesQuay().brake.rubbing).toBeNull();
   expect(() => vanWith({ pressureExponent: 0.7 })).toThrow('pressureExponent');
   expect(() => vanWith({ speedExponent: 0.3 })).toThrow('speedExponent');
 });

@@ -40,6 +40,7 @@ const broken: Readonly<Record<string, readonly [path: string, ...Change[]]>> = {
   'lip under limit': ['drum.lipDiameter', ['drum.lipDiameter', 201.5]],
   'lip as wide as new': ['drum.lipDiameter', ['drum.lipDiameter', 180]],
   'out of round in limit': ['drum.outOfRoundMax', ['drum.outOfRoundMax', 5]],
+  'climb told once': ['adjuster.climbForce', ['adjuster.climbForce', 30]],
   'hub inside drum': ['look.hubRadius', ['look.hubRadius', 120]],
   'web clear of hub': ['shoes.rear.steel.webDepth', ['shoes.rear.steel.webDepth', 70]],
   'studs on hub': ['look.studCircle', ['look.studCircle', 28]],

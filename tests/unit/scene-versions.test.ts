@@ -36,7 +36,10 @@ describe('files of older versions', () => {
     const now = mustRead(json(`${scenes}${name}.json`));
     // What bears the strut's force had no sizes then, and was rigid.
     expect(old.strutPath).toBeNull();
-    expect({ ...old, states: [] }).toEqual({ ...now, states: [], strutPath: null });
+    // The toothed lever's spring was not told, and its climb cost nothing.
+    expect([old.adjuster.spring, old.adjuster.climbForce]).toEqual([null, 0]);
+    const adjuster = { ...now.adjuster, spring: null };
+    expect({ ...old, states: [] }).toEqual({ ...now, adjuster, states: [], strutPath: null });
     expect(old.states.map((s) => s.name)).toEqual(now.states.map((s) => s.name));
   });
 

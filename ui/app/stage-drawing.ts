@@ -2,7 +2,7 @@ import { type Instant, tiltOf } from '../../sim/index.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
 import type { Zoom } from '../record/view.ts';
-import { CLIMB, DROP, type Session } from '../session.ts';
+import type { Session } from '../session.ts';
 import { edgeOn } from '../stage/edge-on.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe } from '../stage/loupe.ts';
@@ -148,14 +148,6 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
   };
 }
 
-/** After a fast-forward's click the tooth step is shown once more, slowly enough to see. */
-function stepped(session: Session, i: Instant): Instant {
-  const left = session.stepShown;
-  if (left <= 0 || i.tooth === 0) return i;
-  const climb = left > DROP ? 1 - (left - DROP) / CLIMB : 1;
-  return { ...i, tooth: i.tooth - 1, climb };
-}
-
 /** All drawings of the stage at the session's moment, from the lowest to the topmost, and the numbered names. */
 export function drawStage(at: StageAt): {
   readonly drawings: readonly Drawing[];
@@ -163,7 +155,7 @@ export function drawStage(at: StageAt): {
   readonly numbered: boolean;
 } {
   const { session, station } = at;
-  const now = station.shown?.(session) ?? stepped(session, session.instant());
+  const now = station.shown?.(session) ?? session.instant();
   const input = inputAt(at, station.drawn?.(session, now) ?? now);
   const plain = drawBrake(input);
   const extra = station.extra?.(session, input);

@@ -60,6 +60,16 @@ export const styles = css`
   .withhands { grid-template-columns: minmax(0, 1fr) auto; }
   .two { grid-template-columns: 1fr 1fr; }
   .three { grid-template-columns: 1fr 1fr 1fr; }
+  .four { grid-template-columns: repeat(4, minmax(0, 1fr)); gap: 8px; }
+  .four .btn { padding: 0 4px; line-height: 1.1; }
+  .back { display: grid; gap: 8px; }
+  .back .said { display: flex; justify-content: space-between; align-items: baseline; font-size: 15px; color: var(--ink2); }
+  .back .said b { font-size: 20px; font-weight: 740; color: var(--ink); }
+  .reel { position: relative; height: 34px; border: 2px solid var(--ink); }
+  .reel .marked { position: absolute; top: 0; bottom: 0; min-width: 4px; background: color-mix(in srgb, var(--adj) 30%, transparent); }
+  .reel .click { position: absolute; top: 0; width: 3px; height: 12px; margin-left: -1px; background: var(--adj); }
+  .reel input { position: absolute; inset: 0; width: 100%; margin: 0; accent-color: var(--ink); background: none; }
+  .reel input:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
   .lab { font-size: 14.5px; font-weight: 560; color: var(--ink2); margin-bottom: 4px; }
   .seg { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); border: 2px solid var(--ink); }
   .seg button { min-height: 46px; text-align: center; font-weight: 600; font-size: 16.5px; border-left: 1px solid var(--rule); padding: 0 6px; display: flex; align-items: center; justify-content: center; gap: 8px; position: relative; }
@@ -170,6 +180,7 @@ export const styles = css`
     .try { font-size: 15px; padding: 7px 14px; min-height: 56px; }
     .ctl { padding: 10px 12px 12px; gap: 9px; }
     .lab { font-size: 13.5px; margin-bottom: 2px; }
+    .pace .lab { position: absolute; clip-path: inset(50%); width: 1px; height: 1px; overflow: hidden; white-space: nowrap; }
     .seg button, .btn { min-height: 42px; font-size: 15px; }
     .btn.tall { min-height: 48px; font-size: 17px; }
     .pick { min-height: 46px; font-size: 15px; }
@@ -245,7 +256,9 @@ export const styles = css`
     .bf .v:not(.big):not(.mid) { font-size: 56px; }
     .c b, .check, .lab, .c .v small, .c .v em { font-size: 14px; }
     .strip { bottom: 0; }
-    .steps { order: 5; }
+    .steps { order: 5; display: grid; gap: 10px; }
+    .reel { height: 58px; }
+    .four .btn { font-size: 15px; }
     .asked { border-width: 0 0 2px; padding: 0 0 0 14px; gap: 0; font-size: 15px; line-height: 1.25; }
     .asked details { flex: 1; min-width: 0; }
     .asked summary { min-height: 56px; display: flex; align-items: center; padding: 4px 8px 4px 0; cursor: pointer; }

@@ -2,7 +2,9 @@ import { html, LitElement, nothing } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
+import { SHOWN_AT } from '../click-show.ts';
 import { number } from '../format.ts';
+import { paceName, slower } from '../pace.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { backToMine, show } from '../record/guest.ts';
 import { benchTitle } from '../record/guest-title.ts';
@@ -280,6 +282,11 @@ export class TakeupApp extends LitElement {
     else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
+    else if (e.key === 'l') session.lookBackOrNow();
+    else if (e.key === 'c') session.lastClick();
+    else if (e.key === '[') session.goAt(slower(session.pace, 1));
+    else if (e.key === ']') session.goAt(slower(session.pace, -1));
+    else if (e.key === 'Escape' && session.lookingBack) session.lookAtNow();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't') this.#table()?.open();
@@ -421,10 +428,10 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     if (!session.layers.loupe) return nothing;
     const flash = session.clock - session.clickedAt < 0.24;
-    const tooth = this.#instant.tooth - (session.stepShown > 0 ? 1 : 0);
+    const { tooth } = this.#instant;
     const words = wordsOf(session.brake);
     const { head, value, after } = words.counter(session.brake.adjuster, tooth);
-    return html`<div class="card ${flash && words.heard ? 'flash' : ''}" .style=${this.#cardPlace()}><b>${head}</b><strong data-tooth=${tooth}>${value}</strong>${after}</div>`;
+    return html`<div class="card ${flash && words.timbre ? 'flash' : ''}" .style=${this.#cardPlace()}><b>${head}</b><strong data-tooth=${tooth}>${value}</strong>${after}${session.showing ? ` · ${paceName(SHOWN_AT)}` : ''}</div>`;
   }
 
   #edge() {

@@ -1,7 +1,9 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Reading } from '../../sim/index.ts';
 import { down, number } from '../format.ts';
+import { paceName } from '../pace.ts';
 import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
+import { agoText } from '../pieces/time-line.ts';
 import { backToMine } from '../record/guest.ts';
 import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
@@ -35,7 +37,7 @@ export function wallSide(
   return html`<section class="words" aria-label="For the class">
       <h1>${stationNames[station.id]}</h1>
       ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
-      <div class="says">${station.wall?.says?.(page) ?? nothing}</div>
+      <div class="says">${session.lookingBack ? html`<p>${agoText(session.lookingBack)}, time at ${paceName(session.pace)}.</p>` : (station.wall?.says?.(page) ?? nothing)}</div>
       ${names.length > 0 ? namesList(session, names) : html`<div class="figures">${keys.map((key) => big(find(key)))}</div>`}
       <div class="hands">
         ${
@@ -47,10 +49,15 @@ export function wallSide(
               }} @keyup=${letGo}>Press the pedal</button>`
             : nothing
         }
+        ${
+          station.pedal && !session.guest && session.reel.crests.length > 0
+            ? html`<button @click=${() => (session.lookingBack ? session.lookAtNow() : session.lastClick())}>${session.lookingBack ? 'Now' : 'Last click'}</button>`
+            : nothing
+        }
         ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}
         <button @click=${leave}>Leave the wall</button>
       </div>
-      <p class=${beside ? 'besides' : 'keys'}>${beside || 'Space: pedal · F: full screen · Esc: back'}</p>
+      <p class=${beside ? 'besides' : 'keys'}>${beside || 'Space: pedal · C: last click · F: full screen · Esc: back'}</p>
     </section>`;
 }
 

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { TiltCause, Turning, Wheel } from '../../sim/index.ts';
+import { PACES, type Pace, paceName } from '../pace.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import type { ThemeName } from '../theme.ts';
 import { crossed } from './across.ts';
@@ -49,7 +50,8 @@ export interface View {
   readonly tilt: TiltCause;
   /** The brake has shoes that bend, as soon as its linings lie as they wear under them: see `bends` in derive.ts. */
   readonly bending: boolean;
-  readonly slow: boolean;
+  /** How much slower than the clock the brake's time runs. */
+  readonly slow: Pace;
   readonly sound: boolean;
 }
 
@@ -63,7 +65,7 @@ export const PLAIN_VIEW: View = {
   magnification: 20,
   tilt: { holdDown: 'fitted', groove: 0 },
   bending: false,
-  slow: false,
+  slow: 1,
   sound: true,
 };
 
@@ -105,7 +107,11 @@ export const viewSchema: v.GenericSchema<unknown, View> = v.strictObject({
     groove: v.pipe(v.number(), v.minValue(0), v.maxValue(5)),
   }),
   bending: onOff,
-  slow: onOff,
+  // Kept records may have it on or off: a quarter of the clock's time, then the slowest there was.
+  slow: v.pipe(
+    v.union([onOff, v.picklist(PACES)]),
+    v.transform((slow): Pace => (slow === true ? 20 : slow === false ? 1 : slow)),
+  ),
   sound: onOff,
 });
 
@@ -202,8 +208,8 @@ export const zoomTo = intention(
 
 export const slowDown = intention(
   'view.slow',
-  (m: Moment, slow: boolean) => (slow === m.view.slow ? m : seen(m, { slow })),
-  (_before, after) => (after.view.slow ? 'slow motion' : 'slow motion off'),
+  (m: Moment, slow: Pace) => (slow === m.view.slow ? m : seen(m, { slow })),
+  (_before, after) => `time at ${paceName(after.view.slow)}`,
 );
 
 export const bend = intention(

@@ -1,49 +1,54 @@
-import { type Brake, kindLaws, type ToothedLever } from '../../sim/index.ts';
-import { degrees } from './geometry.ts';
-import { perBrake } from './parts/make.ts';
-import { LEVER_TEETH } from './parts/teeth.ts';
-
-/** Middle of the row of teeth about the lever's pin; the finger stands upright in mid-life. */
-const MIDDLE = degrees(3.9);
+import { type Brake, growthAt, leverForm, noseAngle, type Point } from '../../sim/index.ts';
+import { add, after, type Frame } from './geometry.ts';
 
 /**
- * The toothed lever as drawn: the scene's own, or, where the scene tells only the growth a tooth,
- * one of a usual form in the brake's size. Its finger swings to both sides of the upright, so that
- * even teeth give an even growth within a few hundredths; null for other kinds of adjuster.
+ * Where the toothed lever stands on a strut: turned by where the window's edge has its finger, and up in the
+ * strut's slot by its lift. Its own frame has the pin at 0 and stands as at tooth 0.
+ *
+ * @param phase tooth and share of the next one
+ * @param lift mm up the slot, which stands square to the strut
  */
-export const drawnLever = perBrake((brake: Brake): ToothedLever | null => {
-  const { growth, kind, lengthAtZero, lever, teeth } = brake.adjuster;
-  if (!kindLaws[kind].toothedLever) return null;
-  if (lever) return lever;
-  const { front, rear } = brake.shoes;
-  const u = front.lining.groundRadius / 100;
-  const most = growth.at(-1) ?? 0;
-  const nose = Math.max(12 * u, most * 1.5);
-  const start = Math.acos(Math.min(0.95, most / (2 * nose)));
-  const toothAngle = (Math.PI - 2 * start) / Math.max(1, teeth);
-  const toothRadius = 26 * u;
-  const window = { x: 4.4 * u, y: 11 * u };
-  // At rest the finger's outer side stands where the strut's length is reckoned from.
-  const x = rear.strutSeat[0] - lengthAtZero + window.x / 2 - nose * Math.cos(start);
+export function leverFrame(brake: Brake, strut: Frame, phase: number, lift: number): Frame | null {
+  const form = leverForm(brake);
+  if (!form) return null;
+  const angle = noseAngle(form, growthAt(brake.adjuster.growth, phase)) - form.startAngle;
+  const [x, y] = add(form.pin, [0, 1], lift);
+  return after(strut, { angle, x, y });
+}
+
+/** The strut's tooth under the pin, and the block it stands on, from the pin at rest, mm. */
+export interface Block {
+  /** From its sloped side's foot over the tip to that of its steep face. */
+  readonly tooth: readonly Point[];
+  /** Top of the block, below the crests that pass over it. */
+  readonly top: number;
+  readonly half: number;
+  readonly foot: number;
+}
+
+/** Clear of the crests that pass over the block, mm. */
+const CLEAR = 0.35;
+
+/**
+ * One tooth: its tip in the root of the lever's row, its steep face against the lever's, its sloped side
+ * a little steeper than the lever's flank, so that the tip alone bears while the lever rides over it.
+ */
+export function blockOf(brake: Brake): Block | null {
+  const form = leverForm(brake);
+  if (!form) return null;
+  const { toothAngle, toothHeight: h, toothRadius } = form;
+  const u = toothRadius / 27;
+  const top = -(toothRadius + h + CLEAR);
+  const pitch = toothRadius * toothAngle;
+  const wide = (pitch * (h + CLEAR)) / (h * 1.2);
   return {
-    pin: [x, front.strutSeat[1] - nose],
-    noseRadius: nose,
-    startAngle: start,
-    toothAngle,
-    toothRadius,
-    toothHeight: Math.min(1.3 * u, toothRadius * toothAngle * 0.88),
-    firstTooth: MIDDLE - (teeth / 2) * toothAngle,
-    window,
+    tooth: [
+      [-Math.min(wide, 0.98 * pitch), top],
+      [0, -toothRadius],
+      [0, top],
+    ],
+    top,
+    half: 6.4 * u,
+    foot: top - 6.2 * u,
   };
-});
-
-/**
- * How far the lever slides back to pass over one tooth, mm. A tooth at the angle a beside the arm
- * moves radially by s·cos a and along the row by s·sin a, and along the row the flank rises by one
- * height h in one pitch r·d: s·(cos a − sin a·h/(r·d)) = h for the outermost tooth.
- */
-export function slide({ toothAngle, toothHeight, toothRadius }: ToothedLever): number {
-  const a = LEVER_TEETH * toothAngle;
-  const rise = toothHeight / (toothRadius * toothAngle);
-  return toothHeight / (Math.cos(a) - rise * Math.sin(a));
 }

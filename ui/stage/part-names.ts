@@ -19,7 +19,7 @@ export const partNames = {
   strut: ['Strut', 'Holds the shoes apart; its length sets the clearance.'],
   'toothed lever': ['Toothed lever', 'Steps to the next tooth when the shoes travel too far.'],
   'lever pin': ['Lever pin in its slot', 'The lever turns on it and slides to lift over a tooth.'],
-  'lever spring': ['Lever spring', 'Pulls the lever into the teeth.'],
+  'lever spring': ['Lever spring', 'Presses the lever into its tooth.'],
   'strut spring': ['Strut spring', 'Keeps the strut on its seat.'],
   'star wheel': ['Star wheel', 'Turns the screw that makes the strut longer.'],
   'wheel lever': [

@@ -1,6 +1,6 @@
-import { type Brake, type Instant, type Point, placePoint, type Side } from '../../sim/index.ts';
-import { add, after, apply, type Frame, turnAbout } from './geometry.ts';
-import { drawnLever, slide } from './lever.ts';
+import { type Brake, type Instant, leverForm, placePoint, type Side } from '../../sim/index.ts';
+import { after, apply, type Frame, turnAbout } from './geometry.ts';
+import { leverFrame } from './lever.ts';
 
 /** Where every moving part stands at an instant, as rigid moves from the reference pose. */
 export interface Places {
@@ -46,7 +46,7 @@ export function placesOf(brake: Brake, instant: Instant, lift = 1): Places {
     shoes: { front, rear },
     parking,
     strut,
-    lever: leverFrame(brake, strut, instant.tooth, Math.min(lift, instant.climb)),
+    lever: leverNow(brake, strut, instant, lift),
     out: { front: outward(brake, instant, 'front'), rear: outward(brake, instant, 'rear') },
   };
 }
@@ -64,15 +64,12 @@ function strutFrame(brake: Brake, parking: Frame): Frame {
   return { angle: 0, x: x - seat[0], y: y - seat[1] };
 }
 
-/**
- * While a tooth is climbed by the share f, the lever turns on by f teeth and slides back along its
- * slot by about f tooth heights, which is just what the sloped flanks ask for (see slide).
- */
-export function leverFrame(brake: Brake, strut: Frame, tooth: number, climb: number): Frame | null {
-  const lever = drawnLever(brake);
-  if (!lever) return null;
-  const angle = lever.firstTooth + (tooth + climb) * lever.toothAngle;
-  const back: Point = [Math.cos(angle), Math.sin(angle)];
-  const [x, y] = add(lever.pin, back, -climb * slide(lever));
-  return after(strut, { angle, x, y });
+/** The toothed lever: as its body stands in time, else as its flank has it. */
+function leverNow(brake: Brake, strut: Frame, instant: Instant, most: number): Frame | null {
+  const height = leverForm(brake)?.toothHeight ?? 0;
+  if (instant.lever && instant.climb <= most) {
+    return leverFrame(brake, strut, instant.lever.phase, instant.lever.lift);
+  }
+  const climb = Math.min(most, instant.climb);
+  return leverFrame(brake, strut, instant.tooth + climb, climb * height);
 }

@@ -4,6 +4,7 @@ import { yieldText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { cell, factorCell, liningCell } from '../pieces/cells.ts';
 import { icons } from '../pieces/icons.ts';
+import { timeRows } from '../pieces/time-line.ts';
 import { dragOf } from '../record/derive.ts';
 import type { Session } from '../session.ts';
 import { applyHint, lostText } from '../words.ts';
@@ -68,7 +69,7 @@ function side(page: PageView): TemplateResult {
       ${cell(find('strutForce'))}${cell(find('tooth'))}
     </section>
     <section class="blk try"><b>Try</b> ${hint}</section>
-    ${size === 'narrow' ? html`<section class="blk steps">${stepRow(session)}</section>` : nothing}`;
+    ${size === 'narrow' ? html`<section class="blk steps">${timeRows(session)}</section>` : nothing}`;
 }
 
 const turns: readonly [Turning, string][] = [
@@ -83,25 +84,16 @@ function seenTurn({ wheel }: Session, name: string): string {
   return name === 'Forward' ? 'Backward' : 'Forward';
 }
 
-/** Slow motion, one step of the engine forward or back. */
-function stepRow(session: Session): TemplateResult {
-  return html`<div class="row three">
-      <button class="btn ${session.slow ? 'p' : ''}" aria-pressed=${session.slow} @click=${() => session.toggleSlow()}>Slow ×¼</button>
-      <button class="btn" @click=${() => session.oneStep()}>One step</button>
-      ${
-        session.frozen
-          ? html`<button class="btn" @click=${() => session.go()}>Go on</button>`
-          : html`<button class="btn" ?disabled=${!session.canStepBack} @click=${() => session.stepBack()}>Step back</button>`
-      }
-    </div>`;
-}
-
 function controls({ session, size }: PageView): TemplateResult {
   const bar = session.pressure / BAR;
   return html`<section class="blk ctl" aria-label="Controls">
-    <div><div class="lab" id="drum">Drum</div>
-      <div class="row withhands"><div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div>${handsButton(session)}</div></div>
-    ${size === 'narrow' ? nothing : stepRow(session)}
+    ${
+      session.lookingBack
+        ? nothing
+        : html`<div><div class="lab" id="drum">Drum</div>
+      <div class="row withhands"><div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div>${handsButton(session)}</div></div>`
+    }
+    ${size === 'narrow' ? nothing : timeRows(session)}
     <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
   </section>`;
 }

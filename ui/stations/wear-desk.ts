@@ -176,7 +176,7 @@ export class WearDesk {
     const event = leg && hotEvent(session.brake, leg);
     if (!event) return;
     session.tell(event);
-    if (wordsOf(session.brake).heard) session.tellClick(false);
+    if (wordsOf(session.brake).timbre) session.tellClick();
   }
 
   /** The stage shows one moment of the last hot press. */

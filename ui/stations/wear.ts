@@ -24,7 +24,7 @@ const drags = (torque: number): TemplateResult =>
   html`Released, it drags: a lining stands inside the cold drum, and <b class="lead">${number(torque / 1000, 0)} N·m</b> turn it.`;
 
 const idea = (d: WearDesk): TemplateResult =>
-  html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).heard ? html`: <b class="adj">click</b>.` : '.'}`;
+  html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).timbre ? html`: <b class="adj">click</b>.` : '.'}`;
 
 const desk = (page: PageView): WearDesk => deskOf(WearDesk, page.session);
 

@@ -1,6 +1,6 @@
 import { cos, sin } from '../../math/trig.ts';
 import { DEG } from '../../units/units.ts';
-import { leverOf, toAdjuster } from '../adjuster.ts';
+import { leverOf, springOf, toAdjuster } from '../adjuster.ts';
 import type { Scene } from '../schema.ts';
 import { openingMiddle, over } from './pose.ts';
 import { apart, bore, fromAxis, mm, must, type P, place, type Rule } from './rule.ts';
@@ -29,10 +29,10 @@ export function partingFor(
   }, 0);
 }
 
-/** The lever's row of teeth from the first to the last, by points. */
+/** Ends of the lever's row of teeth, which hangs below its pin, at the first tooth and at the last. */
 function row(lever: NonNullable<ReturnType<typeof leverOf>>, teeth: number): P[] {
-  return [0, 0.5, 1].map((share) => {
-    const a = (lever.firstTooth + share * teeth * lever.toothAngle) * DEG;
+  return [-1, 0, 1].map((share) => {
+    const a = (-90 + share * teeth * lever.toothAngle) * DEG;
     return [lever.pin[0] + lever.toothRadius * cos(a), lever.pin[1] + lever.toothRadius * sin(a)];
   });
 }
@@ -70,6 +70,17 @@ export const adjusterRules: readonly Rule[] = [
         'a pitch in mm a step, or the lever geometry',
       ),
     ],
+  },
+  {
+    name: 'climb told once',
+    reason: 'What the seats feel of a climb follows from the lever’s spring.',
+    broken: ({ adjuster: a }) =>
+      must(
+        !(springOf(a) && a.climbForce > 0),
+        'adjuster.climbForce',
+        `${a.climbForce} N beside the lever’s spring`,
+        'either a spring or a climb force, not both',
+      ),
   },
   {
     name: 'teeth run forward',

@@ -9,7 +9,7 @@ import {
   slopeTorque,
   turningMass,
 } from '../../../sim/index.ts';
-import { benchBrake, quay } from '../../brakes.ts';
+import { benchBrake, quay, tablesQuay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
 const G = 9806.65;
@@ -52,7 +52,7 @@ describe('a hand on the drum', () => {
   }
 
   it('turned round against rubbing linings it feels the drag that Balance tells, within 0.1 %', () => {
-    const { rig, state, brake } = quay();
+    const { rig, state, brake } = tablesQuay();
     for (const pressure of [0.6, 0.7, 0.8]) {
       const told = Math.abs(balance(rig, state, { pressure, turning: 1 }).torqueOnDrum);
       expect(told).toBeGreaterThan(3000);

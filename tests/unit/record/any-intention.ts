@@ -177,7 +177,7 @@ export const asked: Readonly<Record<string, Asked>> = {
   'view.magnify': (_m, c) => [c.of([1, 20, 40])],
   'view.reveal': (_m, c) => [c.of(Object.keys(partNames))],
   'view.wall': flag,
-  'view.slow': flag,
+  'view.slow': (_m, c) => [c.of([1, 20, 100, 400])],
   'view.sound': flag,
   'view.tip': (_m, c) => [{ holdDown: c.of(['fitted', 'lost']), groove: c.real(0, 2) }],
   'view.layer': (_m, c) => [c.of(layerNames)],

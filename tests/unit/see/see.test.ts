@@ -81,8 +81,17 @@ it('every pair of faults is parted by a check, and each fault from a sound car',
 });
 
 it('the cheapest check parts the likeliest from another, and is one that was not told', () => {
-  // One hot wheel, stiff alike both ways: cable or hose (trade: count the notches, or open the bleed point).
-  const said = { hot: 'one', turns: 'stiff', ways: 'alike' };
+  // One hot wheel, 40 N at the rim alike both ways: cable or hose (trade: count the notches, or open the bleed point).
+  // Two presses of the pedal were tried and told nothing sure.
+  const said = {
+    hot: 'one',
+    force: '40',
+    ways: 'alike',
+    travel: '?',
+    feel: '?',
+    pumped: '?',
+    first: '?',
+  };
   const { open } = judgeSaid(table, said);
   expect(open.slice(0, 2).sort()).toEqual(['hose', 'kept pull']);
   const next = nextCheck(table, said, open);

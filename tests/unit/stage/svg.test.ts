@@ -100,9 +100,9 @@ it('the loupe says its magnification and the tooth', () => {
   const view = { ...everything.view, scale: 2.62, origin: [968, 352] as const };
   const data = loupeData({ ...everything, view }, lens);
   expect(data.tooth).toBe(everything.state.tooth);
-  expect(data.magnification).toBeCloseTo(268 / 23.1 / 2.62, 6);
+  expect(data.magnification).toBeCloseTo(268 / 21.2 / 2.62, 6);
   const texts = loupe({ ...everything, view }, lens).flatMap((d) => d.labels.map((l) => l.text));
-  expect(texts).toContain('×4.4');
+  expect(texts).toContain('×4.8');
   expect(texts).toEqual(expect.arrayContaining(['0', '5', '10', '15', '20']));
 });
 

@@ -8,14 +8,14 @@ import {
   type WheelBrake,
 } from '../../../sim/index.ts';
 import { faultOf } from '../../../sim/workshop/index.ts';
-import { quay } from '../../brakes.ts';
+import { tablesQuay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
 /**
  * Why a drum off centre brakes about twice as hard on the rollers, 177 against 91 N·m at 20 bar. What is
  * said of it beside the fault is held to what the balance finds here: there is no source but the statics.
  */
-const { rig } = quay();
+const { rig } = tablesQuay();
 const sound: WheelBrake = { rig, state: standingState(rig, 'Worn-in') };
 const off = axleWith(sound, faultOf('drum off centre')).right;
 

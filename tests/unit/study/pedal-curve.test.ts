@@ -12,10 +12,10 @@ import {
   readingOf,
 } from '../../../sim/index.ts';
 import { meaningOf, pedalNotes } from '../../../sim/workshop/index.ts';
-import { mustRead, quay } from '../../brakes.ts';
+import { mustRead, tablesQuay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
-const { rig, brake, state } = quay();
+const { rig, brake, state } = tablesQuay();
 const curve = pedalCurve(rig, state, 4);
 
 it('goes through the very points of single presses, farther and harder at each', () => {
@@ -65,7 +65,7 @@ it('the floor is where the master cylinder ends', () => {
   // 4 · (1 + 32) mm.
   near(pedalFloor(brake), 132, { abs: 1e-9 });
   near(curve.reserve, 132 - (curve.points.at(-1)?.total ?? 0), { abs: 1e-9 });
-  const short = quay((s) => {
+  const short = tablesQuay((s) => {
     Object.assign(s.hydraulics, { masterStroke: 3 });
   });
   const c = pedalCurve(short.rig, short.state, 4);

@@ -17,10 +17,10 @@ import {
   torqueFor,
 } from '../../../sim/index.ts';
 import { meaningOf, stopNotes } from '../../../sim/workshop/index.ts';
-import { quay } from '../../brakes.ts';
+import { tablesQuay } from '../../brakes.ts';
 import { near } from '../../near.ts';
 
-const { rig, brake, state } = quay();
+const { rig, brake, state } = tablesQuay();
 
 it('stops by hand sums', () => {
   // Kinematics, by hand: from 50 km/h = 13.8889 m/s at 5 m/s² in 192.901/10 = 19.2901 m.
@@ -86,7 +86,7 @@ it('an oval drum stops by the mean of its turn', () => {
 });
 
 it('friction that hangs on speed is that of two thirds of the first', () => {
-  const b = quay((q) =>
+  const b = tablesQuay((q) =>
     Object.assign(q, {
       frictionAgainstPressureAndSpeed: {
         pressureExponent: 1,
@@ -111,7 +111,7 @@ it('friction that hangs on speed is that of two thirds of the first', () => {
 
 it('without a press nothing stops; a shoe that locks tells nothing', () => {
   expect(stopAt(rig, state, 3000, 0)).toMatchObject({ distance: Number.POSITIVE_INFINITY });
-  const locking = quay((s) => {
+  const locking = tablesQuay((s) => {
     s.shoes.front.lining.friction = 0.9;
   });
   for (const r of stopReadings(locking.rig, locking.state, 3000, 4)) {

@@ -1,7 +1,13 @@
-import type { Brake, BrakeState, Point, Shoe, Side } from '../../../sim/index.ts';
+import {
+  type Brake,
+  type BrakeState,
+  leverForm,
+  type Point,
+  type Shoe,
+  type Side,
+} from '../../../sim/index.ts';
 import { apply, degrees, type Frame, polar } from '../geometry.ts';
-import { drawnLever } from '../lever.ts';
-import { circlePath, type Path, polygon, slotPath, trace } from '../path.ts';
+import { circlePath, type Path, slotPath, trace } from '../path.ts';
 import { hatched, outlined, type Shape, stroked } from '../shapes.ts';
 import { liningPath } from './lining.ts';
 import { maker } from './make.ts';
@@ -14,7 +20,6 @@ const CUP = 5.8;
 interface ShoePaths {
   readonly web: Path;
   readonly table: Path;
-  readonly window: Path | null;
   readonly holes: readonly Path[];
   readonly holdDown: readonly [cup: Path, ring: Path, slot: Path];
 }
@@ -35,7 +40,6 @@ function shoePaths(brake: Brake, shoe: Shoe): ShoePaths {
       .arc([0, 0], inner + shoe.steel.tableThickness, from, to)
       .arc([0, 0], inner, to, from)
       .close().path,
-    window: windowPath(brake, shoe),
     holes: springHoles(brake, shoe.side).map((at) => circlePath(at, SPRING_HOLE)),
     holdDown: [
       circlePath([hx, hy], CUP),
@@ -50,24 +54,11 @@ function shoePaths(brake: Brake, shoe: Shoe): ShoePaths {
 /** Corners of the lever's window: the finger's width and the lost motion beside it, from the strut's seat. */
 export function windowBox(brake: Brake): { left: number; right: number; y: number } | null {
   const { lostMotion } = brake.adjuster;
-  const lever = drawnLever(brake);
+  const lever = leverForm(brake);
   if (!lever) return null;
   const left = brake.shoes.front.strutSeat[0];
   const finger = lever.pin[1] + lever.noseRadius * Math.sin(lever.startAngle);
   return { left, right: left + lever.window.x + lostMotion, y: finger - 0.28 };
-}
-
-function windowPath(brake: Brake, shoe: Shoe): Path | null {
-  const box = windowBox(brake);
-  const lever = drawnLever(brake);
-  if (!lever || !box || shoe.side === 'rear') return null;
-  const half = lever.window.y / 2;
-  return polygon([
-    [box.left, box.y - half],
-    [box.right, box.y - half],
-    [box.right, box.y + half],
-    [box.left, box.y + half],
-  ]);
 }
 
 const springHoles = (brake: Brake, side: Side): Point[] =>
@@ -79,10 +70,6 @@ export function shoe(brake: Brake, state: BrakeState, side: Side, place: Frame):
   const paths = shoePaths(brake, s);
   const web = maker('shoe', 'web', ` ${side}`);
   const shapes = [web(paths.web, outlined('web', 1.7), { place, evenOdd: true })];
-  if (paths.window) {
-    const window = maker('shoe', 'lever window');
-    shapes.push(window(paths.window, outlined('plate', 1.3), { place }));
-  }
   for (const hole of paths.holes) shapes.push(web(hole, outlined('hole', 1), { place }));
   const table = maker('shoe', 'table', ` ${side}`);
   shapes.push(table(paths.table, outlined('table', 1.1), { place }));

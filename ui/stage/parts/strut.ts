@@ -1,65 +1,90 @@
-import type { Brake, Point, ToothedLever } from '../../../sim/index.ts';
-import { after, apply, degrees, type Frame, mix, polar } from '../geometry.ts';
-import { drawnLever, slide } from '../lever.ts';
+import {
+  type Brake,
+  type LeverForm,
+  leverForm,
+  leverOutline,
+  type Point,
+  rowAngle,
+} from '../../../sim/index.ts';
+import { add, apply, degrees, type Frame, mix, polar } from '../geometry.ts';
+import { blockOf } from '../lever.ts';
 import type { PartId } from '../part-names.ts';
 import { circlePath, type Path, polygon, slotPath, trace } from '../path.ts';
 import type { Places } from '../place.ts';
 import { outlined, type Shape, WEIGHT } from '../shapes.ts';
 import { coil } from './coil.ts';
+import { hairpin } from './hairpin.ts';
 import { hasHotLock, hotStrip, STRIP_LENGTH, tipTravel } from './hot-lock.ts';
 import { maker, perBrake } from './make.ts';
 import { windowBox } from './shoe.ts';
 import type { StepMarks } from './step-marks.ts';
-import { LEVER_TEETH, leverTeeth, SPARE, strutTeeth } from './teeth.ts';
 
 /** Half the height of the strut's bar, mm; its tongue reaches through the notch. Drawn only. */
 const BAR = 3.8;
 const TONGUE = { half: 2, length: 8.5 };
 
 /** Sizes scale with the radius of the teeth: u = 1 at 27 mm. */
-const unit = (lever: ToothedLever): number => lever.toothRadius / 27;
+const unit = (lever: LeverForm): number => lever.toothRadius / 27;
 
 interface StrutPaths {
+  /** Behind the lever: from the bar down to the block. */
   readonly plate: Path;
   readonly block: Path;
+  /** Before the lever: the bar, and its cheek with the slot. */
+  readonly bar: Path;
+  readonly slot: Path;
   readonly pin: Path;
   readonly lever: Path;
-  readonly sector: Path;
-  readonly slot: Path;
-  readonly ear: Point;
-  readonly tab: Point;
+  /** The row of teeth, for the flash. */
+  readonly rim: Path;
+  readonly window: Path;
+  /** Coil of the lever's spring, on the strut. */
+  readonly stud: Point;
   /** Ends of the strut spring: on the strut, and on the rear web. */
   readonly spring: readonly [Point, Point];
 }
+
+/** Where the coil of the lever's spring sits, from the pin, where no scene tells it. */
+const STUD: Point = [17.5, -1];
+
 const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
-  const lever = drawnLever(brake);
-  if (!lever) return null;
+  const lever = leverForm(brake);
+  const block = blockOf(brake);
+  if (!lever || !block) return null;
   const u = unit(lever);
-  const [px, py] = lever.pin;
-  const from = ([x, y]: Point): Point => [px + x * u, py + y * u];
+  const { pin, toothHeight } = lever;
+  const from = ([x, y]: Point): Point => [pin[0] + x * u, pin[1] + y * u];
+  const at = ([x, y]: Point): Point => [pin[0] + x, pin[1] + y];
   const [nx, ny] = brake.shoes.rear.strutSeat;
-  const start = px + 38.1 * u;
+  const start = from([13, 0])[0];
+  const { outer, hole, row } = leverOutline(lever);
+  const inner = row.map((p): Point => mix([0, 0], p, 0.86)).reverse();
   return {
-    plate: trace()
-      .arc(lever.pin, 5.6 * u, degrees(110), degrees(262))
-      .line(polar(29 * u, lever.firstTooth - degrees(4), lever.pin))
-      .line(polar(29 * u, degrees(12), lever.pin), from([8.1, 6.2]))
-      .close().path,
+    plate: polygon([
+      [start, ny + BAR],
+      [start, pin[1] + 4.4 * u],
+      from([3, 3.2]),
+      from([-3, 3.2]),
+      at([-block.half, block.top]),
+      at([block.half, block.top]),
+      from([13, -17]),
+      from([22, -7]),
+      [from([24, 0])[0], ny + BAR],
+    ]),
     block: [
-      ...blockPath(brake, lever, start),
-      ...slotPath(mix([start, ny], [nx, ny], 0.18), mix([start, ny], [nx, ny], 0.63), 1.7),
-      ...circlePath(mix([start, ny], [nx, ny], 0.9), 1.5),
+      ...trace()
+        .line(at([-block.half, block.top]), ...block.tooth.map(at))
+        .line(at([block.half, block.top]), at([block.half, block.foot]))
+        .line(at([-block.half, block.foot]))
+        .close().path,
     ],
-    pin: circlePath(lever.pin, PIN),
-    lever: leverPath(lever),
-    sector: trace()
-      .line(...leverTeeth(lever))
-      .line(polar(lever.toothRadius - lever.toothHeight, LEVER_TEETH * lever.toothAngle))
-      .line([20 * u, 2 * u], [20 * u, -2 * u])
-      .close().path,
-    slot: slotPath([-0.4, 0], [lever.toothHeight + 1.4, 0], 1.75),
-    ear: polar(8.6 * u, degrees(-62)),
-    tab: from([29.5, -18.4]),
+    bar: barPath(brake, lever, start),
+    slot: slotPath(at([0, -0.2]), at([0, toothHeight + 0.7]), 1.75 * u),
+    pin: circlePath([0, 0], PIN * u),
+    lever: [...polygon(outer), ...(hole.length ? polygon(hole) : [])],
+    rim: polygon([...row, ...inner]),
+    window: windowPath(brake),
+    stud: lever.spring.at ? at(lever.spring.at) : from(STUD),
     spring: [
       [mix([start, ny], [nx, ny], 0.537)[0], ny - 2.1],
       [nx + 16, ny - 8],
@@ -67,66 +92,61 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
   };
 });
 
-/** Bar with the tooth block at its front and the tab for the lever's spring below. */
-function blockPath(brake: Brake, lever: ToothedLever, start: number): Path {
+/** Bar to the rear seat, and below its front end the cheek over the lever, with the slot for its pin. */
+function barPath(brake: Brake, lever: LeverForm, start: number): Path {
   const u = unit(lever);
-  const { adjuster } = brake;
   const [nx, ny] = brake.shoes.rear.strutSeat;
   const [px, py] = lever.pin;
   const at = (x: number, y: number): Point => [px + x * u, py + y * u];
-  const top = lever.firstTooth + (adjuster.teeth + SPARE) * lever.toothAngle;
-  return trace()
-    .line([nx + TONGUE.length, ny + TONGUE.half], [nx, ny + TONGUE.half])
-    .line([nx, ny + BAR], [start, ny + BAR], at(36.1, 16))
-    .bend(at(30.1, 19.4), polar(31.2 * u, top + degrees(0.4), lever.pin))
-    .line(...strutTeeth(lever, adjuster))
-    .line(at(25.9, -17.6))
-    .arc(at(29.5, -18.4), 2.6 * u, degrees(200), degrees(340))
-    .line(at(32.5, -13))
-    .arc(lever.pin, 33.5 * u, degrees(-19), degrees(4))
-    .line(at(35.5, 7), [start, ny - BAR], [nx, ny - BAR])
-    .line([nx, ny - TONGUE.half], [nx + TONGUE.length, ny - TONGUE.half])
-    .close().path;
+  const middle: Point = [px, py + lever.toothHeight / 2];
+  const round = 4.3 * u;
+  return [
+    ...trace()
+      .line([nx + TONGUE.length, ny + TONGUE.half], [nx, ny + TONGUE.half])
+      .line([nx, ny + BAR], [start, ny + BAR])
+      .line([start, middle[1] + round])
+      .line([px, middle[1] + round])
+      .arc(middle, round, degrees(90), degrees(270))
+      .line(at(19, -4.6))
+      .line([px + 24 * u, ny - BAR])
+      .line([nx, ny - BAR])
+      .line([nx, ny - TONGUE.half], [nx + TONGUE.length, ny - TONGUE.half])
+      .close().path,
+    ...slotPath(mix([start, ny], [nx, ny], 0.2), mix([start, ny], [nx, ny], 0.63), 1.7),
+    ...circlePath(mix([start, ny], [nx, ny], 0.9), 1.5),
+  ];
 }
 
-/** The toothed lever in its own frame: pin at 0, arm along +x, finger where the scene says. */
-function leverPath(lever: ToothedLever): Path {
-  const u = unit(lever);
-  const tip = lever.window.x / 2;
-  const root = lever.toothRadius - lever.toothHeight;
-  const half = LEVER_TEETH * lever.toothAngle;
-  const neck = half + degrees(2.3);
-  // Points of the finger are told for a finger straight up and 12 mm long.
-  const finger = lever.startAngle - lever.firstTooth - Math.PI / 2;
-  const grow = lever.noseRadius / 12;
-  const f = (x: number, y: number): Point => apply({ angle: finger, x: 0, y: 0 }, [x, y * grow]);
-  // The finger's round stands at the nose radius: its side is where the growth is reckoned from.
-  const nose = f(0, 12);
-  return trace()
-    .line(polar(root, -half), ...leverTeeth(lever), polar(root, half), polar(22.5 * u, neck))
-    .bend([13 * u, 2.6 * u], [5.6 * u, 4.6 * u])
-    .bend(f(2.9, 6.6), f(tip, 11))
-    .arc(nose, tip, finger, finger + Math.PI)
-    .bend(f(-2.7, 6.4), polar(5.2 * u, degrees(150)))
-    .arc([0, 0], 5.2 * u, degrees(154), degrees(258))
-    .arc(polar(8.6 * u, degrees(-62)), 2.5 * u, degrees(205), degrees(355))
-    .bend([13 * u, -3.2 * u], polar(22.5 * u, -neck))
-    .close().path;
+/**
+ * The window about the web's seat, where its edges meet the finger: square to the strut, so that what is
+ * drawn is what the law measures between the seats.
+ */
+function windowPath(brake: Brake): Path {
+  const box = windowBox(brake);
+  const lever = leverForm(brake);
+  if (!box || !lever) return [];
+  const half = lever.window.y / 2;
+  return polygon([
+    [box.left, box.y - half],
+    [box.right, box.y - half],
+    [box.right, box.y + half],
+    [box.left, box.y + half],
+  ]);
 }
 
-/** The pin's radius, and the slot's; the nib's near face along the arm. */
+/** The pin's radius at u = 1; the nib's near face above the pin at rest, and its height. */
 const PIN = 1.6;
 const NIB_AT = 1.7;
 const NIB = 1.15;
 
-/** Length of the strip on the lever: from the nib to behind the teeth. */
-const stripLength = (lever: ToothedLever): number =>
+/** Length of the strip beside the slot: from below up to the nib. */
+const stripLength = (lever: LeverForm): number =>
   Math.min(STRIP_LENGTH, lever.toothRadius - lever.toothHeight - NIB_AT - 2.4);
 
-/** Height of the nib's end over the slot's middle: at the lock's temperature a lift of one tooth just passes. */
-function nibHeight(brake: Brake, lever: ToothedLever, temperature: number): number {
+/** Distance of the nib's end from the slot's middle: at the lock's temperature a lift of one tooth just passes. */
+function nibFrom(brake: Brake, lever: LeverForm, temperature: number): number {
   const length = stripLength(lever);
-  const free = NIB_AT - Math.min(slide(lever), NIB_AT);
+  const free = NIB_AT - Math.min(lever.toothHeight, NIB_AT);
   const passes = Math.sqrt(PIN * PIN - Math.min(free, PIN) ** 2);
   return passes + tipTravel(brake.adjuster.hotLock, length) - tipTravel(temperature, length);
 }
@@ -138,20 +158,34 @@ function nibHeight(brake: Brake, lever: ToothedLever, temperature: number): numb
  * @param temperature °C
  */
 export function liftLimit(brake: Brake, temperature: number): number {
-  const lever = drawnLever(brake);
+  const lever = leverForm(brake);
   if (!lever || temperature <= brake.adjuster.hotLock) return 1;
-  const height = Math.max(0, nibHeight(brake, lever, temperature));
-  const reach = height < PIN ? Math.sqrt(PIN * PIN - height * height) : 0;
-  return Math.max(0, Math.min(1, (NIB_AT - reach) / slide(lever)));
+  const from = Math.max(0, nibFrom(brake, lever, temperature));
+  const reach = from < PIN ? Math.sqrt(PIN * PIN - from * from) : 0;
+  return Math.max(0, Math.min(1, (NIB_AT - reach) / lever.toothHeight));
 }
 
-function lock(brake: Brake, lever: ToothedLever, temperature: number, leverAt: Frame): Shape[] {
+/** The strip stands on the strut beside the slot, and its nib bends over the pin. */
+function lock(brake: Brake, lever: LeverForm, temperature: number, strut: Frame): Shape[] {
   if (!hasHotLock(brake.adjuster)) return [];
   const length = stripLength(lever);
-  const cold = nibHeight(brake, lever, 20);
-  // Clamped behind the teeth, it lies along the arm towards the pin.
-  const at = after(leverAt, { angle: Math.PI, x: NIB_AT + 0.7 + length, y: cold + NIB });
-  return hotStrip(temperature, { at, nib: NIB, most: cold, length, towards: 1 });
+  const cold = nibFrom(brake, lever, 20);
+  const [x, y] = apply(strut, add(lever.pin, [cold + NIB, NIB_AT + 0.7 - length]));
+  const at = { angle: Math.PI / 2 + strut.angle, x, y };
+  return hotStrip(temperature, {
+    at,
+    nib: NIB,
+    most: cold,
+    length,
+    towards: 1,
+  });
+}
+
+/** The window's frame: it goes with the web's seat and stays square to the strut. */
+export function windowFrame(brake: Brake, { shoes, strut }: Places): Frame {
+  const seat = brake.shoes.front.strutSeat;
+  const [x, y] = apply(shoes.front, seat);
+  return { angle: strut.angle, x: x - seat[0], y: y - seat[1] };
 }
 
 /**
@@ -162,36 +196,36 @@ function lock(brake: Brake, lever: ToothedLever, temperature: number, leverAt: F
  */
 export function toothedStrut(
   brake: Brake,
-  { shoes, strut, lever: leverAt }: Places,
+  places: Places,
   temperature: number,
   flash: number,
 ): Shape[] {
+  const { shoes, strut, lever: leverAt } = places;
   const p = strutPaths(brake);
-  const form = drawnLever(brake);
+  const form = leverForm(brake);
   if (!p || !form || !leverAt) return [];
   const body = maker('strut', 'strut');
   const tooth = maker('strut', 'toothed lever');
   const pin = maker('strut', 'lever pin');
-  const ear = apply(leverAt, p.ear);
-  const tab = apply(strut, p.tab);
   const [onStrut, onWeb] = [apply(strut, p.spring[0]), apply(shoes.rear, p.spring[1])];
-  const hole = maker('strut', 'lever spring');
+  const hole = maker('strut', 'strut spring');
+  const window = maker('shoe', 'lever window');
   return [
-    body(p.plate, outlined('strutPlate', 1.1), { place: strut }),
-    tooth(p.lever, outlined('adjFill', WEIGHT.adjuster, 'adj'), { place: leverAt }),
-    ...(flash > 0 ? [tooth(p.sector, { fill: 'adj', fillAlpha: flash }, { place: leverAt })] : []),
-    pin(p.slot, outlined('hole', 1), { place: leverAt }),
-    pin(p.pin, outlined('bolt', 1.3), { place: strut }),
-    ...lock(brake, form, temperature, leverAt),
-    body(p.block, outlined('strut'), { place: strut, evenOdd: true }),
-    hole(circlePath(ear, 1.25), outlined('hole', 1)),
-    hole(circlePath(tab, 1.25), outlined('hole', 1)),
-    ...coil('lever', 'lever spring', ear, tab, {
-      lead: [6.8, 7.3],
-      turns: 9,
-      radius: 1.8,
-      wire: 0.62,
+    window(p.window, outlined('plate', 1.3), {
+      place: windowFrame(brake, places),
     }),
+    body(p.plate, outlined('strutPlate', 1.1), { place: strut }),
+    body(p.block, outlined('strut'), { place: strut }),
+    tooth(p.lever, outlined('adjFill', WEIGHT.adjuster, 'adj'), {
+      place: leverAt,
+      evenOdd: true,
+    }),
+    ...(flash > 0 ? [tooth(p.rim, { fill: 'adj', fillAlpha: flash }, { place: leverAt })] : []),
+    body(p.bar, outlined('strut'), { place: strut, evenOdd: true }),
+    pin(p.slot, outlined('hole', 1), { place: strut }),
+    pin(p.pin, outlined('bolt', 1.3), { place: leverAt }),
+    ...lock(brake, form, temperature, strut),
+    ...hairpin(apply(strut, p.stud), [leverAt.x, leverAt.y], PIN * unit(form), unit(form)),
     hole(circlePath(onStrut, 1.1), outlined('hole', 1)),
     hole(circlePath(onWeb, 1.5), outlined('hole', 1)),
     ...coil('strut', 'strut spring', onStrut, onWeb, {
@@ -204,16 +238,14 @@ export function toothedStrut(
 }
 
 /** Points for the names layer. */
-export function strutSpots(
-  brake: Brake,
-  { strut, shoes, lever }: Places,
-): { part: PartId; at: Point }[] {
+export function strutSpots(brake: Brake, places: Places): { part: PartId; at: Point }[] {
+  const { strut, shoes, lever } = places;
   const p = strutPaths(brake);
   const [nx, ny] = brake.shoes.rear.strutSeat;
   const box = windowBox(brake);
-  const form = drawnLever(brake);
+  const form = leverForm(brake);
   if (!p || !form || !box || !lever) return [];
-  const ear = apply(lever, p.ear);
+  const middle = rowAngle(form, (form.angles.length - 1) / 2);
   const spots: { part: PartId; at: Point }[] = [
     { part: 'strut', at: apply(strut, [nx - 15, ny]) },
     {
@@ -222,54 +254,66 @@ export function strutSpots(
     },
     {
       part: 'lever window',
-      at: apply(shoes.front, [(box.left + box.right) / 2, box.y + form.window.y * 0.44]),
+      at: apply(windowFrame(brake, places), [
+        (box.left + box.right) / 2,
+        box.y + form.window.y * 0.44,
+      ]),
     },
-    { part: 'toothed lever', at: apply(lever, [-1, form.noseRadius * 0.62]) },
-    { part: 'lever pin', at: apply(strut, form.pin) },
-    { part: 'lever spring', at: mix(ear, apply(strut, p.tab), 0.6) },
+    {
+      part: 'toothed lever',
+      at: apply(lever, polar(form.toothRadius * 0.76, middle)),
+    },
+    { part: 'lever pin', at: [lever.x, lever.y] },
+    { part: 'lever spring', at: apply(strut, p.stud) },
   ];
   if (hasHotLock(brake.adjuster)) {
-    const height = nibHeight(brake, form, 20) + NIB;
-    spots.push({ part: 'hot lock', at: apply(lever, [NIB_AT + stripLength(form) * 0.5, height]) });
+    const off = nibFrom(brake, form, 20) + NIB;
+    const up = NIB_AT - stripLength(form) * 0.5;
+    spots.push({
+      part: 'hot lock',
+      at: apply(strut, add(form.pin, [off, up])),
+    });
   }
   return spots;
 }
 
-/** Radius of what the loupe sees, mm, on teeth of 27 mm radius: the whole row with the lever's pin. */
-const SEEN = 23.1;
+/** Radius of what the loupe sees, mm, on teeth of 27 mm radius: the row in the tooth's place, and the lever's pin. */
+const SEEN = 21.2;
 
 /** Where the loupe looks, in the world, and how much it sees, mm. */
 export function toothedSight(brake: Brake, places: Places): { look: Point; radius: number } {
-  const lever = drawnLever(brake);
+  const lever = leverForm(brake);
   if (!lever) return { look: [0, 0], radius: SEEN };
   const u = unit(lever);
-  const middle = lever.firstTooth + (brake.adjuster.teeth / 2) * lever.toothAngle;
   return {
-    look: apply(places.strut, polar(13.7 * u, middle, lever.pin)),
+    look: apply(places.strut, add(lever.pin, [0, -11.8 * u])),
     radius: SEEN * u,
   };
 }
 
-/** Pointer on the lever at its tooth, and the numbers of the teeth on the strut. */
+/** Pointer on the block under its tooth, and the numbers of the teeth on the lever. */
 export function toothedMarks(brake: Brake, places: Places): StepMarks {
-  const lever = drawnLever(brake);
-  if (!lever || !places.lever) return { shapes: [], numbers: [] };
-  const radius = lever.toothRadius;
+  const lever = leverForm(brake);
+  const block = blockOf(brake);
+  const frame = places.lever;
+  if (!lever || !block || !frame) return { shapes: [], numbers: [] };
+  const u = unit(lever);
+  const at = (x: number, y: number): Point => add(lever.pin, [x * u, block.top + y * u]);
   const pointer: Shape = {
     key: 'pointer',
-    path: polygon([
-      [radius - 2.6, 0],
-      [radius - 6, 1.05],
-      [radius - 6, -1.05],
-    ]),
-    place: places.lever,
+    path: polygon([at(0, -0.7), at(-1.2, -3.7), at(1.2, -3.7)]),
+    place: places.strut,
     style: { fill: 'adj' },
     group: 'teeth',
   };
   const numbers: StepMarks['numbers'] = [];
   for (let tooth = 0; tooth <= brake.adjuster.teeth; tooth += 5) {
-    const at = polar(radius + 2.4, lever.firstTooth + tooth * lever.toothAngle, lever.pin);
-    numbers.push({ key: `tooth ${tooth}`, text: String(tooth), at: apply(places.strut, at) });
+    const place = polar(lever.toothRadius - 2.9 * u, rowAngle(lever, tooth));
+    numbers.push({
+      key: `tooth ${tooth}`,
+      text: String(tooth),
+      at: apply(frame, place),
+    });
   }
   return { shapes: [pointer], numbers };
 }

@@ -1,5 +1,5 @@
 import type { BedRow, Fit, PresetRow } from '../../../sim/index.ts';
-import { type Steps, stepsOf, wordsOf } from '../../adjusters.ts';
+import { type Steps, stepEnergy, stepsOf, wordsOf } from '../../adjusters.ts';
 import type { Session } from '../../session.ts';
 import { type CableCost, fittingOf, type Hands, handsOf } from './fitting.ts';
 import {
@@ -169,7 +169,9 @@ export class ShoeDesk {
   press(until: 'once' | 'silent'): void {
     const { tooth } = this;
     this.session.do(pressShoes, until);
-    if (this.tooth > tooth && wordsOf(this.session.brake).heard) this.session.sound.play();
+    const { brake, sound } = this.session;
+    const { timbre } = wordsOf(brake);
+    if (this.tooth > tooth && timbre) sound.play(timbre, stepEnergy(brake, this.session.state));
   }
   setCable(cable: 'home' | 'tight'): void {
     this.session.do(setCable, cable);
