@@ -7,7 +7,7 @@ export {
   judgeAxle,
   wheels,
 } from './axle.ts';
-export { type Against, type Case, cases, Investigation } from './cases.ts';
+export { type Case, cases } from './cases.ts';
 export { type Examination, type ExaminationId, examinations } from './examinations.ts';
 export { examine, minutesOf, type Observed, parted } from './examine.ts';
 export type { Fault, FaultGroup, NotShown } from './fault-types.ts';
@@ -25,6 +25,7 @@ export {
   type Verdict,
   type WheelLine,
 } from './inspection.ts';
+export { type Against, Investigation } from './investigation.ts';
 export { lettersText } from './letters-text.ts';
 export { eventText, type ToldEvent, toldEvent } from './life-text.ts';
 export {

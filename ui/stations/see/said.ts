@@ -34,6 +34,7 @@ export class SaidBoard extends LitElement {
       .tile { border: 2px solid var(--ink); padding: 5px 14px 7px; text-align: left; min-height: 54px; background: var(--sheet); }
       .tile i { display: block; font-style: normal; font-size: 14.5px; font-weight: 540; color: var(--ink2); line-height: 1.2; }
       .tile b { display: block; font-size: 18px; font-weight: 700; line-height: 1.2; }
+      .tile u { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       .tile span { font-size: 14px; color: var(--ink2); }
       .grp { border-top: 2px solid var(--ink); padding: 4px 22px 12px; }
       .grp h2 { font-size: 20px; font-weight: 760; padding: 9px 0 3px; }
@@ -65,7 +66,7 @@ export class SaidBoard extends LitElement {
         const asked = askedOf(key);
         if (!asked) return nothing;
         const text = value === UNSURE ? 'not sure' : valueText(key, value);
-        return html`<button class="tile" data-tile=${key} aria-label=${`${asked.name}: ${text}. Take it back`} @click=${() => desk.say(key, null)}><i>${asked.name}</i><b>${text} <span aria-hidden="true">×</span></b></button>`;
+        return html`<button class="tile" data-tile=${key} @click=${() => desk.say(key, null)}><i>${asked.name}</i><b>${text} <span aria-hidden="true">×</span></b><u>: take it back</u></button>`;
       },
     )}</div>`;
   }
