@@ -1,4 +1,5 @@
 import {
+  balance,
   createRig,
   type Hand,
   handForce,
@@ -6,6 +7,7 @@ import {
   type Lock,
   type MotionPress,
   type Point,
+  type Removal,
   type Rig,
   type RimHand,
   removal,
@@ -13,6 +15,7 @@ import {
   type Side,
   sentBack,
 } from '../../../sim/index.ts';
+import { putState } from '../../record/bench.ts';
 import {
   chooseHand,
   grab,
@@ -39,7 +42,8 @@ export class HandsDesk {
   readonly session: Session;
   readonly #hands = new KeptFor<Hold, Kept<readonly Hand[]>>();
   readonly #rims = new KeptFor<Hold, Kept<RimHand>>();
-  readonly #lock = new Kept<Lock | null>();
+  readonly #removal = new Kept<Removal>();
+  readonly #home = new Kept<Instant>();
   readonly #other = new Kept<Rig>();
 
   constructor(session: Session) {
@@ -61,12 +65,35 @@ export class HandsDesk {
     return handParts.filter((p) => p !== 'drum' || !this.record.drumOff);
   }
 
-  /** What holds the drum on its brake; null: it comes off. */
-  get lock(): Lock | null {
+  get #now(): Removal {
     const { rig, state, moment } = this.session;
-    return this.#lock.of([rig, state, moment.bench.held], () => {
-      return removal(rig, state, moment.bench.held).heldBy;
-    });
+    const { held } = moment.bench;
+    return this.#removal.of([rig, state, held], () => removal(rig, state, held));
+  }
+
+  /** What holds the drum on its brake, or keeps it off; null: it comes off and goes on. */
+  get lock(): Lock | null {
+    return this.#now.heldBy;
+  }
+
+  /** Teeth to wind the adjuster back until a drum that is off goes on again; null: none would help. */
+  get back(): number | null {
+    return this.#now.backOff.teeth;
+  }
+
+  windBack(): void {
+    const { state } = this.session;
+    const { back } = this;
+    if (back) this.session.do(putState, { ...state, tooth: state.tooth - back });
+  }
+
+  /** The brake let go: with the drum off too, where shoes that stand far out press on none. */
+  get home(): Instant {
+    const { rig, state, rest } = this.session;
+    if (!this.record.drumOff) return rest;
+    return this.#home.of([rig, state], () =>
+      balance(rig, state, { pressure: 0, turning: 0, drumOff: true }),
+    );
   }
 
   /** What the hands do to the moving brake. */
@@ -269,14 +296,15 @@ export class HandsDesk {
   }
 
   toeMoved(instant: Instant, side: Side): number {
-    return instant.shoes[side].toe[0] - this.session.rest.shoes[side].toe[0];
+    return instant.shoes[side].toe[0] - this.home.shoes[side].toe[0];
   }
 
   hookMoved(instant: Instant): number {
-    const { brake, rest } = this.session;
+    const { home } = this;
+    const { brake } = this.session;
     const { hook } = brake.parkingLever;
     const at = (i: Instant): Point => placeNow(brake, i, 'parking lever', hook);
-    return distance(at(instant), at(rest));
+    return distance(at(instant), at(home));
   }
 
   /** How far a piston stands behind its toe, mm, and the fluid that went, mm³. */

@@ -15,7 +15,7 @@ const OF_DRUM = ['drum', 'fan', 'comb', 'ghost', 'turning'];
 
 /** The moment as it is drawn. */
 const drawn = (session: Session, now = session.instant()): Instant =>
-  session.moment.hands.large ? largened(now, session.rest) : now;
+  session.moment.hands.large ? largened(now, deskOf(HandsDesk, session).home) : now;
 
 /** Hands in the brake: in the place of Apply, Park or Drum off while they are open. */
 export const hands: Station = {
@@ -30,7 +30,8 @@ export const hands: Station = {
       : session.moment.hands.drumOff
         ? 'Drum off, true scale: press a part and pull'
         : 'True scale: press a part and pull',
-  without: (session) => (session.moment.hands.drumOff ? OF_DRUM : []),
+  // Values of the comb would lie under the hand.
+  without: (session) => (session.moment.hands.drumOff ? OF_DRUM : ['peak']),
   acts: (session, press) => deskOf(HandsDesk, session).acts(press),
   agreement: (session) => deskOf(HandsDesk, session).agreement(),
   drawn,

@@ -34,7 +34,7 @@ const told = (key: string, name: string, value: number, digits: number, unit: st
 function figures(desk: HandsDesk, now: Instant): readonly Told[] {
   const { part } = desk.record;
   const strut = told('strut', 'Strut force', now.strutForce, 0, 'N');
-  const home = told('strut-home', 'Strut, let go', desk.session.rest.strutForce, 0, 'N');
+  const home = told('strut-home', 'Strut, let go', desk.home.strutForce, 0, 'N');
   const side = (s: Side) =>
     told('toe', `Toe moved, ${s}`, Math.abs(desk.toeMoved(now, s)), 2, 'mm');
   switch (part) {
@@ -103,6 +103,16 @@ function holdDownRows(desk: HandsDesk): TemplateResult[] {
   });
 }
 
+/** The drum does not go on as it is. */
+function tooFar(desk: HandsDesk): TemplateResult {
+  const { back, lock } = desk;
+  return html`<li><div><b>No way for the drum</b><span>${lock}</span>${
+    back
+      ? html`<button class="do" @click=${() => desk.windBack()}>Wind back ${back}</button>`
+      : nothing
+  }</div></li>`;
+}
+
 function list(desk: HandsDesk, now: Instant): TemplateResult {
   const { session, record, lock } = desk;
   const key = (e: KeyboardEvent): void => {
@@ -120,13 +130,13 @@ function list(desk: HandsDesk, now: Instant): TemplateResult {
       const [name, does] = rows[part];
       return html`<li><button class=${on ? 'on' : ''} data-part=${part} aria-current=${on ? 'true' : 'false'} @click=${() => session.do(chooseHand, part)}><b>${name}</b><span>${does}</span></button></li>`;
     })}</ul>
-    ${record.drumOff ? html`<ul>${springRows(desk, now)}${holdDownRows(desk)}</ul>` : html`<p class="hands-why">${lock ? html`The drum stays on: ${lock}. See Drum off.` : 'Springs and hold-downs: with the drum off.'}</p>`}
+    ${record.drumOff ? html`<ul>${springRows(desk, now)}${holdDownRows(desk)}${lock ? tooFar(desk) : nothing}</ul>` : html`<p class="hands-why">${lock ? html`The drum stays on: ${lock}. See Drum off.` : 'Springs and hold-downs: with the drum off.'}</p>`}
   </section>`;
 }
 
 export function handsSide({ session, instant, size }: PageView, desk: HandsDesk): TemplateResult {
   const { part, drumOff } = desk.record;
-  return html`<section class="blk h hands-h"><div><h1>Hands</h1><button class="btn" @click=${() => session.do(openHands, false)}>Back to ${stationNames[session.station]}</button></div><p>${tells[part]}</p></section>
+  return html`<section class="blk h hands-h"><div><h1>Hands</h1><button class="btn" ?disabled=${drumOff && desk.lock !== null} @click=${() => session.do(openHands, false)}>Back to ${stationNames[session.station]}</button></div><p>${tells[part]}</p></section>
     ${list(desk, instant)}
     ${readings(desk, instant)}
     ${drumOff ? html`<section class="note">${caution}<div>${cautions.springs}${size === 'middle' ? '' : html` ${cautions.drumOff}`}</div></section>` : nothing}
@@ -142,7 +152,7 @@ const two = (
 ): TemplateResult =>
   html`<div class="seg" role="group" aria-label=${label}>${[a, b].map(
     (name, i) =>
-      html`<button aria-current=${second === (i === 1) ? 'true' : 'false'} class=${second === (i === 1) ? 'on' : ''} ?disabled=${off && i === 1} @click=${() => put(i === 1)}>${name}</button>`,
+      html`<button aria-current=${second === (i === 1) ? 'true' : 'false'} class=${second === (i === 1) ? 'on' : ''} ?disabled=${off && second !== (i === 1)} @click=${() => put(i === 1)}>${name}</button>`,
   )}</div>`;
 
 /** What the hand is, how movements are drawn, and the drum. */
@@ -152,7 +162,7 @@ function choices(desk: HandsDesk): TemplateResult {
   return html`<section class="blk hands-segs" aria-label="Hand, scale and drum">
     ${two('Hand', ['Hand', 'Bar'], tool, (b) => session.do(takeTool, b))}
     ${two('Movements of the shoes', ['×1', `×${LARGE}`], large, (b) => session.do(largen, b))}
-    ${two('Drum', ['Drum on', 'Off'], drumOff, (b) => session.do(takeDrum, b), lock !== null && !drumOff)}
+    ${two('Drum', ['Drum on', 'Off'], drumOff, (b) => session.do(takeDrum, b), lock !== null)}
   </section>`;
 }
 

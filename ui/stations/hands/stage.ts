@@ -115,17 +115,18 @@ export function handStage(
       anchor: left ? 'end' : 'start',
       colour: style === 'peak' ? 'ink' : 'ink2',
     });
-  const labels: Label[] = view.narrow
-    ? []
-    : [
-        put('hand force', `${number(force, 0)}\u00a0N`, -8, 'peak'),
-        put(
-          'hand limit',
-          tool ? `of ${number(desk.limit, 0)}, bar ${BAR_ARMS}:1` : `of a hand’s ${LIMIT}`,
-          14,
-          'gap word',
-        ),
-      ];
+  const labels: Label[] =
+    view.narrow || view.wall
+      ? []
+      : [
+          put('hand force', `${number(force, 0)}\u00a0N`, -8, 'peak'),
+          put(
+            'hand limit',
+            tool ? `of ${number(desk.limit, 0)}, bar ${BAR_ARMS}:1` : `of a hand’s ${LIMIT}`,
+            14,
+            'gap word',
+          ),
+        ];
   return {
     shapes: lines.flatMap(([a, b], i) => rubber(`hand ${i}`, a, b, tool)),
     labels,
