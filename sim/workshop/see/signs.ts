@@ -150,10 +150,16 @@ const hands = (f: Findings, w: 'left' | 'right', way: string): number => {
 const stiffest = (f: Findings, w: 'left' | 'right'): number =>
   Math.max(hands(f, w, 'forward'), hands(f, w, 'backward'));
 
+/** A light rub up to here, N·m, and stiff from there on (own choice; some 20 and 45 N at a tyre). */
+const RUBS = 5.5;
+const STIFF = 12;
+
 const turnsOf = (f: Findings, w: 'left' | 'right'): string => {
   if (words(of(f.turn, w, 'turns')).startsWith('not at all')) return 'jerk';
   const most = stiffest(f, w);
-  return most === 0 ? 'freely' : most < 8 ? 'rubs' : most < 60 ? 'stiff' : 'not';
+  // Between a rub and stiff hands differ: what is near is told either way.
+  if (most >= RUBS && most < STIFF) return 'stiff|rubs';
+  return most === 0 ? 'freely' : most < RUBS ? 'rubs' : most < 60 ? 'stiff' : 'not';
 };
 
 const biteOf = (share: number): string =>
@@ -330,7 +336,7 @@ export const signs: readonly Sign[] = [
       ['not', 'not at all'],
       ['jerk', 'not, then one jerk'],
     ],
-    (f) => both((w) => turnsOf(f, w), 'freely'),
+    (f) => both((w) => turnsOf(f, w), 'freely').flatMap((v) => v.split('|')),
   ),
   sign(
     'ways',

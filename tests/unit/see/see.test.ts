@@ -80,6 +80,18 @@ it('every pair of faults is parted by a check, and each fault from a sound car',
   expect(alike).toEqual([]);
 });
 
+it('one hot wheel, stiff alike both ways: the hose is told from the cable by the notches', () => {
+  const said = { hot: 'one', turns: 'stiff', ways: 'alike' };
+  const { open } = judgeSaid(table, said);
+  expect(open.slice(0, 2).sort()).toEqual(['hose', 'kept pull']);
+  expect(nextCheck(table, said, open)?.check.id).toBe('notches');
+  expect(judgeSaid(table, { ...said, notches: '4' }).causes[0]?.faults[0]).toBe('kept pull');
+  expect(judgeSaid(table, { ...said, notches: '6' }).causes[0]?.faults[0]).toBe('hose');
+  // The same where it is felt as a light rub: hands differ.
+  const light = judgeSaid(table, { ...said, turns: 'rubs', notches: '6' });
+  expect(light.causes[0]?.faults[0]).toBe('hose');
+});
+
 it('the cheapest check parts the likeliest from another, and is one that was not told', () => {
   // One hot wheel, 40 N at the rim alike both ways: cable or hose (trade: count the notches, or open the bleed point).
   // Two presses of the pedal were tried and told nothing sure.
