@@ -52,4 +52,5 @@ export async function bringRest(): Promise<void> {
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
   await loadMore().catch(() => undefined);
+  await import('./bending.ts').catch(() => undefined);
 }
