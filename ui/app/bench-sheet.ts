@@ -42,7 +42,7 @@ export class BenchSheet extends LitElement {
       .lab { font-size: 15px; font-weight: 560; color: var(--ink2); margin-bottom: 5px; }
       select { width: 100%; }
       .seg { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; border: 2px solid var(--ink); }
-      .seg + .seg { border-top: 0; }
+      .seg + .seg { margin-top: 8px; }
       .seg button { border: 0; border-left: 1px solid var(--rule); }
       .seg button:first-child { border-left: 0; }
       .seg .on { background: var(--ink); color: var(--sheet); }

@@ -32,8 +32,8 @@ export function verdict(h: OnHill, rule: ParkingRule, nose: 'down' | 'up', jam: 
   const on = rule.kind === 'slope' ? `on ${asked(rule)}` : `${asked(rule)}`;
   if (jam) {
     const margin = jam.yields
-      ? 'Let go, more than its strut can bear clamps the drum: set it back before anything else'
-      : `Let go, ${number(jam.torque / 1000, 0)}\u00a0N·m turn the drum: set it back before anything else`;
+      ? 'Let go, more than its strut can bear'
+      : `Let go, ${number(jam.torque / 1000, 0)}\u00a0N·m turn the drum`;
     return { mark: 'cross', text: 'Jammed, not parked', margin } as const;
   }
   if (h.can === Number.POSITIVE_INFINITY) {
