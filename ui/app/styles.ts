@@ -21,6 +21,8 @@ export const styles = css`
   .util { margin-left: auto; display: flex; min-width: 0; }
   .util button { flex: none; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
   .util .on { background: var(--ink); color: var(--sheet); }
+  .util .asks { display: flex; align-items: center; justify-content: center; gap: 8px; font-weight: 640; }
+  .util .asks svg { width: 20px; height: 20px; }
   .util .brake { min-width: 0; display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
   .util .onbench { min-width: 0; max-width: 190px; align-self: center; padding: 0 14px; font-size: 14px; font-weight: 620; line-height: 1.15; max-height: 2.3em; overflow: hidden; text-align: right; }
   .util .brake select { font-weight: 620; height: 38px; min-width: 60px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }

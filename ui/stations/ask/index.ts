@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { askField } from '../../pieces/ask-field.ts';
+import { startStyles } from '../start/page-styles.ts';
 import type { PageView, Station } from '../station.ts';
 import './list.ts';
 
@@ -15,6 +16,7 @@ const side = (page: PageView): TemplateResult =>
 export const askStation: Station = {
   id: 'ask',
   phoneStage: false,
+  styles: startStyles,
   side,
   controls: ({ session }) => askField(session),
   over: (page) => (page.size === 'narrow' ? html`` : list(page)),

@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { cautions } from '../../cautions.ts';
 import { caution } from '../../pieces/icons.ts';
 import { show } from '../../record/guest.ts';
+import { startStyles } from '../start/page-styles.ts';
 import type { PageView, Station } from '../station.ts';
 import './card.ts';
 
@@ -18,6 +19,7 @@ const side = (page: PageView): TemplateResult =>
 export const kind: Station = {
   id: 'kind',
   phoneStage: false,
+  styles: startStyles,
   side,
   controls: ({ session }) =>
     html`<section class="blk ctl" aria-label="Go on"><div class="row two"><button class="btn" @click=${() => session.do(show, 'start')}>Start</button><button class="btn p" @click=${() => session.do(show, 'see')}>What I see</button></div></section>`,

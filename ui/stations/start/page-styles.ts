@@ -23,8 +23,6 @@ export const startStyles = css`
   .askfield input { font: inherit; font-size: 19px; color: inherit; background: var(--sheet); border: 2px solid var(--ink); border-left: 0; min-height: 56px; width: 100%; padding: 0 10px 0 4px; border-radius: 0; appearance: none; }
   .askfield input:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
   .askfield input::placeholder { color: var(--ink2); opacity: 1; }
-  .util .asks { display: flex; align-items: center; gap: 8px; font-weight: 640; }
-  .util .asks svg { width: 20px; height: 20px; }
   @media ${COMPACT} { .ways button { min-height: 74px; } .ways b { font-size: 20px; } .ways small { font-size: 15.5px; } .ways button > svg:first-child { width: 50px; height: 50px; } .askfield input, .askfield .lens { min-height: 46px; height: 46px; font-size: 17px; } }
   @media ${NARROW} {
     .ways { order: 2; } .ways button { padding: 0 16px 0 14px; min-height: 89px; gap: 10px; } .ways b { font-size: 20px; }
@@ -32,6 +30,5 @@ export const startStyles = css`
     :is(main[data-station='start'], main[data-station='kind']) .h { order: 1; } main[data-station='ask'] .h { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); } main[data-station='start'] .h p { min-height: 0; font-size: 17px; }
     main[data-station='start'] .h h1, main[data-station='see'] .h h1 { font-size: 27px; margin: 0; } main[data-station='start'] .h, main[data-station='kind'] .h { padding: 8px 14px 9px; }
     .askfield { padding: 10px 12px; } .askfield input, .askfield .lens { min-height: 56px; height: 56px; font-size: 19px; }
-    .util .asks { min-width: 56px; justify-content: center; padding: 0 12px; }
   }
 `;
