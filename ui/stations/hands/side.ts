@@ -139,7 +139,7 @@ export function handsSide({ session, instant, size }: PageView, desk: HandsDesk)
   return html`<section class="blk h hands-h"><div><h1>Hands</h1><button class="btn" ?disabled=${drumOff && desk.lock !== null} @click=${() => session.do(openHands, false)}>Back to ${stationNames[session.station]}</button></div><p>${tells[part]}</p></section>
     ${list(desk, instant)}
     ${readings(desk, instant)}
-    ${drumOff ? html`<section class="note">${caution}<div>${cautions.springs}${size === 'middle' ? '' : html` ${cautions.drumOff}`}</div></section>` : nothing}
+    ${drumOff ? html`<section class="note">${caution}<div>${cautions.springs}${size === 'middle' || desk.lock ? '' : html` ${cautions.drumOff}`}</div></section>` : nothing}
     ${choices(desk)}`;
 }
 
