@@ -10,12 +10,11 @@ import {
   type Rig,
   ringOf,
 } from '../sim/index.ts';
-import { type Pace, stepAt } from './pace.ts';
+import { SHOWN_AT, stepAt } from './pace.ts';
 
 /** A press that makes the tooth drop: as a foot presses, bar and s. */
 const PRESS = { bar: 40, rise: 0.35 };
-/** Shown slower than it is by this, and from so long before the crest, s of the brake's time. */
-export const SHOWN_AT: Pace = 100;
+/** Shown from so long before the crest, s of the brake's time. */
 const BEFORE = 3e-3;
 /** It stays in sight so long after it has come to rest, s of the brake's time. */
 const AFTER = 1e-3;

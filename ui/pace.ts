@@ -5,6 +5,9 @@
 export const PACES = [1, 20, 100, 400] as const;
 export type Pace = (typeof PACES)[number];
 
+/** A fast-forward's click is shown at this pace. */
+export const SHOWN_AT: Pace = 100;
+
 /** Step of the moving brake at a pace, s: the time of a picture on a screen of 60 a second, 1/240 s at most. */
 export const stepAt = (pace: Pace): number => 1 / Math.max(240, 60 * pace);
 

@@ -17,8 +17,8 @@ import {
   type Wheel,
 } from '../sim/index.ts';
 import { stepEnergy, wordsOf } from './adjusters.ts';
-import { ClickShow } from './click-show.ts';
-import { LookBack } from './look-back.ts';
+import type { ClickShow } from './click-show.ts';
+import type { LookBack } from './look-back.ts';
 import { type Pace, stepAt } from './pace.ts';
 import { wheelOf } from './record/across.ts';
 import {
@@ -84,6 +84,13 @@ const HISTORY = 240;
 const AROUND = 4e-3;
 /** A pedal that is down when a moment is put on is held this long before it is shown, s. */
 const HELD = 1.5;
+
+let slow: typeof import('./slow.ts') | null = null;
+
+/** Loads what a look back and a shown click need, once. */
+export async function bringSlow(): Promise<void> {
+  slow ??= await import('./slow.ts');
+}
 
 /** Something that happened to the brake, told once. */
 export interface Happening {
@@ -573,7 +580,7 @@ export class Session extends EventTarget {
 
   /** A fast-forward's click: shown once more as the press makes it, slowly enough to see, and heard as it hits. */
   showClick(): void {
-    this.#show = this.reducedMotion ? null : ClickShow.of(this.rig, this.state);
+    this.#show = this.reducedMotion ? null : (slow?.ClickShow.of(this.rig, this.state) ?? null);
     if (!this.#show) this.tellClick();
   }
 
@@ -589,8 +596,16 @@ export class Session extends EventTarget {
 
   /** Begins to look back, or goes on looking; null when there is nothing yet to look at. */
   lookBack(): LookBack | null {
+    if (!slow) {
+      // It comes in a moment; one that cannot be loaded is asked for again at the next press.
+      bringSlow().then(
+        () => this.lookBack(),
+        () => undefined,
+      );
+      return null;
+    }
     if (!this.#lookBack && Number.isFinite(this.reel.begin)) {
-      this.#lookBack = new LookBack(this.rig, this.reel, this.motion.time);
+      this.#lookBack = new slow.LookBack(this.rig, this.reel, this.motion.time);
       this.changed();
     }
     return this.#lookBack;

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import farmTrailer from '../../scenes/farm-trailer.json';
 import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
@@ -7,9 +7,11 @@ import type { LookBack } from '../../ui/look-back.ts';
 import { stepAt } from '../../ui/pace.ts';
 import { putState } from '../../ui/record/bench.ts';
 import { KEPT } from '../../ui/reel.ts';
-import { Session } from '../../ui/session.ts';
+import { bringSlow, Session } from '../../ui/session.ts';
 import { loudness } from '../../ui/sound.ts';
 import { near } from '../near.ts';
+
+beforeAll(bringSlow);
 
 const FRAME = 1 / 60;
 const run = (s: Session, seconds: number, each: () => void = () => {}): void => {

@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import { askField } from '../pieces/ask-field.ts';
+import { bringSlow } from '../session.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';
@@ -51,6 +52,8 @@ export function ready(entry: Loaded, changed: () => void): Station {
 export async function bringRest(): Promise<void> {
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
+  await bringSlow().catch(() => undefined);
+  await import('../pieces/look-back-rows.ts').catch(() => undefined);
   await loadMore().catch(() => undefined);
   await import('./bending.ts').catch(() => undefined);
 }

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { number } from '../format.ts';
 import type { LookBack } from '../look-back.ts';
 import { PACES, paceName } from '../pace.ts';
 import type { Session } from '../session.ts';
@@ -15,50 +14,19 @@ export function paceRow(session: Session): TemplateResult {
     <div class="seg" role="group" aria-labelledby="pace">${PACES.map((pace) => html`<button aria-pressed=${session.pace === pace} class=${session.pace === pace ? 'on' : ''} @click=${() => session.goAt(pace)}>${paceName(pace)}</button>`)}</div></div>`;
 }
 
-/** So much of the moving brake's past as a text: "0.350 s ago". */
-export const agoText = (back: LookBack): string => {
-  const ago = Math.max(0, back.end - back.time);
-  return ago < 5e-5 ? 'now' : `${number(ago, 4)}\u00a0s ago`;
-};
+let rows: typeof import('./look-back-rows.ts') | null = null;
 
-const lengthText = ({ stretch: { from, to } }: LookBack): string =>
-  to - from < 0.1
-    ? `${number((to - from) * 1000, 1)}\u00a0ms marked`
-    : `${number(to - from, 2)}\u00a0s marked`;
-
-function slider(session: Session, back: LookBack): TemplateResult {
-  const { begin, end } = back;
-  const long = Math.max(1e-3, end - begin);
-  const at = (time: number): string =>
-    `${(100 * Math.max(0, Math.min(1, (time - begin) / long))).toFixed(2)}%`;
-  const { from, to } = back.stretch;
-  const seek = (e: Event): void =>
-    session.seek(begin + Number((e.target as HTMLInputElement).value));
-  const ticks = session.reel.crests.filter((t) => t <= end);
-  return html`<div class="reel"><i class="marked" .style=${`left:${at(from)};right:${(100 - Number.parseFloat(at(to))).toFixed(2)}%`}></i>
-    ${ticks.map((t) => html`<i class="click" title="Click" .style=${`left:${at(t)}`}></i>`)}
-    <input type="range" aria-label="Look back" aria-valuetext=${agoText(back)} min="0" max=${long} step=${1 / 240} .value=${String(back.time - begin)} @input=${seek}></div>`;
-}
-
-/** The panel of a look back. */
-export function lookBackRows(session: Session, back: LookBack): TemplateResult {
-  const on = (text: string, act: () => void, more: { pressed?: boolean; off?: boolean } = {}) =>
-    html`<button class="btn ${more.pressed ? 'p' : ''}" aria-pressed=${more.pressed === undefined ? nothing : more.pressed} ?disabled=${more.off === true} @click=${act}>${text}</button>`;
-  return html`<div class="back" role="group" aria-label="Look back">
-    <div class="said"><b>${agoText(back)}</b><span>${lengthText(back)}</span></div>
-    ${slider(session, back)}
-    <div class="row four">
-      ${on('Step back', () => session.stepBack())}
-      ${back.playing ? on('Stop', () => session.stopPlay()) : on('Play', () => session.play(back.loop))}
-      ${on('Step on', () => session.oneStep())}
-      ${on('Loop', () => session.play(!back.loop), { pressed: back.loop })}
-    </div>
-    <div class="row four">
-      ${on('Last click', () => session.lastClick(), { off: session.reel.crests.length === 0 })}
-      ${on('From here', () => session.markHere('from'))}
-      ${on('To here', () => session.markHere('to'))}
-      ${on('Now', () => session.lookAtNow())}
-    </div></div>`;
+/** The panel of a look back: loaded with the first one. */
+function lookBackRows(session: Session, back: LookBack): TemplateResult | typeof nothing {
+  if (rows) return rows.lookBackRows(session, back);
+  import('./look-back-rows.ts').then(
+    (loaded) => {
+      rows = loaded;
+      session.changed();
+    },
+    () => undefined,
+  );
+  return nothing;
 }
 
 /** One step on and back, and the way into the past. */

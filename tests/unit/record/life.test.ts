@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import quayVan from '../../../scenes/quay-van.json';
 import { driveLife, KM, type LifeEvent, type LifeRow } from '../../../sim/index.ts';
 import { toldEvent } from '../../../sim/workshop/index.ts';
@@ -15,7 +15,7 @@ import { LifeBook } from '../../../ui/record/life-book.ts';
 import type { Moment } from '../../../ui/record/moment.ts';
 import { readMoment } from '../../../ui/record/record.ts';
 import { dutyOn, PLAIN_ROAD } from '../../../ui/record/road.ts';
-import { Session } from '../../../ui/session.ts';
+import { bringSlow, Session } from '../../../ui/session.ts';
 import {
   chooseHill,
   chooseLane,
@@ -281,6 +281,7 @@ describe('the way back', () => {
 
 describe('a stretch as it is shown', () => {
   let frame: ((now: number) => void) | null = null;
+  beforeAll(bringSlow);
   beforeEach(() => {
     vi.stubGlobal('requestAnimationFrame', (f: (now: number) => void) => {
       frame = f;
