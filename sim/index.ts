@@ -107,7 +107,10 @@ export type { Reading, ReadingKey, ShoeReading } from './readings/reading.ts';
 export { readingOf, readings } from './readings/readings.ts';
 export { type Gaps, gapsOf, type Role, roleOf } from './readings/roles.ts';
 export { type Finding, tellFinding } from './scene/finding.ts';
+export { few, parseBy } from './scene/issues.ts';
 export { VERSION as SCENE_VERSION } from './scene/migrations/migrate.ts';
+export { nearest } from './scene/nearest.ts';
+export { choice, count, list, part, words } from './scene/parts.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
 export {
@@ -183,6 +186,7 @@ export {
   takenUp,
 } from './study/hand-locked.ts';
 export { type Hill, type HotPress, hotPress } from './study/hot-press.ts';
+export { type LessonValue, LessonValues, type Stand } from './study/lesson-values.ts';
 export { type LeverAlone, leverAlone } from './study/lever-alone.ts';
 export {
   type BackOff,

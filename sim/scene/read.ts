@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import { type SurfaceFriction, type SurfaceFrictions, usualSurfaces } from '../brake/surface.ts';
 import type { Anchor, Brake, Point, Shoe, Side } from '../brake/types.ts';
 import { cos, sin } from '../math/trig.ts';
@@ -10,6 +9,7 @@ import type { Finding } from './finding.ts';
 import { impossible } from './findings.ts';
 import { toHeat } from './heat.ts';
 import { toHydraulics } from './hydraulics.ts';
+import { few, parseBy } from './issues.ts';
 import { migrate } from './migrations/migrate.ts';
 import { frictionOf, toRubbing } from './rubbing.ts';
 import { type Scene, sceneSchema } from './schema.ts';
@@ -37,13 +37,6 @@ function toSurfaces(given: Scene['frictionOfSurfaces']): SurfaceFrictions {
   };
 }
 
-/** What was found, short enough for a message. */
-function shown(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
-}
-
 /**
  * Reads a scene file's text. Never throws for bad input: all findings come back at once, each
  * with its path, what was found and what is allowed.
@@ -59,81 +52,20 @@ export function readSceneText(text: string): ReadResult {
   return readScene(data);
 }
 
-/** As many findings as anybody reads at once. */
-const MANY = 100;
-const few = (all: readonly Finding[]): readonly Finding[] =>
-  all.length <= MANY
-    ? all
-    : [
-        ...all.slice(0, MANY),
-        { path: '(file)', found: `${all.length - MANY} more findings`, allowed: 'none' },
-      ];
-
 /** Reads parsed JSON, of this or an older version, into a deeply readonly brake, or a list of findings. */
 export function readScene(data: unknown): ReadResult {
   const migrated = migrate(data);
   if (!('scene' in migrated)) return { ok: false, findings: [migrated] };
   // Told where the file has it, not where the present format would.
   const inFile = (f: Finding): Finding => ({ ...f, path: migrated.was(f.path) });
-  const unknown: Issue[] = [];
-  let parsed = v.safeParse(sceneSchema, migrated.scene);
-  // The schema tells one unknown key of an object and stops: it is taken out, and the next one told.
-  for (let scene = migrated.scene; ; ) {
-    const strangers = issuesOf(parsed).filter(isUnknown);
-    if (strangers.length === 0 || unknown.length >= MANY) break;
-    unknown.push(...strangers);
-    for (const { path } of strangers)
-      scene = without(scene, path?.map(({ key }: { readonly key: unknown }) => key) ?? []);
-    parsed = v.safeParse(sceneSchema, scene);
-  }
-  const issues = [...unknown, ...issuesOf(parsed)];
-  if (issues.length > 0 || !parsed.success) {
-    return { ok: false, findings: few(issues.map(told).map(inFile)) };
-  }
+  const parsed = parseBy<Scene>(sceneSchema, migrated.scene);
+  if (!parsed.ok) return { ok: false, findings: few(parsed.findings.map(inFile)) };
   const findings = impossible(parsed.output);
   if (findings.length > 0) return { ok: false, findings: few(findings.map(inFile)) };
   const brake = toBrake(parsed.output);
   const weak = unbearable(brake);
   if (weak.length > 0) return { ok: false, findings: few(weak.map(inFile)) };
   return { ok: true, scene: parsed.output, brake };
-}
-
-type Issue = v.InferIssue<typeof sceneSchema>;
-const isUnknown = (issue: Issue): boolean =>
-  issue.type === 'strict_object' && issue.expected === 'never';
-
-/** All issues; of a choice between kinds those inside the kind that was meant, whose keys were looked at. */
-const issuesOf = ({ issues = [] }: { readonly issues?: readonly Issue[] | undefined }): Issue[] =>
-  issues.flatMap((issue) => {
-    const { path = [] } = issue;
-    const deeper = ((issue.issues ?? []) as readonly Issue[]).filter((inner) => inner.path);
-    if (issue.type !== 'union' || deeper.length === 0) return [issue];
-    return deeper.map((inner) => ({ ...inner, path: [...path, ...(inner.path ?? [])] }) as Issue);
-  });
-
-/** The data without what stands at a path. */
-function without(data: unknown, [key, ...deeper]: readonly unknown[]): unknown {
-  if (Array.isArray(data)) return data.map((x, i) => (i === key ? without(x, deeper) : x));
-  if (typeof data !== 'object' || data === null) return data;
-  const all = Object.entries(data);
-  if (deeper.length === 0) return Object.fromEntries(all.filter(([k]) => k !== key));
-  return Object.fromEntries(all.map(([k, x]) => [k, k === key ? without(x, deeper) : x]));
-}
-
-/** What the schema found, in the words of a finding. */
-function told(issue: Issue): Finding {
-  const path = v.getDotPath(issue) ?? '(file)';
-  if (isUnknown(issue)) return { path, found: 'an unknown key', allowed: issue.message };
-  if (issue.type === 'max_length') {
-    const { length } = issue.input as { readonly length: number };
-    return { path, found: `${length}`, allowed: issue.message };
-  }
-  const missing = issue.input === undefined;
-  return {
-    path,
-    found: missing ? 'nothing' : shown(issue.input),
-    allowed: missing ? 'this key is needed' : issue.message,
-  };
 }
 
 function freeze<T>(value: T): T {

@@ -68,6 +68,11 @@ export function brakeView(
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
     if (session.layers.loupe)
       return { ...wall, k: 0.7, scale: 112 / rim, origin: [width - 128, free - 128] };
+    // A lesson's words stand beside the brake and in its corners: it takes the whole height.
+    if (session.station === 'lessons') {
+      const scale = within(width / (2 * (rim + 28)), (free - 40) / (2 * (rim + 4)));
+      return { ...wall, tall: true, scale, origin: [width / 2, free / 2 + 8] };
+    }
     const scale = within(width / (2 * (rim + 28)), (free - 250) / (2 * (rim + 10)));
     return { ...wall, scale, origin: [width / 2, free / 2 + 40] };
   }

@@ -134,7 +134,9 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
     roles:
       small || layers.names
         ? 'none'
-        : (station.roles ?? (layers.loupe || station.beside ? 'short' : 'full')),
+        : (station.rolesNow?.(session) ??
+          station.roles ??
+          (layers.loupe || station.beside ? 'short' : 'full')),
     frame: at.width > 1000 && at.height > 640 && at.foot < 100 && !view.wall,
     ...(view.narrow || view.wall
       ? {}

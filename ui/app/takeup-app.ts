@@ -267,6 +267,10 @@ export class TakeupApp extends LitElement {
     }
     if (e.altKey) return;
     const called = stations.find((s) => s.key === e.key);
+    if (this.#station().key?.(this.session, e, target)) {
+      e.preventDefault();
+      return;
+    }
     // A field keeps its keys; a list those that could find an entry. An open sheet keeps its own.
     if (e.key === ' ') {
       this.#spaceDown(e, target);
@@ -288,7 +292,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'Escape' && session.lookingBack) session.lookAtNow();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
-    else if (e.key === 't') this.#table()?.open();
+    else if (e.key === 't' && !this.#covered) this.#table()?.open();
     else if (e.key === 'b') session.toggleBending();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.moment.hands.hold) session.do(letGoHand);
@@ -341,6 +345,11 @@ export class TakeupApp extends LitElement {
     this.#spaceHeld = false;
     this.session.release();
   };
+
+  /** The station keeps its readings to itself now. */
+  get #covered(): boolean {
+    return this.#station().covers?.(this.session) === true;
+  }
 
   #stage(): StageView | null {
     return this.renderRoot.querySelector<StageView>('takeup-stage');
@@ -405,7 +414,7 @@ export class TakeupApp extends LitElement {
         ${
           size === 'narrow'
             ? nothing
-            : html`<button aria-haspopup="dialog" @click=${() => this.#table()?.open()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
+            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#table()?.open()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
         <button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
@@ -482,11 +491,12 @@ export class TakeupApp extends LitElement {
   /** Half drawing, half words, for the last row of a classroom. */
   #wall(page: PageView, station: Station) {
     const { session } = this;
-    return html`<main class="wall" data-station=${session.station}>
+    const own = station.wallPage?.(page) ?? null;
+    return html`<main class="wall ${own ? 'own' : ''} ${own?.blank ? 'blank' : ''}" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
           <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>
         </section>
-        ${wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
+        ${own?.side ?? wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -522,7 +532,7 @@ export class TakeupApp extends LitElement {
           ${size === 'narrow' || this.#stage()?.numbered ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
           ${this.#over(page, station)}
           ${undone(session, this.#foot(size))}
-          ${size === 'middle' || (size === 'wide' && !strip) ? this.#layers() : nothing}
+          ${!this.#covered && (size === 'middle' || (size === 'wide' && !strip)) ? this.#layers() : nothing}
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">

@@ -63,6 +63,8 @@ export function wallSide(
 
 export const wallStyles = css`
   .wall { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); flex: 1; min-height: 0; background: var(--sheet); }
+  .wall.own { grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); }
+  .wall.blank > * { visibility: hidden; }
   .wall .stage { border: 0; }
   .wall .words { display: flex; flex-direction: column; gap: 3vh; padding: 4vh 60px 3vh 30px; min-height: 0; overflow: hidden; font-size: 44px; line-height: 1.2; }
   .wall h1 { margin: 0; font-size: 63px; line-height: 1.1; font-weight: 800; }

@@ -44,6 +44,7 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--seized] [--past-limits] [--one-by-one]   stop by stop, not in lumps
   check SCENE [--json]
         findings, exit code 1 if there are any; else its friction tables with their sources
+        of a lesson file: what is wrong with it, and where it and the model disagree
   ask "WORDS" [--json]
         what helps with what you say of your brake, best first, as the page's Ask finds it
 

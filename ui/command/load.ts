@@ -40,25 +40,35 @@ function textOf(bytes: Uint8Array): string {
   return new TextDecoder(wide ? 'utf-16le' : 'utf-8', { fatal: true }).decode(bytes);
 }
 
-/** Reads a scene by its path, or by its name in scenes/. */
-export function loadScene(scene: string): ReadResult {
+/** The text of a file by its path, or by its name among the scenes and lessons; null where its bytes are no text. */
+export function textBy(name: string): string | null {
   let found: string | null = null;
-  for (const path of [scene, join(scenes, scene), join(scenes, `${scene}.json`)]) {
+  const places = ['', '.json'].flatMap((end) => [
+    join(scenes, `${name}${end}`),
+    join(scenes, 'lessons', `${name}${end}`),
+  ]);
+  for (const path of [name, ...places]) {
     const bytes = bytesOf(path);
     if (typeof bytes === 'string') found ??= bytes;
     else if (bytes) {
       try {
-        return readSceneText(textOf(bytes));
+        return textOf(bytes);
       } catch (error) {
         if (!(error instanceof TypeError)) throw error;
-        const finding = {
-          path: '(file)',
-          found: 'bytes that are no text',
-          allowed: 'JSON in UTF-8',
-        };
-        return { ok: false, findings: [finding] };
+        return null;
       }
     }
   }
-  throw new UsageError('SCENE', found ?? `no file ${quoted(scene)}`, 'a path or a name in scenes/');
+  throw new UsageError('SCENE', found ?? `no file ${quoted(name)}`, 'a path or a name in scenes/');
 }
+
+/** What is told of a file that is no text. */
+export const NO_TEXT = {
+  path: '(file)',
+  found: 'bytes that are no text',
+  allowed: 'JSON in UTF-8',
+} as const;
+
+/** A scene of a file's text. */
+export const sceneIn = (text: string | null): ReadResult =>
+  text === null ? { ok: false, findings: [NO_TEXT] } : readSceneText(text);

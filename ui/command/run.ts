@@ -1,8 +1,9 @@
 import { type Brake, createRig, KMH, lettersOf, SURFACES, tellFinding } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
 import { asJson } from './json.ts';
+import { checkLesson, isLessonText } from './lesson.ts';
 import { life } from './life.ts';
-import { loadScene } from './load.ts';
+import { sceneIn, textBy } from './load.ts';
 import { pedal } from './pedal.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
@@ -34,7 +35,11 @@ function frictionOf(brake: Brake): string {
 /** Reads the scene and does what was asked; gives the exit code. */
 export async function run(args: Arguments, say: Say, complain: Say): Promise<number> {
   const { scene, command, flags } = args;
-  const result = loadScene(scene);
+  const text = textBy(scene);
+  if (command === 'check' && text !== null && isLessonText(text)) {
+    return checkLesson(args, text, say);
+  }
+  const result = sceneIn(text);
   const findings = result.ok ? [] : result.findings;
   if (command === 'check' || !result.ok) {
     // To check is to ask for the findings; any other command could not do what it was asked for.

@@ -1,8 +1,11 @@
-/** Writes the JSON Schema of the scene file, for editors, from the one source that reads it. */
+/** Writes the JSON Schemas of the scene and the lesson file, for editors, from the sources that read them. */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { sceneJsonSchema } from './scene-json-schema.ts';
+import { lessonJsonSchema, sceneJsonSchema } from './scene-json-schema.ts';
 
-const path = fileURLToPath(new URL('../../scenes/scene.schema.json', import.meta.url));
-writeFileSync(path, `${JSON.stringify(sceneJsonSchema(), null, 2)}\n`);
-process.stdout.write(`wrote ${path}\n`);
+const schemas = { scene: sceneJsonSchema, lesson: lessonJsonSchema } as const;
+for (const [name, make] of Object.entries(schemas)) {
+  const path = fileURLToPath(new URL(`../../scenes/${name}.schema.json`, import.meta.url));
+  writeFileSync(path, `${JSON.stringify(make(), null, 2)}\n`);
+  process.stdout.write(`wrote ${path}\n`);
+}

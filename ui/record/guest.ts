@@ -22,6 +22,7 @@ export interface Guest {
 export type GuestCall =
   | { readonly kind: 'fault'; readonly id: string }
   | { readonly kind: 'question'; readonly id: string }
+  | { readonly kind: 'lesson'; readonly id: string }
   | { readonly kind: 'van'; readonly number: number }
   /** The same brake in another standing state. */
   | { readonly kind: 'state'; readonly name: string };
@@ -33,12 +34,17 @@ export interface Mine {
   readonly station: StationId;
   readonly layers: View['layers'];
   readonly parts: Parts;
+  /** How the brake was looked at, where the guest changes that too. */
+  readonly look?: Look | undefined;
 }
+
+export type Look = Pick<View, 'magnification' | 'revealed' | 'tilt'>;
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
 export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind', [
   v.strictObject({ kind: v.literal('fault'), id }),
   v.strictObject({ kind: v.literal('question'), id }),
+  v.strictObject({ kind: v.literal('lesson'), id }),
   v.strictObject({ kind: v.literal('state'), name: id }),
   v.strictObject({
     kind: v.literal('van'),
@@ -61,7 +67,7 @@ export function arrive(m: Moment, call: GuestCall, stands: readonly StationId[])
 /** The guest leaves: one's own brake and the stations' settings as they were; the open station stays. */
 export function leave(m: Moment): Moment {
   if (!m.guest) return m;
-  const { bench, turning, layers, parts } = m.guest.mine;
+  const { bench, turning, layers, parts, look } = m.guest.mine;
   // What speaks of no brake, such as a sheet that is filled in, is not the guest's: it stays.
   const stays = stationIds.filter((s) => !registry[s].anew);
   const kept = Object.fromEntries(stays.map((s) => [s, m.parts[s]]));
@@ -73,7 +79,7 @@ export function leave(m: Moment): Moment {
     follows: false,
     bench,
     turning,
-    view: { ...m.view, layers },
+    view: { ...m.view, ...look, layers },
     parts: {
       ...back,
       faults: { ...back.faults, mode: 'browse', fault: null },

@@ -3,6 +3,8 @@ import * as drum from '../stations/drum-off/part.ts';
 import * as faults from '../stations/faults/part.ts';
 import * as inspect from '../stations/inspect/part.ts';
 import * as kind from '../stations/kind/part.ts';
+import * as lessonWants from '../lessons/wants.ts';
+import * as lessons from '../stations/lessons/part.ts';
 import * as shoes from '../stations/new-shoes/part.ts';
 import * as own from '../stations/own/part.ts';
 import * as park from '../stations/park/part.ts';
@@ -39,6 +41,8 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   ask,
   see,
   kind,
+  lessons,
+  lessonWants,
 ];
 
 const isIntention = (x: unknown): x is AnyIntention =>

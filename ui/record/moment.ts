@@ -4,6 +4,7 @@ import type { DrumPart } from '../stations/drum-off/part.ts';
 import type { FaultsPart } from '../stations/faults/part.ts';
 import type { InspectPart } from '../stations/inspect/part.ts';
 import type { KindPart } from '../stations/kind/part.ts';
+import type { LessonsPart } from '../stations/lessons/part.ts';
 import type { ShoesPart } from '../stations/new-shoes/part.ts';
 import type { OwnPart } from '../stations/own/part.ts';
 import type { ParkPart } from '../stations/park/part.ts';
@@ -32,6 +33,7 @@ export const stationIds = [
   'ask',
   'see',
   'kind',
+  'lessons',
 ] as const;
 export type StationId = (typeof stationIds)[number];
 
@@ -50,6 +52,7 @@ export const stationNames: Readonly<Record<StationId, string>> = {
   ask: 'Ask',
   see: 'What I see',
   kind: 'Which kind',
+  lessons: 'Lessons',
 };
 
 /** What each station remembers; Apply has nothing of its own. */
@@ -67,6 +70,7 @@ export interface Parts {
   readonly ask: AskPart;
   readonly see: SeePart;
   readonly kind: KindPart;
+  readonly lessons: LessonsPart;
 }
 
 /**

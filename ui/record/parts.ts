@@ -5,6 +5,8 @@ import { drumPart } from '../stations/drum-off/part.ts';
 import { faultsPart } from '../stations/faults/part.ts';
 import { inspectPart } from '../stations/inspect/part.ts';
 import { kindPart } from '../stations/kind/part.ts';
+  },
+import { lessonsPart } from '../stations/lessons/part.ts';
 import { shoesPart } from '../stations/new-shoes/part.ts';
 import { ownPart } from '../stations/own/part.ts';
 import { parkPart } from '../stations/park/part.ts';
@@ -65,6 +67,9 @@ export const parts: { readonly [K in StationId]: Part<Parts[K]> } = {
   },
   get kind() {
     return kindPart;
+  },
+  get lessons() {
+    return lessonsPart;
   },
 };
 

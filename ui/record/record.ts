@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
 import { faults } from '../../sim/workshop/index.ts';
+import { NO_LESSONS } from '../stations/lessons/part.ts';
 import { type Bench, benchSchema, MOST_BAR } from './bench.ts';
 import { brakeOfBench, ownBrakeOf, sceneOf } from './derive.ts';
 import { callSchema, type Guest, type Mine } from './guest.ts';
@@ -8,7 +9,7 @@ import { handsSchema, NO_HANDS } from './hands.ts';
 import { type Moment, type Parts, stationIds } from './moment.ts';
 import { parts } from './parts.ts';
 import { EMPTY_SHELF, type Shelf, shelfSchema } from './shelf.ts';
-import { layersSchema, viewSchema } from './view.ts';
+import { layersSchema, lookSchema, viewSchema } from './view.ts';
 
 /** The record read from a stranger's data: a file, a link, what a browser kept. */
 
@@ -27,6 +28,8 @@ const partsSchema: v.GenericSchema<unknown, Parts> = v.strictObject({
   ask: v.optional(parts.ask.schema, { text: '' }),
   see: v.optional(parts.see.schema, { topic: 'all', said: {}, along: false, tight: 0.05 }),
   kind: v.optional(parts.kind.schema, { kind: null, setBy: null }),
+  // Records from before there were lessons have none.
+  lessons: v.optional(parts.lessons.schema, NO_LESSONS),
 });
 
 const turning = v.picklist([1, 0, -1] as const);
@@ -38,6 +41,7 @@ const mine: v.GenericSchema<unknown, Mine> = v.strictObject({
   station,
   layers: layersSchema,
   parts: partsSchema,
+  look: v.optional(lookSchema),
 });
 
 const guest: v.GenericSchema<unknown, Guest> = v.strictObject({

@@ -90,6 +90,18 @@ export const layersSchema: v.GenericSchema<unknown, View['layers']> = v.pipe(
   v.transform((r): View['layers'] => r),
 );
 
+const looks = {
+  revealed: v.nullable(v.pipe(v.array(v.picklist(parts)), v.maxLength(parts.length))),
+  magnification: v.picklist([1, 20, 40]),
+  tilt: v.strictObject({
+    holdDown: v.picklist(['fitted', 'lost']),
+    groove: v.pipe(v.number(), v.minValue(0), v.maxValue(5)),
+  }),
+};
+
+/** What a guest may change of the look, to be put back when it leaves. */
+export const lookSchema = v.strictObject(looks);
+
 export const viewSchema: v.GenericSchema<unknown, View> = v.strictObject({
   layers: layersSchema,
   wheel: v.nullable(v.picklist(['left', 'right'])),
@@ -100,12 +112,7 @@ export const viewSchema: v.GenericSchema<unknown, View> = v.strictObject({
   }),
   theme: v.picklist(['sheet', 'board']),
   wall: onOff,
-  revealed: v.nullable(v.pipe(v.array(v.picklist(parts)), v.maxLength(parts.length))),
-  magnification: v.picklist([1, 20, 40]),
-  tilt: v.strictObject({
-    holdDown: v.picklist(['fitted', 'lost']),
-    groove: v.pipe(v.number(), v.minValue(0), v.maxValue(5)),
-  }),
+  ...looks,
   bending: onOff,
   // Kept records may have it on or off: a quarter of the clock's time, then the slowest there was.
   slow: v.pipe(

@@ -23,6 +23,8 @@ export interface View {
   readonly upper?: boolean;
   /** For a classroom's wall: no text under 34 px, words in the corners, double lines. */
   readonly wall?: boolean;
+  /** The brake takes the stage's whole height: what stands over it elsewhere stands in a corner. */
+  readonly tall?: boolean;
 }
 
 export const toPx = (v: View, [x, y]: Point): Point => [

@@ -85,6 +85,11 @@ export const stations: readonly [Entry, ...Entry[]] = [
     noTab: true,
     load: async () => (await import('./kind/index.ts')).kind,
   },
+  {
+    id: 'lessons',
+    key: 'l',
+    load: async () => (await import('./lessons/index.ts')).lessonsStation,
+  },
 ];
 
 /** Hands in the brake take the place of a station while they are open. */

@@ -66,6 +66,12 @@ export interface Station {
   without?(session: Session): readonly string[];
   /** Names of the roles on the stage, where they are not the usual ones. */
   readonly roles?: 'short' | 'none';
+  /** The same while something is asked: undefined where the usual ones stand. */
+  rolesNow?(session: Session): 'none' | undefined;
+  /** Keeps the readings to itself now: no row of layers, no table. */
+  covers?(session: Session): boolean;
+  /** A key of the page that the station takes: true where it did. */
+  key?(session: Session, e: KeyboardEvent, target: Element): boolean;
   /** Laid over the stage. */
   over?(page: PageView): TemplateResult;
   /** The moment that the stage shows, where it is not the moving brake's. */
@@ -75,6 +81,8 @@ export interface Station {
     session: Session,
     input: StageInput,
   ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] };
+  /** The wall's words in the station's own way, and whether all of it is blank; null: in the usual one. */
+  wallPage?(page: PageView): { readonly side: TemplateResult; readonly blank: boolean } | null;
   /** For the wall of a classroom: the readings that count, by their keys, three at most; and one sentence. */
   readonly wall?: {
     readonly readings: readonly string[];

@@ -13,6 +13,8 @@ import {
   limitSets,
   parkingRules,
 } from '../../../sim/workshop/index.ts';
+import { shipped } from '../../../ui/lessons/library.ts';
+import { runStep } from '../../../ui/lessons/run.ts';
 import { questions } from '../../../ui/questions/index.ts';
 import { brakeOf, read } from '../../../ui/record/derive.ts';
 import { handParts } from '../../../ui/record/hands.ts';
@@ -90,6 +92,9 @@ function state(m: Moment, c: Chance): BrakeState {
   };
 }
 
+/** Lessons that drive no life: those take their time. */
+const taught = shipped.filter((l) => [1, 2, 4].includes(l.number ?? 0));
+
 const scene = (c: Chance): Scene => read(c.of(brakes)).scene;
 const own = (m: Moment, c: Chance): string =>
   c.of([...m.shelf.brakes.map((b) => b.name), 'own-none']);
@@ -99,6 +104,7 @@ const call = (c: Chance) =>
     { kind: 'fault', id: c.of(faults).id },
     { kind: 'van', number: c.of(cases).number },
     { kind: 'question', id: c.of(questions).id },
+    { kind: 'lesson', id: c.of(taught).name },
     { kind: 'state', name: 'Near the limit' },
   ]);
 const sizes = (c: Chance) => (c.yes() ? { bore: c.real(15, 30) } : {});
@@ -187,6 +193,23 @@ export const asked: Readonly<Record<string, Asked>> = {
   'guest.keep': nothing,
   'station.show': (_m, c) => [c.of(stationIds)],
   'place.walk': (_m, c) => [{ station: c.of(stationIds), guest: call(c) }],
+  'lessons.again': (_m, c) => [c.of(taught)],
+  'lessons.blank': flag,
+  'lessons.choose': (_m, c) => [c.of(taught), c.whole(-1, 4)],
+  'lessons.drop': typed,
+  'lessons.forget': (_m, c) => [c.of(taught).name],
+  'lessons.hand': (_m, c) => {
+    const lesson = c.of(taught);
+    const { beats } = runStep(lesson, c.of(lesson.steps));
+    return [c.of(beats), c.whole(0, 3), c.whole(0, 5), c.yes()];
+  },
+  'lessons.keep': (_m, c) => [c.of(texts), c.of([null, ...texts])],
+  'lessons.keys': flag,
+  'lessons.list': nothing,
+  'lessons.open': (_m, c) => [c.of(taught)],
+  'lessons.step': (_m, c) => [c.of(taught), c.whole(-2, 9)],
+  'lessons.tell': (_m, c) => [c.of(taught)],
+  'lessons.vote': (_m, c) => [c.of(taught), c.whole(-1, 4), c.real(-3, 1200)],
   'wear.hill': (_m, c) => [c.whole(0, 4)],
   'wear.lane': (_m, c) => [c.of(['clearance', 'lining', 'factor', 'tooth', 'heat', 'pedal'])],
   'wear.page': (_m, c) => [c.of(['readings', 'events', 'hot', 'setup'])],

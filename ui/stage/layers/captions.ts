@@ -35,6 +35,17 @@ const turningText = {
 const SHORT = { 1: 'Forward', 0: '', '-1': 'Backward' };
 
 export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
+  // The brake takes the whole height: the word stands in the lower corner.
+  if (view.tall) {
+    return label(view, {
+      key: 'turning',
+      text: SHORT[instant.turning],
+      at: toMm(view, [view.width - 34, view.height - 34]),
+      anchor: 'end',
+      style: 'turning',
+      colour: 'ink',
+    });
+  }
   return label(view, {
     key: 'turning',
     text: view.wall ? SHORT[instant.turning] : turningText[instant.turning],

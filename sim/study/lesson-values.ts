@@ -1,0 +1,113 @@
+import { balance, rest } from '../balance/balance.ts';
+import type { Instant } from '../balance/instant.ts';
+import type { Rig } from '../balance/rig.ts';
+import type { BrakeState } from '../brake/state.ts';
+import type { Turning } from '../brake/types.ts';
+import { readings } from '../readings/readings.ts';
+import type { LifeEvent, LifeRow } from '../wear/life-types.ts';
+import { drumValues } from './lesson-values-drum.ts';
+import { lifeValues } from './lesson-values-life.ts';
+import { pressValues } from './lesson-values-press.ts';
+import { parkedReadings } from './parked-readings.ts';
+import type { Held } from './removal.ts';
+
+/**
+ * What a lesson's text may name: the readings of the brake as it stands, and values that take more than
+ * one instant, such as the pressure at which both linings touch, or what a life came to. Each has a key;
+ * a text has no figure of its own.
+ */
+
+/** How a brake stands when it is asked. */
+export interface Stand {
+  readonly rig: Rig;
+  readonly state: BrakeState;
+  /** MPa */
+  readonly pressure: number;
+  readonly turning: Turning;
+  /** Pull of the parking cable, N, and its slack beyond the scene's, mm. */
+  readonly cable: number;
+  readonly moreSlack: number;
+  readonly held: Held;
+  /** What the last stretch driven gave. */
+  readonly rows: readonly LifeRow[];
+  readonly events: readonly LifeEvent[];
+}
+
+/** A value and how it is told. */
+export interface LessonValue {
+  readonly key: string;
+  readonly name: string;
+  /** NaN where there is nothing to tell. */
+  readonly value: number;
+  readonly unit: string;
+  readonly digits: number;
+}
+
+/** A value by its key: its name, unit and digits, and what it is of a brake. */
+export type ValueRow = readonly [
+  name: string,
+  unit: string,
+  digits: number,
+  of: (s: Stand, i: Instant) => number,
+];
+export type ValueRows = Readonly<Record<string, ValueRow>>;
+
+const more: ValueRows = { ...pressValues, ...drumValues, ...lifeValues };
+
+/** The moment of a stand. A cable that pulls is judged as when the brake is about to slip. */
+export const instantAt = ({ rig, state, pressure, turning, cable }: Stand): Instant =>
+  balance(rig, state, { pressure, turning, cable });
+
+/** Values of one stand, each reckoned when it is first asked for. */
+export class LessonValues {
+  readonly stand: Stand;
+  readonly #known = new Map<string, LessonValue>();
+  #instant: Instant | null = null;
+  #parked = false;
+
+  constructor(stand: Stand) {
+    this.stand = stand;
+  }
+
+  get instant(): Instant {
+    this.#instant ??= instantAt(this.stand);
+    return this.#instant;
+  }
+
+  /** The value of a key; null where there is no such key. */
+  of(key: string): LessonValue | null {
+    const row = Object.hasOwn(more, key) ? more[key] : undefined;
+    if (row && !this.#known.has(key)) {
+      const [name, unit, digits, of] = row;
+      this.#known.set(key, { key, name, unit, digits, value: of(this.stand, this.instant) });
+    }
+    if (!this.#known.has(key)) this.#read();
+    if (!this.#known.has(key)) this.#park();
+    return this.#known.get(key) ?? null;
+  }
+
+  #read(): void {
+    if (this.#known.has('torque')) return;
+    const { rig, state } = this.stand;
+    for (const r of readings(rig.brake, state, this.instant, rest(rig, state))) this.#put(r);
+  }
+
+  /** Parked readings come last: what a pull does is asked for by few. */
+  #park(): void {
+    if (this.#parked) return;
+    this.#parked = true;
+    const { rig, state, cable } = this.stand;
+    for (const r of parkedReadings(rig, state, cable)) this.#put(r);
+  }
+
+  #put({ key, name, value, unit, digits }: LessonValue): void {
+    if (!this.#known.has(key)) this.#known.set(key, { key, name, value, unit, digits });
+  }
+
+  /** Every key there is for this brake. */
+  get keys(): readonly string[] {
+    this.#read();
+    this.#park();
+    return [...new Set([...this.#known.keys(), ...Object.keys(more)])];
+  }
+}

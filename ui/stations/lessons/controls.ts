@@ -1,0 +1,44 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { PRESS_BAR } from '../../session.ts';
+import type { PageView } from '../station.ts';
+import type { LessonDesk } from './desk.ts';
+import './keys-card.ts';
+
+/** What can be done with the open lesson: the next thing as one large button, and what is beside it. */
+
+/** The brake in the learner's own hand, once it was shown. */
+function byHand({ session }: LessonDesk): TemplateResult {
+  const hold = (): void => session.pressTo(PRESS_BAR);
+  const letGo = (): void => session.release();
+  return html`<div class="row two">
+    <button class="btn" @pointerdown=${hold} @pointerup=${letGo} @pointerleave=${letGo} @keydown=${(
+      e: KeyboardEvent,
+    ) => {
+      if ((e.key === 'Enter' || e.key === ' ') && !e.repeat) hold();
+    }} @keyup=${letGo} @blur=${letGo}>Hold to press</button>
+    <button class="btn" @click=${() => session.turn(session.turning > 0 ? -1 : 1)}>${session.turning > 0 ? 'Turn backward' : 'Turn forward'}</button></div>`;
+}
+
+export function lessonControls({ size }: PageView, desk: LessonDesk): TemplateResult {
+  const { phase } = desk;
+  if (phase === 'list') return html`<section class="blk ctl" aria-label="Controls"></section>`;
+  const told = phase === 'told';
+  return html`<section class="blk ctl" aria-label="Lesson">
+    ${told && desk.step?.stage === 'brake' ? byHand(desk) : nothing}
+    <button class="btn p tall" data-next @click=${() => desk.next()}>${desk.nextSays}</button>
+    <div class="row three">
+      <button class="btn" ?disabled=${desk.at === 0} @click=${() => desk.back()}>Step back</button>
+      ${
+        told
+          ? html`<button class="btn" @click=${() => desk.show()}>Show it again</button>`
+          : html`<button class="btn" @click=${() => desk.close()}>All lessons</button>`
+      }
+      ${
+        told
+          ? html`<button class="btn" @click=${() => desk.close()}>All lessons</button>`
+          : html`<button class="btn" ?disabled=${phase !== 'ask'} @click=${() => desk.show()}>No guess</button>`
+      }
+    </div>
+    ${size === 'narrow' ? nothing : html`<takeup-lesson-keys .session=${desk.session} .rev=${desk.session.revision}></takeup-lesson-keys>`}
+  </section>`;
+}

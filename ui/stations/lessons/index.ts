@@ -1,0 +1,62 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Session } from '../../session.ts';
+import { drumOff } from '../drum-off/index.ts';
+import { park } from '../park/index.ts';
+import { deskOf, type PageView, type Station } from '../station.ts';
+import { lessonControls } from './controls.ts';
+import { LessonDesk } from './desk.ts';
+import { lessonKey } from './keys.ts';
+import './list.ts';
+import './panel.ts';
+
+/** Lessons: a question, a guess, what happens, why. The page keeps the answer to itself until somebody guessed. */
+
+/** The station whose drawing the step shows; null: the brake as it is. */
+function drawnBy(session: Session): Station | null {
+  const { step } = deskOf(LessonDesk, session);
+  if (step?.stage === 'drum') return drumOff;
+  return step?.stage === 'park' ? park : null;
+}
+
+const panel = ({ session }: PageView, wall: boolean): TemplateResult =>
+  html`<takeup-lesson ?wall=${wall} .session=${session} .rev=${session.revision}></takeup-lesson>`;
+const list = ({ session, size }: PageView): TemplateResult =>
+  html`<takeup-lessons ?over=${size !== 'narrow'} .session=${session} .rev=${session.revision}></takeup-lessons>`;
+
+function side(page: PageView): TemplateResult {
+  const desk = deskOf(LessonDesk, page.session);
+  if (desk.phase !== 'list') return panel(page, false);
+  return html`<section class="blk h"><h1>Lessons</h1><p>A question, a guess, then the brake itself. What was guessed is kept; a lesson can be left and taken up again.</p></section>
+    ${page.size === 'narrow' ? list(page) : nothing}`;
+}
+
+export const lessonsStation: Station = {
+  id: 'lessons',
+  side,
+  controls: (page) => lessonControls(page, deskOf(LessonDesk, page.session)),
+  over: (page) => {
+    const desk = deskOf(LessonDesk, page.session);
+    if (desk.phase !== 'list' || page.size === 'narrow') return html``;
+    return list(page);
+  },
+  covers: (session) => deskOf(LessonDesk, session).phase !== 'list',
+  key: lessonKey,
+  rolesNow: (session) => (deskOf(LessonDesk, session).covered ? 'none' : undefined),
+  caption: (session) => {
+    const desk = deskOf(LessonDesk, session);
+    return desk.covered ? '' : (drawnBy(session)?.caption?.(session) ?? '');
+  },
+  shown: (session) => drawnBy(session)?.shown?.(session) ?? null,
+  without: (session) => drawnBy(session)?.without?.(session) ?? [],
+  extra: (session, input) => {
+    const nothingMore = { shapes: [], labels: [] };
+    if (deskOf(LessonDesk, session).covered) return nothingMore;
+    return drawnBy(session)?.extra?.(session, input) ?? nothingMore;
+  },
+  wallPage: (page) => {
+    const desk = deskOf(LessonDesk, page.session);
+    if (desk.phase === 'list') return null;
+    const { blank } = page.session.moment.parts.lessons;
+    return { side: panel(page, true), blank };
+  },
+};

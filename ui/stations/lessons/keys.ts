@@ -1,0 +1,74 @@
+import { blank, leaveLesson } from '../../lessons/wants.ts';
+import type { Session } from '../../session.ts';
+import { deskOf } from '../station.ts';
+import { LessonDesk } from './desk.ts';
+
+/**
+ * Keys of a lesson, for a keyboard and for a presenter's remote, which has four: Page Up and Page Down,
+ * a full stop, and F5. Those of one letter can be switched off.
+ */
+
+/** What each key does, as it stands in the list of keys. */
+export const keysTold: readonly (readonly [keys: string, does: string])[] = [
+  ['A, B, C', 'choose an answer; with Shift, count a hand for it'],
+  ['Page Down, →, Space', 'the next thing: show it, next step'],
+  ['Page Up, ←', 'while a question is open, mark the next answer; else one step back'],
+  ['F5', 'one step back'],
+  ['.', 'blank the wall, and show it again'],
+  ['1 to 9', 'on the wall: that step of the lesson'],
+  ['K', 'show it again'],
+  ['W', 'wall, and back to the desk'],
+  ['F', 'full screen'],
+  ['I', 'window for the teacher'],
+  ['?', 'these keys'],
+];
+
+const LETTERS = 'abcd';
+
+/** Does a field or a list keep its keys? */
+const kept = (target: Element): boolean =>
+  target.closest('input, textarea, select, dialog, [contenteditable]') !== null;
+
+/** A press of a remote's keys, which work wherever the focus is. */
+function remote(desk: LessonDesk, key: string): boolean {
+  if (key === 'PageDown') desk.next();
+  else if (key === 'PageUp') {
+    if (desk.phase === 'ask' && !desk.talk) desk.chooseNext();
+    else desk.back();
+  } else if (key === 'F5') desk.back();
+  else return false;
+  return true;
+}
+
+function letter(desk: LessonDesk, e: KeyboardEvent): boolean {
+  const { session } = desk;
+  const n = LETTERS.indexOf(e.key.toLowerCase());
+  if (n >= 0 && e.key.length === 1 && (desk.step?.choices?.length ?? 0) > n) {
+    if (e.shiftKey) desk.count(n, 1);
+    else desk.choose(n);
+  } else if (e.key === '.') session.do(blank, !session.moment.parts.lessons.blank);
+  else if (e.key === 'k' && (desk.phase === 'told' || desk.phase === 'showing')) desk.show();
+  else if (session.wall && /^[1-9]$/.test(e.key)) desk.go(Number(e.key) - 1);
+  else return false;
+  return true;
+}
+
+/**
+ * A key while a lesson is open.
+ *
+ * @returns the lesson took it
+ */
+export function lessonKey(session: Session, e: KeyboardEvent, target: Element): boolean {
+  const desk = deskOf(LessonDesk, session);
+  if (!desk.lesson || kept(target)) return false;
+  if (remote(desk, e.key)) return true;
+  const onStage = target.closest('[role="application"]') !== null;
+  if (e.key === ' ' && !target.closest('button, summary, [role="button"]')) desk.next();
+  else if (e.key === 'ArrowRight' && !onStage) desk.next();
+  else if (e.key === 'ArrowLeft' && !onStage) remote(desk, 'PageUp');
+  else if (e.key === 'Escape' && !session.wall) {
+    desk.hand.stop();
+    session.do(leaveLesson);
+  } else return session.moment.parts.lessons.keys && letter(desk, e);
+  return true;
+}

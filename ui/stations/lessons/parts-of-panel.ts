@@ -1,0 +1,87 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { number } from '../../format.ts';
+import type { Choice } from '../../lessons/format.ts';
+import { markOf } from '../park/marks.ts';
+import type { LessonDesk, Told } from './desk.ts';
+
+/** Parts of a lesson's panel: where one is, the question with its choices, what is told of the outcome. */
+
+const LETTERS = ['A', 'B', 'C', 'D'];
+
+const stages = [
+  ['ask', 'Predict'],
+  ['showing', 'Observe'],
+  ['told', 'Explain'],
+] as const;
+
+/** Predict, observe, explain: which of them it is. */
+export const whereOf = (desk: LessonDesk): TemplateResult =>
+  html`<ol class="where" aria-label="Where the step is">${stages.map(
+    ([phase, name]) =>
+      html`<li class=${desk.phase === phase ? 'on' : ''} aria-current=${desk.phase === phase ? 'step' : nothing}>${name}</li>`,
+  )}</ol>`;
+
+/** What a choice says: once it is told, which of its words held. */
+function wordsOf(desk: LessonDesk, choice: Choice): TemplateResult {
+  if (desk.covered || desk.phase === 'showing') return html`<span>${desk.says(choice)}</span>`;
+  return html`<span>${choice.says.map(({ holds, words }) => {
+    const text = desk.text(words);
+    return holds
+      ? html`<span class="held">${markOf('tick')}<span>${text}</span></span>`
+      : html`<s><span class="hidden">does not hold: </span>${text}</s>`;
+  })}</span>`;
+}
+
+/** The choices with the class's hands beside them; they can be chosen while the question is open. */
+export function choicesOf(desk: LessonDesk): TemplateResult {
+  const { choice: mine, votes } = desk.answer;
+  const open = desk.phase === 'ask';
+  const one = (choice: Choice, i: number): TemplateResult => {
+    const hands = votes[i] ?? 0;
+    const letter = LETTERS[i] ?? '';
+    const words = wordsOf(desk, choice);
+    return html`<li class=${mine === i ? 'mine' : ''} data-choice=${letter}>
+      ${
+        open
+          ? html`<button class="pickone" aria-pressed=${mine === i} @click=${() => desk.choose(i)}><b>${letter}</b>${words}</button>`
+          : html`<div class="pickone"><b>${letter}</b>${words}${mine === i ? html`<span class="hidden">(chosen)</span>` : nothing}</div>`
+      }
+      ${
+        open
+          ? html`<button class="hands" aria-label=${`Count a hand for ${letter}: ${hands} so far`} @click=${() => desk.count(i, 1)}>${hands > 0 ? hands : '+'}</button>`
+          : hands > 0
+            ? html`<div class="hands"><span class="hidden">Hands: </span>${hands}</div>`
+            : nothing
+      }</li>`;
+  };
+  return html`<ol class="choices" aria-label="Answers">${(desk.step?.choices ?? []).map(one)}</ol>`;
+}
+
+const told = (value: Told['value'] | null): string =>
+  value === null ? '' : number(value.value, value.digits);
+
+/** The values that tell the outcome, before and now: covered while the question is open. */
+export function valuesOf(desk: LessonDesk, most: number): TemplateResult | typeof nothing {
+  const all = desk.told.slice(0, most);
+  if (all.length === 0) return nothing;
+  if (desk.covered || (desk.phase === 'showing' && !desk.talk)) {
+    return html`<div class="covered" data-covered><b>${all.map((t) => t.value.name).join(', ')}</b><span class="hidden">: covered until it is shown</span><i aria-hidden="true"></i></div>`;
+  }
+  // A talk tells what is, not what was.
+  const before = !desk.talk;
+  return html`<table class="values"><thead><tr><th scope="col"><span class="hidden">Value</span></th>${before ? html`<th scope="col">before</th>` : nothing}<th scope="col">now</th></tr></thead>
+    <tbody>${all.map(
+      ({ before: was, value }) =>
+        html`<tr data-value=${value.key}><th scope="row">${value.name}${value.unit ? html`<small>, ${value.unit}</small>` : nothing}</th>${before ? html`<td>${told(was)}</td>` : nothing}<td><strong>${told(value)}</strong></td></tr>`,
+    )}</tbody></table>`;
+}
+
+/** What it shows, why, and what follows. */
+export function explained(desk: LessonDesk): TemplateResult | typeof nothing {
+  const { phase, step } = desk;
+  if (!step || phase !== 'told' || desk.talk) return nothing;
+  return html`<div class="explained" role="status">
+    ${step.shows ? html`<p class="shows">${desk.text(step.shows)}</p>` : nothing}
+    ${step.why ? html`<p>${desk.text(step.why)}</p>` : nothing}
+    ${step.next ? html`<p class="next">${desk.text(step.next)}</p>` : nothing}</div>`;
+}
