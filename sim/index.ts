@@ -186,7 +186,8 @@ export {
   takenUp,
 } from './study/hand-locked.ts';
 export { type Hill, type HotPress, hotPress } from './study/hot-press.ts';
-export { type LessonValue, LessonValues, type Stand } from './study/lesson-values.ts';
+export type { LessonValue } from './study/lesson-stand.ts';
+export { LessonValues } from './study/lesson-values.ts';
 export { type LeverAlone, leverAlone } from './study/lever-alone.ts';
 export {
   type BackOff,

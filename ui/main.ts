@@ -7,15 +7,25 @@ import { opening } from './record/home.ts';
 import { stationOf } from './stations/index.ts';
 import { loadReader } from './typed-size.ts';
 
-// In the garage one begins with what is wrong; at a desk with the brake.
-const first = pageSize() === 'narrow' ? 'start' : 'apply';
-const opened = await opening(async (own, texts) => {
-  const [{ sizesOfTexts }] = await Promise.all([import('./stations/own/read.ts'), loadReader()]);
-  return sizesOfTexts(own, texts);
-}, first);
-// A question's band has its words from the list, which the page otherwise begins without.
-const present = opened.linked ?? opened.history.present;
-if (present.parts.questions.asked !== null) await import('./questions/index.ts');
-// The page begins with the station that it opens at; where that cannot be had, its place says so.
-await bring(stationOf(present.station));
-document.body.prepend(new TakeupApp(opened));
+const teacher = new URLSearchParams(location.search).get('teacher');
+if (teacher !== null) {
+  // The other window of a lesson: it has no bench of its own, and keeps nothing.
+  const { TeacherWindow } = await import('./app/teacher.ts');
+  document.body.prepend(new TeacherWindow(teacher));
+} else await begin();
+
+/** The bench as it was left, or as the address has it. */
+async function begin(): Promise<void> {
+  // In the garage one begins with what is wrong; at a desk with the brake.
+  const first = pageSize() === 'narrow' ? 'start' : 'apply';
+  const opened = await opening(async (own, texts) => {
+    const [{ sizesOfTexts }] = await Promise.all([import('./stations/own/read.ts'), loadReader()]);
+    return sizesOfTexts(own, texts);
+  }, first);
+  // A question's band has its words from the list, which the page otherwise begins without.
+  const present = opened.linked ?? opened.history.present;
+  if (present.parts.questions.asked !== null) await import('./questions/index.ts');
+  // The page begins with the station that it opens at; where that cannot be had, its place says so.
+  await bring(stationOf(present.station));
+  document.body.prepend(new TakeupApp(opened));
+}

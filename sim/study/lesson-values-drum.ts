@@ -1,4 +1,4 @@
-import type { Stand, ValueRows } from './lesson-values.ts';
+import type { Stand, ValueRows } from './lesson-stand.ts';
 import { lipFit, lipHeight, teethToBackOff } from './lip.ts';
 import { liningReading } from './measured.ts';
 import { presetRow, presetRows } from './preset.ts';

@@ -5,7 +5,7 @@ import { KM } from '../units/units.ts';
 import type { LifeRow } from '../wear/life-types.ts';
 import { cableFirst } from './bedding.ts';
 import { type ForecastLine, forecast } from './forecast.ts';
-import type { Stand, ValueRows } from './lesson-values.ts';
+import type { Stand, ValueRows } from './lesson-stand.ts';
 import { liningReading } from './measured.ts';
 
 /** Values of what was driven, and of what is to come at the same pace. */

@@ -6,7 +6,7 @@ import { BAR, DEG } from '../units/units.ts';
 import { contactShare } from './bedding.ts';
 import { HAND, handTurn } from './checks.ts';
 import { hookTravel, spend } from './hand-lever.ts';
-import type { Stand, ValueRows } from './lesson-values.ts';
+import type { Stand, ValueRows } from './lesson-stand.ts';
 import { tiltOf } from './tilt.ts';
 
 /** Values of a press, of the strut, of the hand lever, and of a shoe seen edge-on. */

@@ -130,6 +130,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
     view,
     theme: themes[session.theme],
     flash: Math.max(0, 1 - age / 0.24),
+    ...(session.revealed && station.namesOnly ? { only: session.revealed } : {}),
     ...(session.revealed ? { revealed: session.revealed } : {}),
     roles:
       small || layers.names

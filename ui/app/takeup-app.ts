@@ -491,7 +491,8 @@ export class TakeupApp extends LitElement {
   /** Half drawing, half words, for the last row of a classroom. */
   #wall(page: PageView, station: Station) {
     const { session } = this;
-    const own = station.wallPage?.(page) ?? null;
+    const own =
+      station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
     return html`<main class="wall ${own ? 'own' : ''} ${own?.blank ? 'blank' : ''}" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
           <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>

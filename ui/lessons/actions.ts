@@ -29,7 +29,6 @@ const condition = {
   offCentre: maybe(num('Drum off centre, mm', 0, 5)),
   oval: maybe(num('Drum oval by ± mm', 0, 5)),
 };
-export type ConditionKey = keyof typeof condition;
 
 export const action = v.variant(
   'do',

@@ -60,7 +60,6 @@ const look = part('Where to look', {
   ),
   chart: maybe(v.pipe(v.boolean('true or false'), v.description('The chart of what is driven'))),
 });
-export type Look = v.InferOutput<typeof look>;
 
 const notes = part('For the teacher', {
   behind: maybe(short('What the step is really about')),

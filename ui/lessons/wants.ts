@@ -98,10 +98,10 @@ function staged(m: Moment, lesson: Lesson, step: number, told: boolean): Moment 
 function withLook(m: Moment): Moment {
   const { guest } = m;
   if (!guest || guest.mine.look) return m;
-  const { magnification, revealed, tilt } = m.view;
+  const { revealed, magnification, tilt } = m.view;
   return {
     ...m,
-    guest: { ...guest, mine: { ...guest.mine, look: { magnification, revealed, tilt } } },
+    guest: { ...guest, mine: { ...guest.mine, look: { revealed, magnification, tilt } } },
   };
 }
 

@@ -15,7 +15,7 @@ export const BARRED = css`(min-width: 1800px) and (min-height: 901px) and (max-h
 /** A compact page that is low besides. */
 export const LOW = css`(min-width: 901px) and (min-height: 521px) and (max-height: 800px)`;
 
-/** A compact page too narrow for its stations' names, as a projector of 1024 px. */
+/** A compact page too narrow for much beside its stage, as a projector of 1024 px. */
 export const SLIM = css`(max-width: 1199px) and (min-width: 901px)`;
 
 /** On a stage under this width, px, there is no room for words beside the brake. */

@@ -60,6 +60,8 @@ export interface StageInput {
   readonly caption?: string;
   /** Names asked for one by one: those told so far. Left out: all are told. */
   readonly revealed?: ReadonlySet<PartId>;
+  /** The only parts that are named. Left out: all that have a name. */
+  readonly only?: ReadonlySet<PartId>;
   /** Zone frame around the stage. */
   readonly frame?: boolean;
 }
@@ -131,7 +133,9 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   if (layers.forces) put(forces(brake, instant, places.shoes, view, !layers.names));
   shapes.push(...turnArrow(brake, instant));
   if (layers.names) {
-    const layer = names(nameSpots(brake, instant, places), brake, view, input.revealed);
+    const { only } = input;
+    const spots = nameSpots(brake, instant, places).filter((s) => !only || only.has(s.part));
+    const layer = names(spots, brake, view, only ? undefined : input.revealed);
     put(layer);
     list = layer.list;
     numbered = layer.numbered;

@@ -88,6 +88,7 @@ export const stations: readonly [Entry, ...Entry[]] = [
   {
     id: 'lessons',
     key: 'l',
+    noTab: true,
     load: async () => (await import('./lessons/index.ts')).lessonsStation,
   },
 ];

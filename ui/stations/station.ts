@@ -5,6 +5,7 @@ import type { PageSize } from '../pieces/page-sizes.ts';
 import type { StationId } from '../record/moment.ts';
 import type { Session } from '../session.ts';
 import type { Pointed } from '../stage/hit.ts';
+import type { NumberedName } from '../stage/layers/names.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Label, Shape } from '../stage/shapes.ts';
 
@@ -66,6 +67,8 @@ export interface Station {
   without?(session: Session): readonly string[];
   /** Names of the roles on the stage, where they are not the usual ones. */
   readonly roles?: 'short' | 'none';
+  /** Names no parts but those that are told. */
+  readonly namesOnly?: true;
   /** The same while something is asked: undefined where the usual ones stand. */
   rolesNow?(session: Session): 'none' | undefined;
   /** Keeps the readings to itself now: no row of layers, no table. */
@@ -81,8 +84,15 @@ export interface Station {
     session: Session,
     input: StageInput,
   ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] };
-  /** The wall's words in the station's own way, and whether all of it is blank; null: in the usual one. */
-  wallPage?(page: PageView): { readonly side: TemplateResult; readonly blank: boolean } | null;
+  /**
+   * The wall's words in the station's own way, and whether all of it is blank; null: in the usual one.
+   *
+   * @param names parts that stand as numbers on the drawing
+   */
+  wallPage?(
+    page: PageView,
+    names: readonly NumberedName[],
+  ): { readonly side: TemplateResult; readonly blank: boolean } | null;
   /** For the wall of a classroom: the readings that count, by their keys, three at most; and one sentence. */
   readonly wall?: {
     readonly readings: readonly string[];

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { PRESS_BAR } from '../../session.ts';
-import type { PageView } from '../station.ts';
+import { deskOf, type PageView } from '../station.ts';
 import type { LessonDesk } from './desk.ts';
 import './keys-card.ts';
+import { TeacherLink } from './teacher-link.ts';
 
 /** What can be done with the open lesson: the next thing as one large button, and what is beside it. */
 
@@ -21,24 +22,26 @@ function byHand({ session }: LessonDesk): TemplateResult {
 
 export function lessonControls({ size }: PageView, desk: LessonDesk): TemplateResult {
   const { phase } = desk;
-  if (phase === 'list') return html`<section class="blk ctl" aria-label="Controls"></section>`;
+  if (phase === 'list') return html``;
   const told = phase === 'told';
   return html`<section class="blk ctl" aria-label="Lesson">
-    ${told && desk.step?.stage === 'brake' ? byHand(desk) : nothing}
+    ${told && size !== 'narrow' && desk.step?.stage === 'brake' ? byHand(desk) : nothing}
     <button class="btn p tall" data-next @click=${() => desk.next()}>${desk.nextSays}</button>
     <div class="row three">
       <button class="btn" ?disabled=${desk.at === 0} @click=${() => desk.back()}>Step back</button>
       ${
         told
-          ? html`<button class="btn" @click=${() => desk.show()}>Show it again</button>`
+          ? html`<button class="btn" @click=${() => desk.show()}>Again</button>`
           : html`<button class="btn" @click=${() => desk.close()}>All lessons</button>`
       }
       ${
         told
           ? html`<button class="btn" @click=${() => desk.close()}>All lessons</button>`
-          : html`<button class="btn" ?disabled=${phase !== 'ask'} @click=${() => desk.show()}>No guess</button>`
+          : desk.talk
+            ? html`<button class="btn" @click=${() => desk.go(desk.at + 1)}>Step on</button>`
+            : html`<button class="btn" ?disabled=${phase !== 'ask'} @click=${() => desk.show()}>No guess</button>`
       }
     </div>
-    ${size === 'narrow' ? nothing : html`<takeup-lesson-keys .session=${desk.session} .rev=${desk.session.revision}></takeup-lesson-keys>`}
+    ${size === 'narrow' ? nothing : html`<div class="row two"><button class="btn" @click=${() => desk.session.showOnWall(true)}>On the wall (W)</button><button class="btn" @click=${() => deskOf(TeacherLink, desk.session).open()}>For the teacher (I)</button></div><takeup-lesson-keys .session=${desk.session} .rev=${desk.session.revision}></takeup-lesson-keys>`}
   </section>`;
 }

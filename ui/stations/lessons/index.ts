@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Session } from '../../session.ts';
+import type { NumberedName } from '../../stage/layers/names.ts';
 import { drumOff } from '../drum-off/index.ts';
 import { park } from '../park/index.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
@@ -7,6 +8,7 @@ import { lessonControls } from './controls.ts';
 import { LessonDesk } from './desk.ts';
 import { lessonKey } from './keys.ts';
 import './list.ts';
+import { TeacherLink } from './teacher-link.ts';
 import './panel.ts';
 
 /** Lessons: a question, a guess, what happens, why. The page keeps the answer to itself until somebody guessed. */
@@ -18,13 +20,19 @@ function drawnBy(session: Session): Station | null {
   return step?.stage === 'park' ? park : null;
 }
 
-const panel = ({ session }: PageView, wall: boolean): TemplateResult =>
-  html`<takeup-lesson ?wall=${wall} .session=${session} .rev=${session.revision}></takeup-lesson>`;
+const panel = (
+  { session }: PageView,
+  wall: boolean,
+  names: readonly NumberedName[] = [],
+): TemplateResult =>
+  html`<takeup-lesson ?wall=${wall} .names=${names} .session=${session} .rev=${session.revision}></takeup-lesson>`;
 const list = ({ session, size }: PageView): TemplateResult =>
   html`<takeup-lessons ?over=${size !== 'narrow'} .session=${session} .rev=${session.revision}></takeup-lessons>`;
 
 function side(page: PageView): TemplateResult {
   const desk = deskOf(LessonDesk, page.session);
+  // A window of the teacher's that is open goes on after a reload.
+  deskOf(TeacherLink, page.session);
   if (desk.phase !== 'list') return panel(page, false);
   return html`<section class="blk h"><h1>Lessons</h1><p>A question, a guess, then the brake itself. What was guessed is kept; a lesson can be left and taken up again.</p></section>
     ${page.size === 'narrow' ? list(page) : nothing}`;
@@ -32,6 +40,7 @@ function side(page: PageView): TemplateResult {
 
 export const lessonsStation: Station = {
   id: 'lessons',
+  namesOnly: true,
   side,
   controls: (page) => lessonControls(page, deskOf(LessonDesk, page.session)),
   over: (page) => {
@@ -41,7 +50,11 @@ export const lessonsStation: Station = {
   },
   covers: (session) => deskOf(LessonDesk, session).phase !== 'list',
   key: lessonKey,
-  rolesNow: (session) => (deskOf(LessonDesk, session).covered ? 'none' : undefined),
+  // The drum's own drawing has its words for the shoes.
+  rolesNow: (session) => {
+    const desk = deskOf(LessonDesk, session);
+    return desk.covered || desk.step?.stage === 'drum' ? 'none' : undefined;
+  },
   caption: (session) => {
     const desk = deskOf(LessonDesk, session);
     return desk.covered ? '' : (drawnBy(session)?.caption?.(session) ?? '');
@@ -53,10 +66,10 @@ export const lessonsStation: Station = {
     if (deskOf(LessonDesk, session).covered) return nothingMore;
     return drawnBy(session)?.extra?.(session, input) ?? nothingMore;
   },
-  wallPage: (page) => {
+  wallPage: (page, names) => {
     const desk = deskOf(LessonDesk, page.session);
     if (desk.phase === 'list') return null;
     const { blank } = page.session.moment.parts.lessons;
-    return { side: panel(page, true), blank };
+    return { side: panel(page, true, names), blank };
   },
 };

@@ -2,6 +2,7 @@ import { blank, leaveLesson } from '../../lessons/wants.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { LessonDesk } from './desk.ts';
+import { TeacherLink } from './teacher-link.ts';
 
 /**
  * Keys of a lesson, for a keyboard and for a presenter's remote, which has four: Page Up and Page Down,
@@ -40,13 +41,25 @@ function remote(desk: LessonDesk, key: string): boolean {
   return true;
 }
 
-function letter(desk: LessonDesk, e: KeyboardEvent): boolean {
+/** Opens or closes the list of keys, where it stands on the page. */
+function toggleKeys(target: Element): void {
+  const root = target.getRootNode();
+  const app = document.querySelector('takeup-app')?.shadowRoot ?? root;
+  const card = (app as ParentNode).querySelector<HTMLElement & { toggle(): void }>(
+    'takeup-lesson-keys',
+  );
+  card?.toggle();
+}
+
+function letter(desk: LessonDesk, e: KeyboardEvent, target: Element): boolean {
   const { session } = desk;
   const n = LETTERS.indexOf(e.key.toLowerCase());
   if (n >= 0 && e.key.length === 1 && (desk.step?.choices?.length ?? 0) > n) {
     if (e.shiftKey) desk.count(n, 1);
     else desk.choose(n);
   } else if (e.key === '.') session.do(blank, !session.moment.parts.lessons.blank);
+  else if (e.key === 'i') deskOf(TeacherLink, session).open();
+  else if (e.key === '?') toggleKeys(target);
   else if (e.key === 'k' && (desk.phase === 'told' || desk.phase === 'showing')) desk.show();
   else if (session.wall && /^[1-9]$/.test(e.key)) desk.go(Number(e.key) - 1);
   else return false;
@@ -69,6 +82,6 @@ export function lessonKey(session: Session, e: KeyboardEvent, target: Element): 
   else if (e.key === 'Escape' && !session.wall) {
     desk.hand.stop();
     session.do(leaveLesson);
-  } else return session.moment.parts.lessons.keys && letter(desk, e);
+  } else return session.moment.parts.lessons.keys && letter(desk, e, target);
   return true;
 }

@@ -38,6 +38,8 @@ export const panelStyles = css`
   .covered { display: flex; border: var(--line) solid var(--ink); min-height: 44px; }
   .covered b { padding: 7px 12px; font-weight: 600; max-width: 70%; background: var(--sheet); }
   .covered i { flex: 1; border-left: var(--line) solid var(--ink); background: repeating-linear-gradient(135deg, var(--rule) 0 2px, transparent 2px 9px); }
+  .named { display: grid; gap: 0.2em; }
+  .named b { display: inline-block; min-width: 1.6em; font-weight: 780; }
   .shows { font-weight: 680; }
   .explained { display: grid; gap: 8px; }
   .try { padding-top: 8px; border-top: 1px solid var(--rule); }

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { Session } from '../../session.ts';
+import type { NumberedName } from '../../stage/layers/names.ts';
 import { deskOf } from '../station.ts';
 import { chartOf } from './chart.ts';
 import { LessonDesk } from './desk.ts';
@@ -14,10 +15,13 @@ export class LessonPanel extends LitElement {
   static override properties = {
     session: { attribute: false },
     wall: { type: Boolean, reflect: true },
+    names: { attribute: false },
     rev: { type: Number },
   };
   declare session: Session;
   declare wall: boolean;
+  /** Parts that stand as numbers on the drawing. */
+  declare names: readonly NumberedName[];
   declare rev: number;
 
   static override styles = panelStyles;
@@ -25,6 +29,7 @@ export class LessonPanel extends LitElement {
   constructor() {
     super();
     this.wall = false;
+    this.names = [];
   }
 
   #head(desk: LessonDesk): TemplateResult {
@@ -96,7 +101,7 @@ export class LessonPanel extends LitElement {
     const body =
       phase === 'end' ? this.#end(desk) : desk.talk ? this.#said(desk) : this.#question(desk);
     const caution = this.#caution(desk);
-    return html`${this.#head(desk)}<div class="body ${phase}">${body}</div>
+    return html`${this.#head(desk)}<div class="body ${phase}">${body}${this.names.length > 0 ? html`<ol class="named" aria-label="Names">${this.names.map((n) => html`<li><b>${n.number}</b> ${n.name}</li>`)}</ol>` : nothing}</div>
       ${caution ? html`<p class="caution"><b aria-hidden="true">!</b><span>${caution}</span></p>` : nothing}
       ${
         this.wall

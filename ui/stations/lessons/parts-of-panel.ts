@@ -68,7 +68,7 @@ export function valuesOf(desk: LessonDesk, most: number): TemplateResult | typeo
     return html`<div class="covered" data-covered><b>${all.map((t) => t.value.name).join(', ')}</b><span class="hidden">: covered until it is shown</span><i aria-hidden="true"></i></div>`;
   }
   // A talk tells what is, not what was.
-  const before = !desk.talk;
+  const before = !desk.talk && all.some(({ before: was, value }) => told(was) !== told(value));
   return html`<table class="values"><thead><tr><th scope="col"><span class="hidden">Value</span></th>${before ? html`<th scope="col">before</th>` : nothing}<th scope="col">now</th></tr></thead>
     <tbody>${all.map(
       ({ before: was, value }) =>

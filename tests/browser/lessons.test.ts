@@ -1,0 +1,240 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { shipped } from '../../ui/lessons/library.ts';
+import { seriousFaults } from './axe.ts';
+import { type OpenBrowser, openBrowser } from './open.ts';
+import { soon } from './soon.ts';
+
+/** Lessons by keyboard alone, by a remote of four keys, left and taken up again, on the wall. */
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+const panel = (page: Page) => page.locator('takeup-lesson');
+const place = (page: Page) => panel(page).locator('.place').innerText();
+const phase = (page: Page) => panel(page).locator('[aria-current="step"]').innerText();
+
+async function begin(page: Page, title: string): Promise<void> {
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('l');
+  const button = page.getByRole('button', { name: `: ${title}` });
+  await button.focus();
+  await page.keyboard.press('Enter');
+  await panel(page).waitFor();
+}
+
+const lessons = shipped.filter((l) => l.kind === 'lesson');
+
+it.each(lessons.map((l) => [l.title, l] as const))(
+  'is played by keys from its first step to its last: %s',
+  async (title, lesson) => {
+    const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+    await begin(page, title);
+    for (const [i, step] of lesson.steps.entries()) {
+      await soon(async () => expect(await place(page)).toContain(`step ${i + 1} of`));
+      expect(await phase(page)).toBe('Predict');
+      const told = panel(page).locator('.explained, [data-value]');
+      expect(await told.count()).toBe(0);
+      // Without a guess nothing is shown.
+      await page.keyboard.press('PageDown');
+      expect(await phase(page)).toBe('Predict');
+      await page.keyboard.press('b');
+      await page.keyboard.press('PageDown');
+      await soon(async () => expect(await phase(page)).toBe('Explain'));
+      await soon(async () =>
+        expect(await panel(page).locator('.mine .held').count()).toBe(
+          step.choices?.[1]?.says.filter((s) => s.holds).length ?? 0,
+        ),
+      );
+      await page.keyboard.press('PageDown');
+    }
+    await soon(async () => expect(await place(page)).toMatch(/the end/i));
+    expect(errors).toEqual([]);
+    await close();
+  },
+);
+
+it('is taught by four keys of a remote, and the class’s hands stay beside the outcome', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await begin(page, 'Self-energising and direction');
+  await page.keyboard.press('w');
+  await page.locator('main.wall').waitFor();
+  await page.keyboard.press('Shift+A');
+  await page.keyboard.press('Shift+B');
+  await page.keyboard.press('Shift+B');
+  for (let step = 1; step <= 4; step++) {
+    await soon(async () => expect(await place(page)).toContain(`step ${step} of`));
+    await page.keyboard.press('PageUp');
+    await page.keyboard.press('PageUp');
+    expect(await panel(page).locator('.mine').getAttribute('data-choice')).toBe('B');
+    await page.keyboard.press('PageDown');
+    await soon(async () => expect(await phase(page)).toBe('Explain'));
+    if (step === 1) {
+      const hands = panel(page).locator('li[data-choice="B"] .hands');
+      expect(await hands.innerText()).toContain('2');
+    }
+    await page.keyboard.press('.');
+    expect(await page.locator('main.wall.blank').count()).toBe(1);
+    await page.keyboard.press('.');
+    await page.keyboard.press('PageDown');
+  }
+  await soon(async () => expect(await place(page)).toMatch(/the end/i));
+  await page.keyboard.press('F5');
+  await soon(async () => expect(await place(page)).toContain('step 4 of'));
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('keeps its answer to itself: values, layers, table and roles are covered', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await begin(page, 'Self-energising and direction');
+  await soon(async () => expect(await panel(page).locator('[data-covered]').count()).toBe(1));
+  expect(await page.locator('.show').count()).toBe(0);
+  expect(await page.getByRole('button', { name: 'Table' }).isDisabled()).toBe(true);
+  await page.keyboard.press('t');
+  expect(await page.locator('takeup-readings dialog[open]').count()).toBe(0);
+  expect(await page.locator('takeup-stage').innerText()).not.toMatch(/Leading|Trailing/);
+  // The space bar goes on with the lesson: it does not press before somebody guessed.
+  await page.keyboard.press(' ');
+  expect(await phase(page)).toBe('Predict');
+  await page.keyboard.press('a');
+  await page.keyboard.press(' ');
+  await soon(async () => expect(await phase(page)).toBe('Explain'));
+  // A wrong guess is struck through, without a colour of its own.
+  expect(await panel(page).locator('li[data-choice="A"] s').count()).toBe(1);
+  await soon(async () =>
+    expect(await page.locator('takeup-stage').innerText()).toMatch(/Leading|Trailing/),
+  );
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('is left and taken up again, undone, and there after a reload', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await begin(page, 'What sets the rest position');
+  await page.keyboard.press('b');
+  await page.keyboard.press('PageDown');
+  await soon(async () => expect(await phase(page)).toBe('Explain'));
+  await page.keyboard.press('PageDown');
+  await soon(async () => expect(await place(page)).toContain('step 2 of'));
+  await page.keyboard.press('Control+z');
+  await soon(async () => expect(await place(page)).toContain('step 1 of'));
+  expect(await phase(page)).toBe('Explain');
+  await page.keyboard.press('Control+y');
+  await soon(async () => expect(await place(page)).toContain('step 2 of'));
+  await page.waitForTimeout(1200);
+  await page.reload();
+  await panel(page).waitFor();
+  await soon(async () => expect(await place(page)).toContain('step 2 of'));
+  // One's own brake waits meanwhile, and the lesson in its list.
+  await page.keyboard.press('Escape');
+  const on = page.getByRole('button', { name: 'Go on with: What sets the rest position' });
+  await on.click();
+  await soon(async () => expect(await place(page)).toContain('step 2 of'));
+  await page.keyboard.press('1');
+  await page.locator('main[data-station="apply"]').waitFor();
+  await page.keyboard.press('l');
+  await soon(async () => expect(await place(page)).toContain('step 2 of'));
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('plays its talk by itself, stops where it is asked to, and goes on', async () => {
+  const { page, errors, close } = await browser.open({ clock: true });
+  await begin(page, 'How this brake works, in four minutes');
+  await page.keyboard.press('PageDown');
+  await page.clock.runFor(11_000);
+  await soon(async () => expect(await place(page)).toContain('2 of 24'));
+  await page.keyboard.press('PageDown');
+  const at = await place(page);
+  await page.clock.runFor(20_000);
+  expect(await place(page)).toBe(at);
+  // Stopped, it tells what one may try; it can be handled.
+  await soon(async () => expect(await panel(page).locator('.try').count()).toBe(1));
+  await page.keyboard.press('PageDown');
+  await page.clock.runFor(10_000);
+  await soon(async () => expect(await place(page)).toContain('3 of 24'));
+  expect(errors).toEqual([]);
+  await close();
+});
+
+describe('on the wall', () => {
+  it.each([
+    [1920, 1080],
+    [1366, 768],
+    [1280, 800],
+    [1024, 768],
+  ] as const)(
+    'has room for its words, none under 34 px at 1920, at %i × %i',
+    async (width, height) => {
+      const { page, errors, close } = await browser.open({
+        reducedMotion: 'reduce',
+        viewport: { width, height },
+      });
+      for (const title of ['The drum will not come off', 'Wear shares and limits']) {
+        await begin(page, title);
+        await page.keyboard.press('w');
+        await page.locator('main.wall').waitFor();
+        const steps = lessons.find((l) => l.title === title)?.steps.length ?? 0;
+        for (let step = 1; step <= steps; step++) {
+          await soon(async () => expect(await place(page)).toContain(`step ${step} of`));
+          for (const told of [false, true]) {
+            if (told) {
+              await page.keyboard.press('c');
+              await page.keyboard.press('PageDown');
+              await soon(async () => expect(await phase(page)).toBe('Explain'));
+            }
+            await soon(async () => {
+              const { least, over } = await measured(page);
+              expect(over, `${title}, step ${step}`).toBeLessThanOrEqual(0);
+              expect(least).toBeGreaterThanOrEqual((34 * width) / 1920 - 0.1);
+            });
+          }
+          await page.keyboard.press('PageDown');
+        }
+        await page.keyboard.press('w');
+        await page.keyboard.press('Escape');
+      }
+      expect(errors).toEqual([]);
+      await close();
+    },
+  );
+});
+
+/** By how much the panel's words reach past their place, px, and their smallest type. */
+const measured = (page: Page): Promise<{ over: number; least: number }> =>
+  panel(page).evaluate((host) => {
+    const root = host.shadowRoot as ShadowRoot;
+    const body = root.querySelector('.body') as HTMLElement;
+    const last = [...body.children].at(-1)?.getBoundingClientRect().bottom ?? 0;
+    const sizes = [...root.querySelectorAll<HTMLElement>('*')]
+      .filter((e) => [...e.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim()))
+      .filter((e) => e.tagName !== 'STYLE' && e.tagName !== 'text')
+      .filter((e) => e.getBoundingClientRect().width > 2)
+      .map((e) => Number.parseFloat(getComputedStyle(e).fontSize));
+    const wide = body.scrollWidth - body.clientWidth;
+    const high = last - body.getBoundingClientRect().bottom;
+    return { over: Math.round(Math.max(high, wide)), least: Math.min(...sizes) };
+  });
+
+it('is clean for assistive software: its list, a question, an outcome, the wall', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('l');
+  await page.locator('takeup-lessons').waitFor();
+  expect(await seriousFaults(page)).toEqual([]);
+  await begin(page, 'The click and the lost motion');
+  expect(await seriousFaults(page)).toEqual([]);
+  await page.keyboard.press('b');
+  await page.keyboard.press('PageDown');
+  await soon(async () => expect(await phase(page)).toBe('Explain'));
+  expect(await seriousFaults(page)).toEqual([]);
+  await page.keyboard.press('w');
+  await page.locator('main.wall').waitFor();
+  expect(await seriousFaults(page)).toEqual([]);
+  expect(errors).toEqual([]);
+  await close();
+});
