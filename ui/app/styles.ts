@@ -13,13 +13,13 @@ export const styles = css`
   .mark { width: 40px; height: 22px; color: var(--adj); }
   .tabs { display: flex; flex: none; }
   .where { flex: 1; min-width: 0; border-left: 1px solid var(--rule); padding: 0 14px; font-size: 19px; font-weight: 700; }
-  .tabs button { padding: 0 16px; white-space: nowrap; border-left: 1px solid var(--rule); font-size: 18px; font-weight: 560; display: flex; align-items: center; gap: 9px; }
+  .tabs button { padding: 0 13px; white-space: nowrap; border-left: 1px solid var(--rule); font-size: 18px; font-weight: 560; display: flex; align-items: center; gap: 9px; }
   .tabs button:last-child { border-right: 1px solid var(--rule); }
   .tabs i { font-style: normal; font-size: 13px; font-weight: 650; color: var(--ink2); }
   .tabs .on { background: var(--ink); color: var(--sheet); font-weight: 700; }
   .tabs .on i { color: var(--sheet); }
   .util { margin-left: auto; display: flex; min-width: 0; }
-  .util button { flex: none; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util button { flex: none; padding: 0 14px; border-left: 1px solid var(--rule); font-size: 15px; }
   .util .on { background: var(--ink); color: var(--sheet); }
   .util .asks { display: flex; align-items: center; justify-content: center; gap: 8px; font-weight: 640; }
   .util .asks svg { width: 20px; height: 20px; }

@@ -417,7 +417,7 @@ export class TakeupApp extends LitElement {
             : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#table()?.open()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
-        <button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
+        ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
         <button aria-haspopup="dialog" @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>

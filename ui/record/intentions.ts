@@ -1,9 +1,9 @@
+import * as lessonWants from '../lessons/wants.ts';
 import * as ask from '../stations/ask/part.ts';
 import * as drum from '../stations/drum-off/part.ts';
 import * as faults from '../stations/faults/part.ts';
 import * as inspect from '../stations/inspect/part.ts';
 import * as kind from '../stations/kind/part.ts';
-import * as lessonWants from '../lessons/wants.ts';
 import * as lessons from '../stations/lessons/part.ts';
 import * as shoes from '../stations/new-shoes/part.ts';
 import * as own from '../stations/own/part.ts';

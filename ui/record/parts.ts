@@ -5,7 +5,6 @@ import { drumPart } from '../stations/drum-off/part.ts';
 import { faultsPart } from '../stations/faults/part.ts';
 import { inspectPart } from '../stations/inspect/part.ts';
 import { kindPart } from '../stations/kind/part.ts';
-  },
 import { lessonsPart } from '../stations/lessons/part.ts';
 import { shoesPart } from '../stations/new-shoes/part.ts';
 import { ownPart } from '../stations/own/part.ts';
