@@ -26,6 +26,13 @@ async function begin(page: Page, title: string): Promise<void> {
   await panel(page).waitFor();
 }
 
+/** Words of the roles on the drawing. */
+const roles = (page: Page) =>
+  page
+    .locator('takeup-stage')
+    .getByText(/^(Leading|Trailing)/)
+    .count();
+
 const lessons = shipped.filter((l) => l.kind === 'lesson');
 
 it.each(lessons.map((l) => [l.title, l] as const))(
@@ -69,7 +76,9 @@ it('is taught by four keys of a remote, and the class’s hands stay beside the 
     await soon(async () => expect(await place(page)).toContain(`step ${step} of`));
     await page.keyboard.press('PageUp');
     await page.keyboard.press('PageUp');
-    expect(await panel(page).locator('.mine').getAttribute('data-choice')).toBe('B');
+    await soon(async () =>
+      expect(await panel(page).locator('.mine').getAttribute('data-choice')).toBe('B'),
+    );
     await page.keyboard.press('PageDown');
     await soon(async () => expect(await phase(page)).toBe('Explain'));
     if (step === 1) {
@@ -77,7 +86,7 @@ it('is taught by four keys of a remote, and the class’s hands stay beside the 
       expect(await hands.innerText()).toContain('2');
     }
     await page.keyboard.press('.');
-    expect(await page.locator('main.wall.blank').count()).toBe(1);
+    await soon(async () => expect(await page.locator('main.wall.blank').count()).toBe(1));
     await page.keyboard.press('.');
     await page.keyboard.press('PageDown');
   }
@@ -96,7 +105,7 @@ it('keeps its answer to itself: values, layers, table and roles are covered', as
   expect(await page.getByRole('button', { name: 'Table' }).isDisabled()).toBe(true);
   await page.keyboard.press('t');
   expect(await page.locator('takeup-readings dialog[open]').count()).toBe(0);
-  expect(await page.locator('takeup-stage').innerText()).not.toMatch(/Leading|Trailing/);
+  expect(await roles(page)).toBe(0);
   // The space bar goes on with the lesson: it does not press before somebody guessed.
   await page.keyboard.press(' ');
   expect(await phase(page)).toBe('Predict');
@@ -105,9 +114,7 @@ it('keeps its answer to itself: values, layers, table and roles are covered', as
   await soon(async () => expect(await phase(page)).toBe('Explain'));
   // A wrong guess is struck through, without a colour of its own.
   expect(await panel(page).locator('li[data-choice="A"] s').count()).toBe(1);
-  await soon(async () =>
-    expect(await page.locator('takeup-stage').innerText()).toMatch(/Leading|Trailing/),
-  );
+  await soon(async () => expect(await roles(page)).toBeGreaterThan(0));
   expect(errors).toEqual([]);
   await close();
 });
@@ -235,6 +242,57 @@ it('is clean for assistive software: its list, a question, an outcome, the wall'
   await page.keyboard.press('w');
   await page.locator('main.wall').waitFor();
   expect(await seriousFaults(page)).toEqual([]);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('opens a stranger’s lesson, and says where one is wrong', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('l');
+  const own = { ...lessons[0], name: 'mine', title: 'Mine <b>bold</b>' };
+  const file = (data: unknown) => ({
+    name: 'lesson.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(typeof data === 'string' ? data : JSON.stringify(data)),
+  });
+  const input = page.getByLabel('Open a lesson file');
+  await input.setInputFiles(file({ ...own, tittle: 1, steps: [{ ...own.steps?.[0], shos: 2 }] }));
+  const alert = page.locator('takeup-lessons [role="alert"]');
+  await expect.poll(() => alert.innerText()).toContain('steps.0.shos: found an unknown key');
+  expect(await alert.innerText()).toContain('the nearest is title');
+  await input.setInputFiles(file('\u0000PNG'));
+  await expect.poll(() => alert.innerText()).toContain('(file)');
+  await input.setInputFiles(file(own));
+  await page.getByRole('button', { name: 'Begin: Mine <b>bold</b>' }).click();
+  await soon(async () => expect(await place(page)).toContain('step 1 of'));
+  // Texts stay texts.
+  expect(await panel(page).locator('h1').innerText()).toBe('Mine <b>bold</b>');
+  await page.waitForTimeout(1200);
+  await page.reload();
+  await panel(page).waitFor();
+  expect(await panel(page).locator('h1').innerText()).toBe('Mine <b>bold</b>');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('tells the teacher in a window of its own, which works the lesson', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await begin(page, 'Self-energising and direction');
+  const opened = page.context().waitForEvent('page');
+  await page.keyboard.press('i');
+  const teacher = await opened;
+  await teacher.locator('takeup-teacher .ask').waitFor();
+  expect(await teacher.locator('.choice.right').innerText()).toContain('Three times');
+  expect(await teacher.locator('[data-clock]').innerText()).toMatch(/\d:\d\d/);
+  await teacher.getByRole('button', { name: 'One hand more for A' }).click();
+  await expect.poll(() => panel(page).locator('li[data-choice="A"] .hands').innerText()).toBe('1');
+  await teacher.locator('button.p').click();
+  await soon(async () => expect(await phase(page)).toBe('Explain'));
+  await teacher.locator('button.p').click();
+  await soon(async () => expect(await place(page)).toContain('step 2 of'));
+  await expect.poll(() => teacher.locator('h2').first().innerText()).toContain('On the wall');
+  expect(await seriousFaults(teacher)).toEqual([]);
   expect(errors).toEqual([]);
   await close();
 });

@@ -1,7 +1,9 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { type Finding, tellFinding } from '../../../sim/index.ts';
 import type { Lesson } from '../../lessons/format.ts';
-import { keptLessons, shipped } from '../../lessons/library.ts';
-import { progressOf } from '../../lessons/wants.ts';
+import { keptLessons, lessonNamed, readKept, shipped } from '../../lessons/library.ts';
+import { MOST_LESSON } from '../../lessons/read.ts';
+import { dropLesson, keepLesson, progressOf } from '../../lessons/wants.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
@@ -9,9 +11,20 @@ import { LessonDesk } from './desk.ts';
 
 /** All lessons and talks, each with its idea and how far it was taken. */
 export class LessonList extends LitElement {
-  static override properties = { session: { attribute: false }, rev: { type: Number } };
+  static override properties = {
+    session: { attribute: false },
+    rev: { type: Number },
+    refused: { state: true },
+  };
   declare session: Session;
   declare rev: number;
+  /** A file that could not be read as a lesson, and why. */
+  declare refused: { readonly name: string; readonly findings: readonly Finding[] } | null;
+
+  constructor() {
+    super();
+    this.refused = null;
+  }
 
   static override styles = css`
     :host { display: block; background: var(--sheet); font-size: 16.5px; line-height: 1.36; }
@@ -26,9 +39,75 @@ export class LessonList extends LitElement {
     button { font: inherit; font-weight: 620; color: inherit; background: none; border: 2px solid var(--ink); border-radius: 0; min-height: 46px; min-width: 150px; padding: 0 14px; cursor: pointer; grid-row: 1 / span 2; grid-column: 3; }
     button.on { background: var(--ink); color: var(--sheet); }
     button:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
+    .file { position: relative; display: inline-grid; place-items: center; min-height: 46px; border: 2px solid var(--ink); padding: 0 16px; font-weight: 620; margin-top: 10px; }
+    .file input { position: absolute; inset: 0; opacity: 0; cursor: pointer; }
+    .file:focus-within { outline: 4px solid var(--trail); outline-offset: 2px; }
+    .refused { border: 2px solid var(--ink); padding: 10px 14px; margin-top: 10px; }
+    .refused ul { font-size: 15px; } .refused li { display: block; padding: 4px 0; overflow-wrap: anywhere; }
+    .files { display: flex; gap: 10px; align-items: center; flex-wrap: wrap; margin-top: 8px; }
+    .files button { grid-row: auto; }
     @media ${COMPACT} { .in { padding: 4px 22px 24px; } h2 { font-size: 19px; margin-top: 14px; } b { font-size: 15.5px; } p { font-size: 14.5px; } li { padding: 6px 0 7px; } }
     @media ${NARROW} { .in { padding: 4px 14px 20px; } li { grid-template-columns: 34px 1fr; } button { grid-row: auto; grid-column: 2; margin-top: 5px; } b { font-size: 17px; } p { font-size: 16px; } }
   `;
+
+  /** A lesson's file, opened as a stranger's: read before it is kept, and told what is wrong with it. */
+  async #open(input: HTMLInputElement): Promise<void> {
+    const file = input.files?.[0];
+    if (!file) return;
+    input.value = '';
+    const { name } = file;
+    if (file.size > 4 * MOST_LESSON) {
+      const size = {
+        path: '(file)',
+        found: `${file.size} bytes`,
+        allowed: `at most ${MOST_LESSON}`,
+      };
+      this.refused = { name, findings: [size] };
+      return;
+    }
+    const text = await file.text();
+    const read = readKept(text);
+    if (!read.ok) {
+      this.refused = { name, findings: read.findings };
+      return;
+    }
+    const { moment } = this.session;
+    const same = lessonNamed(moment, read.lesson.name);
+    if (same && shipped.includes(same)) {
+      const taken = {
+        path: 'name',
+        found: read.lesson.name,
+        allowed: 'a name that no lesson of the page has',
+      };
+      this.refused = { name, findings: [taken] };
+      return;
+    }
+    this.refused = null;
+    const before = moment.parts.lessons.shelf.find((t) => {
+      const known = readKept(t);
+      return known.ok && known.lesson.name === read.lesson.name;
+    });
+    this.session.do(keepLesson, text, before ?? null);
+  }
+
+  #files(): TemplateResult {
+    const { shelf } = this.session.moment.parts.lessons;
+    const opens = (e: Event): void => {
+      this.#open(e.target as HTMLInputElement);
+    };
+    return html`<label class="file">Open a lesson file<input type="file" accept=".json,application/json" aria-label="Open a lesson file" @change=${opens} /></label>
+      ${
+        this.refused
+          ? html`<div class="refused" role="alert"><b>${this.refused.name} was not opened; nothing else has changed.</b><ul>${this.refused.findings.map((f) => html`<li>${tellFinding(f)}</li>`)}</ul></div>`
+          : nothing
+      }
+      ${shelf.map((text) => {
+        const read = readKept(text);
+        return read.ok
+          ? html`<div class="files"><span>${read.lesson.title}</span><button @click=${() => this.session.do(dropLesson, text)}>Take it off</button></div>`
+          : nothing;
+      })}`;
+  }
 
   #one(lesson: Lesson): TemplateResult {
     const { step, answers } = progressOf(this.session.moment, lesson.name);
@@ -38,7 +117,7 @@ export class LessonList extends LitElement {
     const far = over ? 'taken to its end' : begun ? `at ${step + 1} of ${lesson.steps.length}` : '';
     return html`<li data-lesson=${lesson.name}><i>${lesson.number ?? nothing}</i><b>${lesson.title}</b>
       <p>${lesson.idea ?? ''} ${lesson.steps.length} ${what}${far ? html`, <strong>${far}</strong>` : nothing}.</p>
-      <button class=${begun && !over ? 'on' : ''} aria-label=${`${begun && !over ? 'Go on with' : 'Begin'}: ${lesson.title}`} @click=${() => deskOf(LessonDesk, this.session).open(lesson)}>${begun && !over ? 'Go on' : lesson.kind === 'talk' ? 'Play' : 'Begin'}</button></li>`;
+      <button class=${begun && !over ? 'on' : ''} aria-label=${`${begun && !over ? 'Go on with' : lesson.kind === 'talk' ? 'Play' : 'Begin'}: ${lesson.title}`} @click=${() => deskOf(LessonDesk, this.session).open(lesson)}>${begun && !over ? 'Go on' : lesson.kind === 'talk' ? 'Play' : 'Begin'}</button></li>`;
   }
 
   override render() {
@@ -47,7 +126,7 @@ export class LessonList extends LitElement {
     const course = shipped.filter((l) => l.kind === 'lesson');
     const group = (title: string, all: readonly Lesson[]) =>
       all.length > 0 ? html`<h2>${title}</h2><ul>${all.map((l) => this.#one(l))}</ul>` : nothing;
-    return html`<div class="in">${group('Talks', talks)}${group('Lessons', course)}${group('Yours', own)}</div>`;
+    return html`<div class="in">${group('Talks', talks)}${group('Lessons', course)}${group('Yours', own)}${this.#files()}</div>`;
   }
 }
 customElements.define('takeup-lessons', LessonList);
