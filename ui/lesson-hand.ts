@@ -115,7 +115,7 @@ export class LessonHand {
     if (!doing) return;
     const seconds = doing.before > 0 ? Math.min(0.1, (now - doing.before) / 1000) : 0;
     doing.before = now;
-    if (!this.#session.frozen && this.#session.stepShown === 0) this.#forward(doing, seconds);
+    if (!this.#session.frozen && !this.#session.showing) this.#forward(doing, seconds);
     if (this.#doing) this.#frame = requestAnimationFrame(this.#tick);
   };
 
@@ -148,8 +148,7 @@ export class LessonHand {
       this.#put(beat, to === most ? doing.beat + 1 : doing.beat, false, to);
       doing.moment = to;
       // A tooth that dropped in on the road is seen and heard as in Wear.
-      if (action.do === 'wear' && this.#session.state.tooth > before)
-        this.#session.tellClick(false);
+      if (action.do === 'wear' && this.#session.state.tooth > before) this.#session.tellClick();
     }
     if (to < most) return false;
     if (action.do === 'pedal' || action.do === 'release') {
