@@ -2,7 +2,6 @@ import type { FaultChange, FaultId } from '../index.ts';
 
 /** What a workshop says of a fault. */
 export interface FaultWords {
-  readonly name: string;
   /** Under the name: what it does, in a few words. */
   readonly short: string;
   /** Which parameter is changed, and by how much. */
@@ -18,6 +17,7 @@ export interface FaultWords {
 /** A fault: the change that makes it, and its words. */
 export interface Fault extends FaultWords, FaultChange {
   readonly id: FaultId;
+  readonly name: string;
   readonly group: FaultGroup;
 }
 

@@ -4,7 +4,6 @@ import type { FaultWords } from './fault-types.ts';
 /** What the workshop says of them. */
 export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
   'seized short': {
-    name: 'Adjuster seized short',
     short: 'the strut stays at tooth 0',
     change: 'adjuster seized, tooth 0 on linings worn as they are',
     mechanism:
@@ -17,7 +16,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'strut',
   },
   'worn teeth': {
-    name: 'Worn teeth let go',
     short: 'the strut slips back under a parking pull',
     change: 'teeth hold 1 000 N, two teeth lost on the parking brake',
     mechanism:
@@ -28,7 +26,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'park',
   },
   'broken lever spring': {
-    name: 'Spring of the toothed lever broken',
     short: 'the lever never drops in',
     change: 'lever spring at 0, tooth 0 on linings worn as they are',
     mechanism:
@@ -39,7 +36,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'springs',
   },
   'stepped hot': {
-    name: 'Stepped on while hot',
     short: 'teeth taken on a grown drum',
     change: `one firm press with the drum ${DESCENT} K hotter, then cold again`,
     mechanism:
@@ -51,7 +47,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'park',
   },
   'shoes swapped': {
-    name: 'Used shoes swapped front to rear',
     short: 'each lining runs where the other was worn in',
     change: 'worn profiles of the two linings exchanged',
     mechanism:
@@ -62,7 +57,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'wear',
   },
   'wrong side': {
-    name: 'Adjusters left and right swapped',
     short: 'a passed tooth winds the strut back',
     change: 'a step goes the wrong way; back at tooth 0',
     mechanism:
@@ -73,7 +67,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'springs',
   },
   'strut mis-seated': {
-    name: 'Strut not in its seat',
     short: 'the shoes stand held out',
     change: 'strut 1.5 mm longer between its seats',
     mechanism: 'A strut end that rides on the edge of its notch spaces the shoes by so much more.',
@@ -83,7 +76,6 @@ export const adjusterFaults: Readonly<Record<AdjusterFault, FaultWords>> = {
     caution: 'springs',
   },
   'dead adjuster to the end': {
-    name: 'Piston past its run-out',
     short: 'linings gone, drum worn, strut at 0',
     change: 'linings worn to the table, drum 1 mm on radius past new, tooth 0',
     mechanism:

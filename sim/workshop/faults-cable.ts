@@ -4,7 +4,6 @@ import type { FaultWords } from './fault-types.ts';
 /** What the workshop says of them. */
 export const cableFaults: Readonly<Record<CableFault, FaultWords>> = {
   'short cable': {
-    name: 'Cable set too short',
     short: 'the lever never gets home',
     change: 'lever held 6 mm off its stop',
     mechanism:
@@ -15,7 +14,6 @@ export const cableFaults: Readonly<Record<CableFault, FaultWords>> = {
     caution: 'park',
   },
   'kept pull': {
-    name: 'Cable keeps its pull',
     short: 'seized in its sheath: the lever never gets home',
     change: '40 N stay in one cable after release',
     mechanism:
@@ -26,7 +24,6 @@ export const cableFaults: Readonly<Record<CableFault, FaultWords>> = {
     caution: 'hot',
   },
   'stretched cable': {
-    name: 'Cable stretched or slack',
     short: 'the lever’s stroke is lost before the hook',
     change: 'cable slack 10 mm more',
     mechanism:
@@ -37,7 +34,6 @@ export const cableFaults: Readonly<Record<CableFault, FaultWords>> = {
     caution: 'park',
   },
   'stiff pivot': {
-    name: 'Parking lever stiff in its pivot',
     short: 'half the pull never gets to the shoes',
     change: 'half the cable’s pull lost in the lever’s pivot',
     mechanism: 'A rusted pivot takes part of the cable’s pull, on the way out and on the way back.',

@@ -4,7 +4,6 @@ import type { FaultWords } from './fault-types.ts';
 /** What the workshop says of them. */
 export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
   'oval drum': {
-    name: 'Drum oval',
     short: 'rubs twice a turn',
     change: 'radius ± 0.12 mm, adjuster a tooth further out',
     mechanism:
@@ -15,7 +14,6 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     caution: 'fitting',
   },
   'drum off centre': {
-    name: 'Drum off centre',
     short: 'rubs once a turn',
     change: 'axis of the bore 0.20 mm beside the axle’s',
     mechanism:
@@ -26,7 +24,6 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     caution: 'drumOff',
   },
   lip: {
-    name: 'Lip behind the linings',
     short: 'the unworn edge holds the drum',
     change: 'swept face and linings worn 0.15 mm deeper, the edge as new',
     mechanism:
@@ -37,7 +34,6 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     caution: 'drumOff',
   },
   'hub rust': {
-    name: 'Rust at the hub',
     short: 'the drum is bonded to its spigot',
     change: 'bond at the hub set',
     mechanism:
@@ -48,7 +44,6 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     caution: 'hubRust',
   },
   groove: {
-    name: 'Groove in a plate pad',
     short: 'the shoe’s edge catches, then snaps',
     change: 'an edge breaks out of its groove at 150 N',
     mechanism:
@@ -59,7 +54,6 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     caution: 'springs',
   },
   bearing: {
-    name: 'Bearing lets the drum rise',
     short: 'free on stands, hot on the road',
     change: 'the loaded drum rises 0.30 mm against the plate',
     mechanism:
@@ -70,7 +64,6 @@ export const drumFaults: Readonly<Record<DrumFault, FaultWords>> = {
     caution: 'stands',
   },
   'rusted on': {
-    name: 'Linings rusted on',
     short: 'stuck until it breaks once',
     change: 'rust bond between lining and bore set',
     mechanism:

@@ -6,7 +6,6 @@ const COMMON = 'Factor on friction: common practice, without a published table.'
 /** What the workshop says of them. */
 export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
   'fluid on linings': {
-    name: 'Fluid on both linings of one wheel',
     short: 'half the friction, both shoes',
     change: 'friction × 0.5 on both linings',
     mechanism: `A film halves the friction; the torque falls by more, since the drum’s own help goes with it. ${COMMON}`,
@@ -16,7 +15,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'fluid',
   },
   'oil on one lining': {
-    name: 'Oil on one lining',
     short: 'the rear shoe has lost its grip',
     change: 'friction × 0.5 on the rear lining of one wheel',
     mechanism: `Oil past the hub seal wets one lining. That shoe is missed where it would lead. ${COMMON}`,
@@ -26,7 +24,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'park',
   },
   glazed: {
-    name: 'Glazed linings',
     short: 'polished, a quarter of the friction lost',
     change: 'friction × 0.75 on all linings',
     mechanism: `Many gentle stops polish the face. Gap and travel stay as they were, force does not. ${COMMON}`,
@@ -36,7 +33,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'wear',
   },
   damp: {
-    name: 'Damp rust on the drum, first stops',
     short: 'more friction for a few stops',
     change: 'friction × 1.45 on all linings',
     mechanism: `A bloom of rust lifts friction, and the leading shoe’s help makes more than double of it. It is gone after a few stops. ${COMMON}`,
@@ -46,7 +42,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'fault',
   },
   'water inside': {
-    name: 'Water in the drum',
     short: 'a film for some stops',
     change: 'friction × 0.4 on all linings',
     mechanism: `The drum holds water, and a film carries the lining. ${COMMON}`,
@@ -56,7 +51,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'fault',
   },
   'hot fade': {
-    name: 'Fade after a long descent',
     short: 'less friction in a wider drum',
     change: 'drum 287 K hotter',
     mechanism:
@@ -67,7 +61,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'hot',
   },
   'oversize bore': {
-    name: 'Standard shoes in a worn drum',
     short: 'bears in the middle until bedded',
     change: 'new shoes in a drum 0.30 mm larger on radius, pressed until silent',
     mechanism:
@@ -78,7 +71,6 @@ export const frictionFaults: Readonly<Record<FrictionFault, FaultWords>> = {
     caution: 'fitting',
   },
   'lining ends': {
-    name: 'Linings ground too large',
     short: 'bears at toe and heel only',
     change: 'linings ground 0.20 mm larger on radius than a new drum',
     mechanism: 'The ends touch first. Pressure at the toe counts most, so it grabs.',

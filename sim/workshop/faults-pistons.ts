@@ -4,7 +4,6 @@ import type { FaultWords } from './fault-types.ts';
 /** What the workshop says of them. */
 export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
   'weak springs': {
-    name: 'Return springs weak',
     short: 'the shoes come off the strut too early',
     change: 'half the rate and force of all return springs',
     mechanism:
@@ -15,7 +14,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'springs',
   },
   'strong springs': {
-    name: 'Return springs too strong',
     short: 'wrong springs, or fitted in the wrong holes',
     change: 'rate and force of all return springs half as much again',
     mechanism:
@@ -26,7 +24,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'springs',
   },
   'stuck piston': {
-    name: 'One piston stuck',
     short: 'the front shoe is not pushed',
     change: 'front piston does not move',
     mechanism:
@@ -37,7 +34,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'fluid',
   },
   'sluggish pistons': {
-    name: 'Pistons sluggish',
     short: 'dry cups hold back both ways',
     change: 'each cup rubs with 100 N more',
     mechanism:
@@ -48,7 +44,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'fluid',
   },
   'leaning part': {
-    name: 'Something leans on one shoe',
     short: 'a stuck part pushes the front toe',
     change: '100 N on the front toe',
     mechanism:
@@ -59,7 +54,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'springs',
   },
   hose: {
-    name: 'Hose shuts on the way back',
     short: 'the line stays under pressure',
     change: '8 bar stay in one line after release, for minutes',
     mechanism:
@@ -70,7 +64,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'fluid',
   },
   'port shut': {
-    name: 'No free play at the master',
     short: 'the port stays covered, all wheels hold pressure',
     change: 'no free play; 8 bar stay in the line once the fluid is warm (6 cold)',
     mechanism:
@@ -81,7 +74,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'fault',
   },
   'other bore': {
-    name: 'Wrong cylinder: bore too large',
     short: 'the same pressure pushes harder',
     change: 'bore 20.64 mm on one wheel',
     mechanism:
@@ -92,7 +84,6 @@ export const pistonFaults: Readonly<Record<PistonFault, FaultWords>> = {
     caution: 'fitting',
   },
   air: {
-    name: 'Air in the circuit',
     short: 'the pedal squeezes gas first',
     change: 'rest of the circuit gives 600 mm³ for each MPa',
     mechanism:

@@ -1,4 +1,5 @@
 import { type FaultId, faultChanges } from '../index.ts';
+import { faultNames } from './fault-names.ts';
 import type { Fault, FaultGroup, FaultWords, NotShown } from './fault-types.ts';
 import { adjusterFaults } from './faults-adjuster.ts';
 import { cableFaults } from './faults-cable.ts';
@@ -13,6 +14,7 @@ const group = <Id extends FaultId>(
 ): Fault[] =>
   (Object.keys(words) as Id[]).map((id) => ({
     id,
+    name: faultNames[id],
     group: name,
     ...faultChanges[id],
     ...words[id],

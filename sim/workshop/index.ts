@@ -10,6 +10,7 @@ export {
 export { type Case, cases } from './cases.ts';
 export { type Examination, type ExaminationId, examinations } from './examinations.ts';
 export { examine, minutesOf, type Observed, parted } from './examine.ts';
+export { faultIds, faultNames, isFault } from './fault-names.ts';
 export type { Fault, FaultGroup, NotShown } from './fault-types.ts';
 export { faultOf, faults, notShown } from './faults.ts';
 export { restsOn } from './forecast-text.ts';

@@ -3,6 +3,8 @@ import {
   type BrakeState,
   balance,
   createRig,
+  type FaultId,
+  faultChanges,
   freshState,
   HOT_LOCK,
   type Instant,
@@ -17,7 +19,7 @@ import {
   tellFinding,
   withAdjuster,
 } from '../../sim/index.ts';
-import { faultOf, ownWords } from '../../sim/workshop/index.ts';
+import { ownWords } from '../../sim/workshop/index.ts';
 import { brakes } from '../scenes.ts';
 import type { AdjusterFit, Bench, BrakeRef } from './bench.ts';
 import { KeptFor } from './kept.ts';
@@ -93,7 +95,8 @@ function withFaultBuilt(brake: Brake, id: string): Brake {
   const known = faulty.of(brake, () => new Map());
   const found = known.get(id);
   if (found) return found;
-  const built = faultOf(id).apply(rigOfBrake(brake), freshState(brake)).brake ?? brake;
+  const built =
+    faultChanges[id as FaultId].apply(rigOfBrake(brake), freshState(brake)).brake ?? brake;
   known.set(id, built);
   return built;
 }

@@ -1,11 +1,12 @@
-import { faultOf } from '../../sim/workshop/index.ts';
+import { faultNames, isFault } from '../../sim/workshop/index.ts';
 import { brakeOf } from './derive.ts';
 import type { Moment } from './moment.ts';
 
 /** The brake on the bench with the fault that is built into it. */
 export function benchTitle(m: Moment): string {
   const { title } = brakeOf(m);
-  return m.bench.fault === null ? title : `${title}: ${faultOf(m.bench.fault).name}`;
+  const { fault } = m.bench;
+  return fault === null || !isFault(fault) ? title : `${title}: ${faultNames[fault]}`;
 }
 
 /** What stands on the bench instead of one's own brake, in the list of brakes and on the band; null: nothing does. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
-import { faults } from '../../sim/workshop/index.ts';
+import { isFault } from '../../sim/workshop/index.ts';
 import { NO_LESSONS } from '../stations/lessons/part.ts';
 import { type Bench, benchSchema, MOST_BAR } from './bench.ts';
 import { brakeOfBench, ownBrakeOf, sceneOf } from './derive.ts';
@@ -119,7 +119,7 @@ function benchWrong(path: string, bench: Bench, shelf: Shelf): Wrong[] {
     const found = bench.brake.kind === 'whole' ? 'a scene' : bench.brake.name;
     return [{ path: `${path}.brake`, found, allowed: 'a brake that is kept here' }];
   }
-  if (bench.fault !== null && !faults.some((f) => f.id === bench.fault)) {
+  if (bench.fault !== null && !isFault(bench.fault)) {
     return [{ path: `${path}.fault`, found: bench.fault, allowed: 'a fault of the list' }];
   }
   const { states } = ownBrakeOf(bench, shelf);

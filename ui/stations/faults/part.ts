@@ -1,11 +1,11 @@
 import * as v from 'valibot';
-import { UNHELD, withFault } from '../../../sim/index.ts';
+import { type FaultId, faultChanges, UNHELD, withFault } from '../../../sim/index.ts';
 import {
   cases,
   type ExaminationId,
   examinations,
-  faultOf,
-  faults,
+  faultIds,
+  faultNames,
 } from '../../../sim/workshop/index.ts';
 import { freshBench, released } from '../../record/bench.ts';
 import { arrive, leave, opened } from '../../record/guest.ts';
@@ -58,8 +58,7 @@ const UNTOUCHED = {
   cheapest: false,
 } as const;
 
-const ids = faults.map((f) => f.id);
-const id = v.picklist(ids);
+const id = v.picklist(faultIds);
 const count = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(2 ** 32));
 
 export const faultsPart: Part<FaultsPart> = {
@@ -83,7 +82,7 @@ export const faultsPart: Part<FaultsPart> = {
       v.array(v.picklist(examinations.map((e) => e.id))),
       v.maxLength(examinations.length),
     ),
-    wrong: v.pipe(v.array(id), v.maxLength(ids.length)),
+    wrong: v.pipe(v.array(id), v.maxLength(faultIds.length)),
     chosen: v.union([id, v.literal('')]),
     hinted: v.boolean(),
     named: v.nullable(id),
@@ -100,7 +99,10 @@ export const baseOf = (fault: string): string =>
 /** The van with a fault in it on the bench. */
 export function withFaultOn(m: Moment, fault: string): Moment {
   const standing = baseOf(fault);
-  const wheel = withFault({ rig: vanRig(), state: vanState(standing) }, faultOf(fault));
+  const wheel = withFault(
+    { rig: vanRig(), state: vanState(standing) },
+    faultChanges[fault as FaultId],
+  );
   const bench = freshBench(VAN, wheel.state);
   return put(released({ ...m, bench: { ...bench, fault, standing, held: wheel.held ?? UNHELD } }), {
     mode: 'browse',
@@ -136,7 +138,7 @@ export const chooseFault = intention(
     const on = withFaultOn(arrive(here, { kind: 'fault', id: fault }, FAULT_STANDS), fault);
     return here.parts.faults.mode === 'find' ? withLayers(on, { fan: true }) : on;
   },
-  (_before, _after, fault) => `fault ${faultOf(fault).name.toLowerCase()}`,
+  (_before, _after, fault) => `fault ${faultNames[fault as FaultId].toLowerCase()}`,
 );
 
 /** Takes the guest off the bench; the station stays open. */
