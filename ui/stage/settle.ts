@@ -142,12 +142,12 @@ class Lines {
   }
 }
 
-/** What goes where a name or a number has to stand: the outer band, and the arrow of turning. */
-const GIVES: ReadonlySet<string> = new Set(['fan', 'comb', 'turning']);
+/** What goes where a name or a number has to stand: the outer band, the arrow of turning, and forces. */
+const GIVES: ReadonlySet<string> = new Set(['fan', 'comb', 'turning', 'forces']);
 
 /**
- * Names and numbers stand where their leaders lead. Where the outer band would run through them, it
- * is left out as long as they are shown, its values too.
+ * Names and numbers stand where their leaders lead. Where the outer band or a force would run through
+ * them, it is left out as long as they are shown, its values too.
  */
 export function giveWay<D extends Drawing>(drawing: D): D {
   const fixed = drawing.labels.filter((l) => l.style === 'name' || l.style === 'number');

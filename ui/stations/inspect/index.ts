@@ -38,8 +38,8 @@ export const inspect: Station = {
   },
   over: (page) => (page.size === 'narrow' ? place(page) : html``),
   extra: (session, input) =>
-    // A phone has room for one kind of numbers, and so has a stage that is half a loupe.
-    input.layers.names && (input.view.narrow || session.layers.loupe)
+    // A phone has room for one kind of numbers; so have a wall and a stage that is half a loupe.
+    input.layers.names && (input.view.narrow || session.wall || session.layers.loupe)
       ? { shapes: [], labels: [] }
       : balloons(input, deskOf(InspectDesk, session).open, input.view.scale < 1),
 };
