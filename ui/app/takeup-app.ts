@@ -285,7 +285,7 @@ export class TakeupApp extends LitElement {
     else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
-    else if (e.key === 'l') session.lookBackOrNow();
+    else if (e.key === 'r') session.lookBackOrNow();
     else if (e.key === 'c') session.lastClick();
     else if (e.key === '[') session.goAt(slower(session.pace, 1));
     else if (e.key === ']') session.goAt(slower(session.pace, -1));
