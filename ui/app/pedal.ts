@@ -16,7 +16,7 @@ export class Pedal extends LitElement {
 
   static override styles = css`
     :host { display: block; }
-    .pad { position: relative; border: 2px solid var(--ink); height: var(--pad, 84px); overflow: hidden; display: flex; align-items: center; justify-content: space-between; padding: 0 20px; cursor: pointer; touch-action: none; user-select: none; -webkit-user-select: none;
+    .pad { position: relative; border: 2px solid var(--ink); height: var(--pad, 72px); overflow: hidden; display: flex; align-items: center; justify-content: space-between; padding: 0 20px; cursor: pointer; touch-action: none; user-select: none; -webkit-user-select: none;
       background: repeating-linear-gradient(90deg, transparent 0 15px, color-mix(in srgb, var(--ink) 16%, transparent) 15px 20px); }
     .pad:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
     .fill { position: absolute; inset: 0 auto 0 0; background: color-mix(in srgb, var(--fluid) 32%, transparent); border-right: 5px solid var(--fluid); }

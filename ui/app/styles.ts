@@ -57,7 +57,7 @@ export const styles = css`
   .bq strong { font-weight: 700; color: var(--ink); }
   .try { padding: 10px 18px 11px; font-size: 17.5px; line-height: 1.35; min-height: 70px; }
   .try b { font-weight: 780; margin-right: 6px; }
-  .ctl { padding: 12px 16px 14px; display: grid; gap: 10px; margin-top: auto; position: sticky; bottom: 0; z-index: 2; }
+  .ctl { padding: 10px 16px 12px; display: grid; gap: 8px; margin-top: auto; position: sticky; bottom: 0; z-index: 2; }
   .row { display: grid; gap: 10px; }
   .withhands { grid-template-columns: minmax(0, 1fr) auto; }
   .two { grid-template-columns: 1fr 1fr; }
