@@ -91,7 +91,10 @@ it('comes back after a reload as it was: station, brake, state, layers, a pedal 
   await expect
     .poll(() => page.getByRole('button', { name: /^Gap fan/ }).getAttribute('aria-pressed'))
     .toBe('true');
-  await page.getByRole('button', { name: 'View: Board' }).waitFor();
+  await page.getByRole('button', { name: 'Bench' }).click();
+  const board = page.getByRole('button', { name: 'Board', exact: true });
+  await expect.poll(() => board.getAttribute('aria-pressed')).toBe('true');
+  await page.getByRole('button', { name: 'Done' }).click();
   // In another station too, and in a window of its own.
   await page.keyboard.press('4');
   await at(page, 'park');

@@ -65,7 +65,7 @@ export function valuesOf(desk: LessonDesk, most: number): TemplateResult | typeo
   const all = desk.told.slice(0, most);
   if (all.length === 0) return nothing;
   if (desk.covered || (desk.phase === 'showing' && !desk.talk)) {
-    return html`<div class="covered" data-covered><b>${all.map((t) => t.value.name).join(', ')}</b><span class="hidden">: covered until it is shown</span><i aria-hidden="true"></i></div>`;
+    return html`<div class="covered" data-covered><b>${[...new Set(all.map((t) => t.value.name))].join(', ')}</b><span class="hidden">: covered until it is shown</span><i aria-hidden="true"></i></div>`;
   }
   // A talk tells what is, not what was.
   const before = !desk.talk && all.some(({ before: was, value }) => told(was) !== told(value));

@@ -99,7 +99,7 @@ export function teacherWords(desk: LessonDesk): TeacherWords | null {
     point: desk.text(step?.notes?.point),
     askNext: desk.text(step?.notes?.ask),
     minutes: step?.notes?.minutes ?? null,
-    covered: desk.covered ? desk.told.map((t) => t.value.name).join(', ') : '',
+    covered: desk.covered ? [...new Set(desk.told.map((t) => t.value.name))].join(', ') : '',
     caution: step?.caution ?? lesson.caution ?? '',
     around: [
       ['Before it', lesson.starter ?? ''],
