@@ -53,10 +53,12 @@ it('fits new shoes in six steps, as a user would', async () => {
   await press(page, 'Slide the drum on');
   await press(page, 'Press until silent');
   await expect.poll(() => card(page, 5).innerText()).toContain('no click, then silent');
-  // First stop against 2 000 km: 195 and 217 N·m; the front bears on 42 % of its arc, the rear on 29.
+  // First stop against 2 000 km: 195 and 217 N·m by the teaching tables, which reckon no spring of the
+  // toothed lever. It takes 6.3 N·m at any pressure: 226.6 less 220.2 of the sound brake (the lever's
+  // decision in sim/decisions). The front bears on 42 % of its arc, the rear on 29.
   await soonNear(
     async () => figure(await page.locator('[data-bed="0"] td').first().innerText()),
-    195,
+    195 - 6.3,
     { rel: 0.02 },
   );
   const last = page.locator('[data-bed="2000"] td').first();

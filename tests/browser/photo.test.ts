@@ -197,9 +197,7 @@ it('on the phone, by keyboard, over a reload; kept only if asked, and deleted wi
   await page.locator('takeup-photo input[type=file]').setInputFiles(file);
   await page.getByText('The picture is not kept here.').waitFor({ state: 'detached' });
   await page.getByLabel('Keep the picture in this browser').check();
-  await expect
-    .poll(() => page.getByLabel('Keep the picture in this browser').isChecked())
-    .toBe(true);
+  await page.getByLabel('The picture is kept in this browser').waitFor();
   await page.reload();
   await page.locator('takeup-photo .lens, takeup-photo canvas.all').first().waitFor();
   await page.getByText('The picture is not kept here.').waitFor({ state: 'detached' });

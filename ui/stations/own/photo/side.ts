@@ -174,7 +174,7 @@ export class PhotoSide extends LitElement {
     const { desk } = this;
     const { photo } = desk;
     return html`<section class="acts"><button class="btn" @click=${() => desk.mirror()} data-wheel>${photo?.wheel === 'right' ? 'A right-hand wheel' : 'A left-hand wheel'}: it is the other</button>
-      <label class="tick"><input type="checkbox" .checked=${desk.isKept} ?disabled=${!desk.picture} @change=${(e: Event) => desk.keep((e.target as HTMLInputElement).checked)} /> Keep the picture in this browser</label>
+      <label class="tick"><input type="checkbox" .checked=${desk.isKept} ?disabled=${!desk.picture} @change=${(e: Event) => desk.keep((e.target as HTMLInputElement).checked)} /> ${desk.isKept ? 'The picture is kept in this browser' : 'Keep the picture in this browser'}</label>
       <button class="btn" @click=${() => desk.goTo(null)}>Back to all sizes</button></section>`;
   }
 
