@@ -421,14 +421,18 @@ it('two windows: each sees the other’s brakes at once, and none is lost', asyn
   const other = await page.context().newPage();
   await other.goto(browser.address);
   await ready(other);
+  const kept = (p: Page) => p.locator('takeup-own .kept li');
   for (const p of [page, other]) {
     await p.locator('nav button', { hasText: 'My brake' }).click();
+    await p.getByRole('button', { name: 'Make it mine' }).waitFor();
+  }
+  // One after the other, each seen in both: so both windows have them in the same order.
+  for (const [n, p] of [page, other].entries()) {
     await p.getByRole('button', { name: 'Make it mine' }).click();
     await p.locator('[data-own="bore"] input').waitFor();
+    await expect.poll(() => kept(page).count()).toBe(n + 1);
+    await expect.poll(() => kept(other).count()).toBe(n + 1);
   }
-  const kept = (p: Page) => p.locator('takeup-own .kept li');
-  await expect.poll(() => kept(page).count()).toBe(2);
-  await expect.poll(() => kept(other).count()).toBe(2);
   // Different sizes of one brake, typed in both windows, are both kept.
   const first = await kept(page).first().locator('span').innerText();
   await other.locator('takeup-own .kept li').first().getByRole('button').first().click();
