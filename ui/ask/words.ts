@@ -283,7 +283,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
   ],
   [
     'wet',
-    'wet, rain, rainy, water, puddle, ford, flood, car wash, washing, washed, washed the car, drowned, river',
+    'wet, rain, rainy, water, puddle, deep water, flood, car wash, washing, washed, washed the car, drowned, river',
   ],
   [
     'damp',
@@ -416,7 +416,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
   ],
   [
     'servo',
-    'duo servo, dual servo, servo brake, servo kind, bendix type, self servo, big anchor at the top, adjusts in reverse, short and long lining, adjust in reverse, adjusts when reversing',
+    'duo servo, dual servo, servo brake, servo kind, self servo, big anchor at the top, adjusts in reverse, short and long lining, adjust in reverse, adjusts when reversing',
   ],
   ['booster', 'brake booster, booster, vacuum servo, vacuum booster, brake servo'],
   [

@@ -187,7 +187,7 @@ brakes grab in the morning | fault:damp, question:q063
 grabby first stop when its damp | fault:damp, question:q063
 rear locks in rain | fault:damp, question:q065
 snatchy when wet | fault:damp
-no brakes after driving through ford | fault:water inside
+no brakes after driving through deep water | fault:water inside
 brakes weak after puddle | fault:water inside
 boat trailer brakes no good after launching | fault:water inside
 brakes fade going down mountain | fault:hot fade

@@ -282,7 +282,7 @@ export const faultsSaid: Readonly<Record<FaultId, readonly string[]>> = {
   ],
   'water inside': [
     'no brakes after driving through water',
-    'weak after ford',
+    'weak after deep water',
     'brakes weak after a puddle',
     'water in the drum',
     'brakes dont work after car wash',
