@@ -60,6 +60,8 @@ export const styles = css`
   .ctl { padding: 10px 16px 12px; display: grid; gap: 8px; margin-top: auto; position: sticky; bottom: 0; z-index: 2; }
   .row { display: grid; gap: 10px; }
   .withhands { grid-template-columns: minmax(0, 1fr) auto; }
+  /* Beside another button there is no room for words and arrows both; the stage's own arrow shows the turn. */
+  @media (max-width: 1199px) { .withhands .seg button svg { display: none; } }
   .two { grid-template-columns: 1fr 1fr; }
   .three { grid-template-columns: 1fr 1fr 1fr; }
   .four { grid-template-columns: repeat(4, minmax(0, 1fr)); gap: 8px; }
