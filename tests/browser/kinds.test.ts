@@ -23,9 +23,11 @@ it.each([
   const card = page.locator('[data-kinds]');
   await card.waitFor();
   await expect.poll(() => card.locator('svg.pic').count()).toBe(10);
+  // Asked until it stands: the card is laid out anew after the window has changed its size.
   for (const [at, kind] of (await card.locator('svg.pic').all()).entries()) {
-    const box = await kind.boundingBox();
-    expect(box?.width, String(at)).toBeGreaterThan(at < 4 ? 100 : 60);
+    await expect
+      .poll(async () => (await kind.boundingBox())?.width ?? 0, { message: String(at) })
+      .toBeGreaterThan(at < 4 ? 100 : 60);
   }
   await expect.poll(() => card.innerText()).toMatch(/directions.*shares.*what turns the adjuster/s);
   await expect.poll(() => card.innerText()).toMatch(/This bench\. All of it holds\./);
