@@ -5,6 +5,7 @@ import { type StationId, stationNames } from '../record/moment.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import { readingEntries } from './readings.ts';
 import { faultsSaid } from './said/faults.ts';
+import { lessonTexts } from './said/lessons.ts';
 import { computedSaid, glossary, notHere, stationsSaid, topicsSaid } from './said/other.ts';
 import { cautionsSaid, partsSaid } from './said/parts.ts';
 import { questionsSaid } from './said/questions.ts';
@@ -91,6 +92,16 @@ export const entries: readonly Entry[] = [
           : { to: 'nothing' },
       says: n.says,
       ...(n.danger ? { danger: true } : {}),
+    }),
+  ),
+  ...Object.entries(lessonTexts).map(
+    ([name, { title, idea, says }]): Entry => ({
+      key: `lesson:${name}`,
+      kind: 'lesson',
+      title,
+      text: idea,
+      leads: { to: 'lesson', name },
+      says,
     }),
   ),
   ...(Object.keys(partNames) as PartId[]).map(

@@ -1,5 +1,6 @@
 import MiniSearch from 'minisearch';
 import { entries } from './entries.ts';
+import { figureEntries } from './figures.ts';
 import { type Term, termsOf } from './read.ts';
 import type { Entry, Kind } from './types.ts';
 
@@ -62,11 +63,15 @@ const spread = new Map<string, number>();
 }
 const known: ReadonlySet<string> = new Set(spread.keys());
 
+/** Where something is, of what kind of answer or how much of it: said beside a trouble, never the trouble itself. */
+const BESIDE = new Set('bothwheels allwheels howmuch explain right press'.split(' '));
+
 /** What a term tells: the rarer the more (inverse document frequency over entries). Unknown ones tell nothing. */
 const tells = (term: string): number => {
   const n = spread.get(term);
   if (n === undefined) return 0;
-  return Math.log(1 + entries.length / n) * (term.startsWith('not_') ? 0.5 : 1);
+  const share = term.startsWith('not_') || BESIDE.has(term) ? 0.5 : 1;
+  return Math.log(1 + entries.length / n) * share;
 };
 
 /** Who asks in his own words wants an answer before a word of the trade. */
@@ -127,8 +132,40 @@ function ranked(terms: readonly string[]): { found: Found[]; hits: Map<Entry, Se
 const NEAREST = ['station:see', 'station:start', 'station:kind', 'station:questions'];
 /** At most so many are listed. */
 const MOST = 24;
-/** A second topic is told when so much of the question is left by the best. */
+/** A second topic is told when so much of the question is left by the best, and it fits so well itself. */
 const LEFT = 0.42;
+const FITS = 0.22;
+
+/**
+ * The way in to which a word belongs, whatever else was said: where no line fits well, the trouble is
+ * still one of the pedal, of the lever, of heat. The first row that has a word of the question counts
+ * most where rows tell alike.
+ */
+const WAYS: readonly (readonly [key: string, terms: string])[] = [
+  ['check:drag', 'hot smell drag spin coast wontturn'],
+  ['check:lever', 'handbrake notch cable slope creep roll lever'],
+  ['check:pedal', 'pedal soft long sink hard throb'],
+  ['check:braking', 'pull grab weak yank skid wet fade damp'],
+  ['check:noise', 'noise squeal grind groan clunk swish rattle'],
+  ['station:drum-off', 'comeoff slid stud drum seized'],
+  ['station:inspect', 'limit thick score machine measure worn mark'],
+  ['station:new-shoes', 'fit shoe together bed lining goon'],
+];
+/** An answer under this is a guess; a third one that fits better than so stays where it is. */
+const WEAK = 0.42;
+const STAYS = 0.24;
+
+/** The way in whose words tell most of these terms; null where none has any. */
+function wayOf(terms: readonly string[]): string | null {
+  let best: string | null = null;
+  let most = 0;
+  for (const [key, words] of WAYS) {
+    const own = new Set(words.split(' '));
+    const sum = terms.filter((t) => own.has(t)).reduce((s, t) => s + tells(t), 0);
+    if (sum > most) [best, most] = [key, sum];
+  }
+  return best;
+}
 
 const entryOf = (key: string): Entry => entries.find((e) => e.key === key) as Entry;
 
@@ -146,14 +183,21 @@ export function ask(text: string, most = MOST): Answer {
     const sum = (of: readonly string[]): number => of.reduce((s, t) => s + tells(t), 0);
     if (rest.length > 1 && sum(rest) > LEFT * sum(terms)) {
       const other = ranked(rest).found.find((f) => f.entry !== first.entry);
-      if (other)
+      if (other && other.score > FITS)
         list = [first, other, ...found.filter((f) => f !== first && f.entry !== other.entry)];
+    }
+    const way = first.score < WEAK ? wayOf(terms) : null;
+    if (way && !list.slice(0, 3).some((f) => f.entry.key === way)) {
+      const put = found.find((f) => f.entry.key === way) ?? { entry: entryOf(way), score: 0.1 };
+      const at = (list[2]?.score ?? 0) < STAYS ? 2 : 3;
+      list = [...list.slice(0, at), put, ...list.slice(at).filter((f) => f.entry.key !== way)];
     }
     // A danger that is meant stands above all else.
     const at = list.findIndex((f) => f.entry.danger && f.score > 0.8 * first.score);
     if (at > 0) list = [list[at] as Found, ...list.filter((_, i) => i !== at)];
   }
-  const shown = list.slice(0, most);
+  const figures = figureEntries(text).map((entry) => ({ entry, score: 2 }));
+  const shown = [...figures, ...list].slice(0, most);
   for (const key of NEAREST)
     if (shown.length < NEAREST.length && !shown.some((f) => f.entry.key === key))
       shown.push({ entry: entryOf(key), score: 0 });

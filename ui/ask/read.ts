@@ -1,5 +1,5 @@
 import { stem } from './stem.ts';
-import { isEmpty, NEVER_MIXED, NOT, synonyms } from './words.ts';
+import { isEmpty, NEVER_MIXED, NOT, PLAIN, synonyms } from './words.ts';
 
 /** Reads what people type into the bench's own terms. */
 
@@ -73,8 +73,8 @@ const mixed = (a: string, b: string): boolean =>
 
 /** The word that was meant by one that nobody knows; itself where there is none. */
 function meant(word: string, more: ReadonlySet<string>): string {
-  if (known.has(word) || more.has(word) || isEmpty(word) || word.length < 4 || /\d/.test(word))
-    return word;
+  if (known.has(word) || more.has(word) || isEmpty(word) || PLAIN.has(word)) return word;
+  if (word.length < 4 || /\d/.test(word)) return word;
   const root = stem(word);
   if (known.has(root) || more.has(root)) return word;
   const most = word.length >= 8 ? 2 : 1;

@@ -29,6 +29,10 @@ export const stationTexts: Readonly<Partial<Record<StationId, Text>>> = {
   faults: { title: 'Faults: what each one does', text: 'Readings sound and with the fault.' },
   own: { title: 'My brake', text: 'Type in the sizes of your own.' },
   questions: { title: 'Questions', text: 'All of them, with their answers.' },
+  lessons: {
+    title: 'Lessons',
+    text: 'A question, a guess, then the brake itself; and a talk that plays by itself.',
+  },
   see: {
     title: 'What I see',
     text: 'Tap what you notice: likely causes, and the cheapest next check.',

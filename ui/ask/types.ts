@@ -12,12 +12,30 @@ export type Kind =
   | 'caution'
   | 'not here';
 
+/** Figures that were typed, on the way to where they are judged: texts, word for word. */
+export type Figures =
+  | {
+      readonly to: 'inspect';
+      readonly wheel: 'left' | 'right';
+      readonly write: readonly (readonly [key: SheetKey, text: string])[];
+    }
+  | {
+      readonly to: 'see';
+      readonly topic: 'lever' | 'drag' | 'braking';
+      readonly said: readonly (readonly [sign: string, text: string])[];
+    }
+  | { readonly to: 'park'; readonly percent: number };
+/** Places of the sheet that a typed figure can go to. */
+export type SheetKey = 'drumA' | 'drumNew' | 'drumMax' | 'leadThin' | 'trailThin';
+
 /** Where an entry leads: one intention's worth. */
 export type Leads =
   | { readonly to: 'question'; readonly id: string }
   | { readonly to: 'fault'; readonly id: string }
   | { readonly to: 'station'; readonly id: StationId }
   | { readonly to: 'see'; readonly topic: string }
+  | { readonly to: 'lesson'; readonly name: string }
+  | { readonly to: 'figures'; readonly figures: Figures }
   | { readonly to: 'names' }
   | { readonly to: 'table' }
   | { readonly to: 'nothing' };

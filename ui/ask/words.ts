@@ -40,7 +40,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
   ],
   [
     'jackscrew',
-    'jacking hole, threaded hole, extractor hole, jack bolt, jacking bolt, jack screw, screw bolts in',
+    'jacking hole, threaded hole, extractor hole, jack bolt, jacking bolt, jack screw, screw bolts in, threads in the drum, tapped hole, holes with a thread, bolts into the drum, screws into the drum, threads in the face',
   ],
   ['bearing', 'bearing, wheel bearing, hub bearing'],
   [
@@ -113,7 +113,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
   ],
   [
     'pawl',
-    'toothed lever, pawl, pall, paul, prawl, ratchet lever, quadrant, sector, stepped cam, latch, catch, adjuster lever, adjusting lever, clicker, little lever, spring loaded catch',
+    'toothed lever, pawl, pall, paul, prawl, ratchet lever, quadrant, sector, stepped cam, latch, catch, adjuster lever, adjusting lever, clicker, little lever, spring loaded catch, little arm, small arm, small lever, thin lever, finger of the adjuster',
   ],
   ['tooth', 'tooth, teeth, theeth, serration, cog tooth'],
   [
@@ -194,7 +194,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
   ['pedal', 'pedal, brake pedal, peddle, petal, padel'],
   [
     'long',
-    'long pedal, low pedal, pedal low, goes far, goes far down, goes a long way, long way down, half way, halfway, half way down, nearly to the floor, to the floor, on the floor, way down, bites late, lots of travel, too much travel, excessive travel, dead spot, far down, long travel, deep, goes down a long way, sits low, travel has got longer, excess travel',
+    'long pedal, low pedal, pedal low, goes far, goes far down, goes a long way, long way down, half way, halfway, half way down, nearly to the floor, to the floor, on the floor, way down, bites late, lots of travel, too much travel, excessive travel, dead spot, far down, long travel, deep, goes down a long way, sits low, travel has got longer, excess travel, to the carpet, to the boards, to the mat, hits the floor, hits the carpet',
   ],
   [
     'soft',
@@ -228,7 +228,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
   ],
   [
     'pull',
-    'pulls left, pulls right, pulls to one side, pull to one side, pulls to the left, pulls to the right, pulling to the left, pulling to the right, pulling left, pulling right, pulls to, veers, goes sideways, dives, one side stronger, imbalance, imbalanced, unbalanced, imballance, uneven braking, difference left and right, drags to one side, swerves',
+    'pulls left, pulls right, pulls to one side, pull to one side, pulls to the left, pulls to the right, pulling to the left, pulling to the right, pulling left, pulling right, pulls to, veers, goes sideways, dives, one side stronger, imbalance, imbalanced, unbalanced, imballance, uneven braking, difference left and right, drags to one side, swerves, yanks, tugs, darts, drifts, dives to one side, jerks to one side',
   ],
   [
     'drag',
@@ -458,7 +458,7 @@ const rows: readonly (readonly [term: string, said: string])[] = [
 
 /** Words that say nothing by themselves. Particles such as on, off, up, not and no are none of them. */
 const EMPTY =
-  'a an the my me i im ive we our it its is are am was were be been being of to and or so but that this these those there then than with for from by as at in into do does did doing have has had having just really very quite bit some any please help thanks hi hello guys anyone mate dear sir hey need want would could should can will may might like got get gets getting when where what which who how why if about also even still only now today after before while again ever since he she they them his her their you your us because cause seem seems feel feels felt car van truck vehicle ute bakkie rear back brake brakes break braking wheel wheels tyre tire side thing stuff something use used using make makes made go goes going know tell think one two much many lot all well ok old year years ago time day week month months weeks days hours minutes hour mile miles km bought out past let whether';
+  'a an the my me i im ive we our it its is are am was were be been being of to and or so but that this these those there then than with for from by as at in into do does did doing have has had having just really very quite bit some any please help thanks hi hello guys anyone mate dear sir hey need want would could should can will may might like got get gets getting when where what which who how why if about also even still only now today after before while again ever since he she they them his her their you your us because cause seem seems feel feels felt car van truck vehicle ute bakkie rear back brake brakes break braking wheel wheels tyre tire side thing stuff something use used using make makes made go goes going know tell think one two much many lot all well ok old year years ago time day week month months weeks days hours minutes hour mile miles km bought out past let whether allow allowed permitted';
 
 /** Told by their neighbours alone, where nothing else is left of a question. */
 const RARE = new Set(EMPTY.split(' '));
@@ -466,6 +466,13 @@ const RARE = new Set(EMPTY.split(' '));
 /** Words that turn what follows them. */
 export const NOT =
   'not no wont dont doesnt didnt cant couldnt isnt arent wasnt never without stopped refuses refuse fails nothing neither nor hardly barely wnt dosent doesn t';
+
+/** Ordinary words of the language that are no slip of a word of the trade, though one letter parts them. */
+export const PLAIN: ReadonlySet<string> = new Set(
+  'above across after again against almost along already also although always another anything around autumn away bad battery because before begin begins below belt best better between bits black board boat bolt boot boots both brother brown burst came care careful carpet cheap check chuck city clean cleaned clear clutch come cost costs country dear done door doors drove during each early easier east easy eight end ended ends engine every everything exhaust fast faster father feet fell final finally find fine finger fingers first five floor foot form found four free friend from full garage gave gear gears give given glass gone good great green grey guess half hand hands harder hardest hear heard hears heavier heavy high higher highest hitting home hour hours house hundred inside iron keep kept large larger last late later least left less light lights listen little long longer longest look looked looking looks loud louder lower lowest matter maybe metal mind minds mine minute mirror money month months more most mother motor near nearly neighbour never next night nights nine normal north nothing odd often older oldest other others outside over paint pair pairs paper part parts people perhaps person piece pieces place places plain plastic plate point points price quick quickly quiet quite read reads ready real really right rights road roads rubber said same sand saying says scared seat seats second seconds seeing seen sees sell sense seven shoot shop shops short shorter shoulder shout show shown shows sides since sits sitting sizes slow slowly small smaller sold some something sometimes soon sooner sound sounds south spring stand start started starts stay stays steel steering still stone stood stop store stores straight strange street summer sure take taken talk talked talks tell tells think thinks though thought thousand threw through till today told tonight took torn town uncle under until usual usually wait waits walk walks wall walls weather week weeks weird west while whilst white whole window windows winter within without wood word words work worked working works worse worst wrong year years young younger'.split(
+    ' ',
+  ),
+);
 
 /** No slip of one is the other. */
 export const NEVER_MIXED: readonly (readonly [string, string])[] = [

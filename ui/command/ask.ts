@@ -1,5 +1,6 @@
 import { kindNames } from '../ask/entries.ts';
 import { ask } from '../ask/rank.ts';
+import { lessonTexts } from '../ask/said/lessons.ts';
 import { topicTexts } from '../ask/texts.ts';
 import type { Leads } from '../ask/types.ts';
 import { questions } from '../questions/index.ts';
@@ -24,6 +25,10 @@ function placeOf(leads: Leads): string {
       return stationNames[leads.id];
     case 'see':
       return `${stationNames.see}: ${topicTexts[leads.topic]?.title ?? leads.topic}`;
+    case 'lesson':
+      return `${stationNames.lessons}: ${lessonTexts[leads.name]?.title ?? leads.name}`;
+    case 'figures':
+      return stationNames[leads.figures.to];
     case 'names':
       return `${stationNames.apply}, names on`;
     case 'table':

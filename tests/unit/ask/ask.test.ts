@@ -44,6 +44,7 @@ it('every entry has a key of its own, a title, a text and what people say', () =
     'reading',
     'part',
     'word',
+    'lesson',
     'caution',
   ])
     expect(kinds.has(kind as never), kind).toBe(true);

@@ -344,6 +344,21 @@ export const asked: Readonly<Record<string, Asked>> = {
   'own.drum': typed,
   'own.write': (m, c) => [own(m, c), c.of(ownKeys), c.of(texts), c.yes() ? sizes(c) : null],
   'ask.text': typed,
+  'ask.figures': (_m, c) => [
+    c.of([
+      {
+        to: 'inspect',
+        wheel: c.of(['left', 'right']),
+        write: [
+          ['drumA', c.of(texts)],
+          ['drumMax', '184 mm'],
+          ['drumNew', '180'],
+        ],
+      },
+      { to: 'see', topic: 'lever', said: [['notches', c.of(texts)]] },
+      { to: 'park', percent: c.real(-5, 80) },
+    ]),
+  ],
   'start.go': (_m, c) => [c.of(ways)],
   'see.topic': (_m, c) => [c.of(topics)],
   'see.say': (_m, c) => [

@@ -132,6 +132,15 @@ export const stationsSaid: Readonly<Record<string, readonly string[]>> = {
     'types of drum brakes',
     'types of adjusters',
   ],
+  lessons: [
+    'lessons for a class',
+    'list of lessons',
+    'teach my students',
+    'learn drum brakes',
+    'training course',
+    'teaching material for pupils',
+    'exercises',
+  ],
   start: ['start', 'beginning', 'where do I begin', 'first page', 'menu', 'home'],
 };
 
@@ -328,6 +337,7 @@ export const notHere: readonly NotHere[] = [
       'duo servo brake',
       'primary and secondary shoe which goes in front',
       'primary shoe shorter lining',
+      'long lining to the front or the short lining',
       'self adjuster adjusts in reverse',
       'adjusts when reversing',
       'back up and brake to adjust',
@@ -689,6 +699,8 @@ export const glossary: readonly (readonly [word: string, means: string, ...says:
     'how long does bedding in take',
     'break in new shoes',
     'running in new brake shoes',
+    'how many stops to bed in',
+    'drive gently for the first hundred miles',
   ],
   [
     'Brake factor',

@@ -182,6 +182,8 @@ export const questionsSaid: Readonly<Record<string, readonly string[]>> = {
     'when do I adjust the handbrake cable',
     'handbrake cable adjustment after new shoes',
     'do I adjust the cable before the shoes',
+    'cable before or after pressing the pedal',
+    'is the cable set last',
   ],
   q037: ['wheel free on stands but hot on the road', 'spins freely jacked up but gets hot driving'],
   q038: [
@@ -255,6 +257,7 @@ export const questionsSaid: Readonly<Record<string, readonly string[]>> = {
     'why does the leading shoe brake more',
     'which shoe does most of the work',
     'why is one shoe stronger forwards',
+    'why does one shoe bite harder than the other',
   ],
   q052: ['after reversing brake locked going forward', 'locks after I reverse'],
   q053: [
@@ -278,6 +281,7 @@ export const questionsSaid: Readonly<Record<string, readonly string[]>> = {
     'front shoe worn twice as much',
     'leading shoe thinner than trailing',
     'uneven wear of the two shoes',
+    'one shoe gone the other like new',
   ],
   q058: [
     'shoe thick at one end thin at the other',
@@ -490,6 +494,7 @@ export const questionsSaid: Readonly<Record<string, readonly string[]>> = {
   ],
   q117: [
     'which way round do the springs go',
+    'which hole does the spring hook into',
     'how does the strut go back',
     'where does this spring go',
     'put it together which way',

@@ -1,4 +1,5 @@
 import type { Leads } from '../../ask/types.ts';
+import { openLesson } from '../../lessons/wants.ts';
 import { show } from '../../record/guest.ts';
 import { layersOf } from '../../record/parts.ts';
 import { toggleLayer } from '../../record/view.ts';
@@ -6,6 +7,7 @@ import type { Session } from '../../session.ts';
 import { chooseFault } from '../faults/part.ts';
 import { showQuestion } from '../questions/part.ts';
 import { openTopic, type Topic } from '../see/part.ts';
+import { carryFigures } from './part.ts';
 
 /** Goes where an entry leads. Gives true where all readings are asked for, which a dialog shows. */
 export function follow(session: Session, leads: Leads): boolean {
@@ -22,6 +24,16 @@ export function follow(session: Session, leads: Leads): boolean {
       return false;
     case 'see':
       session.do(openTopic, leads.topic as Topic);
+      return false;
+    case 'lesson':
+      // The lessons are larger than Ask: they come with the first of them.
+      import('../../lessons/library.ts').then(({ lessonNamed }) => {
+        const lesson = lessonNamed(session.moment, leads.name);
+        if (lesson) session.do(openLesson, lesson);
+      });
+      return false;
+    case 'figures':
+      session.do(carryFigures, leads.figures);
       return false;
     case 'names':
       session.do(show, 'apply');

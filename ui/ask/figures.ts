@@ -1,0 +1,257 @@
+import type { Entry, Figures } from './types.ts';
+
+/**
+ * Figures in what was typed: each goes to the place where it is judged, word for word as it was typed.
+ * Which a number is, is told by the noun that stands nearest and by what such a size can be: a drum is
+ * not 2 mm wide, and a lining not 200 thick.
+ */
+
+/** What a number can be of. */
+type What = 'drum' | 'mark' | 'new' | 'lining' | 'notches' | 'slope' | 'turn' | 'unlike' | 'swing';
+
+/** Nouns that say what a number is. */
+const nouns: readonly (readonly [What, RegExp])[] = [
+  ['mark', /^(mark|marked|marking|max|maximum|discard|stamped|cast|limit)$/],
+  ['new', /^(new|nominal|original|originally)$/],
+  ['drum', /^(drums?|bore|rotor)$/],
+  [
+    'lining',
+    /^(linings?|liners?|shoes?|pads?|material|meat|thick|thickness|left|thin|thinnest|leading|trailing)$/,
+  ],
+  [
+    'notches',
+    /^(hand ?brake|handbrakes?|parking|park|lever|handle|hb|pbrake|ebrake|notch|notches|clicks?|clix)$/,
+  ],
+  ['slope', /^(slope|hill|incline|grade|gradient|ramp|driveway|steep)$/],
+  ['turn', /^(turn|turns|turning|spin|rotate|stiff|tyre|tire|drag|drags)$/],
+  ['unlike', /^(imbalance|imbalanced|unbalanced|difference|unlike)$/],
+  ['swing', /^(ovality|oval|swing|runout)$/],
+];
+/** Says that a drum is meant only where nothing else says what is. */
+const DIAMETER = /^(dia|diam|diameter|id|ø)$/;
+const nounOf = (word: string): What | null => nouns.find(([, r]) => r.test(word))?.[0] ?? null;
+
+interface Typed {
+  readonly value: number;
+  /** As typed, its unit with it. */
+  readonly text: string;
+  readonly unit: string;
+  /** Place among the words. */
+  readonly at: number;
+}
+
+/** A number, a fraction or a mixed one; a unit may follow at once or after a space. */
+const NUMBER =
+  /^(\d+(?:[.,]\d+)?(?:\/\d+)?)("|”|mm|cm|inch(?:es)?|in|thou|%|n|nm|kgf?|clicks?|notch(?:es)?)?$/;
+const UNIT = /^("|mm|mil|mils|millimet(?:re|er)s?|cm|inch(?:es)?|in|thou|%|percent|n|newtons?)$/;
+const INCH = /^("|”|in|inch(es)?)$/;
+
+/** 32nds and mixed fractions are read by the sheet; here only about how much they are. */
+function about(text: string): number {
+  const [top, bottom] = text.replace(',', '.').split('/').map(Number);
+  return bottom === undefined ? (top ?? Number.NaN) : (top ?? Number.NaN) / bottom;
+}
+
+function numbersOf(words: readonly string[]): Typed[] {
+  const out: Typed[] = [];
+  words.forEach((word, at) => {
+    const m = NUMBER.exec(word);
+    if (!m) return;
+    const [, digits = '', own = ''] = m;
+    const next = words[at + 1] ?? '';
+    // "in" may be a word of its own: only after a size that can be one of inches.
+    const unit = own !== '' ? own : UNIT.test(next) ? next : '';
+    out.push({ value: about(digits), text: digits, unit, at });
+  });
+  return out;
+}
+
+/** mm by the unit, or as a plain number. */
+const mmOf = ({ value, unit }: Typed): number =>
+  INCH.test(unit) ? 25.4 * value : unit === 'cm' ? 10 * value : value;
+
+/** Can it be one? Drums of road vehicles, linings with their wear, levers, slopes, a hand's pull. */
+function canBe(what: What, n: Typed): boolean {
+  const mm = mmOf(n);
+  const length = n.unit === '' || INCH.test(n.unit) || /^(mm|mil|mils|mill|cm)/.test(n.unit);
+  switch (what) {
+    case 'drum':
+    case 'mark':
+    case 'new':
+      return length && mm >= 120 && mm <= 500;
+    case 'lining':
+      return length && mm > 0 && mm <= 15;
+    case 'notches':
+      return (
+        (n.unit === '' || /click|notch/.test(n.unit)) &&
+        Number.isInteger(n.value) &&
+        n.value >= 1 &&
+        n.value <= 30
+      );
+    case 'slope':
+      return /%|percent/.test(n.unit) && n.value >= 1 && n.value <= 60;
+    case 'turn':
+      return /^(n|newtons?)$/.test(n.unit) && n.value <= 800;
+    case 'unlike':
+    case 'swing':
+      return /%|percent/.test(n.unit) && n.value <= 100;
+  }
+}
+
+/** The noun that says what a number is: the nearest that can be, one before it sooner than one after. */
+function whatOf(words: readonly string[], n: Typed): What | null {
+  if (/click|notch/.test(n.unit) && words.some((w) => nounOf(w) === 'notches')) return 'notches';
+  let best: What | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  words.forEach((word, at) => {
+    const what = nounOf(word);
+    if (!what || !canBe(what, n)) return;
+    const far = at < n.at ? n.at - at : (at - n.at) * 1.5 + 0.5;
+    if (far < least) {
+      best = what;
+      least = far;
+    }
+  });
+  // "2 shoes" is how many; so is "4 linings".
+  const counts = n.unit === '' && Number.isInteger(n.value) && nounOf(words[n.at + 1] ?? '');
+  if (best === 'lining' && counts === 'lining') return null;
+  return best ?? (words.some((w) => DIAMETER.test(w)) && canBe('drum', n) ? 'drum' : null);
+}
+
+const wordsIn = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .replace(/hand[ -]brake/g, 'handbrake')
+    .replace(/(parking|p|e)[ -]brake/g, 'handbrake')
+    .replace(/([0-9])[ ]*(["”])/g, '$1"')
+    .replace(/ø/g, ' ø ')
+    .match(/\d+(?:[.,]\d+)?(?:\/\d+)?[a-z%"”]*|[a-zø]+|%|"/g) ?? [];
+
+/** With its unit: a plain number is taken for millimetres, whatever the sheet takes one for. */
+const sized = ({ text, unit }: Typed): string =>
+  INCH.test(unit) ? `${text} in` : unit === 'cm' ? `${text} cm` : `${text} mm`;
+
+const said: Readonly<Record<Exclude<What, 'notches' | 'turn'>, string>> = {
+  drum: 'drum',
+  mark: 'mark',
+  new: 'new',
+  lining: 'lining',
+  slope: 'slope',
+  unlike: 'imbalance',
+  swing: 'swing in a turn',
+};
+
+type Read = readonly (readonly [What, Typed])[];
+
+/** The figures that were read, each what it is of. */
+export function readFigures(text: string): Read {
+  const words = wordsIn(text);
+  const all = numbersOf(words);
+  // "1 in 5": a slope by its two sides.
+  const oneIn = /\b1 in (\d{1,2})\b/.exec(text.toLowerCase());
+  if (oneIn && words.some((w) => nounOf(w) === 'slope')) {
+    const value = Math.round(100 / Number(oneIn[1]));
+    return [['slope', { value, text: String(value), unit: '%', at: 0 }]];
+  }
+  const found: [What, Typed][] = [];
+  for (const n of all) {
+    const what = whatOf(words, n);
+    // Of two drums the second is no mark: said twice it is not known which is which.
+    if (what && !found.some(([w]) => w === what)) found.push([what, n]);
+  }
+  return found;
+}
+
+/** "drum 183.4 mm", "9 notches", "imbalance 30 %". */
+function told([what, n]: Read[number]): string {
+  switch (what) {
+    case 'notches':
+      return `${n.text} notches`;
+    case 'turn':
+      return `${n.text} N to turn it`;
+    case 'slope':
+    case 'unlike':
+    case 'swing':
+      return `${said[what]} ${n.text} %`;
+    default:
+      return `${said[what]} ${sized(n)}`;
+  }
+}
+
+const entry = (id: string, read: Read, title: string, text: string, figures: Figures): Entry => ({
+  key: `figures:${id}`,
+  kind: 'reading',
+  title: `${title}: ${read.map(told).join(', ')}`,
+  text,
+  leads: { to: 'figures', figures },
+  says: [],
+});
+
+const ofSheet = ([what]: Read[number]): boolean =>
+  what === 'drum' || what === 'mark' || what === 'new' || what === 'lining';
+
+/** Places where the figures of a text are judged, with the figures carried along. */
+export function figureEntries(text: string): Entry[] {
+  const read = readFigures(text);
+  const words = wordsIn(text);
+  const out: Entry[] = [];
+  const sheet = read.filter(ofSheet);
+  if (sheet.length > 0) {
+    const wheel = words.includes('right') ? 'right' : 'left';
+    // A "rear shoe" is of the rear axle more often than the rear one of two: only "trailing" says which.
+    const lining = words.includes('trailing') ? 'trailThin' : 'leadThin';
+    const write = sheet.map(([what, n]) => {
+      const key = { drum: 'drumA', mark: 'drumMax', new: 'drumNew', lining } as const;
+      return [key[what as 'drum' | 'mark' | 'new' | 'lining'], sized(n)] as const;
+    });
+    const owner = sheet.some(([w]) => w === 'mark')
+      ? 'The mark is the limit that the drum itself tells.'
+      : 'No verdict before its limit has an owner: the mark on the drum, the maker’s figure.';
+    out.push(
+      entry('sheet', sheet, 'Judge it', `On the sheet of Inspect, filled in. ${owner}`, {
+        to: 'inspect',
+        wheel,
+        write,
+      }),
+    );
+  }
+  const seen = read.filter(
+    ([w]) => w === 'notches' || w === 'turn' || w === 'unlike' || w === 'swing',
+  );
+  if (seen.length > 0) {
+    const sign = { notches: 'notches', turn: 'force', unlike: 'unlike', swing: 'swing' } as const;
+    const topic = seen.some(([w]) => w === 'notches')
+      ? 'lever'
+      : seen.some(([w]) => w === 'turn')
+        ? 'drag'
+        : 'braking';
+    out.push(
+      entry(
+        'see',
+        seen,
+        'What it points to',
+        'What I see, with the figure filled in: likely causes, and the cheapest next check.',
+        {
+          to: 'see',
+          topic,
+          said: seen.map(([w, n]) => [sign[w as keyof typeof sign], n.text] as const),
+        },
+      ),
+    );
+  }
+  const slope = read.find(([w]) => w === 'slope');
+  if (slope)
+    out.push(
+      entry(
+        'slope',
+        [slope],
+        'Will it hold?',
+        'Park, with this slope: the pull that it takes, nose up and nose down.',
+        {
+          to: 'park',
+          percent: slope[1].value,
+        },
+      ),
+    );
+  return out;
+}
