@@ -3,7 +3,7 @@ import { dress } from '../balance/dress.ts';
 import type { Instant } from '../balance/instant.ts';
 import { createRig, type Rig } from '../balance/rig.ts';
 import { type BrakeState, SOUND } from '../brake/state.ts';
-import type { Brake, Side, Turning } from '../brake/types.ts';
+import type { Side, Turning } from '../brake/types.ts';
 import { cos } from '../math/trig.ts';
 import { pedalStack } from '../readings/pedal.ts';
 import { BAR, KMH, PI } from '../units/units.ts';
@@ -38,7 +38,7 @@ export interface BothWays {
 
 const torqueOf = (i: Instant): number => Math.abs(i.torqueOnDrum);
 
-const turned = new WeakMap<Brake, Rig>();
+const turned = new WeakMap<Rig, Rig>();
 
 /** Places in a turn over which a drum that is not true is averaged: its harmonics are the first and second. */
 const AROUND = 8;
@@ -52,7 +52,7 @@ const TRACE = 0.05;
  */
 function turning(rig: Rig): Rig {
   const { brake } = rig;
-  const found = turned.get(brake);
+  const found = turned.get(rig);
   if (found) return found;
   const loose = (side: Side) => {
     const shoe = brake.shoes[side];
@@ -64,7 +64,7 @@ function turning(rig: Rig): Rig {
     { ...brake, shoes: { front: loose('front'), rear: loose('rear') } },
     rig.options,
   );
-  turned.set(brake, made);
+  turned.set(rig, made);
   return made;
 }
 

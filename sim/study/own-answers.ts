@@ -19,13 +19,16 @@ export interface OwnAnswers {
 }
 export const answerKeys = ['factor', 'torque', 'ratio'] as const;
 
-/** Null where the scene cannot be built or locks. */
-export function ownAnswers(scene: Scene, bar: number): OwnAnswers | null {
+/**
+ * @param flexible the shoes bend
+ * @returns null where the scene cannot be built or locks
+ */
+export function ownAnswers(scene: Scene, bar: number, flexible = false): OwnAnswers | null {
   const read = readScene(scene);
   if (!read.ok) return null;
   const { brake } = read;
   const at = { pressure: bar * BAR, turning: 1 } as const;
-  const pressed = balance(createRig(brake), freshState(brake), at);
+  const pressed = balance(createRig(brake, { flexible }), freshState(brake), at);
   const factor = shoeFactor(pressed, 'front') + shoeFactor(pressed, 'rear');
   const arms = leverArms(read.scene);
   return Number.isFinite(factor)
@@ -43,6 +46,7 @@ const STEP = 0.5;
  *
  * @param make scene of one's own brake from what was seen
  * @param spread covariance of the place: xx, xy, yy, mm²
+ * @param flexible the shoes bend
  * @returns null where a brake with the place so moved cannot be built
  */
 export function varianceOf(
@@ -51,14 +55,19 @@ export function varianceOf(
   key: PlaceKey,
   spread: readonly [number, number, number],
   bar: number,
+  flexible = false,
 ): OwnAnswers | null {
   const at = seen.places[key];
   if (!at) return null;
   const asked = (dx: number, dy: number): OwnAnswers | null =>
-    ownAnswers(make({ ...seen, places: { ...seen.places, [key]: [at[0] + dx, at[1] + dy] } }), bar);
+    ownAnswers(
+      make({ ...seen, places: { ...seen.places, [key]: [at[0] + dx, at[1] + dy] } }),
+      bar,
+      flexible,
+    );
   /** A limit of what can be built lies near: then the other side alone tells. */
   const slope = (x: number, y: number): OwnAnswers | null => {
-    const here = ownAnswers(make(seen), bar);
+    const here = ownAnswers(make(seen), bar, flexible);
     const up = asked(x, y) ?? here;
     const down = asked(-x, -y) ?? here;
     if (!here || !up || !down || (up === here && down === here)) return null;

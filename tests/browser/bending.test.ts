@@ -143,3 +143,33 @@ it('all readings are told twice, bending and rigid', async () => {
   expect(errors).toEqual([]);
   await close();
 });
+
+it('Faults reads a bending van once its linings are bedded in, the rigid reading under each', async () => {
+  for (const viewport of [
+    { width: 1366, height: 768 },
+    { width: 390, height: 844 },
+  ]) {
+    const { page, errors, shot, close } = await browser.open({ viewport, reducedMotion: 'reduce' });
+    await page.locator('takeup-stage canvas').first().waitFor();
+    await page.keyboard.press('b');
+    await there(page);
+    if (viewport.width > 400) await page.keyboard.press('7');
+    else await page.locator('select.where').selectOption('faults');
+    await page.getByLabel('Fault', { exact: true }).selectOption('strong springs');
+    const table = page.locator('takeup-fault-readings');
+    await table.locator('small.rigid').first().waitFor();
+    await table.getByText('Taking the readings…').waitFor({ state: 'detached' });
+    // Every reading that the fault changes has its rigid one.
+    const rows = await table.locator('tbody tr').count();
+    expect(rows).toBeGreaterThan(0);
+    expect(await table.locator('tbody small.rigid').count()).toBe(rows);
+    await noWider(page, viewport.width);
+    await shot(`bending-faults-${viewport.width}`);
+    await page.getByRole('button', { name: 'Find the fault' }).click();
+    await page.getByRole('button', { name: 'Take it: Story and feel' }).click();
+    await page.locator('takeup-find-board small.rigid').first().waitFor();
+    await shot(`bending-find-${viewport.width}`);
+    expect(errors).toEqual([]);
+    await close();
+  }
+});

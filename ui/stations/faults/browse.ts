@@ -7,7 +7,7 @@ import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';
 import { look } from './look.ts';
-import { line } from './text.ts';
+import { line, ofRigid } from './text.ts';
 
 /** Those that the van can have with its kind of adjuster. */
 const van = adjusterKinds.find((kind) => kind === brakes[0].adjuster.kind);
@@ -47,7 +47,8 @@ export class FaultReadings extends LitElement {
     if (!desk.fault)
       return html`<p>Choose a fault: here stands what it does to the workshop’s readings.</p>`;
     return html`<table aria-label="Readings before and after"><thead><tr><th>Reading</th><th>Sound</th><th>With the fault</th></tr></thead>
-      <tbody>${desk.changed.map((c) => html`<tr><td>${c.by.name}</td><td>${line(c.before)}</td><td>${line(c.after)}</td></tr>`)}</tbody></table>
+      <tbody>${desk.changed.map((c) => html`<tr><td>${c.by.name}</td><td>${line(c.before)}</td><td>${c.after.length > 0 ? line(c.after) : 'as sound'}${ofRigid(c.rigid, c.after)}</td></tr>`)}</tbody></table>
+      ${desk.bedding ? html`<p role="status">Of rigid shoes, till the van’s linings are bedded in under ones that bend.</p>` : nothing}
       ${desk.working ? html`<p>Taking the readings…</p>` : desk.changed.length === 0 ? html`<p>None of the workshop’s readings shows it; see what tells it apart.</p>` : nothing}`;
   }
 }
@@ -104,7 +105,7 @@ export class FaultCard extends LitElement {
           (
             p,
           ) => html`<dt><button @click=${() => desk.choose(p.other.id)}>${p.other.name}</button><span>${p.by ? `${p.by.name}, ${p.by.minutes} min` : ''}</span></dt>
-          <dd>${p.by ? html`<i>here</i> ${line(p.here)}<br /><i>there</i> ${line(p.there)}` : 'No reading of this list parts the two.'}</dd>`,
+          <dd>${p.by ? html`<i>here</i> ${line(p.here)}${ofRigid(p.rigid?.here, p.here)}${p.rigid ? nothing : html`<br />`}<i>there</i> ${line(p.there)}${ofRigid(p.rigid?.there, p.there)}` : 'No reading of this list parts the two.'}</dd>`,
         )}</dl>
         ${desk.working ? html`<p>Comparing…</p>` : nothing}</section>
       ${hidden}`;

@@ -1,15 +1,12 @@
-import { axleWith } from '../../../sim/index.ts';
 import {
   cases,
   type Examination,
   type ExaminationId,
   examinations,
-  examine,
   type Fault,
   faultOf,
   Investigation,
   type Observed,
-  parted,
 } from '../../../sim/workshop/index.ts';
 import { Kept } from '../../record/kept.ts';
 import { Piecewise } from '../../record/piecewise.ts';
@@ -28,24 +25,8 @@ import {
   take,
   takeOut,
 } from './part.ts';
-import { vanRig, vanState } from './van.ts';
-
-/** A reading that the fault changes. */
-export interface Changed {
-  readonly kind: 'changed';
-  readonly by: Examination;
-  readonly before: readonly Observed[];
-  readonly after: readonly Observed[];
-}
-
-/** The cheapest check that parts a fault from a look-alike, with what both show. */
-export interface Parting {
-  readonly kind: 'parting';
-  readonly other: Fault;
-  readonly by: Examination | null;
-  readonly here: readonly Observed[];
-  readonly there: readonly Observed[];
-}
+import { type Van, Vans } from './vans.ts';
+import { byCost, type Changed, faultWork, type Parting } from './work.ts';
 
 /** Said after a name: wrong, or right. */
 export interface Answer {
@@ -54,42 +35,14 @@ export interface Answer {
   readonly text: string;
 }
 
-const byCost = [...examinations].sort((a, b) => a.minutes - b.minutes);
-
-/** The readings that a fault changes, and what parts it from its look-alikes: one check at a time. */
-function* work(fault: Fault): Generator<() => Changed | Parting | null> {
-  const van = { rig: vanRig(), state: vanState(baseOf(fault.id)) };
-  const sound = axleWith(van, null);
-  const axle = axleWith(van, fault);
-  for (const by of examinations) {
-    yield () => {
-      const before = examine(sound, by.id);
-      const after = examine(axle, by.id, fault.allWheels);
-      const differ = parted(before, after);
-      if (differ.length === 0) return null;
-      return { kind: 'changed', by, before: parted(after, before), after: differ };
-    };
-  }
-  for (const other of fault.lookAlikes.map(faultOf)) {
-    yield () => {
-      const theirs = axleWith(van, other);
-      for (const by of byCost) {
-        const a = examine(axle, by.id, fault.allWheels);
-        const b = examine(theirs, by.id, other.allWheels);
-        const there = parted(a, b);
-        const here = parted(b, a);
-        if (here.length + there.length > 0) return { kind: 'parting', other, by, here, there };
-      }
-      return { kind: 'parting', other, by: null, here: [], there: [] };
-    };
-  }
-}
-
 /** What the workshop's checks say of the fault that is chosen, and of the van to be found out. */
 export class FaultsDesk {
   readonly session: Session;
   readonly #work: Piecewise<string, Changed | Parting>;
+  readonly #vans: Vans;
   readonly #van = new Kept<Investigation>();
+  readonly #rigid = new Kept<Investigation | null>();
+  readonly #all = new Kept<Piecewise<'all', never>>();
   readonly #ruled = new Kept<ReadonlyMap<string, ExaminationId>>();
   readonly #hint = new Kept<Examination | null>();
   readonly #cheapest = new Kept<ReturnType<Investigation['cheapest']>>();
@@ -97,6 +50,7 @@ export class FaultsDesk {
   constructor(session: Session) {
     this.session = session;
     this.#work = new Piecewise(() => session.changed());
+    this.#vans = new Vans(() => session.changed());
   }
 
   get #part(): FaultsPart {
@@ -112,9 +66,22 @@ export class FaultsDesk {
   }
   get #worked(): { readonly results: readonly (Changed | Parting)[]; readonly working: boolean } {
     const { fault } = this;
-    return fault
-      ? this.#work.of(fault.id, () => [...work(fault)])
-      : { results: [], working: false };
+    if (!fault) return { results: [], working: false };
+    const van = this.#vanFrom(baseOf(fault.id));
+    const shoes = van.rigid ? 'bending' : 'rigid';
+    return this.#work.of(`${fault.id}, ${shoes}`, () => [...faultWork(fault, van)]);
+  }
+  /** The sound van, its shoes as the bench's: rigid till its linings are bedded in under ones that bend. */
+  #vanFrom(standing: string): Van {
+    const bending = this.session.bending ? this.#vans.bending(standing) : null;
+    return bending ?? this.#vans.rigid(standing);
+  }
+  /** The van's linings are bedded in under shoes that bend; till then its readings are those of rigid ones. */
+  get bedding(): boolean {
+    const { fault, session } = this;
+    if (!session.bending) return false;
+    const from = this.mode === 'find' ? this.#case.from : fault ? baseOf(fault.id) : null;
+    return from !== null && this.#vans.bending(from) === null;
   }
   get changed(): readonly Changed[] {
     return this.#worked.results.filter((r) => r.kind === 'changed');
@@ -158,13 +125,37 @@ export class FaultsDesk {
     this.session.do(showCheapest);
   }
 
+  get #case() {
+    const c = cases.find((x) => x.number === this.#part.van) ?? cases[0];
+    if (!c) throw new Error('No vans');
+    return c;
+  }
   get van(): Investigation {
-    const { van } = this.#part;
-    return this.#van.of([van], () => {
-      const c = cases.find((x) => x.number === van) ?? cases[0];
-      if (!c) throw new Error('No vans');
-      return new Investigation(c, vanRig(), vanState(c.from));
-    });
+    const c = this.#case;
+    const { own } = this.#vanFrom(c.from);
+    return this.#van.of([c, own.state], () => new Investigation(c, own.rig, own.state));
+  }
+  /** What a check finds on the van under rigid shoes; null where its own are rigid. */
+  rigid(id: ExaminationId, name?: Fault): readonly Observed[] | null {
+    const c = this.#case;
+    const { own, rigid } = this.#vanFrom(c.from);
+    const van = this.#rigid.of([c, own.state], () =>
+      rigid ? new Investigation(c, rigid.rig, rigid.state) : null,
+    );
+    return van ? van.found(id, name?.id) : null;
+  }
+  /** Every check of every name is known: worked off one at a time, since all at once would hold the page up. */
+  get #known(): boolean {
+    const { van } = this;
+    const all = this.#all.of([van], () => new Piecewise(() => this.session.changed()));
+    const checks = () =>
+      examinations.flatMap((e) =>
+        van.names.map((f) => () => {
+          van.found(e.id, f.id);
+          return null;
+        }),
+      );
+    return !all.of('all', checks).working;
   }
   get taken(): readonly ExaminationId[] {
     return this.#part.taken;
@@ -206,7 +197,12 @@ export class FaultsDesk {
   get hint(): Examination | null {
     const { van } = this;
     const { hinted, taken } = this.#part;
-    return hinted ? this.#hint.of([van, taken], () => van.hint(taken)) : null;
+    return hinted && this.#known ? this.#hint.of([van, taken], () => van.hint(taken)) : null;
+  }
+  /** A hint or the cheapest way was asked for and is still worked out. */
+  get searching(): boolean {
+    const { hinted, cheapest } = this.#part;
+    return (hinted || cheapest) && !this.#known;
   }
   get answer(): Answer | null {
     const { named } = this.#part;
@@ -222,6 +218,8 @@ export class FaultsDesk {
   }
   get cheapest(): ReturnType<Investigation['cheapest']> | null {
     const { van } = this;
-    return this.#part.cheapest ? this.#cheapest.of([van], () => van.cheapest()) : null;
+    return this.#part.cheapest && this.#known
+      ? this.#cheapest.of([van], () => van.cheapest())
+      : null;
   }
 }

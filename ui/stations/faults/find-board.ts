@@ -6,7 +6,7 @@ import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';
 import { look } from './look.ts';
-import { line } from './text.ts';
+import { line, ofRigid } from './text.ts';
 import { vanPicture } from './van-picture.ts';
 
 /** The complaint and the list of readings with their minutes: what is taken is tinted and numbered. */
@@ -82,7 +82,7 @@ export class FindBoard extends LitElement {
       <td class="m">${taken ? desk.van.minutes(e) : e.minutes}</td>
       <td class="f">${
         taken
-          ? line(desk.van.found(e.id))
+          ? html`${line(desk.van.found(e.id))}${ofRigid(desk.rigid(e.id), desk.van.found(e.id))}`
           : open
             ? html`<button class="btn" aria-label=${`Take it: ${e.name}`} @click=${() => desk.take(e.id)}>Take it</button>`
             : needs

@@ -5,7 +5,8 @@ import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { FaultsDesk } from './desk.ts';
 import { look } from './look.ts';
-import { line } from './text.ts';
+import { line, ofRigid } from './text.ts';
+import { sameNames } from './vans.ts';
 
 const placeOf = (id: string): number => examinations.findIndex((e) => e.id === id) + 1;
 const nameOf = (id: string): string => examinations.find((e) => e.id === id)?.name ?? '';
@@ -69,7 +70,8 @@ export class FindSide extends LitElement {
     const by = desk.ruled.get(f.id);
     if (!by) return nothing;
     const would = desk.van.against(f.id, [by])?.would ?? [];
-    return html`<div class="out"><s>${f.name}</s><div><span class="no small">${placeOf(by)}</span><span>would read ${line(would)}</span></div></div>`;
+    const plain = desk.rigid(by, f);
+    return html`<div class="out"><s>${f.name}</s><div><span class="no small">${placeOf(by)}</span><span>would read ${line(would)}${ofRigid(plain && sameNames(would, plain), would)}</span></div></div>`;
   }
 
   #answer(desk: FaultsDesk) {
@@ -106,6 +108,7 @@ export class FindSide extends LitElement {
       <section><div class="lab" id="left">Still possible</div>
         <div class="names" role="radiogroup" aria-labelledby="left">${left.map((f) => this.#left(desk, f))}</div>
         ${ruled.length > 0 ? html`<div class="lab">Ruled out</div>${ruled.map((f) => this.#out(desk, f))}` : nothing}</section>
+      ${desk.bedding ? html`<section role="status">Of rigid shoes, till the van’s linings are bedded in under ones that bend.</section>` : desk.searching ? html`<section role="status">Worked out…</section>` : nothing}
       ${desk.hint ? html`<section role="status"><b>Hint</b> ${placeOf(desk.hint.id)} ${desk.hint.name}: it parts most names for its minutes.</section>` : nothing}`;
   }
 }

@@ -1,3 +1,4 @@
+import { html, nothing, type TemplateResult } from 'lit';
 import type { Observed } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 
@@ -42,4 +43,20 @@ export function line(list: readonly Observed[]): string {
       return where && where !== 'both' ? `${where}: ${text}` : text;
     })
     .join(' · ');
+}
+
+/**
+ * What rigid shoes read where it is another figure or word, under the findings of shoes that bend; nothing where
+ * there is none to tell.
+ */
+export function ofRigid(
+  list: readonly Observed[] | null | undefined,
+  own: readonly Observed[],
+): TemplateResult | typeof nothing {
+  if (!list) return nothing;
+  const told = new Map(own.map((f) => [f.name, valueText(f)]));
+  const other = list.filter((f) => told.get(f.name) !== valueText(f));
+  const none = list.length === 0 && own.length > 0;
+  const text = none ? 'no change' : other.length > 0 ? line(other) : 'the same';
+  return html`<small class="rigid">rigid: ${text}</small>`;
 }

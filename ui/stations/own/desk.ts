@@ -12,7 +12,7 @@ import {
   tellFinding,
 } from '../../../sim/index.ts';
 import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
-import { ownOf, restOf, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
+import { isBending, ownOf, restOf, rigid, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
 import { otherFile } from '../../record/file-kind.ts';
 import { KeptFor } from '../../record/kept.ts';
 import type { OwnBrake, Shelf } from '../../record/shelf.ts';
@@ -114,6 +114,12 @@ export class OwnDesk {
   get preview(): Preview {
     const { brake } = this.session;
     return previews.of(brake, () => previewOf(brake));
+  }
+  /** The same with rigid shoes; null where they do not bend. */
+  get rigidPreview(): Preview | null {
+    const { brake } = this.session;
+    const plain = rigid(brake);
+    return isBending(brake) ? previews.of(plain, () => previewOf(plain)) : null;
   }
 
   typeDrum(text: string): void {

@@ -122,8 +122,9 @@ export class OwnPage extends LitElement {
     const { desk } = this;
     const { judged } = desk;
     const { gap, factor, drags } = desk.preview;
+    const plain = desk.rigidPreview;
     const wrongs = judged ? Object.keys(judged.wrong).length + judged.other.length : 0;
-    return html`<div class="sum" role="status" data-sum>${wrongs > 0 ? html`${marks.bad}<span><b>${wrongs} ${wrongs === 1 ? 'place' : 'places'} to mend.</b> The last sound brake stays on the bench.</span>` : drags ? html`${marks.watch}<span><b>Drags:</b> a new lining touches the new drum at rest. Look at strut and slot play.</span>` : Number.isNaN(factor) ? html`${marks.watch}<span><b>Locks</b> at ${PRESS_BAR} bar: no factor can be told.</span>` : html`${marks.good}<span>On the bench, new: clearance <b data-gap>${number(gap, 2)}</b> mm, brake factor <b data-factor>${number(factor, 2)}</b> at ${PRESS_BAR} bar.</span>`}</div>`;
+    return html`<div class="sum" role="status" data-sum>${wrongs > 0 ? html`${marks.bad}<span><b>${wrongs} ${wrongs === 1 ? 'place' : 'places'} to mend.</b> The last sound brake stays on the bench.</span>` : drags ? html`${marks.watch}<span><b>Drags:</b> a new lining touches the new drum at rest. Look at strut and slot play.</span>` : Number.isNaN(factor) ? html`${marks.watch}<span><b>Locks</b> at ${PRESS_BAR} bar: no factor can be told.</span>` : html`${marks.good}<span>On the bench, new: clearance <b data-gap>${number(gap, 2)}</b> mm, brake factor <b data-factor>${number(factor, 2)}</b> at ${PRESS_BAR} bar${plain ? html` with shoes that bend; rigid ${number(plain.gap, 2)} mm, <span data-rigid>${number(plain.factor, 2)}</span>` : nothing}.</span>`}</div>`;
   }
 
   #save(own: OwnBrake): void {

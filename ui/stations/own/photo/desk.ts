@@ -48,12 +48,13 @@ export class PhotoDesk {
   readonly session: Session;
   readonly #reads = new KeptFor<OwnPhoto, { readonly own: OwnBrake; readonly read: PhotoRead }>();
   readonly #outlines = new KeptFor<Brake, readonly Outline[]>();
-  readonly #bands: Piecewise<OwnSeen, OwnAnswers>;
+  readonly #bands: Readonly<Record<'rigid' | 'bending', Piecewise<OwnSeen, OwnAnswers>>>;
   readonly #plain = new Kept<readonly (OwnAnswers | null)[]>();
 
   constructor(session: Session) {
     this.session = session;
-    this.#bands = new Piecewise(() => session.changed());
+    const bands = () => new Piecewise<OwnSeen, OwnAnswers>(() => session.changed());
+    this.#bands = { rigid: bands(), bending: bands() };
     pictures.addEventListener('change', () => session.changed());
   }
 
@@ -220,23 +221,31 @@ export class PhotoDesk {
     return (seen) => ownScene(own.base, sizes, ownWords(own.base, sizes, own), seen);
   }
 
-  /** The answers with their bands so far; null while nothing lies. */
-  get answers(): { readonly told: Answers; readonly working: boolean } | null {
+  /**
+   * The answers with their bands so far, and those of rigid shoes where the bench's bend; null while nothing lies.
+   */
+  get answers(): {
+    readonly told: Answers;
+    readonly working: boolean;
+    readonly rigid: OwnAnswers | null;
+  } | null {
     const { own, read } = this;
+    const { bending } = this.session;
     const seen = own?.photo?.seen;
     if (!own || !seen || !read?.seen) return null;
-    const [plain, low, high] = this.#plain.of([own, seen], () => {
+    const [plain, low, high, rigid = null] = this.#plain.of([own, seen, bending], () => {
       const mu = sizeAt(sceneOfOwn(own), 'friction');
-      const at = (by: number): OwnAnswers | null =>
-        ownAnswers(this.#make(own, mu * by)(seen), PRESS_BAR);
-      return [at(1), at(1 - FRICTION_BAND), at(1 + FRICTION_BAND)];
+      const at = (by: number, bends = bending): OwnAnswers | null =>
+        ownAnswers(this.#make(own, mu * by)(seen), PRESS_BAR, bends);
+      const plain = bending ? at(1, false) : null;
+      return [at(1), at(1 - FRICTION_BAND), at(1 + FRICTION_BAND), plain];
     });
     if (!plain) return null;
-    const { results, working } = this.#bands.of(seen, () =>
+    const { results, working } = this.#bands[bending ? 'bending' : 'rigid'].of(seen, () =>
       [...read.spreads].map(
         ([key, spread]: readonly [PlaceKey, readonly [number, number, number]]) =>
           () =>
-            varianceOf(this.#make(own), seen, key, spread, PRESS_BAR),
+            varianceOf(this.#make(own), seen, key, spread, PRESS_BAR, bending),
       ),
     );
     const told = {} as Record<keyof OwnAnswers, Banded>;
@@ -248,6 +257,6 @@ export class PhotoDesk {
       const up = Math.hypot(picture, (high?.[key] ?? value) - value);
       told[key] = { value, picture, least: value - down, most: value + up };
     }
-    return { told, working };
+    return { told, working, rigid };
   }
 }

@@ -158,13 +158,14 @@ export class PhotoSide extends LitElement {
     const { desk } = this;
     const { answers, own, photo } = desk;
     if (!own || !answers) return nothing;
-    const { told, working } = answers;
+    const { told, working, rigid } = answers;
     const percent = (100 * told.factor.picture) / told.factor.value;
     const lever = photo?.taps.pivot && photo.taps.hook && photo.taps.seatR;
     const room = own.photo?.seen?.clearance;
     return html`<section data-answers><p class="small key"><i class="solid"></i> from the picture, ±${number(percent, 1)} %${working ? ' so far' : ''} <i></i> with friction assumed to ±10 %</p>
       ${this.#banded('Brake factor, after springs', '', told.factor, 1, 2)}
       ${this.#banded(`Torque at ${PRESS_BAR} bar`, 'N·m', told.torque, 1e-3, 0)}
+      ${rigid ? html`<p class="small" data-rigid>With shoes that bend. Rigid: factor ${number(rigid.factor, 2)}, ${number(rigid.torque * 1e-3, 0)} N·m.</p>` : nothing}
       <div class="answer"><div><span>Parking lever, strut’s force over the cable’s</span><b>${number(told.ratio.value, 1)}<small> ±${number(told.ratio.picture, 1)}${lever ? '' : ', assumed'}</small></b></div></div>
       <p>Clearance at rest: ${room === null || room === undefined ? 'not measured' : html`<b>${number(room, 2)} mm</b>`} by caliper, never from the picture: a millimetre at the strut’s seat is as much as there is.</p>
       <p class="small">Geometry is good to about 2 %; friction is not known to better than 10 %, and that is what the brake factor hangs on.</p></section>`;
