@@ -221,6 +221,17 @@ export {
   ownScene,
   sizeAt,
 } from './study/own-brake.ts';
+export { firstClick, type OwnFigures, ownFigures } from './study/own-figures.ts';
+export {
+  type Expected,
+  expected,
+  type FoundKey,
+  foundKeys,
+  type OwnFound,
+  RULE,
+  type Spread,
+  wearRatio,
+} from './study/own-found.ts';
 export {
   type OwnPlaces,
   type OwnSeen,

@@ -40,6 +40,7 @@ export {
 } from './limits.ts';
 export { filledText } from './measured-notes.ts';
 export { ownWords } from './own-brake.ts';
+export { ownSays, type Say } from './own-says.ts';
 export { type ParkingRule, parkingRules } from './parking-rules.ts';
 export { meaningOf } from './reading-text.ts';
 export {

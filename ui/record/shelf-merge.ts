@@ -1,6 +1,14 @@
-import { type OwnKey, ownKeys, ownScene, readScene, startState } from '../../sim/index.ts';
+import {
+  type FoundKey,
+  foundKeys,
+  type OwnKey,
+  ownKeys,
+  ownScene,
+  readScene,
+  startState,
+} from '../../sim/index.ts';
 import { ownWords } from '../../sim/workshop/index.ts';
-import { ownFields } from '../stations/own/fields.ts';
+import { foundNames, ownNames } from '../stations/own/fields.ts';
 import { type Bench, freshBench } from './bench.ts';
 import { brakeOfRef, sceneOfOwn } from './derive.ts';
 import type { Moment } from './moment.ts';
@@ -38,17 +46,25 @@ const alike = (a: OwnBrake, b: OwnBrake): boolean =>
   a === b ||
   (a.title === b.title &&
     samePhoto(a, b) &&
+    foundKeys.every((k) => (a.found?.[k] ?? '') === (b.found?.[k] ?? '')) &&
     ownKeys.every((k) => (a.texts[k] ?? '') === (b.texts[k] ?? '') && a.sizes[k] === b.sizes[k]));
 
 /** Fields that both windows changed, and not alike. */
 function conflicts(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake): string[] {
   const text = (b: OwnBrake | undefined, key: OwnKey): string => b?.texts[key] ?? '';
-  const fields = ownFields.filter((f) =>
-    apart(text(base, f.key), text(mine, f.key), text(theirs, f.key)),
-  );
+  const fields = ownKeys.filter((k) => apart(text(base, k), text(mine, k), text(theirs, k)));
   const title = apart(base?.title, mine.title, theirs.title) ? ['Name'] : [];
   const photo = apart(photoText(base), photoText(mine), photoText(theirs)) ? ['Picture'] : [];
-  return [...title, ...fields.map((f) => f.name), ...photo];
+  const measured = (b: OwnBrake | undefined, key: FoundKey): string => b?.found?.[key] ?? '';
+  const found = foundKeys.filter((k) =>
+    apart(measured(base, k), measured(mine, k), measured(theirs, k)),
+  );
+  return [
+    ...title,
+    ...fields.map((k) => ownNames[k]),
+    ...found.map((k) => foundNames[k]),
+    ...photo,
+  ];
 }
 
 /** Field by field what was changed; where its sizes together make no sound brake, mine stand. */
@@ -61,9 +77,14 @@ function together(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake):
     const size = changed(base?.sizes[key], mine.sizes[key], theirs.sizes[key]);
     if (size !== undefined) sizes[key] = size;
   }
+  const found: Partial<Record<FoundKey, string>> = {};
+  for (const key of foundKeys) {
+    const text = changed(base?.found?.[key], mine.found?.[key], theirs.found?.[key]);
+    if (text !== undefined) found[key] = text;
+  }
   const title = changed(base?.title, mine.title, theirs.title) ?? mine.title;
   const words = ownWords(mine.base, sizes, { name: mine.name, title });
-  const { photo: _, ...rest } = mine;
+  const { photo: _, found: __, ...rest } = mine;
   const photo = photoText(mine) === photoText(base) ? theirs.photo : mine.photo;
   const sound = readScene(ownScene(mine.base, sizes, words, photo?.seen)).ok;
   const made: OwnBrake = {
@@ -72,6 +93,7 @@ function together(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake):
     texts,
     sizes: sound ? sizes : mine.sizes,
     ...(photo ? { photo } : {}),
+    ...(Object.keys(found).length > 0 ? { found } : {}),
   };
   return alike(made, mine) ? mine : alike(made, theirs) ? theirs : made;
 }

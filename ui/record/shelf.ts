@@ -1,5 +1,7 @@
 import * as v from 'valibot';
 import {
+  type FoundKey,
+  foundKeys,
   type OwnKey,
   type OwnSizes,
   ownKeys,
@@ -11,6 +13,8 @@ import { type OwnPhoto, photoSchema } from './own-photo.ts';
 
 /** Brakes of one's own: what was typed, and the scenes that they are made from. */
 export type OwnTexts = Readonly<Partial<Record<OwnKey, string>>>;
+/** What was measured on it as it is now, as typed. */
+export type FoundTexts = Readonly<Partial<Record<FoundKey, string>>>;
 
 export interface OwnBrake {
   /** Of its own, in every browser and window; also the name of its scene. */
@@ -23,6 +27,8 @@ export interface OwnBrake {
   readonly sizes: OwnSizes;
   /** What was tapped in a picture of it; the picture itself is never in the record. */
   readonly photo?: OwnPhoto;
+  /** Missing where nothing was typed. */
+  readonly found?: FoundTexts;
 }
 
 export interface Shelf {
@@ -59,13 +65,24 @@ const ofSizes = <T>(value: v.GenericSchema<unknown, T>) =>
     v.transform((r): Readonly<Partial<Record<OwnKey, T>>> => r),
   );
 
+const foundSchema: v.GenericSchema<unknown, FoundTexts> = v.pipe(
+  v.record(v.picklist(foundKeys), v.pipe(v.string(), v.maxLength(LONGEST_TEXT))),
+  v.transform((r): FoundTexts => r),
+);
+
+/** Sizes that stood before one was typed. */
+export const sizesSchema: v.GenericSchema<unknown, OwnSizes> = ofSizes(
+  v.pipe(v.number(), v.finite()),
+);
+
 const ownSchema: v.GenericSchema<unknown, OwnBrake> = v.strictObject({
   name: v.pipe(v.string(), v.regex(NAME)),
   title: v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_TITLE)),
   base: sceneValue,
   texts: ofSizes(v.pipe(v.string(), v.maxLength(LONGEST_TEXT))),
-  sizes: ofSizes(v.pipe(v.number(), v.finite())),
+  sizes: sizesSchema,
   photo: v.exactOptional(photoSchema),
+  found: v.exactOptional(foundSchema),
 });
 
 export const shelfSchema: v.GenericSchema<unknown, Shelf> = v.strictObject({

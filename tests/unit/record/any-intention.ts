@@ -1,6 +1,7 @@
 import {
   adjusterKinds,
   type BrakeState,
+  foundKeys,
   freshState,
   ownKeys,
   placeKeys,
@@ -336,6 +337,7 @@ export const asked: Readonly<Record<string, Asked>> = {
   'own.remove': (m, c) => [own(m, c)],
   'own.rename': (m, c) => [own(m, c), c.of(texts)],
   'own.restore': nothing,
+  'own.found': (m, c) => [own(m, c), c.of(foundKeys), c.of(texts)],
   'own.from': (_m, c) => [c.of(brakes).name],
   'own.photo': (m, c) => [own(m, c), photo(c), c.of(texts)],
   'own.photo-off': (m, c) => [own(m, c)],

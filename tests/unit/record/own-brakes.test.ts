@@ -13,6 +13,7 @@ import {
   forgetPhoto,
   goToPoint,
   make,
+  measure,
   photograph,
   remove,
   rename,
@@ -40,6 +41,37 @@ const typed = (m: Moment, text: string): Moment => {
   if (!b) throw new Error('no brake');
   return write.does(m, b.name, 'bore', text, sizesOfTexts(b, { ...b.texts, bore: text }));
 };
+
+describe('what a size changed, and what was measured beside', () => {
+  it('what stood before the first letter of a size is what it is told against', () => {
+    const half = typed(mine, '20');
+    const whole = typed(half, '20.64');
+    expect(whole.parts.own.changed).toEqual({
+      name: 'own-a',
+      key: 'bore',
+      before: { drumNew: 203.2 },
+    });
+    const b = own(whole);
+    if (!b) throw new Error('no brake');
+    const next = write.does(
+      whole,
+      b.name,
+      'tyre',
+      '300',
+      sizesOfTexts(b, { ...b.texts, tyre: '300' }),
+    );
+    expect(next.parts.own.changed?.before).toEqual({ drumNew: 203.2, bore: 20.64 });
+  });
+
+  it('a measurement of it as it is now is kept word for word, and the bench stays as it is', () => {
+    const m = measure.does(mine, 'own-a', 'leading', '3,1 mm');
+    expect(own(m)?.found).toEqual({ leading: '3,1 mm' });
+    expect(m.bench).toBe(mine.bench);
+    expect(fromText(toText(m))).toEqual({ ok: true, moment: m });
+    expect(measure.does(m, 'own-a', 'leading', '3,1 mm')).toBe(m);
+    expect(measure.does(m, 'own-none', 'leading', '3')).toBe(m);
+  });
+});
 
 describe('brakes of one’s own in the record', () => {
   it('one that is made stands on the bench, new, and what was typed for it is gone', () => {

@@ -54,6 +54,18 @@ describe('the same brakes in two windows', () => {
     expect(there).toEqual(here);
   });
 
+  it('measured as it is now: each window’s own figure, and where both typed one, both versions', () => {
+    const mine = shelf([own({ found: { leading: '3.1' } })]);
+    const theirs = shelf([own({ found: { trailing: '4' } })]);
+    expect(mergeShelf(before, mine, theirs).shelf.brakes).toEqual([
+      own({ found: { leading: '3.1', trailing: '4' } }),
+    ]);
+    const other = shelf([own({ found: { leading: '2.9' } })]);
+    const { shelf: both, told } = mergeShelf(before, mine, other);
+    expect(both.brakes.map((b) => b.found)).toEqual([{ leading: '3.1' }, { leading: '2.9' }]);
+    expect(told.join(' ')).toMatch(/Leading lining now/);
+  });
+
   it('the same size in both: both versions, and it is told', () => {
     const mine = shelf([typed(own(), 'bore', 22)]);
     const theirs = shelf([typed(typed(own(), 'bore', 23), 'mass', 900)]);

@@ -2,24 +2,39 @@ import {
   BAR,
   type Brake,
   balance,
+  type Expected,
+  expected,
+  type FoundKey,
+  firstClick,
   freshState,
   gapsOf,
   nearestScene,
+  type OwnAnswers,
+  type OwnFigures,
   type OwnKey,
+  type OwnSizes,
+  ownAnswers,
+  ownFigures,
+  ownScene,
   readSceneText,
   type Scene,
   shoeFactor,
+  sizeAt,
   tellFinding,
+  wearRatio,
 } from '../../../sim/index.ts';
+import { ownSays, ownWords, type Say } from '../../../sim/workshop/index.ts';
 import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
 import { isBending, ownOf, restOf, rigid, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
 import { otherFile } from '../../record/file-kind.ts';
-import { KeptFor } from '../../record/kept.ts';
+import { Kept, KeptFor } from '../../record/kept.ts';
+import { Piecewise } from '../../record/piecewise.ts';
 import type { OwnBrake, Shelf } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';
 import {
   ask,
   make,
+  measure,
   type OwnPart,
   remove,
   rename,
@@ -29,7 +44,16 @@ import {
   typeDrum,
   write,
 } from './part.ts';
-import { judgeOwn, type OwnJudged, readDrum, sizesOfTexts, teachingScenes } from './read.ts';
+import {
+  type FoundRead,
+  frictionBand,
+  judgeOwn,
+  type OwnJudged,
+  readDrum,
+  readFound,
+  sizesOfTexts,
+  teachingScenes,
+} from './read.ts';
 
 /** What the brake on the bench would do, new: told beside the fields. */
 export interface Preview {
@@ -38,6 +62,27 @@ export interface Preview {
   readonly factor: number;
   readonly drags: boolean;
 }
+
+/** What the size typed last changed. Clicks come later than the rest, null until then. */
+export interface Changed {
+  readonly key: OwnKey;
+  /** What it was before, in the unit of its field, and whether that was measured. */
+  readonly was: number;
+  readonly measured: boolean;
+  readonly before: OwnFigures;
+  readonly after: OwnFigures;
+  readonly clicks: readonly [before: number, after: number] | null;
+}
+
+/** Friction of one's brake with its band, and what the band does to factor and torque; null: it locks. */
+export interface FrictionTold extends ReturnType<typeof frictionBand> {
+  readonly value: number;
+  readonly answers: readonly [OwnAnswers | null, OwnAnswers | null];
+}
+
+/** One's brake with other sizes, its places kept. */
+const sceneWith = (own: OwnBrake, sizes: OwnSizes): Scene =>
+  ownScene(own.base, sizes, ownWords(own.base, sizes, own), own.photo?.seen);
 
 /** Name that no other brake has, in any browser or window: 64 random bits. */
 const newName = (): string =>
@@ -63,9 +108,17 @@ export class OwnDesk {
   readonly session: Session;
   readonly teaching: readonly Scene[] = teachingScenes();
   readonly #judged = new KeptFor<OwnBrake, OwnJudged>();
+  readonly #friction = new KeptFor<OwnBrake, FrictionTold>();
+  readonly #found = new KeptFor<object, FoundRead>();
+  readonly #expected = new Kept<Expected | null>();
+  readonly #figures = new Kept<readonly [OwnFigures | null, OwnFigures | null]>();
+  readonly #clicks: Piecewise<string, number>;
+  readonly #ratios: Piecewise<Brake, number>;
 
   constructor(session: Session) {
     this.session = session;
+    this.#clicks = new Piecewise(() => session.changed());
+    this.#ratios = new Piecewise(() => session.changed());
   }
 
   get #part(): OwnPart {
@@ -120,6 +173,77 @@ export class OwnDesk {
     const { brake } = this.session;
     const plain = rigid(brake);
     return isBending(brake) ? previews.of(plain, () => previewOf(plain)) : null;
+  }
+
+  /** Does the bench's brake bend? What is told of sizes and figures is worked out with rigid shoes. */
+  get bends(): boolean {
+    return isBending(this.session.brake);
+  }
+
+  /** What the size typed last changed on the brake on the bench; null where none was, or it changed nothing sound. */
+  get changed(): Changed | null {
+    const { own } = this;
+    const { changed } = this.#part;
+    if (!own || !changed || changed.name !== own.name) return null;
+    const { key, before } = changed;
+    if (before[key] === own.sizes[key]) return null;
+    const scenes = [sceneWith(own, before), sceneOfOwn(own)] as const;
+    const [was, now] = this.#figures.of([own, before], () => [
+      ownFigures(scenes[0], PRESS_BAR),
+      ownFigures(scenes[1], PRESS_BAR),
+    ]);
+    if (!was || !now) return null;
+    const { results } = this.#clicks.of(JSON.stringify([own.name, before, own.sizes]), () =>
+      scenes.map((scene) => () => firstClick(scene) ?? Number.NaN),
+    );
+    const [first, second] = results;
+    return {
+      key,
+      was: sizeAt(scenes[0], key),
+      measured: before[key] !== undefined,
+      before: was,
+      after: now,
+      clicks: first === undefined || second === undefined ? null : [first, second],
+    };
+  }
+
+  /** Friction with its band, of the last sound sizes. */
+  frictionOf(own: OwnBrake): FrictionTold {
+    return this.#friction.of(own, () => {
+      const value = sizeAt(sceneOfOwn(own), 'friction');
+      const band = frictionBand(own.texts.friction ?? '', value);
+      const at = (friction: number): OwnAnswers | null =>
+        ownAnswers(sceneWith(own, { ...own.sizes, friction }), PRESS_BAR);
+      return { ...band, value, answers: [at(band.least), at(band.most)] };
+    });
+  }
+
+  /** What was measured of it as it is now, read. */
+  foundOf(own: OwnBrake): FoundRead {
+    return this.#found.of(own.found ?? own, () => readFound(own.found ?? {}));
+  }
+
+  /** What the measured figures say, as far as it is worked out; and whether more is coming. */
+  get says(): { readonly told: readonly Say[]; readonly working: boolean } {
+    const { own } = this;
+    if (!own?.found) return { told: [], working: false };
+    const brake = rigid(this.session.brake);
+    const rig = rigOfBrake(brake);
+    const { found } = this.foundOf(own);
+    const e = this.#expected.of([rig, found], () => expected(rig, found));
+    // How unlike both linings wear takes a drive: only where both were measured.
+    const both = found.leading !== undefined && found.trailing !== undefined;
+    const { results, working } = both
+      ? this.#ratios.of(brake, () => [() => wearRatio(rig)])
+      : { results: [], working: false };
+    return {
+      told: ownSays(brake, own.sizes, found, e, results[0] ?? null),
+      working,
+    };
+  }
+
+  measure(own: OwnBrake, key: FoundKey, text: string): void {
+    this.session.do(measure, own.name, key, text);
   }
 
   typeDrum(text: string): void {

@@ -11,13 +11,17 @@ import { LONGEST_TEXT, type OwnBrake } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';
 import { deskOf, type PageSize } from '../station.ts';
 import { OwnDesk } from './desk.ts';
-import { assumed, type OwnField, ownGroups } from './fields.ts';
+import { assumed, type OwnField, ownGroups } from './measures.ts';
 import { PhotoDesk } from './photo/desk.ts';
 import { ownStyles } from './styles.ts';
+import { changedRows, foundSection, frictionBar, saysSection } from './told.ts';
 
 /** Own brakes: make one from the nearest teaching brake, type what was measured, keep it. */
 export class OwnPage extends LitElement {
-  static override properties = { session: { attribute: false }, size: { type: String } };
+  static override properties = {
+    session: { attribute: false },
+    size: { type: String },
+  };
   static override styles = ownStyles;
   declare session: Session;
   declare size: PageSize;
@@ -77,8 +81,9 @@ export class OwnPage extends LitElement {
         ? html`<span>${r.echo}</span>`
         : html`<span class="assumed"><b>assumed</b> ${number(base, field.digits)}${unit}</span>`;
     const id = `own-${field.key}`;
+    const { changed } = this.desk;
     return html`<div class="field ${text.trim() === '' ? 'open' : ''}" data-own=${field.key}><label for=${id}>${field.name}${field.unit ? `, ${field.unit}` : ''}<small>${field.how}</small></label>
-      <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told" id=${`${id}-said`}>${said}</div></div>`;
+      <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told" id=${`${id}-said`}>${said}</div></div>${field.key === 'friction' ? frictionBar(this.desk, own) : nothing}${changed?.key === field.key ? changedRows(changed, this.desk.bends) : nothing}`;
   }
 
   /** From a picture: taken or chosen here, gone on with, or taken away. */
@@ -112,7 +117,7 @@ export class OwnPage extends LitElement {
       <p>From ${own.base.title}; ${count} of ${ownGroups.reduce((n, g) => n + g.fields.length, 0)} measured, the rest assumed in its proportions.</p>
       ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
       ${this.#photo(own)}
-      ${ownGroups.map((g) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>`)}
+      ${ownGroups.map((g, i) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>${i === 0 ? html`${foundSection(desk, own)}${saysSection(desk)}` : nothing}`)}
       <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake, own.texts.friction)}</p><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
         <div class="acts"><button class="btn" @click=${() => this.#save(own)}>Save as a scene file</button></div></section>`;
   }

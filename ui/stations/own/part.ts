@@ -1,5 +1,12 @@
 import * as v from 'valibot';
-import { freshState, type OwnKey, type OwnSizes, type Scene } from '../../../sim/index.ts';
+import {
+  type FoundKey,
+  freshState,
+  type OwnKey,
+  type OwnSizes,
+  ownKeys,
+  type Scene,
+} from '../../../sim/index.ts';
 import { type BrakeRef, chooseBrake, freshBench, released } from '../../record/bench.ts';
 import { brakeOf } from '../../record/derive.ts';
 import { leave } from '../../record/guest.ts';
@@ -15,9 +22,10 @@ import {
   type OwnBrake,
   type OwnTexts,
   type Shelf,
+  sizesSchema,
 } from '../../record/shelf.ts';
 import { brakes } from '../../scenes.ts';
-import { ownFields } from './fields.ts';
+import { foundNames, ownNames } from './fields.ts';
 
 /** What is typed before a brake is made, and what the buttons asked and answered. */
 export interface OwnPart {
@@ -31,6 +39,12 @@ export interface OwnPart {
   readonly findings: readonly string[];
   /** Point of the picture that is tapped now; null: the picture is not looked at. */
   readonly point: PhotoPoint | null;
+  /** Size typed last, of which brake, and the sizes that stood before: what it changed is told. */
+  readonly changed: {
+    readonly name: string;
+    readonly key: OwnKey;
+    readonly before: OwnSizes;
+  } | null;
 }
 
 /** Longest answer told, and the most findings. */
@@ -46,6 +60,7 @@ const BLANK: OwnPart = {
   said: '',
   findings: [],
   point: null,
+  changed: null,
 };
 
 export const ownPart: Part<OwnPart> = {
@@ -59,6 +74,16 @@ export const ownPart: Part<OwnPart> = {
     said: text(LONGEST_SAID),
     findings: v.pipe(v.array(text(LONGEST_SAID)), v.maxLength(MOST_FINDINGS)),
     point: v.optional(v.nullable(v.picklist(photoPoints)), null),
+    changed: v.optional(
+      v.nullable(
+        v.strictObject({
+          name: text(60),
+          key: v.picklist(ownKeys),
+          before: sizesSchema,
+        }),
+      ),
+      null,
+    ),
   }),
 };
 
@@ -143,10 +168,27 @@ export const write = intention(
     const next = typed.slice(0, LONGEST_TEXT);
     if (!own || next === (own.texts[key] ?? '')) return m;
     const texts = { ...own.texts, [key]: next };
-    return sizes ? rebuilt(m, own, { texts, sizes }) : withOwn(m, own, { texts });
+    const { changed } = partOf(m);
+    // Letter by letter it is one size that is typed: what stood before the first counts.
+    const goesOn = changed?.name === name && changed.key === key;
+    const told = goesOn ? m : put(m, { changed: { name, key, before: own.sizes } });
+    return sizes ? rebuilt(told, own, { texts, sizes }) : withOwn(told, own, { texts });
   },
-  (_before, _after, _name, key) => small(ownFields.find((f) => f.key === key)?.name ?? key),
+  (_before, _after, _name, key) => small(ownNames[key]),
   { joins: (name, key) => `own.${name}.${key}` },
+);
+
+/** A measurement of the brake as it is now; the brake on the bench stays as it is. */
+export const measure = intention(
+  'own.found',
+  (m: Moment, name: string, key: FoundKey, typed: string) => {
+    const own = find(m.shelf, name);
+    const next = typed.slice(0, LONGEST_TEXT);
+    if (!own || next === (own.found?.[key] ?? '')) return m;
+    return withOwn(m, own, { found: { ...own.found, [key]: next } });
+  },
+  (_before, _after, _name, key) => small(foundNames[key]),
+  { joins: (name, key) => `own.found.${name}.${key}` },
 );
 
 /** The record with a brake of other sizes or places; where it stands on the bench it is there anew. */

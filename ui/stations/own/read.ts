@@ -1,6 +1,8 @@
 import {
   bandOfLetters,
+  type FoundKey,
   keyOfPath,
+  type OwnFound,
   type OwnKey,
   type OwnSizes,
   ownScene,
@@ -10,10 +12,11 @@ import {
 } from '../../../sim/index.ts';
 import { ownWords } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
-import type { OwnBrake, OwnTexts } from '../../record/shelf.ts';
+import type { FoundTexts, OwnBrake, OwnTexts } from '../../record/shelf.ts';
 import { brakes } from '../../scenes.ts';
 import { readTyped, type TypedSize } from '../../typed-size.ts';
-import { ownFields } from './fields.ts';
+import { foundFields } from './found-fields.ts';
+import { ownFields } from './measures.ts';
 
 /** From the texts of one's own brake to its sizes: what each was read as, or what is wrong with it. */
 export interface OwnJudged {
@@ -83,6 +86,47 @@ export function judgeOwn(
     }
   }
   return { ...none, other };
+}
+
+export interface FoundRead {
+  readonly reads: Readonly<Partial<Record<FoundKey, TypedSize>>>;
+  /** Those that could be read. */
+  readonly found: OwnFound;
+}
+
+/** What was measured of one's brake as it is now, read. */
+export function readFound(texts: FoundTexts): FoundRead {
+  const reads: Partial<Record<FoundKey, TypedSize>> = {};
+  const found: Partial<Record<FoundKey, number>> = {};
+  for (const { key, unit, range, whole } of foundFields) {
+    const text = texts[key] ?? '';
+    if (text.trim() === '') continue;
+    const r = unit === '' ? plainNumber(text, range, whole) : readTyped(text, unit, range);
+    reads[key] = r;
+    if (r.ok) found[key] = r.value;
+  }
+  return { reads, found };
+}
+
+/** How well friction is known where a number was typed, or nothing (common practice). */
+const FRICTION_BAND = 0.1;
+
+/** Friction with its band: by the letters on the lining's edge, else a tenth either way. */
+export function frictionBand(
+  text: string,
+  value: number,
+): {
+  readonly from: 'letters' | 'typed' | 'assumed';
+  readonly least: number;
+  readonly most: number;
+} {
+  const letters = bandOfLetters(text);
+  if (letters) return { from: 'letters', least: letters.least, most: letters.most };
+  return {
+    from: text.trim() === '' ? 'assumed' : 'typed',
+    least: value * (1 - FRICTION_BAND),
+    most: value * (1 + FRICTION_BAND),
+  };
 }
 
 /** Sizes that texts say, where they make a sound brake. */

@@ -28,6 +28,28 @@ export const ownStyles = css`
   .assumed { color: var(--ink2); }
   .assumed b { font-weight: 650; border: 1px dashed var(--ink2); padding: 0 5px; margin-right: 5px; }
   .bad { color: var(--bad); font-weight: 600; }
+  .field:focus-within { background: color-mix(in srgb, var(--warn) 22%, var(--sheet)); }
+  .changed { background: var(--panel); border: 1px solid var(--rule); padding: 8px 12px; margin: 0 0 10px; }
+  .changed p { margin: 0 0 4px; }
+  .changed table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums; }
+  .changed th { text-align: left; font-weight: 560; padding: 2px 6px 2px 0; }
+  .changed td { text-align: right; padding: 2px 0 2px 6px; white-space: nowrap; }
+  .changed b { font-weight: 760; }
+  .changed .same, .changed .same b { color: var(--ink2); font-weight: 500; }
+  .changed .to { display: inline-block; width: 22px; height: 2px; background: currentColor; position: relative; vertical-align: middle; }
+  .changed .to::after { content: ''; position: absolute; right: 0; top: -4px; border: 5px solid transparent; border-left: 8px solid currentColor; border-right: 0; }
+  .friction { display: grid; grid-template-columns: 52px 1fr 52px; gap: 6px 14px; align-items: center; padding: 4px 0 8px; }
+  .friction .btn { min-height: 48px; justify-content: center; font-size: 22px; padding: 0; }
+  .friction p { grid-column: 1 / 4; margin: 0; }
+  .friction .bar { position: relative; height: 48px; }
+  .friction .bar i, .friction .bar span { position: absolute; }
+  .friction .line { left: 0; right: 0; top: 15px; height: 2px; background: var(--ink); }
+  .friction .band { top: 8px; height: 16px; border: 1.5px solid var(--ink); background: repeating-linear-gradient(135deg, var(--ink2) 0 1.5px, var(--sheet) 1.5px 6px); }
+  .friction .at { top: 2px; width: 4px; height: 28px; margin-left: -2px; background: var(--ink); }
+  .friction .bar span { top: 29px; transform: translateX(-50%); font-size: 14px; color: var(--ink2); }
+  .says ul { list-style: none; margin: 0; padding: 0; }
+  .says li { display: flex; gap: 10px; padding: 5px 0; align-items: flex-start; }
+  .says .mark-v { width: 24px; height: 24px; }
   .mark-v { width: 20px; height: 20px; flex: none; }
   .sum { display: flex; gap: 10px; align-items: center; padding: 8px 10px; background: var(--panel); border: 1px solid var(--rule); margin-top: 8px; }
   .sum .mark-v { width: 28px; height: 28px; }
@@ -67,6 +89,9 @@ export const ownStyles = css`
     .btn { min-height: 56px; font-size: 16.5px; }
     .file input { min-height: 56px; }
     .plain { columns: 1; }
+    .changed .by { display: none; }
+    .friction { grid-template-columns: 58px 1fr 58px; }
+    .friction .btn { min-height: 58px; }
   }
 `;
 
