@@ -48,7 +48,7 @@ export interface AxleVerdict {
 /** Wheels that differ by more of what is usable than this are uneven (own choice). */
 const UNEVEN = 1 / 4;
 /** Not needed for a whole sheet: a line without which a brake may be refitted. */
-const OPTIONAL: readonly WheelLine[] = ['taper', 'round', 'tooth'];
+const OPTIONAL: readonly WheelLine[] = ['taper', 'round', 'tooth', 'score'];
 
 const nameOf: Readonly<Record<WheelLine, string>> = {
   drum: 'Drum',
@@ -56,6 +56,7 @@ const nameOf: Readonly<Record<WheelLine, string>> = {
   taper: 'Drum, two depths',
   faces: 'Faces',
   lip: 'Lip',
+  score: 'Deepest score',
   leading: 'Leading lining',
   trailing: 'Trailing lining',
   boots: 'Cylinder',

@@ -8,6 +8,7 @@ export {
   wheels,
 } from './axle.ts';
 export { type Case, cases } from './cases.ts';
+export { type Cut, type CutVerdict, cutOf, judgeCut } from './cut.ts';
 export { type Examination, type ExaminationId, examinations } from './examinations.ts';
 export { examine, minutesOf, type Observed, parted } from './examine.ts';
 export { faultIds, faultNames, isFault } from './fault-names.ts';

@@ -11,6 +11,7 @@ export type SizeKey =
   | 'drumC'
   | 'drumDeep'
   | 'lip'
+  | 'score'
   | 'leadToe'
   | 'leadThin'
   | 'leadHeel'
@@ -53,8 +54,8 @@ const READS_ALIKE = 0.05;
 /** Decimal dust of typed numbers, in hundredths. */
 const DUST = 1e-6;
 
-const less = (value: number): string => (Math.floor(value * 100 + DUST) / 100).toFixed(2);
-const more = (value: number): string => (Math.ceil(value * 100 - DUST) / 100).toFixed(2);
+export const less = (value: number): string => (Math.floor(value * 100 + DUST) / 100).toFixed(2);
+export const more = (value: number): string => (Math.ceil(value * 100 - DUST) / 100).toFixed(2);
 
 const verdict = (level: Level, words: string, action = '', margin = Number.NaN): Verdict => ({
   level,
@@ -162,6 +163,30 @@ export function judgeLip(f: Found): Verdict {
     : verdict('good', 'too low to catch');
 }
 
+/**
+ * Deepest score. By itself it rejects nothing unless somebody has set a limit: a lightly scored drum may
+ * stay with the linings that ran in it. What a cut would come to, `cut.ts` says.
+ */
+export function judgeScore(f: Found, limits: Limits): Verdict {
+  const { score } = f.sizes;
+  if (score === undefined) return unmeasured;
+  if (score <= 0) return verdict('good', 'none');
+  const limit = limits.score;
+  if (limit !== null && score > limit + DUST / 100) {
+    return verdict(
+      'bad',
+      `${more(score)}: ${more(score - limit)} over the limit`,
+      'Cut or renew both drums.',
+      limit - score,
+    );
+  }
+  return verdict(
+    'watch',
+    `${more(score)} deep: cut, below`,
+    'Lightly scored, it may stay with the linings that ran in it; under new ones cut or renew.',
+  );
+}
+
 /** Thinnest of all places typed on a lining, mm; NaN without one. */
 export function thinnestOf(f: Found, lining: 'lead' | 'trail'): number {
   const all = [f.sizes[`${lining}Toe`], f.sizes[`${lining}Thin`], f.sizes[`${lining}Heel`]].filter(
@@ -257,6 +282,7 @@ export const wheelLines = [
   'taper',
   'faces',
   'lip',
+  'score',
   'leading',
   'trailing',
   'boots',
@@ -278,6 +304,7 @@ export function judgeWheel(
     taper: judgeTaper(f, limits),
     faces: judgeLook(f, 'faces'),
     lip: judgeLip(f),
+    score: judgeScore(f, limits),
     leading: judgeLining(f, 'lead', limits, asNew),
     trailing: judgeLining(f, 'trail', limits, asNew),
     boots: judgeLook(f, 'boots'),

@@ -4,6 +4,10 @@ import type { Brake, OwnSizes } from '../index.ts';
 export interface Limits {
   /** Largest diameter, mm. */
   readonly drumMax: number | null;
+  /** Largest diameter to which a drum may be machined, mm: under the mark, since what is cut wears on. */
+  readonly drumCut: number | null;
+  /** Deepest score that may stay, mm. */
+  readonly score: number | null;
   /** Largest difference of diameters around the bore, mm. */
   readonly outOfRound: number | null;
   /** Largest difference of diameters between two depths, mm. */
@@ -37,6 +41,8 @@ export interface LimitSet {
 
 const NONE: Limits = {
   drumMax: null,
+  drumCut: null,
+  score: null,
   outOfRound: null,
   taper: null,
   liningMin: null,

@@ -213,7 +213,7 @@ it('first asks which drum it is: a 9-inch one in inches, judged by its own mark,
   const ask = page.locator('takeup-inspect [data-ask]');
   await expect
     .poll(() => ask.evaluateAll((a) => a.map((e) => e.ariaLabel)))
-    .toEqual(['Drum Ø, new', 'Mark cast on it, max Ø']);
+    .toEqual(['Drum Ø, new', 'Mark cast on it, max Ø', 'Machined to, max Ø']);
   await ask.nth(0).fill('9');
   await expect.poll(() => row(page, 'drumNew').innerText()).toMatch(/9 in = 228\.6 mm/);
   // No mark yet, no verdict.
@@ -223,7 +223,7 @@ it('first asks which drum it is: a 9-inch one in inches, judged by its own mark,
   // 9.06 less 9.03 in is 0.762 mm.
   await expect
     .poll(() => row(page, 'largest').innerText())
-    .toMatch(/0\.76 left.*my own, as typed/s);
+    .toMatch(/0\.76 left.*mark on the drum, as typed/s);
   await page.reload();
   await inspect(page);
   await expect.poll(() => row(page, 'largest').innerText()).toMatch(/0\.76 left/);
@@ -374,6 +374,54 @@ it('works on the phone: one reading at a time, under the thumb', async () => {
   await expect
     .poll(() => page.locator('takeup-inspect [role="status"]').innerText())
     .toMatch(/The stage shows the left wheel/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('on the phone: the drum first, each limit with its owner, and a score that is cut or the drum renewed', async () => {
+  const { page, errors, shot, close } = await browser.open({ ...phone, path: '?station=inspect' });
+  await page.locator('takeup-inspect').waitFor();
+  const big = page.locator('.one .big');
+  const next = page.locator('.next .btn.p');
+  // The first three are asked in this order, whatever else: new Ø, the mark, the machining limit.
+  for (const [name, text] of [
+    ['Drum Ø, new', '203.2'],
+    ['Mark cast on it, max Ø', '204.7'],
+    ['Machined to, max Ø', '205'],
+  ]) {
+    await expect.poll(() => big.getAttribute('aria-label')).toBe(name);
+    await big.fill(text as string);
+    if (name !== 'Machined to, max Ø') await next.click();
+  }
+  // No drum is machined beyond its mark.
+  await expect
+    .poll(() => page.locator('.one').innerText())
+    .toMatch(/allowed at most 204\.7 mm, the mark/);
+  await big.fill('204.2');
+  await next.click();
+  await expect.poll(() => big.getAttribute('aria-label')).toBe('Drum Ø, angle 1, left wheel');
+  await big.fill('203.62');
+  await page.locator('[data-line="largest"]').click();
+  await expect
+    .poll(() => page.locator('.one .res').innerText())
+    .toMatch(/1\.08 left[\s\S]*mark on the drum/);
+  await page.locator('[data-line="score"]').click();
+  await big.fill('0.35');
+  const cut = page.locator('.cut');
+  // Hand sum: 203.62 + 2 · 0.35 = 204.32; 0.38 to the mark, 0.12 past the machining limit.
+  await expect
+    .poll(async () => (await cut.innerText()).replace(/\s+/g, ' '))
+    .toMatch(
+      /203\.62 \+ .*0\.70 = .*204\.32 0\.38 left.*204\.70: mark on the drum.*0\.12 too far.*204\.20: maker’s sheet/,
+    );
+  await expect.poll(() => cut.innerText()).toMatch(/Renew the left drum, and the right with it/);
+  await cut.scrollIntoViewIfNeeded();
+  await shot('inspect-cut-phone');
+  expect(await seriousFaults(page)).toEqual([]);
+  await noWider(page, 390);
+  await page.locator('[data-line="drumCut"]').click();
+  await big.fill('');
+  await expect.poll(() => cut.innerText()).toMatch(/No verdict on a cut yet[\s\S]*machining limit/);
   expect(errors).toEqual([]);
   await close();
 });

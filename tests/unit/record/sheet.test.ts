@@ -81,8 +81,8 @@ describe('the sheet in the record', () => {
   it('the stage turns with the sheet’s wheel, and stays turned where that wheel was loaded', () => {
     const right = select.does(start.present, 'right', 99);
     expect(measuredWheel(right)).toBe('right');
-    // The last of the sheet's 21 lines.
-    expect(sheet(right).line).toBe(20);
+    // The last of the sheet's 23 lines.
+    expect(sheet(right).line).toBe(22);
     expect(right.view.wheel).toBe(null);
     const state = { ...right.bench.state, tooth: 4 };
     const loaded = load.does(right, 'right', state, 'as measured');

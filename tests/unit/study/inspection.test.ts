@@ -167,7 +167,7 @@ describe('whose limits', () => {
   });
   it('the first to choose from sets nothing', () => {
     expect(sets[0]?.id).toBe('maker');
-    expect(Object.values(sets[0]?.limits ?? {})).toEqual([null, null, null, null, null]);
+    expect(Object.values(sets[0]?.limits ?? {})).toEqual(Array(7).fill(null));
   });
   it('limits of one brake hold for its own drum: 200 new, to 2 past its mark of 201', () => {
     expect(holdsFor(teaching, 200, [200.42])).toBe(true);

@@ -6,6 +6,7 @@ import { stationNames } from '../../record/moment.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
+import { hows } from './hows.ts';
 import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
 import { pageStyles } from './page-styles.ts';
@@ -20,7 +21,7 @@ function place({ session, size }: PageView): TemplateResult {
   const r = readAt(read, line, desk.wheel);
   const v = line.verdict ? verdict.wheels[desk.wheel][line.verdict] : null;
   const inch = r?.ok && 'unit' in line && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
-  return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${placeOf(line, desk.wheel)}</h2><p>${line.how}</p>
+  return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${placeOf(line, desk.wheel)}</h2><p>${hows[line.key]}</p>
     ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p><p class="standing">${cautions.standing}</p>`}</div></div>`;
 }
 

@@ -1,14 +1,12 @@
 import type { LimitKey, LookKey, SizeKey, WheelLine } from '../../../sim/workshop/index.ts';
 
-/** What is measured, where, and with what: the lines of the sheet in their order. */
+/** What is measured: the lines of the sheet in their order. Where and with what, `hows.ts` says, which the record does without. */
 interface Common {
   /** Balloon on the drawing. */
   readonly number: number;
   readonly name: string;
   /** Shorter, for the phone. */
   readonly short?: string;
-  /** Where and with what. */
-  readonly how: string;
   /** Verdict shown in its row. */
   readonly verdict?: WheelLine;
   readonly limit?: LimitKey;
@@ -35,15 +33,10 @@ export interface WorkedLine extends Common {
 /** Asked once, for both wheels, before anything is measured. */
 export interface AskLine extends Common {
   readonly kind: 'ask';
-  readonly key: 'drumNew' | 'drumMax';
+  readonly key: 'drumNew' | 'drumMax' | 'drumCut';
   readonly unit: 'mm';
 }
 export type Line = AskLine | SizeLine | LookLine | WorkedLine;
-
-const drumHow =
-  'Inside gauge or drum micrometer, a third of the width in from the edge. Mark the drum, turn the gauge by 60° each time.';
-const liningHow =
-  'Lining only, without the steel table; on a riveted one down to the rivet head. Steel rule, depth gauge or caliper.';
 
 export const lines: readonly Line[] = [
   {
@@ -51,7 +44,6 @@ export const lines: readonly Line[] = [
     key: 'drumNew',
     number: 1,
     name: 'Drum Ø, new',
-    how: 'First of all: which drum is it? From the parts list, or at the unworn edge outside the lip with an inside caliper.',
     unit: 'mm',
   },
   {
@@ -59,7 +51,13 @@ export const lines: readonly Line[] = [
     key: 'drumMax',
     number: 1,
     name: 'Mark cast on it, max Ø',
-    how: 'Cast or stamped on the drum itself, “max dia” or “discard”: the largest Ø allowed. No drum is judged without it.',
+    unit: 'mm',
+  },
+  {
+    kind: 'ask',
+    key: 'drumCut',
+    number: 1,
+    name: 'Machined to, max Ø',
     unit: 'mm',
   },
   {
@@ -67,7 +65,6 @@ export const lines: readonly Line[] = [
     key: 'drumA',
     number: 1,
     name: 'Drum Ø, angle 1',
-    how: drumHow,
     unit: 'mm',
     digits: 2,
     step: 0.01,
@@ -77,7 +74,6 @@ export const lines: readonly Line[] = [
     key: 'drumB',
     number: 1,
     name: 'Drum Ø, angle 2',
-    how: drumHow,
     unit: 'mm',
     digits: 2,
     step: 0.01,
@@ -87,7 +83,6 @@ export const lines: readonly Line[] = [
     key: 'drumC',
     number: 1,
     name: 'Drum Ø, angle 3',
-    how: drumHow,
     unit: 'mm',
     digits: 2,
     step: 0.01,
@@ -97,7 +92,6 @@ export const lines: readonly Line[] = [
     key: 'drumDeep',
     number: 1,
     name: 'Drum Ø, deeper in',
-    how: 'The same gauge, near the closed end of the swept face. Tells a bore that widens inwards.',
     unit: 'mm',
     digits: 2,
     step: 0.01,
@@ -109,7 +103,6 @@ export const lines: readonly Line[] = [
     key: 'largest',
     number: 1,
     name: 'Drum Ø, largest',
-    how: 'The largest of those above. The limit is the maximum cast on the drum itself.',
     verdict: 'drum',
     limit: 'drumMax',
   },
@@ -118,7 +111,6 @@ export const lines: readonly Line[] = [
     key: 'round',
     number: 2,
     name: 'Out of round',
-    how: 'Greatest less least of the angles. Two readings should be the greatest and the least.',
     verdict: 'round',
     limit: 'outOfRound',
   },
@@ -127,7 +119,6 @@ export const lines: readonly Line[] = [
     key: 'lip',
     number: 3,
     name: 'Lip height',
-    how: 'Step from the swept face to the unworn edge: depth gauge, or half of swept Ø less edge Ø.',
     unit: 'mm',
     digits: 2,
     step: 0.01,
@@ -135,10 +126,20 @@ export const lines: readonly Line[] = [
   },
   {
     kind: 'size',
+    key: 'score',
+    number: 2,
+    name: 'Deepest score',
+    unit: 'mm',
+    digits: 2,
+    step: 0.05,
+    verdict: 'score',
+    limit: 'score',
+  },
+  {
+    kind: 'size',
     key: 'leadToe',
     number: 4,
     name: 'Leading lining, toe',
-    how: `Leading is the shoe towards the front of the vehicle. At the cylinder’s end. ${liningHow}`,
     unit: 'mm',
     digits: 2,
     step: 0.1,
@@ -148,7 +149,6 @@ export const lines: readonly Line[] = [
     key: 'leadThin',
     number: 4,
     name: 'Leading lining, thinnest',
-    how: `Look along the whole arc for it. ${liningHow}`,
     unit: 'mm',
     digits: 2,
     step: 0.1,
@@ -160,7 +160,6 @@ export const lines: readonly Line[] = [
     key: 'leadHeel',
     number: 4,
     name: 'Leading lining, heel',
-    how: `At the end where the shoe is held. ${liningHow}`,
     unit: 'mm',
     digits: 2,
     step: 0.1,
@@ -170,7 +169,6 @@ export const lines: readonly Line[] = [
     key: 'trailToe',
     number: 5,
     name: 'Trailing lining, toe',
-    how: `At the cylinder’s end. ${liningHow}`,
     unit: 'mm',
     digits: 2,
     step: 0.1,
@@ -180,7 +178,6 @@ export const lines: readonly Line[] = [
     key: 'trailThin',
     number: 5,
     name: 'Trailing lining, thinnest',
-    how: `Look along the whole arc for it. ${liningHow}`,
     unit: 'mm',
     digits: 2,
     step: 0.1,
@@ -192,7 +189,6 @@ export const lines: readonly Line[] = [
     key: 'trailHeel',
     number: 5,
     name: 'Trailing lining, heel',
-    how: `At the end where the shoe is held. ${liningHow}`,
     unit: 'mm',
     digits: 2,
     step: 0.1,
@@ -203,7 +199,6 @@ export const lines: readonly Line[] = [
     number: 5,
     name: 'Faces of drum and linings',
     short: 'Faces',
-    how: 'By eye and lamp: cracks, deep scores, loose rivets, edges lifting, any trace of fluid or grease.',
     good: 'sound',
     bad: 'not sound',
     verdict: 'faces',
@@ -214,7 +209,6 @@ export const lines: readonly Line[] = [
     number: 6,
     name: 'Cylinder behind the boots',
     short: 'Cylinder, boots',
-    how: 'Lift the edge of each dust boot with a blunt pick. Any wet behind it is a leak.',
     good: 'dry',
     bad: 'wet',
     verdict: 'boots',
@@ -224,7 +218,6 @@ export const lines: readonly Line[] = [
     key: 'springs',
     number: 7,
     name: 'Springs',
-    how: 'Coils closed, hooks whole, no rust pits. Dropped on the bench a sound spring thuds, a tired one rings.',
     good: 'sound',
     bad: 'gaps, bent or broken',
     verdict: 'springs',
@@ -234,7 +227,6 @@ export const lines: readonly Line[] = [
     key: 'tooth',
     number: 8,
     name: 'Adjuster tooth',
-    how: 'Count the teeth that the lever has passed, from the shortest setting.',
     unit: '',
     digits: 0,
     step: 1,
@@ -246,7 +238,6 @@ export const lines: readonly Line[] = [
     number: 8,
     name: 'Adjuster moves and holds',
     short: 'Adjuster',
-    how: 'Lift the lever, move it by hand, let go: it must slide freely and hold each tooth.',
     good: 'yes',
     bad: 'no',
     verdict: 'adjuster',
@@ -256,7 +247,6 @@ export const lines: readonly Line[] = [
     key: 'leverOff',
     number: 9,
     name: 'Lever off its stop',
-    how: 'Gap at the cable’s hook until the parking lever rests on its stop: 0 when home. Steel rule or feeler.',
     unit: 'mm',
     digits: 1,
     step: 0.5,
@@ -274,7 +264,6 @@ export type AxleKey =
 export interface AxleLine {
   readonly key: Exclude<AxleKey, 'drumNew'>;
   readonly name: string;
-  readonly how: string;
   readonly unit: 'mm' | 'km' | '';
 }
 /** Once for the axle. */
@@ -282,31 +271,26 @@ export const axleLines: readonly AxleLine[] = [
   {
     key: 'notchesBefore',
     name: 'Hand lever, notches before',
-    how: 'Count the clicks to a firm hold before anything is touched.',
     unit: '',
   },
   {
     key: 'notchesAfter',
     name: 'Notches after',
-    how: 'The same pull, when all is back together.',
     unit: '',
   },
   {
     key: 'distance',
     name: 'Driven on these linings',
-    how: 'From the service book. Without it no distance left can be told.',
     unit: 'km',
   },
   {
     key: 'drumFitted',
     name: 'Drum Ø when they were fitted',
-    how: 'New diameter when left out.',
     unit: 'mm',
   },
   {
     key: 'liningFitted',
     name: 'Lining when they were fitted',
-    how: 'New thickness when left out, where the limits’ owner tells it.',
     unit: 'mm',
   },
 ];
@@ -322,6 +306,8 @@ export type HeadKey = (typeof heads)[number][0];
 /** Limits with the sense in which they hold. */
 export const limitWords: Readonly<Record<LimitKey, readonly [sense: string, name: string]>> = {
   drumMax: ['max', 'Largest drum Ø, mm'],
+  drumCut: ['max', 'Machined to, Ø, mm'],
+  score: ['max', 'Deepest score that may stay, mm'],
   outOfRound: ['max', 'Out of round, mm'],
   taper: ['max', 'Difference of two depths, mm'],
   liningMin: ['min', 'Least lining, mm'],

@@ -6,6 +6,7 @@ import { down, number } from '../../format.ts';
 import { caution } from '../../pieces/icons.ts';
 import { marks } from '../../pieces/marks.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
+import { cutSection } from './cut.ts';
 import type { InspectDesk } from './desk.ts';
 import { type Line, limitWords, lines, type SizeLine } from './lines.ts';
 import { LONGEST } from './paper.ts';
@@ -87,7 +88,7 @@ function step(desk: InspectDesk, line: SizeLine, way: 1 | -1): void {
   const { brake } = desk.session;
   const fresh = line.key.startsWith('drum')
     ? (read.asNew.drum ?? 2 * brake.drum.radiusNew)
-    : line.key === 'tooth' || line.key === 'leverOff' || line.key === 'lip'
+    : line.key === 'tooth' || line.key === 'leverOff' || line.key === 'lip' || line.key === 'score'
       ? 0
       : brake.shoes.front.lining.thicknessNew;
   const now = r?.ok ? r.value + way * line.step : fresh;
@@ -131,7 +132,7 @@ function one(desk: InspectDesk): TemplateResult {
 function limitFields(desk: InspectDesk, tools: TemplateResult): TemplateResult {
   const { read } = desk.judged;
   return html`${tools}<div class="lims" role="group" aria-label="Limits">${(
-    ['outOfRound', 'taper', 'liningMin', 'notches'] as const
+    ['outOfRound', 'taper', 'score', 'liningMin', 'notches'] as const
   ).map((k) => {
     const [sense, name] = limitWords[k];
     const r = read.limitReads[k];
@@ -162,7 +163,7 @@ export function phonePage(
       }}><i>${l.number}</i>${('short' in l && l.short) || l.name}<b>${value(desk, l, desk.wheel)}</b><span class="r">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}</span></button></li>`;
     })}</ul>
     <section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><h2>${verdict.title}</h2>${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told ? html`<p data-forecast>${told}</p>` : nothing}</div></section>
-    ${parts.said}${parts.axle}${limitFields(desk, parts.tools)}${parts.acts}
+    ${cutSection(desk)}${parts.said}${parts.axle}${limitFields(desk, parts.tools)}${parts.acts}
     <div class="note">${caution}<span>${cautions.inspect}</span></div>
     <div class="next"><button class="btn" ?disabled=${desk.line === 0} @click=${() => desk.select(desk.wheel, desk.line - 1)}>Back</button>
       <button class="btn p" @click=${() => desk.select(next ? desk.wheel : desk.wheel === 'left' ? 'right' : 'left', next ? desk.line + 1 : 0)}>Next: ${next ? within(next.short ?? next.name) : desk.wheel === 'left' ? 'right wheel' : 'left wheel'}</button></div>`;

@@ -15,6 +15,7 @@ import { shapesText } from '../../stage/svg.ts';
 import { fitView, toPx } from '../../stage/view.ts';
 import { printTheme } from '../../theme.ts';
 import { balloons } from './balloons.ts';
+import { cutText } from './cut.ts';
 import type { InspectDesk } from './desk.ts';
 import { axleLines, heads, type Line, limitWords, lines } from './lines.ts';
 import { limitKeys } from './paper.ts';
@@ -112,7 +113,7 @@ function page(desk: InspectDesk, blank: boolean): TemplateResult {
       <tbody>${rows.map((l) => html`<tr><td>${l.number}</td><th>${('short' in l && l.short) || l.name}</th>${wheels.map((w) => cell(l, w))}<td>${limit(desk, l.limit, blank)}</td></tr>`)}</tbody></table>
     <section class="axle">${axleLines.map((l) => html`<span>${l.name}${l.unit ? `, ${l.unit}` : ''}: <u>${(blank ? '' : paper.axle[l.key]) || '\u2003\u2003\u2003'}</u></span>`)}</section>
     <section class="result"><p><b>${blank ? 'Verdict: ______________________________' : verdict.title}</b></p>
-      ${blank ? html`<p>Distance left = margin ÷ rate = ________ km; low (÷ 2) ________ km; high (× 2) ________ km. Measure again by ____________</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>and ${verdict.reasons.length - 5} more on the page.</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}
+      ${blank ? html`<p>Distance left = margin ÷ rate = ________ km; low (÷ 2) ________ km; high (× 2) ________ km. Measure again by ____________</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>and ${verdict.reasons.length - 5} more on the page.</p>` : nothing}${cutText(desk) ? html`<p>${cutText(desk)}</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}
       <p class="sign">Signature ______________________________</p></section>
     <footer><p><b>${brake.title}, scene ${brake.name}, version 1. Teaching brake: its limits are not your vehicle’s.</b></p>
       <p>${cautions.paper}</p>

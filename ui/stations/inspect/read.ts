@@ -36,7 +36,7 @@ const MOST_TEETH = 2000;
 /** What any brake can read on a line: wide, so that only slips are refused. */
 function rangeOf(key: SizeKey): readonly [number, number] {
   if (key.startsWith('drum')) return DRUM;
-  if (key === 'lip') return [0, 5];
+  if (key === 'lip' || key === 'score') return [0, 5];
   return key === 'leverOff' ? [0, 50] : [0, 25];
 }
 
@@ -75,19 +75,26 @@ export function readAxle(text: string, key: AxleKey, plain: Paper['plain']): Rea
     : { ok: false, found: `"${text}"`, allowed: 'a number of notches, 0 to 40' };
 }
 
-/** @param fresh new diameter of the drum, mm, where typed: its mark stands above that */
+/**
+ * @param fresh new diameter of the drum, mm, where typed: its mark stands above that
+ * @param marked its mark, mm, where typed: no drum is machined beyond it
+ */
 export function readLimit(
   text: string,
   key: LimitKey,
   plain: Paper['plain'],
   fresh: number | undefined,
+  marked?: number,
 ): Read {
   if (text.trim() === '') return null;
   if (key === 'notches') return readAxle(text, 'notchesAfter', plain);
-  if (key === 'drumMax') {
+  if (key === 'drumMax' || key === 'drumCut') {
     const mark = readTyped(text, 'mm', MARK, plain);
-    return mark.ok && fresh !== undefined && mark.value <= fresh
-      ? { ok: false, found: `"${text}"`, allowed: `more than ${short(fresh)} mm, the new Ø` }
+    if (mark.ok && fresh !== undefined && mark.value <= fresh) {
+      return { ok: false, found: `"${text}"`, allowed: `more than ${short(fresh)} mm, the new Ø` };
+    }
+    return key === 'drumCut' && mark.ok && marked !== undefined && mark.value > marked
+      ? { ok: false, found: `"${text}"`, allowed: `at most ${short(marked)} mm, the mark` }
       : mark;
   }
   return readTyped(text, 'mm', key === 'liningMin' ? [0, 25] : [0, 2], plain);
@@ -104,6 +111,7 @@ const sizeKeys: readonly SizeKey[] = [
   'drumC',
   'drumDeep',
   'lip',
+  'score',
   'leadToe',
   'leadThin',
   'leadHeel',
@@ -158,6 +166,12 @@ const ownerOf = (set: LimitSet, key: LimitKey, otherDrum: boolean): string => {
   return otherDrum ? 'not for this drum' : set.whose;
 };
 
+/** Whose a limit of one's own vehicle is, where its place says it. */
+const typedWhose: Readonly<Partial<Record<LimitKey, string>>> = {
+  drumMax: 'mark on the drum, as typed',
+  drumCut: 'maker’s sheet, as typed',
+};
+
 /** The set's limits with what was typed over them, and whose each is. */
 function limitsOf(
   texts: Paper['limits'],
@@ -176,7 +190,8 @@ function limitsOf(
     const read = reads[k] ?? null;
     // A limit that cannot be read is none: it must not let anything pass.
     limits[k] = read?.ok ? read.value : null;
-    whose[k] = read === null ? 'none' : set.id === 'maker' ? set.whose : 'typed here';
+    whose[k] =
+      read === null ? 'none' : set.id === 'maker' ? (typedWhose[k] ?? set.whose) : 'typed here';
   }
   return { limits, whose };
 }
@@ -211,7 +226,8 @@ export function understand(paper: Paper, brake: Brake, own: OwnSizes | null = nu
   const limitReads: Partial<Record<LimitKey, Read>> = {};
   for (const k of Object.keys(set.limits) as LimitKey[]) {
     const text = paper.limits[k];
-    if (text !== undefined) limitReads[k] = noted(readLimit(text, k, plain, fresh));
+    const marked = numberOf(limitReads.drumMax ?? null);
+    if (text !== undefined) limitReads[k] = noted(readLimit(text, k, plain, fresh, marked));
   }
   const left = foundOf(paper.wheels.left, sizes.left);
   const right = foundOf(paper.wheels.right, sizes.right);
@@ -246,7 +262,7 @@ export function understand(paper: Paper, brake: Brake, own: OwnSizes | null = nu
 /** What the text at a line was read as; null where none stands, or none can be typed. */
 export function readAt(u: Understood, line: Line, wheel: Wheel): Read {
   if (line.kind === 'ask') {
-    return (line.key === 'drumNew' ? u.axle.drumNew : u.limitReads.drumMax) ?? null;
+    return (line.key === 'drumNew' ? u.axle.drumNew : u.limitReads[line.key]) ?? null;
   }
   return line.kind === 'size' ? (u.sizes[wheel][line.key] ?? null) : null;
 }
@@ -256,7 +272,7 @@ export function textAt(paper: Paper, u: Understood, line: Line, wheel: Wheel): s
   if (line.kind === 'worked') return '';
   if (line.kind !== 'ask') return paper.wheels[wheel][line.key] ?? '';
   if (line.key === 'drumNew') return paper.axle.drumNew ?? '';
-  return paper.limits.drumMax ?? u.limits.drumMax?.toFixed(2) ?? '';
+  return paper.limits[line.key] ?? u.limits[line.key]?.toFixed(2) ?? '';
 }
 
 /** A line as it is said of a wheel; what is asked once is said of both. */

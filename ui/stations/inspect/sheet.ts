@@ -9,7 +9,9 @@ import { marks } from '../../pieces/marks.ts';
 import type { Session } from '../../session.ts';
 import type { PageSize } from '../station.ts';
 import { deskOf } from '../station.ts';
+import { cutSection, cutStyles } from './cut.ts';
 import { InspectDesk } from './desk.ts';
+import { hows } from './hows.ts';
 import { type AskLine, axleLines, heads, type Line, limitWords, lines } from './lines.ts';
 import { LONGEST, type Paper } from './paper.ts';
 import { phonePage, phoneStyles } from './phone.ts';
@@ -19,6 +21,13 @@ import { sheetStyles } from './styles.ts';
 import { forecastText } from './words.ts';
 
 const titled: Readonly<Record<Wheel, string>> = { left: 'Left wheel', right: 'Right wheel' };
+
+/** What stands beside a place that is asked once while nothing is typed. */
+const askedHint: Readonly<Record<AskLine['key'], string>> = {
+  drumNew: 'Both wheels; asked first.',
+  drumMax: 'Both wheels; the limit that the drum itself tells.',
+  drumCut: 'Both wheels; only for a cut. None set, no verdict on one.',
+};
 
 /** What is allowed, without the words about other units: those stand in the stage's foot. */
 const brief = (allowed: string): string =>
@@ -30,7 +39,7 @@ export class InspectSheet extends LitElement {
     session: { attribute: false },
     size: { type: String },
   };
-  static override styles = [sheetStyles, phoneStyles];
+  static override styles = [sheetStyles, phoneStyles, cutStyles];
   declare session: Session;
   declare size: PageSize;
 
@@ -65,7 +74,7 @@ export class InspectSheet extends LitElement {
       ? r.ok
         ? html`<small>${r.echo}</small>`
         : html`<span class="bad">${marks.bad} found ${r.found}; allowed ${brief(r.allowed)}</span>`
-      : html`<small>${line.key === 'drumNew' ? 'Both wheels; asked first.' : 'Both wheels; the limit that the drum itself tells.'}</small>`;
+      : html`<small>${askedHint[line.key]}</small>`;
     return html`<td class="f"><input type="text" maxlength=${LONGEST} autocomplete="off" spellcheck="false" aria-label=${line.name} aria-invalid=${r !== null && !r.ok} aria-describedby=${id} data-ask=${line.key} .value=${textAt(desk.paper, read, line, desk.wheel)} @focus=${() => desk.focus(desk.wheel, i)} @keydown=${this.#enter} @input=${(e: Event) => desk.writeAsked(line, (e.target as HTMLInputElement).value)} /></td><td class="v" colspan="3" id=${id}>${told}</td>`;
   }
 
@@ -112,9 +121,7 @@ export class InspectSheet extends LitElement {
     const { desk } = this;
     const { read } = desk.judged;
     if (line.kind === 'ask') {
-      return line.key === 'drumMax'
-        ? html`<small>${read.whose.drumMax || 'none set'}</small>`
-        : nothing;
+      return html`<small>${line.key === 'drumNew' ? 'parts list, or its unworn edge' : read.whose[line.key] || 'none set'}</small>`;
     }
     const key = line.limit;
     if (!key) return nothing;
@@ -152,7 +159,7 @@ export class InspectSheet extends LitElement {
             ? ''
             : it.echo
           : `found ${it.found}; allowed ${it.allowed}`
-        : l.how;
+        : hows[l.key];
       return html`<label><span>${l.name}${l.unit ? `, ${l.unit}` : ''}</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-axle=${l.key} aria-invalid=${it !== null && !it.ok} .value=${desk.paper.axle[l.key] ?? ''} @input=${(e: Event) => desk.writeAxle(l.key, (e.target as HTMLInputElement).value)} /><span class="wide ${it && !it.ok ? 'bad' : ''}">${note}</span></label>`;
     })}
       <label><span>Notches, most allowed</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-limit="notches" aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${notches} @input=${(e: Event) => desk.writeLimit('notches', (e.target as HTMLInputElement).value)} /><span class="wide ${verdict.notches.level === 'bad' ? 'bad' : ''}">${verdict.notches.words || 'The maker’s figure; usual hand levers 4 to 7.'}</span></label></div>
@@ -197,6 +204,7 @@ export class InspectSheet extends LitElement {
   }
 
   override render() {
+    const { desk } = this;
     if (this.size === 'narrow') {
       const parts = {
         acts: this.#acts(),
@@ -204,10 +212,10 @@ export class InspectSheet extends LitElement {
         tools: this.#tools(),
         axle: this.#axle(),
       };
-      return phonePage(this.desk, parts);
+      return phonePage(desk, parts);
     }
     return html`${this.#tools()}
-      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${this.#axle()}</div>
+      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${cutSection(desk)}${this.#axle()}</div>
       ${this.#verdictBand()}${this.#said()}
       <div class="note">${caution}<span>${cautions.inspect}</span></div>
       ${this.#acts()}`;

@@ -1,0 +1,83 @@
+import type { Wheel } from '../index.ts';
+import { type Found, type Level, largestBore, less, more } from './inspection.ts';
+import type { Limits } from './limits.ts';
+
+/**
+ * Machine a scored drum, or renew it. A cut that clears a score takes its depth off on both sides, so
+ * the bore after it is what was found and twice the deepest score. That has to stay within two limits,
+ * each with its owner: the mark cast on the drum, beyond which it is neither used nor machined, and the
+ * machining limit below it, which leaves something to wear. One without an owner gives no verdict. As a
+ * US rule for shops puts it: cut to new and 1.52 mm, mark at new and 2.29, so 0.76 is left for wear.
+ */
+export interface Cut {
+  /** Largest diameter found, deepest score, bore after the cut, mm. */
+  readonly found: number;
+  readonly score: number;
+  readonly after: number;
+  /** Left to each limit after the cut (negative: past it), mm; null where none is set. */
+  readonly toMark: number | null;
+  readonly toMachined: number | null;
+}
+
+/** Decimal dust of typed numbers, mm. */
+const DUST = 1e-8;
+
+/** Null without a diameter and a score. */
+export function cutOf(f: Found, limits: Limits): Cut | null {
+  const found = largestBore(f);
+  const { score } = f.sizes;
+  if (Number.isNaN(found) || score === undefined || score <= 0) return null;
+  const after = found + 2 * score;
+  const left = (limit: number | null): number | null => (limit === null ? null : limit - after);
+  return { found, score, after, toMark: left(limits.drumMax), toMachined: left(limits.drumCut) };
+}
+
+export interface CutVerdict {
+  readonly level: Level;
+  readonly title: string;
+  readonly why: string;
+}
+
+/** One verdict for both drums of the axle, which are cut alike or renewed alike; null without a score. */
+export function judgeCut(cuts: Readonly<Record<Wheel, Cut | null>>): CutVerdict | null {
+  const all = (['left', 'right'] as const).flatMap((wheel) => {
+    const cut = cuts[wheel];
+    return cut ? [{ wheel, cut }] : [];
+  });
+  let worst = all[0];
+  if (!worst) return null;
+  for (const one of all) if (one.cut.after > worst.cut.after) worst = one;
+  const { wheel, cut } = worst;
+  const other = wheel === 'left' ? 'right' : 'left';
+  const { toMark, toMachined, after } = cut;
+  if (toMark !== null && toMark < -DUST) {
+    return {
+      level: 'bad',
+      title: `Renew the ${wheel} drum, and the ${other} with it`,
+      why: `A cut that clears the score passes the mark on the drum by ${more(-toMark)}.`,
+    };
+  }
+  if (toMachined !== null && toMachined < -DUST) {
+    return {
+      level: 'bad',
+      title: `Renew the ${wheel} drum, and the ${other} with it`,
+      why: `A cut that clears the score passes the machining limit by ${more(-toMachined)}.`,
+    };
+  }
+  if (toMark === null || toMachined === null) {
+    const open = [
+      ...(toMark === null ? ['the mark on the drum'] : []),
+      ...(toMachined === null ? ['the machining limit'] : []),
+    ].join(' and ');
+    return {
+      level: 'none',
+      title: 'No verdict on a cut yet',
+      why: `Not set: ${open}. A limit that nobody owns gives no verdict.`,
+    };
+  }
+  return {
+    level: 'good',
+    title: `Both drums can be cut, alike, to ${more(after)}`,
+    why: `${less(toMark)} is then left to wear to the mark. Linings that stay must bed in again, so a light score is best left with the pair that ran in it.`,
+  };
+}
