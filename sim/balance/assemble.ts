@@ -20,13 +20,14 @@ export function addClampTangent(rig: Rig, w: Work, clamp: number): void {
   const n = rig.n;
   const { a, b, length, ex, ey } = w.strut;
   const round = clamp / length;
-  const { across } = w;
+  const { across, k } = w;
   motions(n, w, a, b, ex, ey);
   for (let j = 0; j < n; j++) {
     const swing = across[j] as number;
     if (swing === 0) continue;
+    const aside = round * swing;
     for (let l = 0; l < n; l++) {
-      w.k[j * n + l] = (w.k[j * n + l] as number) + round * swing * (across[l] as number);
+      k[j * n + l] = (k[j * n + l] as number) + aside * (across[l] as number);
     }
   }
   addBend(rig, w, b, clamp * ex, clamp * ey);
@@ -42,7 +43,7 @@ export function addClampTangent(rig: Rig, w: Work, clamp: number): void {
 export function assemble(rig: Rig, w: Work, y: Float64Array, act: Acting): void {
   const { q, k, forces } = w;
   for (let j = 0; j < q.length; j++) q[j] = 0;
-  if (w.slopes) for (let j = 0; j < k.length; j++) k[j] = 0;
+  if (w.slopes) k.fill(0);
   for (let j = 0; j < 4; j++) w.outer[j] = 0;
   w.springMoment[0] = 0;
   w.springMoment[1] = 0;

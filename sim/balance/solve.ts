@@ -86,6 +86,8 @@ const MOST_TURN = 1.5e-3;
 const MOST_SHIFT = 0.15;
 /** Unbalanced force that counts as nothing, N: 1e-9 of a usual piston force. */
 const NOTHING = 1e-6;
+/** The same of bending shoes, whose evaluations are dear: 1e-8 of a usual piston force. */
+const NOTHING_BENT = 1e-5;
 
 /** Unbalanced force from which a pose is no balance, N: the last digit that any reading shows. */
 const LOST = 0.5;
@@ -151,15 +153,17 @@ function fillMatrix(x: System, steady: boolean): number {
   const n = rig.n;
   const size = bound ? n + 1 : n;
   bound?.addTangent(x.force);
+  const { k, matrix } = w;
+  const mass = inertia?.massOverH2;
   for (let j = 0; j < n; j++) {
     for (let l = 0; l < n; l++) {
-      let a = w.k[j * n + l] as number;
-      if (inertia) a -= inertia.massOverH2[j * n + l] as number;
+      let a = k[j * n + l] as number;
+      if (mass) a -= mass[j * n + l] as number;
       // A free shoe pushed across its arm has a slightly unstable tangent (the push turns with it);
       // a Newton step along it would run the wrong way. Only the step is turned, not the balance.
       // (A bending shoe in contact may well have one that its modes outweigh.)
       if (j === l && a > 0 && steady) a = -a;
-      w.matrix[j * size + l] = a;
+      matrix[j * size + l] = a;
     }
     if (bound) {
       w.matrix[j * size + n] = bound.gradient[j] as number;
@@ -190,6 +194,7 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
   const { rig, w } = x;
   const n = rig.n;
   const bends = rig.front.modes + rig.rear.modes > 0;
+  const nothing = bends ? NOTHING_BENT : NOTHING;
   /** Are there slopes of this pose, and does the last matrix do without them? */
   let known = true;
   let serves = false;
@@ -199,7 +204,7 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
   let worst = residualOf(x, y);
   const { before, step } = w;
   for (let i = 0; i < 60; i++) {
-    if (worst < NOTHING) {
+    if (worst < nothing) {
       s.residual = worst;
       return true;
     }
@@ -228,7 +233,7 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
       if (x.bound) x.force = forceBefore + (step[n] as number);
       next = residualOf(x, y, !light);
       // A touch makes the residual jump up once; only halve when late and not falling.
-      if (i < 8 || next <= worst * 1.0001 || next < NOTHING) break;
+      if (i < 8 || next <= worst * 1.0001 || next < nothing) break;
       scale /= 2;
     }
     known = !light;

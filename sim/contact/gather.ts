@@ -24,6 +24,8 @@ export interface Gather {
   readonly dragMotion: Float64Array;
   /** What motion along e_r and along e_t does to two rows of the tangent: four rows of elements. */
   readonly slope: Float64Array;
+  /** Of a bending shoe: each bearing element turned to its own radius, see bent-tangent.ts. */
+  readonly own: Float64Array;
   /** Faces of all elements as bent, from the anchor. */
   readonly bentX: Float64Array;
   readonly bentY: Float64Array;
@@ -47,6 +49,8 @@ export const HOLD = 10;
 /** 1 / distance from the drum's centre. */
 export const CURVE = 11;
 export const COLUMN = 12;
+/** Of a row of `own`. */
+export const ENTRIES = 4;
 
 /** Rows of the tangent's product are taken by fours. */
 const whole = (freedoms: number): number => 4 * Math.ceil(freedoms / 4);
@@ -64,20 +68,21 @@ export function makeGather(freedoms: number, capacity: number): Gather {
     normalMotion: new Float64Array(whole(freedoms) * capacity),
     dragMotion: new Float64Array(whole(freedoms) * capacity),
     slope: new Float64Array(4 * capacity),
+    own: new Float64Array(freedoms > 3 ? ENTRIES * capacity : 0),
     bentX: new Float64Array(capacity),
     bentY: new Float64Array(capacity),
   };
 }
 
 /** Of each mode, from one call to the next. */
-const SUMS = new Float64Array(MODE_PLACES);
+export const SUMS = new Float64Array(MODE_PLACES);
 
 /**
  * Forces of the bearing elements on the modes, Σ F·J_z with F = −N e_r + T e_t along each element's own radius
  * and tangent, into SUMS; turned, F a quarter turn back: F·(ẑ×J_z). Each sum has a variable of its own, which the
  * processor keeps out of memory.
  */
-function modeSums(g: Gather, { face }: BedModes, turned: boolean): void {
+export function modeSums(g: Gather, { face }: BedModes, turned: boolean): void {
   const { count, columns, element } = g;
   let a = 0;
   let b = 0;
@@ -159,15 +164,13 @@ export function tangentIsKnown(g: Gather, turn: number): boolean {
   return true;
 }
 
-/** Motion of each bearing face in each freedom, along e_r and e_t: shift, turn, modes. */
-function motions(g: Gather, modes: BedModes | null): void {
-  const { count, capacity, columns, normalMotion, dragMotion } = g;
-  const extra = modes ? modes.count : 0;
-  const rigid = g.freedoms - extra;
-  const turn = (rigid - 1) * capacity;
+/** Motion of each bearing face in each freedom, along e_r and e_t: shift, turn. */
+function motions(g: Gather): void {
+  const { count, capacity, columns, freedoms, normalMotion, dragMotion } = g;
+  const turn = (freedoms - 1) * capacity;
   for (let c = 0; c < count; c++) {
     const at = c * COLUMN;
-    if (rigid === 3) {
+    if (freedoms === 3) {
       const nx = columns[at + NX] as number;
       const ny = columns[at + NY] as number;
       normalMotion[c] = nx;
@@ -177,21 +180,6 @@ function motions(g: Gather, modes: BedModes | null): void {
     }
     normalMotion[turn + c] = -(columns[at + ARM_DRAG] as number);
     dragMotion[turn + c] = columns[at + ARM_NORMAL] as number;
-  }
-  if (!modes) return;
-  const { face } = modes;
-  for (let c = 0; c < count; c++) {
-    const r = 2 * MODE_PLACES * (g.element[c] as number);
-    const rr = columns[c * COLUMN + OWN_NORMAL] as number;
-    const rt = columns[c * COLUMN + OWN_DRAG] as number;
-    let to = rigid * capacity + c;
-    for (let m = 0; m < extra; m++) {
-      const gr = face[r + m] as number;
-      const gt = face[r + MODE_PLACES + m] as number;
-      normalMotion[to] = gr * rr - gt * rt;
-      dragMotion[to] = gr * rt + gt * rr;
-      to += capacity;
-    }
   }
 }
 
@@ -268,7 +256,7 @@ function slopesOf(g: Gather, j: number, to: number): void {
  * @param motion of the freedoms, and the column at which to begin
  * @param out 2 × 4
  */
-function block(
+export function block(
   g: Gather,
   from: number,
   motion: Float64Array,
@@ -316,7 +304,7 @@ function block(
 }
 
 /** The arm of a turning shoe turns with it, d²x/dphi² = −r: Σ N e_r·r − T e_t·r. */
-function turningArm(g: Gather): number {
+export function turningArm(g: Gather): number {
   const { count, columns } = g;
   let sum = 0;
   for (let c = 0; c < count; c++) {
@@ -328,19 +316,6 @@ function turningArm(g: Gather): number {
   return sum;
 }
 
-/** A bent shape turns with its shoe, d²x/dphi dz = ẑ×J_z: Σ F·(ẑ×J_z) in the turn's row and the mode's. */
-function addBentTurn(g: Gather, modes: BedModes, tangent: Float64Array): void {
-  const n = g.freedoms;
-  const turn = n - modes.count - 1;
-  modeSums(g, modes, true);
-  for (let m = 0; m < modes.count; m++) {
-    const z = turn + 1 + m;
-    const sum = SUMS[m] as number;
-    tangent[turn * n + z] = (tangent[turn * n + z] as number) + sum;
-    tangent[z * n + turn] = (tangent[z * n + turn] as number) + sum;
-  }
-}
-
 const PRESSED = new Float64Array(8);
 const DRAGGED = new Float64Array(8);
 
@@ -348,18 +323,12 @@ const DRAGGED = new Float64Array(8);
  * How Q_j changes with freedom l: dN = k n_l, dT = A n_l + B t_l, and the drum's normal turns as the face moves
  * along it, de_r = e_t (e_t·dx)/rho, de_t = −e_r (e_t·dx)/rho. So
  * K_jl = Σ (−k n_j + A t_j) n_l + Σ (B t_j − (N t_j + T n_j)/rho) t_l,
- * and what turningArm and addBentTurn say: exact.
+ * and what turningArm says: exact. (Of a bending shoe see bent-tangent.ts.)
  */
-export function sumTangent(
-  g: Gather,
-  modes: BedModes | null,
-  turn: number,
-  tangent: Float64Array,
-): void {
+export function sumTangent(g: Gather, turn: number, tangent: Float64Array): void {
   const { freedoms: n, capacity, normalMotion, dragMotion } = g;
-  motions(g, modes);
-  const extra = modes ? modes.count : 0;
-  const arm = n - extra - 1;
+  motions(g);
+  const arm = n - 1;
   for (let j = 0; j < n; j += 2) {
     slopesOf(g, j, 0);
     slopesOf(g, j + 1, 2 * capacity);
@@ -376,7 +345,6 @@ export function sumTangent(
     }
   }
   tangent[arm * n + arm] = (tangent[arm * n + arm] as number) + turningArm(g);
-  if (modes) addBentTurn(g, modes, tangent);
   // A shoe that slides around the drum changes it too much.
   g.knownTurn = arm === 2 ? null : turn;
   g.knownTouch.set(g.touch);

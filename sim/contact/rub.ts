@@ -1,4 +1,5 @@
 import type { WornBed } from './bed.ts';
+import { bentTangent } from './bent-tangent.ts';
 import { type DrumNow, radiusTowards } from './drum.ts';
 import { FOLLOWS, type Friction, HOLDS, shearOf, slopes, stickOn } from './friction.ts';
 import {
@@ -221,5 +222,7 @@ export function rub(
   gather.count = c;
   const turn = q[at + freedoms - 1] as number;
   sumForces(gather, modes, force);
-  if (asked && !tangentIsKnown(gather, turn)) sumTangent(gather, modes, turn, tangent);
+  if (!asked || tangentIsKnown(gather, turn)) return;
+  if (modes) bentTangent(gather, modes, turn, tangent);
+  else sumTangent(gather, turn, tangent);
 }

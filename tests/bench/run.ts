@@ -13,7 +13,7 @@ import type { Goal } from './timing.ts';
  * Each part runs in a bare Node of its own: what runs these scripts would slow it down, and so would what
  * another part made the engine's compiler believe. A life has a worker of its own in the page as well.
  */
-async function apart(part: 'solvers' | 'lives', folder: string): Promise<Goal[]> {
+async function apart(part: 'balance' | 'solvers' | 'lives', folder: string): Promise<Goal[]> {
   await build({
     configFile: false,
     logLevel: 'warn',
@@ -43,6 +43,7 @@ async function apart(part: 'solvers' | 'lives', folder: string): Promise<Goal[]>
 const folder = mkdtempSync(join(tmpdir(), 'takeup-bench-'));
 try {
   const goals = [
+    ...(await apart('balance', join(folder, 'balance'))),
     ...(await apart('solvers', join(folder, 'solvers'))),
     ...(await apart('lives', join(folder, 'lives'))),
     ...(await links()),

@@ -1,6 +1,7 @@
 /**
  * Times of contenders in one run. Rounds are interleaved, one contender after the other, so that a
- * machine that is slower for a while is slower for all of them, and ratios hold.
+ * machine that is slower for a while is slower for all of them, and ratios hold. Told is processor time, which holds
+ * on a machine that others use too.
  */
 export interface Contender {
   readonly name: string;
@@ -9,7 +10,7 @@ export interface Contender {
 
 export interface Timed {
   readonly name: string;
-  /** One call, µs: each round's mean; their median and the fastest of them. */
+  /** One call, µs of the processor: each round's mean; their median and the fastest of them. */
   readonly rounds: readonly number[];
   readonly median: number;
   readonly fastest: number;
@@ -49,9 +50,10 @@ export function compare(contenders: readonly Contender[]): Timed[] {
   for (let r = 0; r < ROUNDS; r++) {
     contenders.forEach(({ call }, i) => {
       const batch = batches[i] as number;
-      const from = performance.now();
+      const from = process.cpuUsage();
       for (let n = 0; n < batch; n++) call();
-      rounds[i]?.push(((performance.now() - from) * 1000) / batch);
+      const { user, system } = process.cpuUsage(from);
+      rounds[i]?.push((user + system) / batch);
     });
   }
   return contenders.map(({ name }, i) => {
@@ -63,6 +65,11 @@ export function compare(contenders: readonly Contender[]): Timed[] {
 /** Median of the ratios of two contenders, round by round. */
 export const ratio = (a: Timed, b: Timed): number =>
   median(a.rounds.map((v, i) => v / (b.rounds[i] as number)));
+
+const us = (v: number): string => `${v.toFixed(1).padStart(7)} µs`;
+/** A contender's line. */
+export const line = (t: Timed): string =>
+  `  ${t.name.padEnd(34)}${us(t.median)}   fastest ${us(t.fastest)}`;
 
 export interface Goal {
   readonly name: string;

@@ -38,12 +38,14 @@ export class Lining extends OnShoe implements Force {
     rub(this.#worn, stance, act.drum, this.#front ? act.frontLaw : act.rearLaw, shoe.rub);
     const { force, tangent } = shoe.rub;
     const { n } = this.rig;
-    for (let j = 0; j < shoe.n; j++) {
-      w.q[shoe.at + j] = (w.q[shoe.at + j] as number) + (force[j] as number);
-      if (!w.slopes) continue;
-      for (let l = 0; l < shoe.n; l++) {
-        const at = (shoe.at + j) * n + shoe.at + l;
-        w.k[at] = (w.k[at] as number) + (tangent[j * shoe.n + l] as number);
+    const { q, k, slopes } = w;
+    const { at, n: own } = shoe;
+    for (let j = 0; j < own; j++) {
+      q[at + j] = (q[at + j] as number) + (force[j] as number);
+      if (!slopes) continue;
+      const row = (at + j) * n + at;
+      for (let l = 0; l < own; l++) {
+        k[row + l] = (k[row + l] as number) + (tangent[j * own + l] as number);
       }
     }
   }

@@ -79,7 +79,7 @@ export function measure(link: Link): Link {
 export function addLink(rig: Rig, w: Work, link: Link, tension: number, slope: number): void {
   const { a, b, length, ex, ey } = link;
   const n = rig.n;
-  const { along, across } = w;
+  const { along, across, k } = w;
   motions(n, w, a, b, ex, ey);
   const round = tension / length;
   for (let j = 0; j < n; j++) {
@@ -88,11 +88,12 @@ export function addLink(rig: Rig, w: Work, link: Link, tension: number, slope: n
     if (stretch === 0 && swing === 0) continue;
     w.q[j] = (w.q[j] as number) - tension * stretch;
     if (!w.slopes) continue;
+    // The compiler does not take what is the same all along out of the loop.
+    const onward = slope * stretch;
+    const aside = round * swing;
     for (let l = 0; l < n; l++) {
-      w.k[j * n + l] =
-        (w.k[j * n + l] as number) -
-        slope * stretch * (along[l] as number) -
-        round * swing * (across[l] as number);
+      k[j * n + l] =
+        (k[j * n + l] as number) - onward * (along[l] as number) - aside * (across[l] as number);
     }
   }
   addBend(rig, w, b, -tension * ex, -tension * ey);
