@@ -6,7 +6,7 @@ export { type Instant, isTold, type ShoeInstant, type ShoePose } from './balance
 export { lockedShoe } from './balance/lock.ts';
 export { placePoint } from './balance/place.ts';
 export { type Press, type Solved, solveBalance } from './balance/press.ts';
-export { teethPassed } from './balance/ratchet.ts';
+export { playToStep, teethPassed } from './balance/ratchet.ts';
 export { createRig, type Rig, type RigOptions } from './balance/rig.ts';
 export type { Hand, Holdable } from './balance/types.ts';
 export {

@@ -5,14 +5,11 @@
 export const PACES = [1, 20, 100, 400] as const;
 export type Pace = (typeof PACES)[number];
 
-/** A fast-forward's click is shown at this pace. */
-export const SHOWN_AT: Pace = 100;
-
 /** Step of the moving brake at a pace, s: the time of a picture on a screen of 60 a second, 1/240 s at most. */
-export const stepAt = (pace: Pace): number => 1 / Math.max(240, 60 * pace);
+export const stepAt = (pace: number): number => 1 / Math.max(240, 60 * pace);
 
 /** ×1, ×1/20. */
-export const paceName = (pace: Pace): string => (pace === 1 ? '×1' : `×1/${pace}`);
+export const paceName = (pace: number): string => (pace <= 1 ? `×${1 / pace}` : `×1/${pace}`);
 
 /** The next slower pace, or with −1 the next faster one. */
 export const slower = (pace: Pace, by: 1 | -1): Pace =>

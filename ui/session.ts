@@ -9,6 +9,8 @@ import {
   leverForm,
   type Motion,
   type MotionPress,
+  type MotionRecord,
+  playToStep,
   type Reading,
   type Rig,
   readings,
@@ -17,7 +19,7 @@ import {
   type Wheel,
 } from '../sim/index.ts';
 import { stepEnergy, wordsOf } from './adjusters.ts';
-import type { ClickShow } from './click-show.ts';
+import type { ClickShow, Phase, Stage } from './click-show.ts';
 import type { LookBack } from './look-back.ts';
 import { type Pace, stepAt } from './pace.ts';
 import { wheelOf } from './record/across.ts';
@@ -70,6 +72,7 @@ import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import { measuredWheel } from './stations/inspect/part.ts';
 import type { ThemeName } from './theme.ts';
+import type { Watch } from './watch.ts';
 
 export { MOST_BAR, PRESS_BAR } from './record/bench.ts';
 export type { LayerName } from './record/view.ts';
@@ -82,6 +85,8 @@ const RISE = 0.35;
 const HISTORY = 240;
 /** The last click is shown from so long before its crest to so long after, s: climb, fall and ring. */
 const AROUND = 4e-3;
+/** How much slower the shoes' way is seen: on the whole brake, and where the loupe shows a tooth. */
+const WATCHED_AT = { brake: 50, tooth: 100 } as const;
 /** A pedal that is down when a moment is put on is held this long before it is shown, s. */
 const HELD = 1.5;
 
@@ -90,6 +95,21 @@ let slow: typeof import('./slow.ts') | null = null;
 /** Loads what a look back and a shown click need, once. */
 export async function bringSlow(): Promise<void> {
   slow ??= await import('./slow.ts');
+}
+
+/** How far the shoes part at the strut: mm, with what the picture of it is about. */
+export interface Climb {
+  /** Of a press that is shown; null: the moving brake. */
+  readonly phase: Phase | null;
+  readonly pace: number;
+  readonly there: number;
+  /** The most of this press. */
+  readonly most: number;
+  /** Play before the lever moves, and what it takes for the next tooth; NaN: there is none. */
+  readonly slot: number;
+  readonly needed: number;
+  readonly clicks: boolean;
+  readonly tooth: number;
 }
 
 /** Something that happened to the brake, told once. */
@@ -118,6 +138,8 @@ export class Session extends EventTarget {
   readonly reducedMotion: boolean;
   /** What the open station does to the moving brake beside the pedal; set by the page. */
   acts: (press: MotionPress) => MotionPress = (press) => press;
+  /** Is the moving brake on the stage? Then its quick moves are slowed, and its clicks shown; set by the page. */
+  watches: () => boolean = () => false;
   #history: History;
   #pressure = 0;
   #snapshots: ReturnType<Motion['snapshot']>[] = [];
@@ -127,6 +149,9 @@ export class Session extends EventTarget {
   #hits: { readonly at: number; readonly energy: number }[] = [];
   /** A click of a fast-forward that is being shown. */
   #show: ClickShow | null = null;
+  #watch: Watch | null = null;
+  /** The most that the shoes came apart at the strut in the present press or the last one, mm. */
+  #reached = 0;
   #lookBack: LookBack | null = null;
   #clock = 0;
   #revision = 0;
@@ -170,14 +195,19 @@ export class Session extends EventTarget {
   }
   /** State of the brake on the stage: the bench's, or the open station's own. */
   get shown(): BrakeState {
-    return shownState(this.moment);
+    return this.#show?.state ?? shownState(this.moment);
   }
   get station(): Moment['station'] {
     return this.moment.station;
   }
   get layers(): Layers {
-    return layersOf(this.moment);
+    const layers = layersOf(this.moment);
+    // A click that is shown is looked at through the loupe, whatever else is.
+    if (!this.#show) return layers;
+    this.#layers ??= { ...layers, loupe: true, edge: false };
+    return this.#layers;
   }
+  #layers: Layers | null = null;
   get tiltCause(): TiltCause {
     return this.moment.view.tilt;
   }
@@ -248,6 +278,7 @@ export class Session extends EventTarget {
     }
     // Who presses or turns means the brake of now.
     if (after.pedal !== before.pedal || after.turning !== before.turning) this.lookAtNow();
+    if (before.pedal === 0 && after.pedal > 0) this.#reached = 0;
     this.#noteBegun(before, after);
     this.#follow(before, false);
     this.changed();
@@ -357,13 +388,15 @@ export class Session extends EventTarget {
     this.sound.on = now.view.sound;
     // A tooth that is shown dropping in goes no further than its station.
     if (whole || now.station !== before.station) {
-      this.#show = null;
+      this.#endShow();
       this.clickedAt = Number.NEGATIVE_INFINITY;
       this.lookAtNow();
     }
     const sameBrake = brakeOf(before) === this.brake;
     const moved = this.motion.state === now.bench.state;
     if (!sameBrake || !moved) {
+      this.#endShow();
+      this.#reached = 0;
       this.#snapshots = [];
       this.#forget();
       if (sameBrake) this.motion.load(now.bench.state);
@@ -536,11 +569,15 @@ export class Session extends EventTarget {
 
   #clicked(teeth: number): void {
     if (teeth <= 0) return;
+    const before = { ...this.motion.state, tooth: this.motion.tooth - teeth };
     this.#took();
     const { distance, tooth } = this.state;
     this.tell({ kind: 'click', distance, tooth, text: `Click: tooth ${tooth} on the pedal` });
     const { drops } = this.motion;
     for (const drop of drops) this.reel.crest(drop.at);
+    // Where nobody can see a tooth the press is shown once more, with it.
+    if (this.#show) return;
+    if (this.#watching && !this.layers.loupe && this.showPress(before, true)) return;
     const form = leverForm(this.brake);
     if (!form || drops.length === 0) {
       this.tellClick();
@@ -579,14 +616,76 @@ export class Session extends EventTarget {
   }
 
   /** A fast-forward's click: shown once more as the press makes it, slowly enough to see, and heard as it hits. */
-  showClick(): void {
-    this.#show = this.reducedMotion ? null : (slow?.ClickShow.of(this.rig, this.state) ?? null);
-    if (!this.#show) this.tellClick();
+  showClick(after: BrakeState = this.state): void {
+    const shown = after.tooth > 0 && this.showPress({ ...after, tooth: after.tooth - 1 });
+    if (!shown) this.tellClick();
   }
 
-  /** A click is being shown. */
+  /**
+   * Shows a press of a brake, whether it clicks or not; false where there is nothing to be seen of it.
+   *
+   * @param click only one that clicks
+   */
+  showPress(before: BrakeState, click = true): boolean {
+    if (this.reducedMotion || !slow || !wordsOf(this.brake).timbre) return false;
+    const held = this.pedal > 0 && click;
+    const show = slow.ClickShow.of(this.rig, before, held);
+    if (click && !show.clicks) return false;
+    this.#endShow();
+    this.#show = show;
+    this.changed();
+    return true;
+  }
+
+  /** A press is being shown. */
   get showing(): boolean {
     return this.#show !== null;
+  }
+
+  /** Whoever presses a key or taps has seen enough; a click that is not told yet is told. */
+  skipShow(): void {
+    this.#watch?.enough();
+    const show = this.#show;
+    if (!show) return;
+    this.#endShow();
+    if (show.clicks && !show.hit) this.tellClick();
+    this.changed();
+  }
+
+  #endShow(): void {
+    this.#show = null;
+    this.#layers = null;
+  }
+
+  /** How far the shoes part at the strut, of what is needed for the next tooth: in what is shown, or now. */
+  get climb(): Climb {
+    const show = this.#show;
+    if (show) {
+      const { most, needed, part, slot, there } = show;
+      const { tooth } = show.state;
+      return { ...part, most, needed, slot, there, clicks: show.clicks, tooth };
+    }
+    const { separation, strutLength } = this.instant();
+    return {
+      phase: null,
+      pace: this.#watch?.pace ?? 1,
+      most: this.#reached,
+      needed: playToStep(this.brake, this.state),
+      slot: this.brake.adjuster.lostMotion,
+      there: Math.max(0, separation - strutLength),
+      clicks: false,
+      tooth: this.state.tooth,
+    };
+  }
+
+  /** Stages of the press that is shown; none: none is. */
+  get stages(): readonly Stage[] {
+    return this.#show?.stages ?? [];
+  }
+
+  /** How much slower than the clock it runs now, by the user's pace or by what is watched. */
+  get paceNow(): number {
+    return this.#show?.part.pace ?? (this.pace === 1 ? (this.#watch?.pace ?? 1) : this.pace);
   }
 
   /** A look back at the last ten seconds; null: the brake of now is on the stage. */
@@ -693,15 +792,57 @@ export class Session extends EventTarget {
       return;
     }
     if (this.frozen) return;
-    const time = seconds / this.pace;
+    if (this.#watching) this.#runWatched(seconds);
+    else this.#run(seconds / this.pace);
+    this.#hear();
+    const { separation, strutLength } = this.motion.instant();
+    this.#reached = Math.max(this.#reached, separation - strutLength);
+  }
+
+  #run(time: number): void {
     this.motion.setStep(stepAt(this.pace));
     this.#advancePedal(time);
-    // The drum is seen to turn where it is pressed; in Wear it turns too, as on the road.
-    const turning = this.reducedMotion && this.#pressure === 0 ? 0 : this.turning;
-    const press = this.acts({ pressure: this.#pressure, turning });
+    const press = this.#press();
     const note = (): void => this.reel.note(this.motion, press);
     this.#clicked(this.motion.advance(time, press, note));
-    this.#hear();
+  }
+
+  /** What is done to the moving brake now. */
+  #press(): MotionPress {
+    // The drum is seen to turn where it is pressed; in Wear it turns too, as on the road.
+    const turning = this.reducedMotion && this.#pressure === 0 ? 0 : this.turning;
+    return this.acts({ pressure: this.#pressure, turning });
+  }
+
+  /** The pedal is on its way, or what it moves, and the brake is seen as it moves. */
+  get #watching(): boolean {
+    if (this.pace > 1 || this.reducedMotion || !slow || !this.watches()) return false;
+    const moves = Math.abs(this.#pressure - this.pedal * BAR) > 1e-9;
+    return moves || (this.#watch?.pace ?? 1) > 1;
+  }
+
+  #runWatched(seconds: number): void {
+    if (!slow) return;
+    this.#watch ??= new slow.Watch();
+    const { motion } = this;
+    this.#watch.run(seconds, this.layers.loupe ? WATCHED_AT.tooth : WATCHED_AT.brake, {
+      motion,
+      step: (dt) => {
+        motion.setStep(dt);
+        this.#advancePedal(dt);
+        const press = this.#press();
+        this.reel.note(motion, press);
+        return motion.step(press).clicked;
+      },
+      pedal: () => this.#pressure,
+      back: (record: MotionRecord, pedal) => {
+        motion.restore(record);
+        this.reel.cut(motion.time);
+        this.#pressure = pedal;
+      },
+      took: (clicked) => this.#clicked(clicked),
+      busy: () => this.#hits.length > 0,
+    });
   }
 
   #runShow(seconds: number): void {
@@ -711,7 +852,7 @@ export class Session extends EventTarget {
     const on = show.advance(seconds);
     if (show.hit && !hit) this.tellClick();
     if (on) return;
-    this.#show = null;
+    this.#endShow();
     this.changed();
   }
 

@@ -26,7 +26,11 @@ export const ZOOM_HIGH = 44;
 const LAYER_ROW = { wide: 60, middle: 50 } as const;
 
 /** px that the strip and the layers' row take from the stage's foot. */
-export function footOf({ foot }: Pick<Station, 'foot'>, size: PageSize, wall: boolean): number {
+export function footOf(
+  { foot }: { readonly foot?: Station['foot'] | undefined },
+  size: PageSize,
+  wall: boolean,
+): number {
   if (wall) return 0;
   const strip = foot?.height[size] ?? 0;
   if (size === 'narrow') return strip;

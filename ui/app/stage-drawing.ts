@@ -1,4 +1,5 @@
 import { type Instant, tiltOf } from '../../sim/index.ts';
+import { paceName } from '../pace.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
 import type { Zoom } from '../record/view.ts';
@@ -18,6 +19,8 @@ import { brakeView, lensFor, ZOOM_HIGH } from './layout.ts';
 
 /** Scale from which the values of the forces have room on the brake, px per mm. */
 const FORCES_FROM = 1.6;
+/** The edge of the tooth stays lit so long after the hit, s. */
+const LIT = 0.6;
 /** Least width that what stands beside the brake can be read in, with its margins, px. */
 const LEAST_BESIDE = 280;
 
@@ -112,6 +115,8 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
   const view = viewAt(at);
   const small = keyIn(at, view);
   const age = session.clock - session.clickedAt;
+  const slowed =
+    session.pace === 1 && session.paceNow > 1 ? ` · time ${paceName(session.paceNow)}` : '';
   return {
     brake: session.brake,
     state: session.shown,
@@ -129,7 +134,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
         },
     view,
     theme: themes[session.theme],
-    flash: Math.max(0, 1 - age / 0.24),
+    flash: Math.max(0, 1 - age / LIT),
     ...(session.revealed && station.namesOnly ? { only: session.revealed } : {}),
     ...(session.revealed ? { revealed: session.revealed } : {}),
     roles:
@@ -145,7 +150,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
           caption: station.caption
             ? station.caption(session)
             : layers.fan
-              ? `Gap fan ×${session.magnification}, mm`
+              ? `Gap fan ×${session.magnification}, mm${slowed}`
               : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
         }),
   };

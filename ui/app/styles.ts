@@ -112,6 +112,9 @@ export const styles = css`
   .wearlog p { margin: 0; padding: 10px 16px; font-size: 16px; color: var(--ink2); }
   .wearlog ul { list-style: none; margin: 0; padding: 0; }
   .wearlog button { display: flex; gap: 11px; align-items: flex-start; width: 100%; padding: 8px 14px; min-height: 44px; border-bottom: 1px solid var(--rule); font-size: 16.5px; line-height: 1.3; }
+  .wearlog li { display: flex; border-bottom: 1px solid var(--rule); }
+  .wearlog li button { border-bottom: 0; }
+  .wearlog li .again { width: auto; flex: none; align-items: center; border-left: 1px solid var(--rule); font-weight: 640; }
   .wearlog button:hover { background: var(--panel); }
   .wearlog .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 6px 0 0 var(--ink); }
   .sign16 { width: 16px; height: 16px; flex: none; margin-top: 3px; }

@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
-import { paceName, SHOWN_AT, slower } from '../pace.ts';
+import { slower } from '../pace.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { backToMine, show } from '../record/guest.ts';
 import { benchTitle } from '../record/guest-title.ts';
@@ -37,12 +37,13 @@ import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
-import { wallSide, wallStyles } from './wall-side.ts';
 
 /** What was scrolled before a reload is waited for so many frames. */
 const SCROLL_FRAMES = 300;
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
+/** Height of what tells how far the shoes part, px. */
+const PRESS_HIGH = { wide: 104, middle: 88, narrow: 112 } as const;
 /** Height of the counter's card, px. */
 const CARD_HEIGHT = 84;
 /** How far a counter of many words stands out from the loupe's rim, px. */
@@ -52,7 +53,6 @@ const LONG_CARD = 100;
 export class TakeupApp extends LitElement {
   static override styles = [
     styles,
-    wallStyles,
     namesStyles,
     edgeStyles,
     guestStyles,
@@ -89,6 +89,7 @@ export class TakeupApp extends LitElement {
       matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
     if (opened.linked) this.session.put(opened.linked, 'link opened');
+    this.session.watches = () => this.#seesMoving;
     this.session.acts = (press) => this.#station().acts?.(this.session, press) ?? press;
     this.session.addEventListener('change', () => {
       this.#readAt = 0;
@@ -103,6 +104,13 @@ export class TakeupApp extends LitElement {
     const { moment, station } = this.session;
     const entry = handsIn(moment) ? handsEntry : stationOf(station);
     return ready(entry, () => this.session.changed());
+  }
+
+  /** The moving brake is on the stage, not a moment of the station's own. */
+  get #seesMoving(): boolean {
+    const station = this.#station();
+    if (pageSize() === 'narrow' && station.phoneStage === false) return false;
+    return (station.shown?.(this.session) ?? null) === null;
   }
 
   /** Rules of stations that were opened. */
@@ -178,6 +186,8 @@ export class TakeupApp extends LitElement {
     this.home.start();
     this.#mover.connect();
     window.addEventListener('pointerup', this.#pointerUp);
+    window.addEventListener('keydown', this.#enough, true);
+    window.addEventListener('pointerdown', this.#enough, true);
     window.addEventListener('keydown', this.#key);
     window.addEventListener('keyup', this.#keyUp);
     window.addEventListener('blur', this.#blur);
@@ -189,6 +199,8 @@ export class TakeupApp extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#mover.disconnect();
+    window.removeEventListener('keydown', this.#enough, true);
+    window.removeEventListener('pointerdown', this.#enough, true);
     window.removeEventListener('keydown', this.#key);
     window.removeEventListener('keyup', this.#keyUp);
     window.removeEventListener('blur', this.#blur);
@@ -198,6 +210,11 @@ export class TakeupApp extends LitElement {
     this.home.stop();
     cancelAnimationFrame(this.#frame);
   }
+
+  /** Any key and any tap ends what is shown slowly. */
+  #enough = (e: Event): void => {
+    if (!(e instanceof KeyboardEvent && e.repeat)) this.session.skipShow();
+  };
 
   /** A drag ends with the finger: the next one is a step of its own. */
   #pointerUp = (): void => this.session.close();
@@ -436,10 +453,11 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     if (!session.layers.loupe) return nothing;
     const flash = session.clock - session.clickedAt < 0.24;
-    const { tooth } = this.#instant;
+    // Of a press that is shown the tooth counts with the hit.
+    const { tooth } = session.showing ? session.shown : this.#instant;
     const words = wordsOf(session.brake);
     const { head, value, after } = words.counter(session.brake.adjuster, tooth);
-    return html`<div class="card ${flash && words.timbre ? 'flash' : ''}" .style=${this.#cardPlace()}><b>${head}</b><strong data-tooth=${tooth}>${value}</strong>${after}${session.showing ? ` · ${paceName(SHOWN_AT)}` : ''}</div>`;
+    return html`<div class="card ${flash && words.timbre ? 'flash' : ''}" .style=${this.#cardPlace()}><b>${head}</b><strong data-tooth=${tooth}>${value}</strong>${after}</div>`;
   }
 
   #edge() {
@@ -472,7 +490,24 @@ export class TakeupApp extends LitElement {
   }
 
   #foot(size: PageSize): number {
-    return footOf(this.#station(), size, this.session.wall);
+    const foot = footOf(this.#station(), size, this.session.wall);
+    return this.#tellsPress && !this.#station().foot ? foot + PRESS_HIGH[size] : foot;
+  }
+
+  /** How far the shoes part is told: of a press that is shown, and where one looks at a tooth while pressing. */
+  get #tellsPress(): boolean {
+    const { session } = this;
+    if (session.wall || this.#covered || !wordsOf(session.brake).timbre) return false;
+    return session.showing || (this.#station().pedal === true && session.layers.loupe);
+  }
+
+  /** Under the brake, or in the place of what stands in the stage's foot. */
+  #pressPanel(size: PageSize) {
+    if (!this.#tellsPress) return nothing;
+    const { foot } = this.#station();
+    const bottom = footOf({ foot: undefined }, size, false) - (foot && size === 'wide' ? 60 : 0);
+    const height = foot ? foot.height[size] : PRESS_HIGH[size];
+    return html`<takeup-press size=${size} ?roomy=${foot !== undefined} .session=${this.session} .style=${`bottom:${bottom}px;height:${height}px`}></takeup-press>`;
   }
 
   /** What the station lays over the stage: beside the brake, or on a small stage over all of it, when asked for. */
@@ -488,16 +523,31 @@ export class TakeupApp extends LitElement {
       <div>${over}</div></div>`;
   }
 
+  /** What stands beside the drawing on a wall: loaded when there is one. */
+  #wallSide: typeof import('./wall-side.ts').wallSide | null = null;
+
+  #bringWall(): void {
+    import('./wall-side.ts').then(
+      ({ wallSide, wallStyles: { styleSheet } }) => {
+        if (styleSheet && !this.#wallSide) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
+        this.#wallSide = wallSide;
+        this.requestUpdate();
+      },
+      () => undefined,
+    );
+  }
+
   /** Half drawing, half words, for the last row of a classroom. */
   #wall(page: PageView, station: Station) {
     const { session } = this;
+    if (!this.#wallSide) this.#bringWall();
     const own =
       station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
     return html`<main class="wall ${own ? 'own' : ''} ${own?.blank ? 'blank' : ''}" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
           <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>
         </section>
-        ${own?.side ?? wallSide(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
+        ${own?.side ?? this.#wallSide?.(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -532,6 +582,7 @@ export class TakeupApp extends LitElement {
           ${this.#edge()}
           ${size === 'narrow' || this.#stage()?.numbered ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
           ${this.#over(page, station)}
+          ${this.#pressPanel(size)}
           ${undone(session, this.#foot(size))}
           ${!this.#covered && (size === 'middle' || (size === 'wide' && !strip)) ? this.#layers() : nothing}
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}

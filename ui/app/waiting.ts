@@ -50,10 +50,15 @@ export function ready(entry: Loaded, changed: () => void): Station {
 
 /** Loads the rest of the stations, and of the readings, while nobody waits for them, so that they open without a network too. */
 export async function bringRest(): Promise<void> {
+  // A press may be shown at once; the rest after it.
+  await bringSlow().catch(() => undefined);
+  await import('../pieces/press-panel.ts').catch(() => undefined);
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
-  await bringSlow().catch(() => undefined);
-  await import('../pieces/look-back-rows.ts').catch(() => undefined);
-  await loadMore().catch(() => undefined);
-  await import('./bending.ts').catch(() => undefined);
+  await Promise.allSettled([
+    import('./wall-side.ts'),
+    import('../pieces/look-back-rows.ts'),
+    loadMore(),
+    import('./bending.ts'),
+  ]);
 }

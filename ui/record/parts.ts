@@ -21,7 +21,7 @@ const applyPart: Part<Parts['apply']> = {
   schema: v.strictObject({}),
   initial: () => ({}),
   anew: false,
-  layers: { comb: true, forces: true },
+  layers: { fan: true, comb: true, forces: true },
 };
 
 /**

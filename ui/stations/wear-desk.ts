@@ -201,6 +201,24 @@ export class WearDesk {
     this.session.do(showMoment, at, onRow ? row.state : event.state, onRow);
   }
 
+  /** Click of the run that brought the tooth that is in at the moment shown; none: no click brought it. */
+  get lastClick(): ToldEvent | undefined {
+    const { distance } = this.session.state;
+    return this.events.findLast((e) => e.kind === 'click' && e.distance <= distance);
+  }
+
+  /** Goes to a click and shows the press that made it. */
+  showClick(event: ToldEvent | undefined = this.lastClick): void {
+    if (!event) return;
+    this.goTo(event);
+    this.session.showClick(event.state);
+  }
+
+  /** The brake as it stands is pressed, and it is shown how far that climbs. */
+  pressHere(): void {
+    this.session.showPress(this.session.state, false);
+  }
+
   /** To the next event along the run, or back to the one before. */
   nextEvent(way: 1 | -1): void {
     const here = this.session.state.distance;

@@ -19,6 +19,7 @@ const sign: Readonly<Record<ReturnType<typeof markOf>, TemplateResult>> = {
 export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
   const all = d.told;
   const { unlisted } = wordsOf(session.brake);
+  const again = wordsOf(session.brake).timbre !== null && !session.reducedMotion;
   const list = all.slice(-MOST).reverse();
   const here = session.state;
   const now = (e: ToldEvent): boolean => e.distance === here.distance && e.tooth === here.tooth;
@@ -30,6 +31,6 @@ export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
     ${all.length > MOST ? html`<p>The last ${MOST} of ${all.length}.</p>` : ''}
     <ul>${list.map(
       (e) =>
-        html`<li><button data-event=${e.kind} aria-current=${now(e) ? 'true' : 'false'} class=${now(e) ? 'on' : ''} @click=${() => d.goTo(e)}>${sign[markOf(e.kind)]}<span>${e.text}</span></button></li>`,
+        html`<li><button data-event=${e.kind} aria-current=${now(e) ? 'true' : 'false'} class=${now(e) ? 'on' : ''} @click=${() => d.goTo(e)}>${sign[markOf(e.kind)]}<span>${e.text}</span></button>${e.kind === 'click' && again ? html`<button class="again" data-show-click aria-label=${`Show the click again: ${e.text}`} @click=${() => d.showClick(e)}>Show it</button>` : ''}</li>`,
     )}</ul></section>`;
 }

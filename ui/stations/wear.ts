@@ -95,6 +95,15 @@ function news(d: WearDesk): TemplateResult | typeof nothing {
   return ended ? html`<p class="wearends" role="status">${ended}</p>` : nothing;
 }
 
+/** A press that is played: the last click once more, or how far the brake as it stands climbs. */
+function seeIt(d: WearDesk): TemplateResult | typeof nothing {
+  const { session } = d;
+  if (session.reducedMotion || !wordsOf(session.brake).timbre) return nothing;
+  return html`<div class="row two seeit">
+    <button class="btn" data-again ?disabled=${d.busy || !d.lastClick} @click=${() => d.showClick()}>Show the click again</button>
+    <button class="btn" data-press-here ?disabled=${d.busy} @click=${() => d.pressHere()}>Press it here</button></div>`;
+}
+
 function controls(page: PageView): TemplateResult {
   const d = desk(page);
   const { session } = page;
@@ -111,12 +120,18 @@ function controls(page: PageView): TemplateResult {
       ${drive(d)}
       <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
     </div>
+    ${seeIt(d)}
     ${news(d)}
   </section>`;
 }
 
 export const wear: Station = {
   id: 'wear',
+  key: (session, e, target) => {
+    if (e.key !== 'c' || target.closest('input, textarea, select, dialog')) return false;
+    deskOf(WearDesk, session).showClick();
+    return true;
+  },
   wall: {
     readings: ['distance', 'restClearanceMean', 'tooth'],
     says: (page) => html`<p>${story(desk(page))}</p>`,

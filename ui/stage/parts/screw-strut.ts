@@ -179,8 +179,9 @@ function starWheel(x: number, turned: number, flash: number, place: Frame): Shap
     [x - half, radius - 0.6],
   ]);
   return [
+    // Lit round its rim, under it: nothing lies over its teeth.
+    ...(flash > 0 ? [make(body, { stroke: 'adj', strokeAlpha: flash, width: 9 }, { place })] : []),
     make(body, outlined('adjFill', WEIGHT.adjuster, 'adj'), { place }),
-    ...(flash > 0 ? [make(body, { fill: 'adj', fillAlpha: flash }, { place })] : []),
     make(edges.flat(), stroked('adj', 1.5), { place }),
     make(marks.flat(), { fill: 'adj' }, { place }),
   ];

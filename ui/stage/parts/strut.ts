@@ -7,7 +7,7 @@ import {
   rowAngle,
 } from '../../../sim/index.ts';
 import { add, apply, degrees, type Frame, mix, polar } from '../geometry.ts';
-import { blockOf } from '../lever.ts';
+import { type Block, blockOf } from '../lever.ts';
 import type { PartId } from '../part-names.ts';
 import { circlePath, type Path, polygon, slotPath, trace } from '../path.ts';
 import type { Places } from '../place.ts';
@@ -35,8 +35,8 @@ interface StrutPaths {
   readonly slot: Path;
   readonly pin: Path;
   readonly lever: Path;
-  /** The row of teeth, for the flash. */
-  readonly rim: Path;
+  /** Along the steep face of the strut's tooth, on the strut's side of it: lit when the lever hits. */
+  readonly edge: Path;
   readonly window: Path;
   /** Coil of the lever's spring, on the strut. */
   readonly stud: Point;
@@ -57,8 +57,7 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
   const at = ([x, y]: Point): Point => [pin[0] + x, pin[1] + y];
   const [nx, ny] = brake.shoes.rear.strutSeat;
   const start = from([13, 0])[0];
-  const { outer, hole, row } = leverOutline(lever);
-  const inner = row.map((p): Point => mix([0, 0], p, 0.86)).reverse();
+  const { outer, hole } = leverOutline(lever);
   return {
     plate: polygon([
       [start, ny + BAR],
@@ -82,7 +81,7 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
     slot: slotPath(at([0, -0.2]), at([0, toothHeight + 0.7]), 1.75 * u),
     pin: circlePath([0, 0], PIN * u),
     lever: [...polygon(outer), ...(hole.length ? polygon(hole) : [])],
-    rim: polygon([...row, ...inner]),
+    edge: polygon(edgeOf(block.tooth).map(at)),
     window: windowPath(brake),
     stud: lever.spring.at ? at(lever.spring.at) : from(STUD),
     spring: [
@@ -91,6 +90,23 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
     ],
   };
 });
+
+/** How wide the lit edge is, as a share of the strut's tooth, and how far below its tip it begins. */
+const EDGE = { wide: 0.34, below: 0.3 };
+
+/** The lit edge of the strut's tooth: within it, clear of its tip. */
+function edgeOf([foot, tip, face]: Block['tooth']): readonly Point[] {
+  if (!foot || !tip || !face) return [];
+  const upper = mix(tip, face, EDGE.below);
+  const width = EDGE.wide * (tip[0] - foot[0]);
+  const slope = (tip[1] - foot[1]) / (tip[0] - foot[0]);
+  return [
+    upper,
+    face,
+    [face[0] - width, face[1]],
+    [upper[0] - width, Math.min(upper[1], tip[1] - width * slope)],
+  ];
+}
 
 /** Bar to the rear seat, and below its front end the cheek over the lever, with the slot for its pin. */
 function barPath(brake: Brake, lever: LeverForm, start: number): Path {
@@ -216,11 +232,11 @@ export function toothedStrut(
     }),
     body(p.plate, outlined('strutPlate', 1.1), { place: strut }),
     body(p.block, outlined('strut'), { place: strut }),
+    ...(flash > 0 ? [body(p.edge, { fill: 'adj', fillAlpha: flash }, { place: strut })] : []),
     tooth(p.lever, outlined('adjFill', WEIGHT.adjuster, 'adj'), {
       place: leverAt,
       evenOdd: true,
     }),
-    ...(flash > 0 ? [tooth(p.rim, { fill: 'adj', fillAlpha: flash }, { place: leverAt })] : []),
     body(p.bar, outlined('strut'), { place: strut, evenOdd: true }),
     pin(p.slot, outlined('hole', 1), { place: strut }),
     pin(p.pin, outlined('bolt', 1.3), { place: leverAt }),

@@ -197,10 +197,10 @@ export function wedgeStrut(
     seat(form.seat, outlined('keeper', WEIGHT.medium), { place: at.web }),
     seat(circlePath([0.5, -1.5], 1.9), outlined('bolt', 1), { place: at.web }),
     strut(strutPath(brake, at, instant.strutLength), outlined('strut'), { place: at.strut }),
-    wedge(form.wedge, outlined('adjFill', WEIGHT.adjuster, 'adj'), { place: at.wedge }),
     ...(flash > 0
-      ? [wedge(form.wedge, { fill: 'adj', fillAlpha: flash }, { place: at.wedge })]
+      ? [wedge(form.wedge, { stroke: 'adj', strokeAlpha: flash, width: 9 }, { place: at.wedge })]
       : []),
+    wedge(form.wedge, outlined('adjFill', WEIGHT.adjuster, 'adj'), { place: at.wedge }),
     wedge(form.serrations, stroked('adj', 0.8), { place: at.wedge }),
     wedge(form.marks, stroked('adj', 1.6), { place: at.wedge }),
     ...lock(brake, temperature, at.web),
