@@ -57,7 +57,6 @@ async function onBench(page: Page, size: Size, button: string): Promise<void> {
 export async function show(page: Page, size: Size, plate: Plate): Promise<void> {
   if (plate === 'gap-fan') {
     await choose(page, size, 'Pressure comb');
-    await choose(page, size, 'Gap fan');
   } else if (plate === 'names') {
     await choose(page, size, 'Forces');
     await choose(page, size, 'Names');

@@ -15,6 +15,7 @@ const folder = fileURLToPath(new URL('../../ui/stations', import.meta.url));
 /** Fields of the painting: nothing that the user set, and gone with the element. */
 const PAINTING: readonly string[] = [
   // What the section is painted on, and how far its slide is painted.
+  'drum-off/section.ts #flash',
   'drum-off/section.ts #frame',
   'drum-off/section.ts #labels',
   'drum-off/section.ts #size',

@@ -18,6 +18,9 @@ const LEAST_SCALE = 0.05;
 /** mm beside the rim for the outer band: the highest comb at an ordinary press, and its value. */
 const SIDE = 42;
 
+/** The same beside a drum that is to come off: the overlap's band and its value. */
+const SIDE_OVERLAP = 30;
+
 const within = (...scales: readonly number[]): number => Math.max(LEAST_SCALE, Math.min(...scales));
 
 /** Height of the zoom's buttons on a phone as they are drawn, px. */
@@ -98,7 +101,8 @@ export function brakeView(
   const kept = (x: number): number => (mirrored ? whole - x : x);
   if (session.layers.edge && narrow)
     return { ...base, scale: 37 / rim, origin: [kept(width - 52), 52] };
-  const across = (width - left) / (2 * (rim + (narrow ? 28 : SIDE)));
+  const beyond = session.station === 'drum-off' && beside > 0 ? SIDE_OVERLAP : SIDE;
+  const across = (width - left) / (2 * (rim + (narrow ? 28 : beyond)));
   const scale = within((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);
   return {
     ...base,

@@ -17,16 +17,15 @@ import { type Entry, handsEntry, stationOf, stations } from '../stations/index.t
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
 import { Announcer } from './announcer.ts';
+import type { BenchSheet } from './bench-sheet.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { caseBar } from './case-bar.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
-import { bring, bringRest, ready } from './waiting.ts';
-import './bench-sheet.ts';
-import type { BenchSheet } from './bench-sheet.ts';
 import { layerNames } from './layer-names.ts';
 import { footOf } from './layout.ts';
 import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
+import { bring, bringRest, ready } from './waiting.ts';
 import './readings-table.ts';
 import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
 import type { ReadingsTable } from './readings-table.ts';
@@ -376,8 +375,12 @@ export class TakeupApp extends LitElement {
     return this.renderRoot.querySelector<ReadingsTable>('takeup-readings');
   }
 
-  #sheet(): BenchSheet | null {
-    return this.renderRoot.querySelector<BenchSheet>('takeup-bench-sheet');
+  /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
+  async #openSheet(): Promise<void> {
+    await import('./bench-sheet.ts');
+    const sheet = this.renderRoot.querySelector<BenchSheet>('takeup-bench-sheet');
+    await sheet?.updateComplete;
+    sheet?.open();
   }
 
   /** What sticks above the controls must know their height. */
@@ -435,7 +438,7 @@ export class TakeupApp extends LitElement {
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
-        <button aria-haspopup="dialog" @click=${() => this.#sheet()?.open()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
+        <button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
       <takeup-readings .session=${session} .instant=${this.#instant} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;

@@ -56,6 +56,7 @@ export async function bringRest(): Promise<void> {
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
   await Promise.allSettled([
+    import('./bench-sheet.ts'),
     import('./wall-side.ts'),
     import('../pieces/look-back-rows.ts'),
     loadMore(),

@@ -32,6 +32,8 @@ export interface SectionInput {
   readonly slide: number;
   /** The lip has caught the lining and takes the shoe with it. */
   readonly caught: boolean;
+  /** Strength of the flash where it has caught, 0 to 1; none when left out. */
+  readonly flash?: number;
   readonly width: number;
   readonly height: number;
   readonly narrow: boolean;
@@ -183,6 +185,10 @@ export function sectionBB(s: SectionInput): Drawing {
     shapes.push(
       make('overlap', rect(p.edge + s.slide, 0, l0 + shoeBy + 4, p.face), { hatch: 'overlap' }),
     );
+    if (s.flash) {
+      const lit = rect(p.edge + s.slide - 1, -1, l0 + shoeBy + 5, p.face + 1);
+      shapes.push(make('caught', lit, { fill: 'bad', fillAlpha: s.flash }));
+    }
   }
   if (s.overlap > 0.0005 && !s.narrow) {
     shapes.push(...dimension(p, s.slide, plate, make));

@@ -60,8 +60,8 @@ export function cutMark(
 
 /** The words at the toes begin at this share of the rim's radius. */
 const TOE_WORDS = 0.78;
-/** Kept free at the sheet's edge, px. */
-const EDGE = 8;
+/** Kept free at the sheet's edge, and where it has a frame, px. */
+const EDGE = { plain: 8, framed: 46 };
 
 /** "Leading" and "Trailing" in the brake's upper corners, clear of the outer band; roles of forward travel. */
 export function roleCorners(brake: Brake, view: View): Label[] {
@@ -69,7 +69,8 @@ export function roleCorners(brake: Brake, view: View): Label[] {
   const size = 28 * view.text;
   const put = (text: string, side: -1 | 1, colour: 'lead' | 'trail'): Label => {
     const clear = TOE_WORDS * rim + textWidth(text, size) / view.scale;
-    const room = (view.origin[0] - EDGE) / view.scale;
+    const edge = view.width > 1000 ? EDGE.framed : EDGE.plain;
+    const room = (view.origin[0] - edge) / view.scale;
     return label(view, {
       key: `overlap role ${side}`,
       text,

@@ -111,7 +111,7 @@ function values(
     const centre = word === 'centre';
     // On a wall there is no room beside the brake: the middle's value stands on the shoe.
     const within = centre && view.wall === true;
-    const rise = view.narrow || centre ? Math.max(0, mm) * times + 3.4 : 5;
+    const rise = view.narrow || centre ? Math.max(0, mm) * times + 1.6 : 5;
     const at = polar(within ? brake.drum.radiusNew - 22 : base + rise, angle);
     const anchor = front !== within ? 'end' : 'start';
     const put = (text: string, dy: number, name: string, strong: boolean) =>

@@ -2,7 +2,6 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { handsButton } from '../hands-button.ts';
 import type { PageView } from '../station.ts';
 import type { DrumDesk } from './desk.ts';
-import { foundBy } from './words.ts';
 
 /** Buttons of the station's other pages; pressed again, they lead back to the brake. */
 export function pageButtons(desk: DrumDesk): TemplateResult {
@@ -16,10 +15,11 @@ export function pageButtons(desk: DrumDesk): TemplateResult {
 
 /** Try the drum, slacken the cable; where there is room, the station's other pages. */
 export function drumControls({ size, session }: PageView, desk: DrumDesk): TemplateResult {
-  const tried = desk.tried ? foundBy(desk.tried.what, desk.tried.found) : '';
-  const pull = desk.off
-    ? html`<button class="btn tall" @click=${() => desk.putOn()}>Put it back on</button>`
-    : html`<button class="btn p tall" @click=${() => desk.attempt('pull')}>Pull the drum</button>`;
+  const tried = desk.found;
+  const pull =
+    desk.off && !desk.pulling
+      ? html`<button class="btn tall" @click=${() => desk.putOn()}>Put it back on</button>`
+      : html`<button class="btn p tall" ?disabled=${desk.off} @click=${() => desk.attempt('pull')}>Pull the drum</button>`;
   const tries = html`<button class="btn" ?disabled=${desk.off} @click=${() => desk.attempt('turn')}>Turn it</button>
     <button class="btn" ?disabled=${desk.off} @click=${() => desk.attempt('rock')}>Rock it</button>`;
   const slack = html`<button class="btn" ?disabled=${session.state.leverOffStop === 0} @click=${() => desk.slacken()}>Slacken the cable</button>`;

@@ -39,11 +39,13 @@ import {
   tryWorn,
   wornStateOf,
 } from './part.ts';
+import { foundBy } from './words.ts';
 
 /** How far a drum that is off has been carried, mm along the axle. */
 const CARRIED = 90;
-/** A pull takes this long on screen, s. */
-const PULL_TIME = 0.5;
+/** A pull takes this long on screen, s, and what it catches flashes so long after the stop. */
+const PULL_TIME = 0.6;
+const FLASH_TIME = 0.7;
 /** What the simulator says of the drum as it stands: locks, overlaps, what was tried. */
 export class DrumDesk {
   readonly session: Session;
@@ -183,15 +185,38 @@ export class DrumDesk {
     else this.backOff(stepsOf(this.session.brake).press);
   }
 
-  /** How far the drum has come on screen, mm along the axle. */
+  /** Since the pull was begun, s of the page; Infinity where it is over, or was never seen. */
+  get #since(): number {
+    const { tried } = this.#part;
+    if (tried?.what !== 'pull' || this.session.reducedMotion) return Number.POSITIVE_INFINITY;
+    return this.session.clock - this.session.began(tried);
+  }
+
+  /** The drum is on its way: what comes of it is told when it has stopped. */
+  get pulling(): boolean {
+    return this.#since < PULL_TIME;
+  }
+
+  /** What came of the last try, once it has been seen; empty: nothing was tried. */
+  get found(): string {
+    if (this.pulling) return 'Pulled straight …';
+    return this.tried ? foundBy(this.tried.what, this.tried.found) : '';
+  }
+
+  /** How far the drum has come on screen, mm along the axle: faster and faster, until it stops at once. */
   slide(): number {
     const { tried } = this;
     if (tried?.what !== 'pull') return 0;
     const to = this.off ? CARRIED : tried.found.signs.slide;
-    if (this.session.reducedMotion) return to;
-    const since = this.session.clock - this.session.began(this.#part.tried as object);
-    const t = Math.min(1, since / PULL_TIME);
-    return to * (1 - (1 - t) * (1 - t));
+    const t = Math.min(1, this.#since / PULL_TIME);
+    return to * t * t;
+  }
+
+  /** Strength of the flash where the lip has caught the lining, 0 to 1. */
+  get flash(): number {
+    if (this.off || this.tried?.found.signs.slides !== 'a little') return 0;
+    const since = this.#since - PULL_TIME;
+    return since < 0 ? 0 : Math.max(0, 1 - since / FLASH_TIME);
   }
 
   open(page: DrumPage): void {

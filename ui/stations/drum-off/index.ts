@@ -8,10 +8,11 @@ import { DrumDesk } from './desk.ts';
 import { fasteningSide } from './fastening.ts';
 import { faultsSide } from './faults.ts';
 import { mineSide } from './mine.ts';
+import { accessHole, caughtFlash, rimPulled } from './pull.ts';
 import { cutAt } from './section.ts';
 import { brakeSide, forcePath, sectionCard, teethTable } from './side.ts';
 import { drumStyles } from './styles.ts';
-import { foundBy, howItStands } from './words.ts';
+import { howItStands } from './words.ts';
 
 /** Drum off: which of the locks holds the drum, what each lets it do, and what releases it. */
 
@@ -32,14 +33,14 @@ function side(page: PageView): TemplateResult {
 export const drumOff: Station = {
   id: 'drum-off',
   styles: drumStyles,
-  beside: { wide: 0.36, middle: 0.36 },
+  beside: { wide: 0.35, middle: 0.36 },
   besideIs: 'Section B–B',
   roles: 'none',
   side,
   controls: (page) => drumControls(page, deskOf(DrumDesk, page.session)),
   caption: (session) => {
     const desk = deskOf(DrumDesk, session);
-    return desk.off
+    return desk.off && !desk.pulling
       ? 'The drum is off'
       : `Drum drawn worn, lip line dashed · overlap ×${overlapTimes(desk.fit.greatest)}, values in mm`;
   },
@@ -49,8 +50,12 @@ export const drumOff: Station = {
     return html`<div class="onstage beside">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
   },
   shown: (session) => session.rest,
-  without: (session) => (deskOf(DrumDesk, session).off ? ['drum'] : []),
-  extra: (session, { brake, view, layers }) => {
+  // On its way the rim is drawn by the pull.
+  without: (session) => {
+    const desk = deskOf(DrumDesk, session);
+    return desk.off || desk.slide() > 0 ? ['drum'] : [];
+  },
+  extra: (session, { brake, state, instant, view, layers }) => {
     const desk = deskOf(DrumDesk, session);
     const roles = view.wall
       ? cornerLabels(session.rest, view, false)
@@ -58,22 +63,34 @@ export const drumOff: Station = {
         ? []
         : roleCorners(brake, view);
     // Gap fan and comb stand in the same band: who asks for one sees it alone.
-    if (desk.off || layers.fan || layers.comb) return { shapes: [], labels: roles };
+    const slide = desk.slide();
+    const rim =
+      slide > 0 && (desk.pulling || !desk.off)
+        ? rimPulled(brake, instant, state.drumRadius, slide, desk.off)
+        : [];
+    if (desk.off || layers.fan || layers.comb) return { shapes: rim, labels: roles };
     const band = overlapBand(brake, desk.fit, view);
     const cut =
       view.narrow || view.wall
         ? { shapes: [], labels: [] }
         : cutMark(brake, cutAngle(brake, cutAt(desk.fit).word), view);
+    const { flash, back } = desk;
+    const lit =
+      flash > 0 ? caughtFlash(brake, desk.fit, overlapTimes(desk.fit.greatest), flash) : [];
+    // Beside names and numbers of names there is no room for one more.
+    const hole = layers.names
+      ? { shapes: [], labels: [] }
+      : accessHole(brake, instant, back > 0, view);
     return {
-      shapes: [...band.shapes, ...cut.shapes],
-      labels: [...roles, ...band.labels, ...cut.labels],
+      shapes: [...rim, ...band.shapes, ...lit, ...cut.shapes, ...hole.shapes],
+      labels: [...roles, ...band.labels, ...cut.labels, ...hole.labels],
     };
   },
   wall: {
     readings: ['tooth', 'drumDiameter', 'restClearanceMean'],
     says: ({ session }) => {
       const desk = deskOf(DrumDesk, session);
-      return desk.tried ? foundBy(desk.tried.what, desk.tried.found) : howItStands(desk.now);
+      return desk.found || howItStands(desk.now);
     },
   },
 };

@@ -32,6 +32,7 @@ export class DrumSection extends LitElement {
   declare rev: number;
   #frame = 0;
   #slide = Number.NaN;
+  #flash = 0;
   #labels: LabelLayer | null = null;
   #size = { width: 0, height: 0 };
   readonly #watch = new ResizeObserver(([entry]) => {
@@ -52,7 +53,9 @@ export class DrumSection extends LitElement {
     super.connectedCallback();
     this.#watch.observe(this);
     const tick = (): void => {
-      if (deskOf(DrumDesk, this.session).slide() !== this.#slide) this.requestUpdate();
+      const { flash } = deskOf(DrumDesk, this.session);
+      if (deskOf(DrumDesk, this.session).slide() !== this.#slide || flash !== this.#flash)
+        this.requestUpdate();
       this.#frame = requestAnimationFrame(tick);
     };
     this.#frame = requestAnimationFrame(tick);
@@ -70,6 +73,7 @@ export class DrumSection extends LitElement {
     const desk = deskOf(DrumDesk, this.session);
     const cut = cutAt(desk.fit);
     this.#slide = desk.slide();
+    this.#flash = desk.flash;
     return sectionBB({
       brake: this.session.brake,
       overlap: cut.mm,
@@ -77,6 +81,7 @@ export class DrumSection extends LitElement {
       lining: liningAt(this.session.rig, this.session.state, 'front')[cut.word],
       slide: this.#slide,
       caught: desk.now.signs.slides === 'a little',
+      flash: this.#flash,
       width: this.#size.width,
       height: this.#size.height,
       narrow: this.narrow,

@@ -17,7 +17,7 @@ import { pageButtons } from './controls.ts';
 import type { DrumDesk } from './desk.ts';
 import { cross, tick } from './marks.ts';
 import { cutAt } from './section.ts';
-import { foundBy, howItStands, releases } from './words.ts';
+import { howItStands, releases } from './words.ts';
 import './section.ts';
 
 const mm = (value: number, digits = 2): string => `${number(value, digits)}\u00a0mm`;
@@ -154,7 +154,7 @@ export function sectionCard(desk: DrumDesk, narrow: boolean): TemplateResult {
   const { now: r, session } = desk;
   const { word, mm: over } = cutAt(r.fit);
   const section = html`<takeup-section .session=${session} .narrow=${narrow} .rev=${[session.state, desk.held, desk.tried, session.theme]}></takeup-section>`;
-  const tried = desk.tried ? foundBy(desk.tried.what, desk.tried.found) : '';
+  const tried = desk.found;
   if (narrow) {
     return html`<section class="blk strip-bb" aria-label="Section B–B">${section}
       <div>${
@@ -184,7 +184,7 @@ export function brakeSide({ size }: PageView, desk: DrumDesk): TemplateResult {
   const r = desk.now;
   const narrow = size === 'narrow';
   return html`${narrow ? sectionCard(desk, true) : nothing}
-    <section class="blk h onbrake"><h1>Drum off</h1><p data-found>${desk.tried ? foundBy(desk.tried.what, desk.tried.found) : howItStands(r)}</p>${narrow ? nothing : tryWorn(desk)}</section>
+    <section class="blk h onbrake"><h1>Drum off</h1><p data-found>${desk.found || howItStands(r)}</p>${narrow ? nothing : tryWorn(desk)}</section>
     ${narrow ? tryWorn(desk) : nothing}${locks(desk)}${adjuster(desk)}
     ${narrow ? html`<section class="blk pages"><div class="row three">${pageButtons(desk)}</div></section>` : nothing}
     <section class="note">${caution}<div>${desk.off ? `${cautions.piston} ${cautions.springs}` : cautions.drumOff}</div></section>
