@@ -62,8 +62,6 @@ export function wallSide(
 }
 
 export const wallStyles = css`
-  .wall { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); flex: 1; min-height: 0; background: var(--sheet); }
-  .wall.own { grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); }
   .wall.blank > * { visibility: hidden; }
   .wall .stage { border: 0; }
   .wall .words { display: flex; flex-direction: column; gap: 3vh; padding: 4vh 60px 3vh 30px; min-height: 0; overflow: hidden; font-size: 44px; line-height: 1.2; }
