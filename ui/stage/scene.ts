@@ -126,7 +126,11 @@ export function drawBrake(input: StageInput): BrakeDrawing {
     : { shapes: [], labels: [] };
   shapes.push(...solid(input, places, warm.shapes));
   labels.push(...warm.labels);
-  if (layers.fan) put(fan(brake, instant, layers.fan, view));
+  if (layers.fan) {
+    const gaps = fan(brake, instant, layers.fan, view);
+    // On a narrow stage the names' numbers stand where the values would.
+    put(layers.names && view.narrow ? { ...gaps, labels: [] } : gaps);
+  }
   // Names stand where the peaks would be written.
   if (layers.comb && isTold(instant)) put(comb(brake, instant, view, !layers.names));
   if (layers.ghost) shapes.push(...ghost(brake, state, instant, rest));
