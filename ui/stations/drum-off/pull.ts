@@ -19,15 +19,9 @@ export const nearer = (slide: number): number => EYES / (EYES - slide);
 
 const scaled = (path: Path, by: number): Path =>
   path.map((c) => {
-    switch (c[0]) {
-      case 'M':
-      case 'L':
-        return [c[0], c[1] * by, c[2] * by];
-      case 'A':
-        return ['A', c[1] * by, c[2] * by, c[3] * by, c[4], c[5]];
-      case 'Z':
-        return c;
-    }
+    if (c[0] === 'Z') return c;
+    if (c[0] === 'A') return ['A', c[1] * by, c[2] * by, c[3] * by, c[4], c[5]];
+    return [c[0], c[1] * by, c[2] * by];
   });
 
 /**
