@@ -1,3 +1,4 @@
+import type { Shoe, Side } from '../brake/types.ts';
 import { ROOM } from '../brake/warm.ts';
 import { ln } from '../math/pow.ts';
 import { rootBetween, type Until } from '../math/root.ts';
@@ -24,9 +25,12 @@ import type { Warm, Wearing } from './wearing.ts';
  *   T = T_0 + r·φ(t),  φ = (1 − e^(−λt))/λ,  ∫(T − T_0) dt = r·(t − φ)/λ
  *
  * exact where P really is straight, and tending to the temperature at which the drum loses what it gets however
- * long the part is. Wear is taken at the part's end (backward Euler, in proportion to the energy): the lining is
- * softened by what it loses meanwhile. So it is stable at any length; the way is parted by how far a lining wears,
- * and finely after every start, where linings part from the drum within seconds.
+ * long the part is. The pressure of each element falls as straight, so its mean over the part is that of the start
+ * and that of the end, weighed u and 1 − u with u = 1 − ∫(T − T_0) dt / (t·(T − T_0)) = 1 − (t − φ)/(λ·t·φ): one half
+ * in a part that is short beside 1/λ, near nothing in a long one, which goes by its end. There the lining is softened
+ * by what it loses meanwhile (backward Euler). With a = k·s·E/t a face that protrudes would be worn off u·a times over
+ * by the start's pressure: u is kept under 1/(1 + a). So it is stable at any length; the way is parted by how far a
+ * lining wears, and finely after every start, where linings part from the drum within seconds.
  */
 
 /** First part after every start, s, and how much longer the next may be. */
@@ -48,6 +52,8 @@ const FOUND: Until = {
 };
 /** Steepest chord taken for a first guess, N·mm/s/K: rigid parts. */
 const STEEP = 1e6;
+/** A part this short beside the drum's settling has its mean in the middle: beyond, rounding would be told. */
+const EVEN = 1e-3;
 /** Share of the way that its end is. */
 const LATE = 0.1;
 /** Part of the time in which a drum comes to rest that a first part may take. */
@@ -98,6 +104,8 @@ export class Drag {
   /** Slope of its chord, N·mm/s/K: the next part's is much alike. */
   #slope = Number.NEGATIVE_INFINITY;
   readonly #shoes: DragShoes;
+  /** What lay on each element at the start of a part, N. */
+  readonly #before: Readonly<Record<Side, Float64Array>>;
   /** How long its next part might be, s, and how warm it left the drum, °C. */
   #next = FIRST;
   #ended = Number.NaN;
@@ -108,6 +116,10 @@ export class Drag {
     this.#shoes = shoes;
     // A shoe that can slide is held on its flat by that friction: without it springs would lay it on the drum.
     const pins = [w.rig.front, w.rig.rear].every(({ shoe }) => shoe.anchor.kind === 'pin');
+    this.#before = {
+      front: new Float64Array(w.rig.front.bed.count),
+      rear: new Float64Array(w.rig.rear.bed.count),
+    };
     this.#warm = w.makeWarm(pins ? 'all along' : 'off the strut');
   }
 
@@ -212,6 +224,7 @@ export class Drag {
     const sink = (open * air + between * temperature) / cooling;
     const from = w.temperature;
     const before = w.record();
+    w.pressed(this.#before);
     const first = turning * torque;
     const rate = (first - cooling * (from - sink)) / heatCapacity;
     // A force that is left presses alike however the drum grows: such a start need not be fine.
@@ -239,8 +252,11 @@ export class Drag {
         loss > 0 ? (heatCapacity * (rate * time - rise)) / loss : (rate * time * time) / 2;
       const energy = Math.max(0, first * time + slope * gone);
       const { lost } = w;
-      const share = power > 0 ? energy / (power * time) : 0;
-      const bore = w.wearOff(worn * share);
+      const early = Math.min(energy, this.#early(loss, rise / rate, time, worn) * first * time);
+      const late = power > 0 ? (energy - early) / (power * time) : 0;
+      // The end first: what the last press lays on each element is of it.
+      const bore =
+        w.wearOff(worn * late) + w.wearOff((worn * early) / (first * time), this.#before);
       const warm = Math.max(LEAST_RISE, from + rise - ROOM);
       const most = LOST * w.radiusAt(ROOM) * expansion * warm;
       const deep = w.lost - lost;
@@ -255,6 +271,21 @@ export class Drag {
       this.#shoes.after(time, from + gone / time, air);
       return { time, energy, room: deep > 0 ? most / deep : LONGER };
     }
+  }
+
+  /**
+   * Part of a part's wear that goes by the pressures of its start.
+   *
+   * @param loss C·λ, N·mm/s/K; @param phi φ at its end, s; @param time of it, s; @param worn mm of sliding
+   */
+  #early(loss: number, phi: number, time: number, worn: number): number {
+    const { drum, shoes } = this.#w.rig.brake;
+    const l = loss / drum.heatCapacity;
+    const even = Math.abs(l * time) < EVEN ? 0.5 : 1 - (time - phi) / (l * time * phi);
+    const soft = ({ lining }: Shoe): number =>
+      (lining.wearRate * worn * lining.modulus) / lining.thicknessNew;
+    const a = Math.max(soft(shoes.front), soft(shoes.rear));
+    return Math.max(0, Math.min(even, 1 / (1 + a)));
   }
 
   /** φ at the part's end, s: by the last chord, corrected by secants, and in a bracket where that runs off. */

@@ -387,22 +387,30 @@ export class Wearing {
     this.torque = -turning * (torqueOnDrum(rig.front.rub, drum) + torqueOnDrum(rig.rear.rub, drum));
   }
 
+  /** Copies what the last press lays on each element, N. */
+  pressed(into: Readonly<Record<Side, Float64Array>>): void {
+    const { rig } = this.#on;
+    into.front.set(rig.front.rub.normal);
+    into.rear.set(rig.rear.rub.normal);
+  }
+
   /**
    * Wears off what the last press rubs over a sliding distance: Archard's law (J. F. Archard 1953,
    * "Contact and rubbing of flat surfaces"): depth = k·p·s on each lining element and, spread evenly
    * around the bore, on the drum.
    *
    * @param sliding mm, times the factor of the wear rate's table
+   * @param by what another press laid on each element, N
    * @returns depth worn off the drum, mm
    */
-  wearOff(sliding: number): number {
+  wearOff(sliding: number, by?: Readonly<Record<Side, Float64Array>>): number {
     const { rig } = this.#on;
     let deepest = 0;
     let drum = 0;
     for (const side of ['front', 'rear'] as const) {
       const shoe = rig[side];
       const { lining } = shoe.shoe;
-      const { normal } = shoe.rub;
+      const normal = by ? by[side] : shoe.rub.normal;
       const rate = lining.wearRate * sliding;
       const { area } = this.#linings[side];
       const worn = this.#wear[side];

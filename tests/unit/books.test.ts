@@ -180,13 +180,12 @@ describe('a drive that drags, by Motion in time and by the steps of a life', () 
       near(w.temperature - AIR, state.temperature - AIR, { rel: 0.01 }, `${until} s, rise`);
       near(drag.torqueAt(w.temperature), torque, { rel: 0.03 }, `${until} s, torque`);
     }
-    // Worn off by the same law, k·E/mu: as much volume. Where a part of the way is long, a life wears by the shape of
-    // its end, which bears on a narrower crown: the deepest place a little deeper.
+    // Worn off by the same law, k·E/mu: as much volume, and as deep (0.2 to 1.2 % off by parts as short as can be).
     const life = w.state();
     near(lostVolume(rig, life.wear), lostVolume(rig, state.wear), { rel: 0.01 }, 'volume');
     for (const side of ['front', 'rear'] as const) {
       const most = (s: BrakeState): number => Math.max(...s.wear[side]);
-      near(most(life), most(state), { rel: 0.08 }, `${side}, deepest`);
+      near(most(life), most(state), { rel: 0.02 }, `${side}, deepest`);
       expect(most(life)).toBeGreaterThan(1e-4);
     }
     // And both as the solver written apart has it (tests/reference/drag.test.ts): 104.56 °C after a minute.
