@@ -58,11 +58,13 @@ function bareRig(rig: Rig): Rig {
   return made;
 }
 
-/** @param pressure MPa of the press whose sensed travel is split */
+/** @param pressure MPa of the press whose sensed travel is split
+ * @param swell of warm shoes, mm: the room that it takes from the drum's growth */
 export function excess(
   rig: Rig,
   state: BrakeState,
   press: { readonly pressure: number; readonly turning: Turning },
+  swell = 0,
 ): Excess {
   const elements = rig.front.bed.count;
   const fresh = freshState(rig.brake, rig.brake.drum.radiusNew, elements);
@@ -76,10 +78,11 @@ export function excess(
   const built = { wear: fresh.wear, drumRadius: fresh.drumRadius, temperature: AIR };
   const asBuilt = touch(built);
   const worn = touch({ temperature: AIR });
-  const hot = touch({});
+  const room = { ...state, drumRadius: state.drumRadius - swell };
+  const hot = touch({ drumRadius: room.drumRadius });
   const wider = touch({ temperature: AIR, drumRadius: state.drumRadius + BORE });
   const drum = ((wider - worn) / BORE) * (state.drumRadius - fresh.drumRadius);
-  const { separation } = balance(rig, state, press);
+  const { separation } = balance(rig, room, press);
   const zero = strutLength(rig.brake, 0);
   const here = strutLength(rig.brake, state.tooth);
   return {

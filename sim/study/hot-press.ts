@@ -3,7 +3,8 @@ import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import { BAR } from '../units/units.ts';
 import { application } from '../wear/application.ts';
-import { AIR, descended } from '../wear/heat.ts';
+import { DragShoes } from '../wear/drag-shoes.ts';
+import { AIR, coolingAt, descended, descentForce } from '../wear/heat.ts';
 import { type Excess, excess } from './excess.ts';
 
 /**
@@ -46,6 +47,24 @@ export interface Hill {
 const FIRM = { pressure: 40 * BAR, turning: 1 } as const;
 
 /**
+ * Drum and shoes at the foot, °C, and how far the shoes have swollen there, mm. Shoes are as cold as the air at the
+ * top, and stay so where the scene says nothing of their heat.
+ */
+function atFoot(
+  { brake }: Rig,
+  from: number,
+  hill: Hill,
+  air: number,
+): { readonly temperature: number; readonly swell: number } {
+  const shoes = new DragShoes(brake, air);
+  const { slope, length, speed } = hill;
+  const power = descentForce(brake, slope, speed) * speed;
+  const both = shoes.together(from, power, coolingAt(brake, speed), length / speed, air);
+  if (!both) return { temperature: descended(brake, from, hill, air), swell: 0 };
+  return { temperature: both.drum, swell: shoes.growth(both.drum, both.shoes) };
+}
+
+/**
  * Drives down a hill from the brake's present temperature, presses once at 40 bar, lets it cool.
  *
  * @param air °C
@@ -53,21 +72,24 @@ const FIRM = { pressure: 40 * BAR, turning: 1 } as const;
 export function hotPress(rig: Rig, state: BrakeState, hill: Hill, air = AIR): HotPress {
   const { brake } = rig;
   const { adjuster } = brake;
-  const temperature = descended(brake, state.temperature, hill, air);
+  const { temperature, swell } = atFoot(rig, state.temperature, hill, air);
   const foot = { ...state, temperature };
-  const pressed = application(rig, foot, FIRM);
-  const cold = { ...pressed.state, temperature: air };
+  // What the shoes have swollen is missing from the bore, till both are cold.
+  const squeezed = { ...foot, drumRadius: state.drumRadius - swell };
+  const pressed = application(rig, squeezed, FIRM);
+  const hot = { ...pressed.state, drumRadius: state.drumRadius };
+  const cold = { ...hot, temperature: air };
 
   return {
     before: state,
-    hot: pressed.state,
+    hot,
     cold,
     temperature,
     stepped: pressed.clicked,
     held: temperature > adjuster.hotLock,
-    excess: excess(rig, foot, FIRM),
+    excess: excess(rig, foot, FIRM, swell),
     gapBefore: dress(rig, state).restGap,
-    gapHot: dress(rig, foot).restGap,
+    gapHot: dress(rig, squeezed).restGap,
     gapCold: dress(rig, cold).restGap,
   };
 }

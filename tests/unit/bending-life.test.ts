@@ -175,6 +175,26 @@ describe('wear belongs to the shoes it was made under', () => {
     }
   });
 
+  it('a standing state driven rigid and bedded in stands as one that was driven bending', () => {
+    for (const name of ['Worn-in', 'At its limit']) {
+      const bedded = underShoes(rigs.bending, standingState(rigs.rigid, name));
+      const driven = standingState(rigs.bending, name);
+      // The recipe drives both to its click or limit by its own kilometres: some tens of them apart.
+      near(bedded.distance, driven.distance, { rel: 0.02 }, `${name}, distance`);
+      expect(Math.abs(bedded.tooth - driven.tooth), name).toBeLessThanOrEqual(1);
+      near(
+        lostVolume(rigs.bending, bedded.wear),
+        lostVolume(rigs.bending, driven.wear),
+        { rel: 0.02 },
+        `${name}, volume`,
+      );
+      for (const side of sides) {
+        const told = [bedded, driven].map((s) => factor(rigs.bending, s, side));
+        near(told[0] ?? Number.NaN, told[1] ?? Number.NaN, { rel: 0.003 }, `${name}, ${side}`);
+      }
+    }
+  });
+
   it('leaves what suits as it is', () => {
     const state = standingState(rigs.bending, 'Worn-in');
     expect(underShoes(rigs.bending, state)).toBe(state);

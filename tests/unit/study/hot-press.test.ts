@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import {
+  balance,
   createRig,
   hotPress,
   KM,
@@ -77,3 +78,55 @@ it('the excess is the sum of its parts, and the drum has grown by what the gap s
   const late = hotPress(rig, weak, hill(16, 4)).excess.needed;
   near(late, lostMotion + 1.5 * step, { abs: 1e-12 }, 'weak spring');
 });
+
+it('shoes that warm take from the drum’s growth: a cooler drum, swollen shoes, no second tooth', () => {
+  const warm = createRig({
+    ...brake,
+    heat: { ...brake.heat, shoes: { ...warmShoes(), loss: 0.7e3 } },
+  });
+  const cool = hotPress(rig, clicked, hill(16, 4));
+  const pass = hotPress(warm, clicked, hill(16, 4));
+  // Two lumps by small steps of their own, as tests/unit/warm-presses.test.ts has them.
+  const shoes = warm.brake.heat.shoes;
+  const { conductivity } = warm.brake.heat.lining;
+  const { front, rear } = brake.shoes;
+  const between = [front, rear].reduce(
+    (sum, { lining: l }) => sum + (conductivity * l.width * 100 * (l.to - l.from)) / l.thicknessNew,
+    0,
+  );
+  const c = 1 / Math.sqrt(1 + 0.16 ** 2);
+  const v = 40 * KMH;
+  const power = (1.15 * 9806.65 * c * (0.16 - 0.015) - 0.54e-6 * v * v) * 0.15 * v;
+  let [drum, shoe] = [20, 20];
+  for (let n = 0; n < 36_000; n++) {
+    const flow = between * (drum - shoe);
+    drum += ((power - 7.3e3 * (drum - 20) - flow) * 0.01) / 1564e3;
+    shoe += ((flow - 0.7e3 * (shoe - 20)) * 0.01) / (shoes?.capacity ?? 0);
+  }
+  near(pass.temperature, drum, { abs: 0.3 }, 'drum');
+  expect(pass.temperature).toBeLessThan(cool.temperature - 20);
+  // The drum 1.1e-3 mm/K, the shoes' steel 0.94 · 100 · 12e-6 mm/K, for both shoes alike.
+  const room = 1.1e-3 * (drum - cool.temperature) - 0.94 * 100 * 12e-6 * (shoe - 20);
+  near(pass.gapHot - cool.gapHot, room, { abs: 0.003 }, 'room');
+  expect([cool.stepped, pass.stepped]).toEqual([2, 1]);
+  expect(pass.cold.drumRadius).toBe(clicked.drumRadius);
+  const { elasticity, gap, growth, linings, drum: bore, sensed, takenUp } = pass.excess;
+  near(gap + linings + bore + growth + elasticity - takenUp, sensed, { abs: 1e-9 }, 'sum');
+  expect(growth).toBeLessThan(cool.excess.growth);
+  // A single balance knows no warm shoes: at 40 bar its torque hangs on them by little, its piston travel by the gap.
+  const at = { pressure: 4, turning: 1 } as const;
+  const foot = { ...clicked, temperature: pass.temperature };
+  const swell = 0.94 * 100 * 12e-6 * (shoe - 20);
+  const [cold, swollen] = [0, swell].map((by) =>
+    balance(rig, { ...foot, drumRadius: foot.drumRadius - by }, at),
+  );
+  near(swollen?.torqueOnDrum ?? 0, cold?.torqueOnDrum ?? 1, { rel: 0.02 }, 'torque');
+});
+
+/** The shoes' heat as a scene that names their loss is read. */
+function warmShoes() {
+  const scene = JSON.parse(readFileSync(file, 'utf8'));
+  const made = readSceneText(JSON.stringify({ ...scene, heat: { shoes: { loss: 0.7 } } }));
+  if (!made.ok || !made.brake.heat.shoes) throw new Error('not read');
+  return made.brake.heat.shoes;
+}
