@@ -107,6 +107,13 @@ class Pictures extends EventTarget {
     await asked((await store('readwrite')).delete(name));
   }
 
+  /** Takes all whose names begin so out of memory and store. */
+  async forgetAll(start: string): Promise<void> {
+    const kept = await asked((await store('readonly')).getAllKeys());
+    const names = new Set([...kept.map(String), ...this.#open.keys()]);
+    for (const name of names) if (name.startsWith(start)) await this.forget(name);
+  }
+
   /** Takes it out of memory and store. */
   async forget(name: string): Promise<void> {
     this.#open.delete(name);

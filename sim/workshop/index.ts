@@ -16,6 +16,14 @@ export type { Fault, FaultGroup, NotShown } from './fault-types.ts';
 export { faultOf, faults, notShown } from './faults.ts';
 export { restsOn } from './forecast-text.ts';
 export {
+  type History,
+  historyOf,
+  type PastSheet,
+  READS,
+  type Trend,
+  type TrendLine,
+} from './history.ts';
+export {
   boresOf,
   type Found,
   type Level,

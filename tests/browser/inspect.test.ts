@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { seriousFaults } from './axe.ts';
@@ -422,6 +423,128 @@ it('on the phone: the drum first, each limit with its owner, and a score that is
   await page.locator('[data-line="drumCut"]').click();
   await big.fill('');
   await expect.poll(() => cut.innerText()).toMatch(/No verdict on a cut yet[\s\S]*machining limit/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('on the phone: keeps sheets of a vehicle, tells the rate and the next date, saves and reads them as a file', async () => {
+  const { page, errors, shot, close } = await browser.open({ ...phone, path: '?station=inspect' });
+  await page.locator('takeup-inspect').waitFor();
+  const history = page.locator('[data-history]');
+  const big = page.locator('.one .big');
+  const keeps = history.getByRole('button', { name: 'Keep this sheet' });
+  const said = page.locator('takeup-inspect .said[role="status"]');
+  await keeps.click();
+  await expect
+    .poll(() => said.innerText())
+    .toMatch(/Not kept yet[\s\S]*Vehicle: found nothing[\s\S]*Odometer/);
+  await page.locator('[data-head="vehicle"]').fill('Van 1');
+  await page.locator('[data-limit="liningMin"]').fill('1.5');
+  const keepAt = async (date: string, km: string, lining: string): Promise<void> => {
+    await page.locator('[data-line="leadThin"]').click();
+    await big.fill(lining);
+    await page.locator('[data-axle="odometer"]').fill(km);
+    await page.locator('[data-head="date"]').fill(date);
+    await keeps.click();
+  };
+  await keepAt('1.3.2025', '61 200', '3.9');
+  await expect.poll(() => said.innerText()).toMatch(/Kept in this browser: Van 1, 2025-03-01/);
+  await expect.poll(() => history.innerText()).toMatch(/One sheet/);
+  // A new sheet of the same vehicle.
+  await page.getByRole('button', { name: 'Clear sheet' }).click();
+  await page.getByRole('button', { name: 'Clear the sheet' }).click();
+  await page.locator('[data-head="vehicle"]').fill('van 1');
+  await page.locator('[data-limit="liningMin"]').fill('1.5');
+  await keepAt('2026-04-05', '84600', '3.1');
+  // By hand: 0.8 in 23 400 is 0.034 a 1 000; 1.5 at 1.0 in 23 400 is 35 100, 1.7 at 0.6 is 66 300; half of
+  // the shorter is 17 550 km, at 400 days for 23 400 that is 300 days: 30 January 2027.
+  const flat = async () => (await history.innerText()).replace(/[\u202f\u00a0]/g, ' ');
+  await expect.poll(flat).toMatch(/Leading lining, left: 0\.034 mm in 1 000 km/);
+  await expect.poll(flat).toMatch(/about 46 800 km more: 35 100 to 66 300 km/);
+  await expect.poll(flat).toMatch(/Next look by 30 January 2027, at 102 100 km/);
+  await history.locator('svg.wear').scrollIntoViewIfNeeded();
+  await shot('inspect-history-phone');
+  expect(await seriousFaults(page)).toEqual([]);
+  await noWider(page, 390);
+  await thumbHigh(history.locator('button, input'));
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    history.getByRole('button', { name: 'Save all sheets' }).click(),
+  ]);
+  const text = readFileSync(await download.path(), 'utf8');
+  expect(JSON.parse(text).sheets).toHaveLength(2);
+  await page.reload();
+  await expect.poll(flat).toMatch(/0\.034 mm in 1 000 km/);
+  // One taken out, and put back by the file; a bad one in it is told by its place.
+  await history.getByRole('button', { name: 'Take out the sheet of 1 March 2025' }).click();
+  await history.getByRole('button', { name: 'Take it out', exact: true }).click();
+  await expect.poll(() => history.innerText()).toMatch(/One sheet/);
+  const bad = JSON.parse(text);
+  bad.sheets[1].km = -5;
+  await page.getByLabel('Read a file of sheets').setInputFiles({
+    name: 'sheets.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(bad)),
+  });
+  await expect
+    .poll(() => said.innerText())
+    .toMatch(/1 sheet taken in[\s\S]*sheets\.1\.km: found -5/);
+  await expect.poll(flat).toMatch(/0\.034 mm in 1 000 km/);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a photo note stays on the device: there after a reload, in no link and no file', async () => {
+  const { page, errors, shot, close } = await browser.open({ ...phone, path: '?station=inspect' });
+  await page.locator('takeup-inspect').waitFor();
+  const asked: string[] = [];
+  page.on('request', (r) => {
+    if (r.method() !== 'GET') asked.push(r.url());
+  });
+  await page.locator('[data-line="score"]').click();
+  await page.locator('.one .big').fill('0.35');
+  // A picture painted here: a grey bore with a score.
+  const painted = await page.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    canvas.width = 640;
+    canvas.height = 480;
+    const g = canvas.getContext('2d');
+    if (!g) throw new Error('no canvas');
+    g.fillStyle = '#888';
+    g.fillRect(0, 0, 640, 480);
+    g.fillStyle = '#222';
+    g.fillRect(0, 230, 640, 12);
+    return canvas.toDataURL('image/png').split(',')[1] ?? '';
+  });
+  await page.getByLabel('Photo note').setInputFiles({
+    name: 'score.png',
+    mimeType: 'image/png',
+    buffer: Buffer.from(painted, 'base64'),
+  });
+  const note = page.locator('[data-note] canvas');
+  await expect.poll(() => note.count()).toBe(1);
+  await note.scrollIntoViewIfNeeded();
+  await shot('inspect-photo-note-phone');
+  await noWider(page, 390);
+  // Of this line alone.
+  await page.locator('[data-line="lip"]').click();
+  await expect.poll(() => note.count()).toBe(0);
+  await page.reload();
+  await page.locator('[data-line="score"]').click();
+  await expect.poll(() => note.count()).toBe(1);
+  const kept = await page.evaluate(() =>
+    [localStorage, sessionStorage].flatMap((s) => Object.values({ ...s })).join('\n'),
+  );
+  expect(kept).toMatch(/sheet-/);
+  expect(kept).not.toMatch(/image\/|data:|score\.png/);
+  expect(page.url()).not.toMatch(/score/);
+  expect(asked).toEqual([]);
+  await page.getByRole('button', { name: 'Take the photo away' }).click();
+  await expect.poll(() => note.count()).toBe(0);
+  await page.reload();
+  await page.locator('[data-line="score"]').click();
+  await expect.poll(() => page.getByLabel('Photo note').count()).toBe(1);
+  expect(await note.count()).toBe(0);
   expect(errors).toEqual([]);
   await close();
 });

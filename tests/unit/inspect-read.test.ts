@@ -10,6 +10,7 @@ beforeAll(loadReader);
 
 const { brake } = quay();
 const paper = (over: Partial<Paper>): Paper => ({
+  id: '',
   wheels: { left: {}, right: {} },
   axle: {},
   head: {},

@@ -139,6 +139,7 @@ function paperOf(value: unknown, wrong: Wrong): Paper | null {
   if (!from) wrong('limitsFrom', `found ${what(limitsFrom)}, allowed: ${limitSetIds.join(', ')}`);
   if (plain !== 'mm' && plain !== 'in') wrong('plain', `found ${what(plain)}, allowed: mm, in`);
   return {
+    id: '',
     wheels: {
       left: textsOf(wheels['left'], wheelKeys, LONGEST, 'wheels.left', wrong),
       right: textsOf(wheels['right'], wheelKeys, LONGEST, 'wheels.right', wrong),

@@ -28,6 +28,7 @@ import { brakes } from '../../../ui/scenes.ts';
 import { partNames } from '../../../ui/stage/part-names.ts';
 import { complaints } from '../../../ui/stations/drum-off/complaints.ts';
 import { axleLines, heads, limitWords, lines } from '../../../ui/stations/inspect/lines.ts';
+import { BLANK } from '../../../ui/stations/inspect/paper.ts';
 import { kindIds, setByIds } from '../../../ui/stations/kind/part.ts';
 import { topics } from '../../../ui/stations/see/part.ts';
 import { ways } from '../../../ui/stations/start/part.ts';
@@ -287,6 +288,14 @@ export const asked: Readonly<Record<string, Asked>> = {
       axleLines.map((l) => l.key),
       c,
     ),
+  ],
+  'inspect.drop': (_m, c) => [c.of(['', 'sheet-1', 'a b'])],
+  'inspect.name': (_m, c) => [c.of(['', 'sheet-1', 'a b', 'x'.repeat(60)])],
+  'inspect.lay': (m, c) => [
+    c.yes()
+      ? m.parts.inspect.paper
+      : { ...m.parts.inspect.paper, id: 'sheet-2', wheels: BLANK.wheels },
+    c.of(texts),
   ],
   'inspect.load': (m, c) => [wheel(c), state(m, c), c.of(texts)],
   'inspect.select': (_m, c) => [wheel(c), c.real(-3, 40)],

@@ -40,6 +40,7 @@ export const hows: Readonly<Record<Line['key'] | AxleLine['key'], string>> = {
     'Gap at the cable’s hook until the parking lever rests on its stop: 0 when home. Steel rule or feeler.',
   notchesBefore: 'Count the clicks to a firm hold before anything is touched.',
   notchesAfter: 'The same pull, when all is back together.',
+  odometer: 'What it shows today. With two kept sheets of a vehicle it tells how fast it wears.',
   distance: 'From the service book. Without it no distance left can be told.',
   drumFitted: 'New diameter when left out.',
   liningFitted: 'New thickness when left out, where the limits’ owner tells it.',

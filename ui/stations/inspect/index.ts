@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { css, html, nothing, type TemplateResult } from 'lit';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import { marks } from '../../pieces/marks.ts';
@@ -7,6 +7,8 @@ import { deskOf, type PageView, type Station } from '../station.ts';
 import { balloons } from './balloons.ts';
 import { InspectDesk } from './desk.ts';
 import { hows } from './hows.ts';
+import { noteStyles, photoNote } from './notes.ts';
+import { PastDesk } from './past.ts';
 import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
 import { pageStyles } from './page-styles.ts';
@@ -22,12 +24,12 @@ function place({ session, size }: PageView): TemplateResult {
   const v = line.verdict ? verdict.wheels[desk.wheel][line.verdict] : null;
   const inch = r?.ok && 'unit' in line && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
   return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${placeOf(line, desk.wheel)}</h2><p>${hows[line.key]}</p>
-    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p><p class="standing">${cautions.standing}</p>`}</div></div>`;
+    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p>${photoNote(deskOf(PastDesk, session))}<p class="standing">${cautions.standing}</p>`}</div></div>`;
 }
 
 export const inspect: Station = {
   id: 'inspect',
-  styles: pageStyles,
+  styles: css`${pageStyles} ${noteStyles}`,
   roles: 'none',
   beside: { narrow: 0.48 },
   side: ({ session, size }) =>

@@ -257,6 +257,7 @@ export const lines: readonly Line[] = [
 export type AxleKey =
   | 'notchesBefore'
   | 'notchesAfter'
+  | 'odometer'
   | 'distance'
   | 'drumFitted'
   | 'liningFitted'
@@ -277,6 +278,11 @@ export const axleLines: readonly AxleLine[] = [
     key: 'notchesAfter',
     name: 'Notches after',
     unit: '',
+  },
+  {
+    key: 'odometer',
+    name: 'Odometer',
+    unit: 'km',
   },
   {
     key: 'distance',

@@ -11,6 +11,8 @@ export type WheelKey = SizeKey | LookKey;
 export type Texts<K extends string> = Readonly<Partial<Record<K, string>>>;
 
 export interface Paper {
+  /** By which a kept sheet and its photo notes are known; empty until it needs one. */
+  readonly id: string;
   readonly wheels: Readonly<Record<Wheel, Texts<WheelKey>>>;
   readonly axle: Texts<AxleKey>;
   readonly head: Texts<HeadKey>;
@@ -22,6 +24,7 @@ export interface Paper {
 }
 
 export const BLANK: Paper = {
+  id: '',
   wheels: { left: {}, right: {} },
   axle: {},
   head: {},
@@ -29,6 +32,8 @@ export const BLANK: Paper = {
   limits: {},
   plain: 'mm',
 };
+
+export const PAPER_ID = /^[a-z0-9-]{0,40}$/;
 
 /** Longest text of a place; what is typed beyond is cut off. */
 export const LONGEST = 200;
@@ -49,6 +54,8 @@ const texts = <K extends string>(keys: readonly K[]): v.GenericSchema<unknown, T
   );
 
 export const paperSchema: v.GenericSchema<unknown, Paper> = v.strictObject({
+  // Sheets from before that were kept have none.
+  id: v.optional(v.pipe(v.string(), v.regex(PAPER_ID)), ''),
   wheels: v.strictObject({ left: texts(wheelKeys), right: texts(wheelKeys) }),
   axle: texts(axleKeys),
   head: texts(headKeys),

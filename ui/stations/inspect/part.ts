@@ -9,6 +9,7 @@ import { type AxleKey, axleLines, type HeadKey, heads, limitWords, lines } from 
 import {
   BLANK,
   LONGEST,
+  PAPER_ID,
   type Paper,
   paperSchema,
   type Texts,
@@ -27,6 +28,8 @@ export interface InspectPart {
   readonly line: number;
   /** In-place question before the sheet is cleared. */
   readonly asking: boolean;
+  /** Kept sheet that is to be taken out, once that is said again; empty: none is. */
+  readonly dropping: string;
   /** Answer of the last button, told in the page; and what was found wrong. */
   readonly said: string;
   readonly findings: readonly string[];
@@ -45,6 +48,7 @@ export const UNMEASURED: InspectPart = {
   wheel: 'left',
   line: 0,
   asking: false,
+  dropping: '',
   said: '',
   findings: [],
 };
@@ -59,6 +63,7 @@ export const inspectPart: Part<InspectPart> = {
     wheel: v.picklist(['left', 'right']),
     line: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(lines.length - 1)),
     asking: v.boolean(),
+    dropping: v.optional(v.pipe(v.string(), v.regex(PAPER_ID)), ''),
     said: told,
     findings: v.pipe(v.array(told), v.maxLength(MOST_FINDINGS)),
   }),
@@ -187,6 +192,15 @@ export const ask = intention(
   { joins: CLEARING },
 );
 
+/** Asks whether a kept sheet is to be taken out; an empty name takes the question back. */
+export const askDrop = intention(
+  'inspect.drop',
+  (m: Moment, dropping: string) =>
+    dropping === partOf(m).dropping || !PAPER_ID.test(dropping) ? m : put(m, { dropping }),
+  'question about a kept sheet',
+  { joins: 'inspect.drop' },
+);
+
 /** A blank sheet; limits and unit stay. */
 export const clear = intention(
   'inspect.clear',
@@ -217,6 +231,25 @@ export const bringBack = intention(
     });
   },
   'sheet brought back',
+);
+
+/** Gives the sheet the name by which its photo notes are known. */
+export const nameSheet = intention(
+  'inspect.name',
+  (m: Moment, id: string) =>
+    partOf(m).paper.id !== '' || id === '' || !PAPER_ID.test(id) ? m : written(m, { id }),
+  'photo note',
+);
+
+/** A kept sheet, or one that was just kept, lies on the bench; what lay there can be brought back. */
+export const layOut = intention(
+  'inspect.lay',
+  (m: Moment, paper: Paper, said: string) => {
+    const now = partOf(m);
+    const same = paper.id !== '' && paper.id === now.paper.id;
+    return put(m, { paper, before: same ? now.before : kept(now), ...answer(said) });
+  },
+  (_before, after) => `sheet of ${partOf(after).paper.head.date ?? 'before'}`,
 );
 
 /** Opens a place of the sheet. */

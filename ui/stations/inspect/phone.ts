@@ -98,7 +98,7 @@ function step(desk: InspectDesk, line: SizeLine, way: 1 | -1): void {
   desk.write(wheel, line.key, text + unit);
 }
 
-function one(desk: InspectDesk): TemplateResult {
+function one(desk: InspectDesk, note: TemplateResult): TemplateResult {
   const line = desk.open;
   const { wheel } = desk;
   const { read, verdict } = desk.judged;
@@ -126,6 +126,7 @@ function one(desk: InspectDesk): TemplateResult {
     <div class="seg" role="group" aria-label="Wheel">${wheels.map((w) => html`<button class=${wheel === w ? 'on' : ''} aria-pressed=${wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? 'Left wheel' : 'Right wheel'}</button>`)}</div>
     <div class="set">${field}</div>${told}
     <div class="res ${v?.level === 'bad' ? 'bad' : ''}">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}${line.limit ? html`<span>${limitWords[line.limit][0]} ${limit === null ? '– not set' : number(limit, 2)}${read.whose[line.limit] ? `, ${read.whose[line.limit]}` : ''}</span>` : nothing}</div>
+    ${note}
   </section>`;
 }
 
@@ -148,12 +149,13 @@ export function phonePage(
     readonly said: TemplateResult;
     readonly tools: TemplateResult;
     readonly axle: TemplateResult;
+    readonly note: TemplateResult;
   },
 ): TemplateResult {
   const { verdict } = desk.judged;
   const told = forecastText(desk.forecast);
   const next = lines[desk.line + 1];
-  return html`${one(desk)}
+  return html`${one(desk, parts.note)}
     <ul class="list">${lines.map((l, i) => {
       const v = l.verdict ? verdict.wheels[desk.wheel][l.verdict] : null;
       return html`<li><button class=${desk.line === i ? 'now' : ''} aria-current=${desk.line === i} data-line=${l.key} @click=${() => {

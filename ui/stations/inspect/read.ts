@@ -66,7 +66,7 @@ function readCount(text: string, most: number, what: string): Read {
 
 export function readAxle(text: string, key: AxleKey, plain: Paper['plain']): Read {
   if (text.trim() === '') return null;
-  if (key === 'distance') return readTyped(text, 'km', [0, 1000000]);
+  if (key === 'distance' || key === 'odometer') return readTyped(text, 'km', [0, 3000000]);
   if (key === 'drumNew' || key === 'drumFitted') return readTyped(text, 'mm', DRUM, plain);
   if (key === 'liningFitted') return readTyped(text, 'mm', rangeOf('leadThin'), plain);
   const value = Number(text.trim().replace(',', '.'));

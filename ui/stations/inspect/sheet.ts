@@ -11,9 +11,12 @@ import type { PageSize } from '../station.ts';
 import { deskOf } from '../station.ts';
 import { cutSection, cutStyles } from './cut.ts';
 import { InspectDesk } from './desk.ts';
+import { historySection, historyStyles } from './history.ts';
 import { hows } from './hows.ts';
 import { type AskLine, axleLines, heads, type Line, limitWords, lines } from './lines.ts';
+import { noteStyles, photoNote } from './notes.ts';
 import { LONGEST, type Paper } from './paper.ts';
+import { PastDesk } from './past.ts';
 import { phonePage, phoneStyles } from './phone.ts';
 import { printSheet } from './print.ts';
 import { readAt, textAt } from './read.ts';
@@ -39,7 +42,7 @@ export class InspectSheet extends LitElement {
     session: { attribute: false },
     size: { type: String },
   };
-  static override styles = [sheetStyles, phoneStyles, cutStyles];
+  static override styles = [sheetStyles, phoneStyles, cutStyles, historyStyles, noteStyles];
   declare session: Session;
   declare size: PageSize;
 
@@ -50,6 +53,10 @@ export class InspectSheet extends LitElement {
 
   get desk(): InspectDesk {
     return deskOf(InspectDesk, this.session);
+  }
+
+  get past(): PastDesk {
+    return deskOf(PastDesk, this.session);
   }
 
   /** Enter goes to the next place of the same wheel, as on paper. */
@@ -210,12 +217,13 @@ export class InspectSheet extends LitElement {
         acts: this.#acts(),
         said: this.#said(),
         tools: this.#tools(),
-        axle: this.#axle(),
+        axle: html`${this.#axle()}${historySection(this.past)}`,
+        note: photoNote(this.past),
       };
       return phonePage(desk, parts);
     }
     return html`${this.#tools()}
-      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${cutSection(desk)}${this.#axle()}</div>
+      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${cutSection(desk)}${this.#axle()}${historySection(this.past)}</div>
       ${this.#verdictBand()}${this.#said()}
       <div class="note">${caution}<span>${cautions.inspect}</span></div>
       ${this.#acts()}`;
