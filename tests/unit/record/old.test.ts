@@ -61,6 +61,7 @@ describe('what was kept before there was a record', () => {
   it('the sheet, and the one before it', async () => {
     const { inspect } = await from();
     expect(inspect?.paper).toEqual({
+      id: '',
       wheels: { left: { drumA: 'Ø 200.42 mm', leverOff: 'yes' }, right: {} },
       axle: {},
       head: { vehicle: 'Grey van' },
