@@ -1,29 +1,13 @@
 // npm run test:scenes: 50 000 changed scenes of each brake, or of one (npm run test:scenes -- runabout 50000).
 // Batches go to as many processes as there are processors; a batch's seed is its number, so parts add up.
-import { type ChildProcess, fork } from 'node:child_process';
-import { availableParallelism } from 'node:os';
-import { fileURLToPath } from 'node:url';
 import { BATCH, type Batch, scenes, tryBatch } from '../changed-scenes.ts';
+import { shareOut, work } from './share-out.mts';
 
 /** What a process is told to try. */
 interface Task {
   readonly name: string;
   readonly batch: number;
   readonly runs: number;
-}
-/** What it answers. */
-type Answer = { readonly batch: Batch } | { readonly wrong: string };
-
-function work(): void {
-  process.on('message', ({ name, batch, runs }: Task) => {
-    let answer: Answer;
-    try {
-      answer = { batch: tryBatch(name, batch, runs, true) };
-    } catch (error) {
-      answer = { wrong: error instanceof Error ? error.message : String(error) };
-    }
-    process.send?.(answer);
-  });
 }
 
 /** All batches of one scene, shared out; gives what was wrong. */
@@ -34,32 +18,14 @@ async function tryScene(name: string, count: number): Promise<readonly string[]>
   }
   const all = { accepted: 0, press: 0, road: 0 };
   const wrong: string[] = [];
-  let left = tasks.length;
-  await new Promise<void>((resolve, reject) => {
-    const children: ChildProcess[] = [];
-    const next = (child: ChildProcess): void => {
-      const task = tasks.shift();
-      if (task) child.send(task);
-    };
-    for (let i = 0; i < Math.min(availableParallelism(), left); i++) {
-      const child = fork(fileURLToPath(import.meta.url), ['work'], { execArgv: process.execArgv });
-      children.push(child);
-      child.on('message', (answer: Answer) => {
-        if ('wrong' in answer) wrong.push(`${name}: ${answer.wrong}`);
-        else {
-          all.accepted += answer.batch.accepted;
-          all.press = Math.max(all.press, answer.batch.press);
-          all.road = Math.max(all.road, answer.batch.road);
-        }
-        left--;
-        if (left % 5 === 0) console.log(`${name}: ${left * BATCH} to go, ${all.accepted} accepted`);
-        if (left > 0) return next(child);
-        for (const each of children) each.kill();
-        resolve();
-      });
-      child.on('error', reject);
-      next(child);
+  await shareOut<Task, Batch>(import.meta.url, tasks, (told, left) => {
+    if ('wrong' in told) wrong.push(`${name}: ${told.wrong}`);
+    else {
+      all.accepted += told.answer.accepted;
+      all.press = Math.max(all.press, told.answer.press);
+      all.road = Math.max(all.road, told.answer.road);
     }
+    if (left % 5 === 0) console.log(`${name}: ${left * BATCH} to go, ${all.accepted} accepted`);
   });
   console.log(
     `${name}: ${all.accepted} of ${count} accepted, ${wrong.length} batches with faults; ` +
@@ -76,7 +42,7 @@ async function main(names: readonly string[], count: number): Promise<void> {
 }
 
 const [name, count = '50000'] = process.argv.slice(2);
-if (name === 'work') work();
+if (name === 'work') work(({ name, batch, runs }: Task) => tryBatch(name, batch, runs, true));
 else if (name && !(name in scenes)) {
   console.error(`scene: found ${name}; allowed: ${Object.keys(scenes).join(', ')}`);
   process.exitCode = 2;
