@@ -33,6 +33,14 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         force of the foot against pedal travel: first touch, linings on the drum, what is left to the
         floor, and the travel part by part: which of it is this axle's
         [--failed this|other], state and what is out of order as press takes them
+  vary SCENE --of ID [--from A --to B] [--points N] [--read KEY,KEY] [--json|--csv]
+        any size, state or press of the brake over a range, readings at each point; more points
+        where the curve bends unless --points says how many
+        [--and ID --values A,B,C]  a curve for each value of a second one
+        [--list]                  what can be varied and read, with units and ranges
+        [--steps]                 the adjuster does what it does in such a press; else it keeps its tooth
+        [--pressure 4] [--cable 0] [--drum …] [--flexible], state and what is out of order as press
+        takes them
   wear SCENE --km N [--wheel left|right] [--flexible] [--json]
         click log and end state, released
   life SCENE [--km N] [--duty NAME] [--wheel left|right] [--json]
@@ -59,6 +67,9 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
            notes: [ text ] }
   pedal  { scene, command, drum, readings,
            curve: { units, points: [ { pressure, line, force, travel, runOut } ] }, notes: [ text ] }
+  vary   { scene, command, pressure, drum, of: { id, name, unit }, readings: [ { key, name, unit } ],
+           curves: [ { also: { id, value }, points: [ { at, values, told, clicked } ] } ] }
+           told says why a point has no values: a shoe locks, a part yields, no such brake can be
   wear   { scene, command, km: {value, unit}, locked,
            events: [ { kind, tooth, distance: {value, unit}, text } ], end }
   life   { scene, command, duty, adjuster, ended, km, stops,

@@ -31,6 +31,22 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     flags: ['flexible', 'json'],
   },
   pedal: { options: ['pressure', 'failed', 'drum', ...STATE], flags: ['flexible', 'json'] },
+  vary: {
+    options: [
+      'of',
+      'from',
+      'to',
+      'points',
+      'and',
+      'values',
+      'read',
+      'pressure',
+      'cable',
+      'drum',
+      ...STATE,
+    ],
+    flags: ['flexible', 'json', 'csv', 'list', 'steps'],
+  },
   wear: { options: ['km', 'wheel'], flags: ['flexible', 'json'] },
   life: {
     options: ['km', 'wheel', 'duty', 'reverse', 'adjuster', 'hot-lock', 'driven-by'],

@@ -8,6 +8,7 @@ import { pedal } from './pedal.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
 import { stop } from './stop.ts';
+import { vary } from './vary.ts';
 import { wear } from './wear.ts';
 
 /** Where a sound scene's friction comes from: its tables, each with its source. */
@@ -50,6 +51,10 @@ export async function run(args: Arguments, say: Say, complain: Say): Promise<num
     return result.ok ? 0 : 1;
   }
   const rig = createRig(result.brake, { flexible: flags.has('flexible') });
+  if (command === 'vary') {
+    await vary(args, rig, result.scene, say);
+    return 0;
+  }
   const commands = { press, stop, pedal, wear, life } as const;
   await commands[command as keyof typeof commands](args, rig, say);
   return 0;
