@@ -283,10 +283,11 @@ export { dragReadings, slowingReadings, stopReadings } from './study/stop-readin
 export { holdDownPreload, type Tilt, type TiltCause, tiltOf, UPRIGHT } from './study/tilt.ts';
 
 export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/turn.ts';
+export type { Answer } from './study/vary/answers.ts';
 export type { Base, Press as VaryPress } from './study/vary/base.ts';
 export { type Quantity, quantitiesOf } from './study/vary/quantities.ts';
 export { curveOf, type SweepAsk, sweep } from './study/vary/sweep.ts';
-export { type Answer, type Setting, type Stood, Vary, type VaryPoint } from './study/vary/vary.ts';
+export { type Setting, type Shown, Vary, type VaryPoint } from './study/vary/vary.ts';
 export { FREE_COLD, type FreeRow, setTight, wearsFree } from './study/wear-free.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';

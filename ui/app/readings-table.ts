@@ -6,6 +6,7 @@ import { atLimit } from '../pieces/cells.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { Kept } from '../record/kept.ts';
 import type { Session } from '../session.ts';
+import { varyAsk } from '../stations/vary/part.ts';
 import { dialogStyles } from './dialog-styles.ts';
 import { withIndices } from './symbols.ts';
 
@@ -55,6 +56,8 @@ export class ReadingsTable extends LitElement {
       .v { text-align: right; white-space: nowrap; font-weight: 700; font-size: 18px; }
       .v small { font-size: 14px; font-weight: 540; margin-left: 4px; }
       .f { color: var(--ink2); min-width: 19em; }
+      .if { display: inline; font: inherit; font-size: 15px; font-weight: 620; color: inherit; background: none; border: 0; padding: 4px 8px; margin-left: 4px; text-decoration: underline; text-underline-offset: 3px; cursor: pointer; white-space: nowrap; }
+      .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       .note { margin: 0; padding: 6px 18px; font-size: 16px; max-width: 70em; }
       svg { display: block; width: 100%; max-width: 720px; padding: 4px 18px; font-size: 15px; }
       svg text { fill: var(--ink2); }
@@ -64,6 +67,7 @@ export class ReadingsTable extends LitElement {
         tr { display: grid; grid-template-columns: 1fr auto; padding: 8px 16px; border-top: 1px solid var(--rule); }
         td { border: 0; padding: 0; }
         td.m, td.f { grid-column: 1 / -1; font-size: 15px; }
+        .if { display: block; min-height: 44px; padding: 10px 0; margin: 0; }
         td.r { grid-column: 2; }
         td.r::before { content: 'rigid '; font-size: 14px; font-weight: 540; }
         .f { min-width: 0; }
@@ -99,6 +103,12 @@ export class ReadingsTable extends LitElement {
     return down(r.value, r.digits);
   }
 
+  /** The reading over a range of something: the sheet makes room for the curve. */
+  #whatIf(key: string): void {
+    this.close();
+    this.session.do(varyAsk, { read: [key] });
+  }
+
   /** @param rigid the same with rigid shoes, in a column of their own */
   #rows(
     title: string,
@@ -110,7 +120,7 @@ export class ReadingsTable extends LitElement {
       <tbody>${list.map((r) => {
         const value = this.#told(r, list);
         return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m">${meaningOf(r)}</td><td class="f">${withIndices(r.formula)}</td></tr>`;
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m">${meaningOf(r)}<button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>`;
       })}</tbody></table>`;
   }
 

@@ -37,6 +37,10 @@ export const stationTexts: Readonly<Partial<Record<StationId, Text>>> = {
     title: 'What I see',
     text: 'Tap what you notice: likely causes, and the cheapest next check.',
   },
+  vary: {
+    title: 'What if: change one thing',
+    text: 'Any size over a range, what follows as a curve, and the brake of any point.',
+  },
   kind: {
     title: 'Which kind is yours?',
     text: 'Pictures of kinds and adjusters, and what carries over.',

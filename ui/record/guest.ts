@@ -24,6 +24,8 @@ export type GuestCall =
   | { readonly kind: 'question'; readonly id: string }
   | { readonly kind: 'lesson'; readonly id: string }
   | { readonly kind: 'van'; readonly number: number }
+  /** The same brake with one thing of it at another value. */
+  | { readonly kind: 'varied'; readonly of: string; readonly value: number }
   /** The same brake in another standing state. */
   | { readonly kind: 'state'; readonly name: string };
 
@@ -45,6 +47,11 @@ export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind',
   v.strictObject({ kind: v.literal('fault'), id }),
   v.strictObject({ kind: v.literal('question'), id }),
   v.strictObject({ kind: v.literal('lesson'), id }),
+  v.strictObject({
+    kind: v.literal('varied'),
+    of: id,
+    value: v.pipe(v.number(), v.finite()),
+  }),
   v.strictObject({ kind: v.literal('state'), name: id }),
   v.strictObject({
     kind: v.literal('van'),

@@ -11,6 +11,7 @@ import * as park from '../stations/park/part.ts';
 import * as questions from '../stations/questions/part.ts';
 import * as see from '../stations/see/part.ts';
 import * as start from '../stations/start/part.ts';
+import * as vary from '../stations/vary/part.ts';
 import * as wear from '../stations/wear-part.ts';
 import * as across from './across.ts';
 import * as bench from './bench.ts';
@@ -43,6 +44,7 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   kind,
   lessons,
   lessonWants,
+  vary,
 ];
 
 const isIntention = (x: unknown): x is AnyIntention =>

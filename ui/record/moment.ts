@@ -11,6 +11,7 @@ import type { ParkPart } from '../stations/park/part.ts';
 import type { QuestionsPart } from '../stations/questions/part.ts';
 import type { SeePart } from '../stations/see/part.ts';
 import type { StartPart } from '../stations/start/part.ts';
+import type { VaryPart } from '../stations/vary/part.ts';
 import type { WearPart } from '../stations/wear-part.ts';
 import type { Bench } from './bench.ts';
 import type { Guest } from './guest.ts';
@@ -34,6 +35,7 @@ export const stationIds = [
   'see',
   'kind',
   'lessons',
+  'vary',
 ] as const;
 export type StationId = (typeof stationIds)[number];
 
@@ -53,6 +55,7 @@ export const stationNames: Readonly<Record<StationId, string>> = {
   see: 'What I see',
   kind: 'Which kind',
   lessons: 'Lessons',
+  vary: 'What if',
 };
 
 /** What each station remembers; Apply has nothing of its own. */
@@ -71,6 +74,7 @@ export interface Parts {
   readonly see: SeePart;
   readonly kind: KindPart;
   readonly lessons: LessonsPart;
+  readonly vary: VaryPart;
 }
 
 /**

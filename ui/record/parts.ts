@@ -12,6 +12,7 @@ import { parkPart } from '../stations/park/part.ts';
 import { questionsPart } from '../stations/questions/part.ts';
 import { seePart } from '../stations/see/part.ts';
 import { startPart } from '../stations/start/part.ts';
+import { varyPart } from '../stations/vary/part.ts';
 import { wearPart } from '../stations/wear-part.ts';
 import type { Moment, Parts, StationId } from './moment.ts';
 import type { Part } from './part.ts';
@@ -69,6 +70,9 @@ export const parts: { readonly [K in StationId]: Part<Parts[K]> } = {
   },
   get lessons() {
     return lessonsPart;
+  },
+  get vary() {
+    return varyPart;
   },
 };
 

@@ -28,6 +28,8 @@ export const samePlace = (a: Place, b: Place): boolean =>
 function called(m: Moment, call: GuestCall): Moment {
   if (call.kind === 'question') return showQuestion.does(m, call.id);
   if (call.kind === 'state') return tryWorn.does(m);
+  // A point is worked out where its curve is.
+  if (call.kind === 'varied') return opened(m, 'vary');
   // Its file is loaded on demand: the list of lessons says how far it was taken.
   if (call.kind === 'lesson') return opened(m, 'lessons');
   const there = opened(m, 'faults');

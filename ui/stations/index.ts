@@ -91,6 +91,12 @@ export const stations: readonly [Entry, ...Entry[]] = [
     noTab: true,
     load: async () => (await import('./lessons/index.ts')).lessonsStation,
   },
+  {
+    id: 'vary',
+    key: 'v',
+    noTab: true,
+    load: async () => (await import('./vary/index.ts')).vary,
+  },
 ];
 
 /** Hands in the brake take the place of a station while they are open. */

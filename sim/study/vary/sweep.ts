@@ -19,7 +19,7 @@ export interface SweepAsk {
   readonly most?: number;
 }
 
-/** A bend between two points below this share of the curve's height is no bend. */
+/** A point that its neighbours' line misses by less than this share of itself is no bend. */
 const STRAIGHT = 0.002;
 /** Edges are found to this share of the range. */
 const EDGE = 1e-4;
@@ -35,7 +35,10 @@ function heights(points: readonly VaryPoint[]): number[] {
   });
 }
 
-/** How far the curve of a neighbour's slope misses the next point, as a share of the height; the greatest of all keys. */
+/** Near nought a share says nothing: there a value counts as so much of the curve's height. */
+const LEAST = 0.02;
+
+/** How far a line between its neighbours misses a point, as a share of it; the greatest of all keys. */
 function bend(points: readonly VaryPoint[], i: number, high: readonly number[]): number {
   const miss = (a: VaryPoint | undefined, b: VaryPoint | undefined, c: VaryPoint | undefined) => {
     if (!a || !b || !c) return 0;
@@ -43,7 +46,8 @@ function bend(points: readonly VaryPoint[], i: number, high: readonly number[]):
     return high.reduce((worst, h, k) => {
       const [ya, yb, yc] = [a, b, c].map((p) => p.values[k] as number) as [number, number, number];
       const straight = ya + ((yc - ya) * (xb - xa)) / (xc - xa);
-      return h > 0 ? Math.max(worst, Math.abs(yb - straight) / h) : worst;
+      const size = Math.max(Math.abs(yb), LEAST * h);
+      return size > 0 ? Math.max(worst, Math.abs(yb - straight) / size) : worst;
     }, 0);
   };
   const around = [points[i - 1], points[i], points[i + 1], points[i + 2]];

@@ -1,12 +1,15 @@
+import type { Instant } from '../../balance/instant.ts';
 import { lockedShoe } from '../../balance/lock.ts';
 import { createRig, type Rig } from '../../balance/rig.ts';
 import type { BrakeState } from '../../brake/state.ts';
 import type { Brake, Side } from '../../brake/types.ts';
 import type { Finding } from '../../scene/finding.ts';
 import { readScene } from '../../scene/read.ts';
+import type { Scene } from '../../scene/schema.ts';
 import { application } from '../../wear/application.ts';
 import { LessonValues } from '../lesson-values.ts';
 import { UNHELD } from '../removal.ts';
+import { type Answer, ownAnswers } from './answers.ts';
 import type { Base, Press } from './base.ts';
 import { setterOf } from './quantities.ts';
 import { type Size, sizesOf, withSize } from './sizes.ts';
@@ -35,12 +38,11 @@ export interface VaryPoint {
   readonly clicked: number;
 }
 
-/** A reading or a value that takes many instants: what a curve can show. */
-export interface Answer {
-  readonly key: string;
-  readonly name: string;
-  readonly unit: string;
-  readonly digits: number;
+/** What a point looks like. */
+export interface Shown {
+  readonly scene: Scene;
+  readonly state: BrakeState;
+  readonly instant: Instant;
 }
 
 /** The state carried over to the brake with another size: as worn, on the same tooth if it has it. */
@@ -118,10 +120,6 @@ export class Vary {
   }
 
   /** The brake with something set otherwise: its sizes, then its state and press. */
-  stand(settings: readonly Setting[]): Stood {
-    return this.#stand(settings).stood;
-  }
-
   #stand(settings: readonly Setting[]): { readonly stood: Stood; readonly rig: Rig | null } {
     const built = this.#build(settings.filter(([id]) => !setterOf(id)));
     if (!built.stood.ok) return built;
@@ -136,10 +134,20 @@ export class Vary {
   /** All that can be read of this brake: its keys, names, units and digits. */
   get answers(): readonly Answer[] {
     const values = valuesOf(this.#rig, this.base, this.base.state);
-    return values.keys.flatMap((key) => {
+    const read = values.keys.flatMap((key) => {
       const value = values.of(key);
       return value ? [{ key, name: value.name, unit: value.unit, digits: value.digits }] : [];
     });
+    return [...read, ...ownAnswers.map(({ of: _, ...told }) => told)];
+  }
+
+  /** The brake on the stage at a point: built, as the press leaves its adjuster, and pressed. */
+  shown(settings: readonly Setting[]): Shown | null {
+    const { stood, rig } = this.#stand(settings);
+    if (!stood.ok || !rig) return null;
+    const { press, steps, scene } = stood.base;
+    const { state } = steps ? judge(rig, stood.base.state, press) : { state: stood.base.state };
+    return { scene, state, instant: valuesOf(rig, stood.base, state).instant };
   }
 
   /** One point: what the keys read there. */
@@ -152,11 +160,17 @@ export class Vary {
       return { ...none, why: 'cannot be', finding: stood.ok ? null : stood.finding };
     }
     const { press, steps, state: before } = stood.base;
-    const judged = steps ? judge(rig, before, press) : { state: before, clicked: 0 };
+    const asks = steps || keys.includes('teethTaken');
+    const pressed = asks ? judge(rig, before, press) : { state: before, clicked: 0 };
+    const judged = steps ? pressed : { ...pressed, state: before };
     const values = valuesOf(rig, stood.base, judged.state);
     const { instant } = values;
     const { locked } = instant;
-    const told = keys.map((key) => values.of(key)?.value ?? Number.NaN);
+    const told = keys.map((key) => {
+      const own = ownAnswers.find((a) => a.key === key);
+      if (own) return own.of(rig, stood.base.state, judged.clicked);
+      return values.of(key)?.value ?? Number.NaN;
+    });
     return {
       at,
       values: told,

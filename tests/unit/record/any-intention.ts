@@ -32,6 +32,7 @@ import { BLANK } from '../../../ui/stations/inspect/paper.ts';
 import { kindIds, setByIds } from '../../../ui/stations/kind/part.ts';
 import { topics } from '../../../ui/stations/see/part.ts';
 import { ways } from '../../../ui/stations/start/part.ts';
+import { FACTOR } from '../../../ui/stations/vary/part.ts';
 
 /** Everything that a user can want, with anything that can be asked of it: what a finger or a stranger may bring. */
 
@@ -382,6 +383,23 @@ export const asked: Readonly<Record<string, Asked>> = {
   'see.cause': (_m, c) => [c.of(faults).id],
   'see.back': nothing,
   'see.tight': (_m, c) => [c.real(-1, 1)],
+  'vary.of': (_m, c) => [c.of(['pressure', 'cylinder.bore', 'shoes.lining.friction', '?'])],
+  'vary.range': (_m, c) => [c.real(-99, 99), c.of([c.real(-99, 99), Number.NaN])],
+  'vary.read': (_m, c) => [c.of([[], ['torque'], ['torque', '?'], FACTOR, [...FACTOR, 'torque']])],
+  'vary.and': (_m, c) => [
+    c.of([null, { id: 'tooth', values: [0, 3, c.real(-9, 99)] }, { id: '?', values: [] }]),
+  ],
+  'vary.beside': (_m, c) => [
+    c.of([null, { kind: 'scene', name: c.of(brakes).name }, { kind: 'own', name: 'gone' }]),
+  ],
+  'vary.press': (_m, c) => [c.real(-50, 400), c.of([0, c.real(-50, 9000), Number.NaN])],
+  'vary.steps': flag,
+  'vary.ask': (_m, c) => [c.of([{}, { of: 'cable', cable: 300 }, { read: ['torque'] }])],
+  'vary.pick': (m, c) => {
+    const { scene } = read(brakes[c.whole(0, brakes.length - 1)] ?? brakes[0]);
+    return ['pressure', c.real(0, 99), { scene, state: state(m, c) }];
+  },
+  'vary.home': nothing,
   'kind.kind': (_m, c) => [c.of([null, ...kindIds])],
   'kind.set-by': (_m, c) => [c.of([null, ...setByIds])],
   'questions.list': nothing,

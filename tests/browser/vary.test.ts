@@ -1,0 +1,141 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import quayVan from '../../scenes/quay-van.json';
+import { BAR, balance, createRig, freshState, readingOf, readings, rest } from '../../sim/index.ts';
+import { mustRead } from '../brakes.ts';
+import { type OpenBrowser, openBrowser } from './open.ts';
+import { noWider, soonNear, thumbHigh } from './soon.ts';
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+/** A reading of the quay van with friction or bore otherwise, pressed at 40 bar. */
+function told(key: string, change: (scene: typeof quayVan) => void): number {
+  const scene = structuredClone(quayVan);
+  change(scene);
+  const brake = mustRead(scene);
+  const rig = createRig(brake);
+  const state = freshState(brake);
+  const i = balance(rig, state, { pressure: 40 * BAR, turning: 1 });
+  return readingOf(readings(brake, state, i, rest(rig, state)), key).value;
+}
+const friction = (mu: number) =>
+  told('brakeFactor', ({ shoes }) => {
+    shoes.front.lining.friction = mu;
+    shoes.rear.lining.friction = mu;
+  });
+
+const plain = (text: string): number =>
+  Number(text.replace(/[\u202f\u00a0]/g, '').replace('−', '-'));
+/** A figure of what is read: as it is (0), or at the point on the stage (1). */
+const figure = (page: Page, key: string, at: 0 | 1) => async (): Promise<number> =>
+  plain(await page.locator(`.vary-read [data-key="${key}"] td`).nth(at).innerText());
+const lines = (page: Page) => page.locator('takeup-curve path[stroke-width="3.5"]').count();
+
+it('by keys: a point of the curve stands on the stage, and its figures are the mechanics’', async () => {
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('v');
+  const curve = page.locator('takeup-curve svg');
+  await curve.waitFor();
+  await expect.poll(() => lines(page)).toBe(1);
+  await soonNear(figure(page, 'brakeFactor', 0), friction(0.38), { abs: 0.006 }, 'as it is');
+  await expect.poll(() => page.locator('takeup-curve svg').textContent()).toMatch(/front shoe locks/);
+  await curve.focus();
+  // Ten fiftieths of 0.15 to 0.85.
+  for (let n = 0; n < 10; n++) await page.keyboard.press('ArrowRight');
+  await soonNear(figure(page, 'brakeFactor', 1), friction(0.52), { abs: 0.006 }, 'at the point');
+  await expect.poll(() => page.locator('.asked.guest').innerText()).toMatch(/friction.*0\.52/);
+  const box = { width: 1920, height: 1080 };
+  await noWider(page, box.width);
+  await shot('vary-desk');
+  // What is drawn is that brake, pressed: the drag on its leading shoe is larger than the van's.
+  await page.keyboard.press('End');
+  await expect.poll(() => page.locator('.vary-read').innerText()).toMatch(/front shoe locks/);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.locator('.asked.guest').count()).toBe(0);
+  await page.keyboard.press('Control+z');
+  await page.locator('.asked.guest').waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('on a phone: ready-made questions, a range that cannot be, and all of it after a reload', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    viewport: { width: 390, height: 844 },
+    reducedMotion: 'reduce',
+    path: '?station=vary',
+  });
+  await page.getByRole('button', { name: 'Torque against bore' }).click();
+  await expect.poll(() => lines(page)).toBe(1);
+  const bore = (mm: number) =>
+    told('torque', ({ cylinder }) => {
+      cylinder.bore = mm;
+    });
+  await soonNear(figure(page, 'torque', 0), bore(19.05), { abs: 0.06 }, 'N·m');
+  await expect
+    .poll(() => page.locator('takeup-curve svg').textContent())
+    .toMatch(/no such brake from 23\.4/);
+  const to = page.getByLabel('To mm');
+  await to.fill('-4 bananas');
+  await to.blur();
+  await expect
+    .poll(() => page.locator('.undone').innerText())
+    .toMatch(/To: found “-4 bananas”; allowed: a number from 0 to 100 mm/);
+  await expect.poll(() => to.inputValue()).toBe('28.6');
+  await to.fill('24');
+  await to.blur();
+  const curve = page.locator('takeup-curve svg');
+  const box = await curve.boundingBox();
+  if (!box) throw new Error('the curve has a place');
+  await curve.click({ position: { x: box.width * 0.5, y: box.height * 0.5 } });
+  await page.locator('.asked.guest').waitFor();
+  const at = Number(await curve.getAttribute('aria-valuenow'));
+  await soonNear(figure(page, 'torque', 1), bore(at), { abs: 0.06 }, 'N·m there');
+  await noWider(page, 390);
+  await thumbHigh(page.locator('.vary-ready .btn'));
+  await shot('vary-phone');
+  await page.reload();
+  await expect.poll(() => page.getByLabel('To mm').inputValue()).toBe('24');
+  await soonNear(figure(page, 'torque', 1), bore(at), { abs: 0.06 }, 'after a reload');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a size found by typing, a curve for each of three teeth, another brake beside, and the way in from a reading', async () => {
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('t');
+  await page.locator('takeup-readings tr[data-reading="pedalTravel"] .if').click();
+  await page.locator('main[data-station="vary"]').waitFor();
+  await expect.poll(() => page.locator('.vary-read').innerText()).toMatch(/Pedal travel/);
+  const pick = async (which: string, typed: string, name: RegExp): Promise<void> => {
+    const picker = page.locator(which);
+    await picker.locator('.now').click();
+    await page.keyboard.type(typed);
+    await picker.locator('li button').filter({ hasText: name }).first().click();
+  };
+  await pick('[data-pick="of"]', 'master bore', /Bore of the master/);
+  await expect.poll(() => lines(page)).toBe(1);
+  await pick('takeup-picker >> nth=2', 'tooth adj', /Tooth of the adjuster/);
+  const values = page.getByLabel('Its values');
+  await values.fill('0 1 2');
+  await values.blur();
+  await expect.poll(() => lines(page)).toBe(3);
+  await values.fill('0 99');
+  await values.blur();
+  await expect
+    .poll(() => page.locator('.undone').innerText())
+    .toMatch(/found “99”; allowed: 1 to 6 whole numbers from 0 to 20/);
+  await page.getByLabel('Beside it').selectOption('scene ferry-runabout');
+  await expect.poll(() => lines(page)).toBe(2);
+  await expect
+    .poll(() => page.locator('takeup-curve svg').textContent())
+    .toMatch(/Ferry runabout|runabout/i);
+  await shot('vary-beside');
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -1,0 +1,272 @@
+import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import type { VaryPoint } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import type { Session } from '../../session.ts';
+import { deskOf } from '../station.ts';
+import { short, VaryDesk } from './desk.ts';
+import { digitsOf, type Line, type Panel, type Region, ticks } from './scale.ts';
+
+/** The picture of curves: panels by unit over one axis, the point that is looked at, and where nothing is told. */
+
+/** Room for the axes' figures and words, px. */
+const LEFT = 62;
+const RIGHT = 14;
+const TOP = 34;
+const FOOT = 68;
+const BETWEEN = 40;
+/** An arrow key goes this share of the range. */
+const KEY_STEP = 0.02;
+
+const COLOURS = { lead: 'var(--lead)', trail: 'var(--trail)', plain: 'var(--ink)' } as const;
+/** Curves of a family are told apart by their line, not by colour. */
+const DASHES = ['', '12 5', '3 5', '14 4 3 4', '7 3', '2 3'];
+
+interface Box {
+  readonly top: number;
+  readonly bottom: number;
+  readonly y: (value: number) => number;
+}
+
+export class VaryCurve extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    rev: { type: Number },
+  };
+  declare session: Session;
+  declare rev: number;
+  #size = { width: 0, height: 0 };
+  #hover: number | null = null;
+  #dragging = false;
+  readonly #watch = new ResizeObserver(([entry]) => {
+    if (!entry) return;
+    this.#size = { width: entry.contentRect.width, height: entry.contentRect.height };
+    this.requestUpdate();
+  });
+
+  static override styles = css`
+    :host { position: relative; display: block; overflow: hidden; background: var(--sheet); touch-action: pan-y; }
+    svg { position: absolute; inset: 0; width: 100%; height: 100%; display: block; cursor: crosshair; }
+    svg:focus-visible { outline: 4px solid var(--adj); outline-offset: -4px; }
+    text { fill: var(--ink); font-size: 14px; font-weight: 560; paint-order: stroke; stroke: var(--sheet); stroke-width: 4px; stroke-linejoin: round; }
+    text.bad { fill: var(--bad); }
+    text.lead { fill: var(--lead); }
+    text.trail { fill: var(--trail); }
+    text.quiet { fill: var(--ink2); }
+    text.title { font-size: 17px; font-weight: 720; }
+    text.now { font-size: 17px; font-weight: 740; }
+    .wall text { font-size: 22px; }
+  `;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#watch.observe(this);
+  }
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#watch.disconnect();
+  }
+
+  get #desk(): VaryDesk {
+    return deskOf(VaryDesk, this.session);
+  }
+
+  #x = (value: number): number => {
+    const [from, to] = this.#desk.range;
+    const wide = this.#size.width - LEFT - RIGHT;
+    return LEFT + (to > from ? (wide * (value - from)) / (to - from) : wide / 2);
+  };
+  #valueAt(px: number): number {
+    const [from, to] = this.#desk.range;
+    const share = (px - LEFT) / (this.#size.width - LEFT - RIGHT);
+    const value = from + Math.max(0, Math.min(1, share)) * (to - from);
+    return this.#desk.of.whole ? Math.round(value) : value;
+  }
+
+  #boxes(panels: readonly Panel[]): Box[] {
+    const { height } = this.#size;
+    const room = height - TOP - FOOT - BETWEEN * (panels.length - 1);
+    const each = room / Math.max(1, panels.length);
+    return panels.map(({ low, high }, i) => {
+      const top = TOP + i * (each + BETWEEN);
+      const bottom = top + each;
+      return { top, bottom, y: (value) => bottom - (each * (value - low)) / (high - low) };
+    });
+  }
+
+  #panel(panel: Panel, box: Box, at: number): TemplateResult {
+    const { width } = this.#size;
+    const steps = ticks(
+      panel.low,
+      panel.high,
+      Math.max(2, Math.round((box.bottom - box.top) / 70)),
+    );
+    const digits = digitsOf(steps);
+    const clip = `c${Math.round(box.top)}`;
+    return svg`<g>
+      ${steps.map((s) => svg`<path d=${`M${LEFT} ${box.y(s).toFixed(1)}H${width - RIGHT}`} stroke="var(--faint)" /><text class="quiet" x=${LEFT - 8} y=${box.y(s) + 5} text-anchor="end">${number(s, digits)}</text>`)}
+      <clipPath id=${clip}><rect x=${LEFT} y=${box.top} width=${Math.max(0, width - LEFT - RIGHT)} height=${Math.max(0, box.bottom - box.top)} /></clipPath>
+      <g clip-path=${`url(#${clip})`}>${panel.lines.map((l) => this.#line(l, box))}</g>
+      <path d=${`M${LEFT} ${box.top}V${box.bottom}H${width - RIGHT}`} fill="none" stroke="var(--ink)" stroke-width="2" />
+      <text class="title" x=${8} y=${box.top - 12}>${[panel.title, panel.unit].filter(Boolean).join(', ')}</text>
+      ${this.#ends(panel, box)}
+      ${this.#marks(panel, box, at)}
+    </g>` as TemplateResult;
+  }
+
+  #line(line: Line, box: Box): TemplateResult[] {
+    const family = this.#desk.curves.length > 1;
+    const dash = family ? (DASHES[line.curve] ?? '') : line.role === 'trail' ? '9 5' : '';
+    return line.pieces.map((piece) => {
+      if (piece.length === 1) {
+        const [x, y] = piece[0] as readonly [number, number];
+        return svg`<circle cx=${this.#x(x)} cy=${box.y(y)} r="4" fill=${COLOURS[line.role]} />` as TemplateResult;
+      }
+      const d = piece.map(([x, y]) => `${this.#x(x).toFixed(1)} ${box.y(y).toFixed(1)}`).join('L');
+      return svg`<path d=${`M${d}`} fill="none" stroke=${COLOURS[line.role]} stroke-width=${line.role === 'plain' ? 3.5 : 2.5} stroke-dasharray=${dash} />` as TemplateResult;
+    });
+  }
+
+  /** Names of the lines where they end or leave the panel, moved apart. */
+  #ends(panel: Panel, box: Box): TemplateResult[] {
+    const several = panel.lines.length > 1;
+    if (!several) return [];
+    const { curves } = this.#desk;
+    const many = new Set(panel.lines.map((l) => l.key)).size > 1;
+    const places = panel.lines.flatMap((line) => {
+      const inside = line.pieces.flat().filter(([, y]) => y <= panel.high && y >= panel.low);
+      // Where there is room to write: before the last of it.
+      const p = inside[Math.floor(inside.length * 0.86)];
+      if (!p) return [];
+      const label = curves[line.curve]?.label ?? '';
+      const text = [many ? line.name : '', label].filter(Boolean).join(', ');
+      return [{ x: this.#x(p[0]), y: box.y(p[1]) - 9, text, role: line.role }];
+    });
+    places.sort((a, b) => a.y - b.y);
+    places.forEach((p, i) => {
+      const above = places[i - 1];
+      if (above && p.y < above.y + 18) p.y = above.y + 18;
+    });
+    return places.map(
+      (p) =>
+        svg`<text x=${p.x} y=${Math.min(p.y, box.bottom - 6)} text-anchor="end" class=${p.role}>${p.text}</text>` as TemplateResult,
+    );
+  }
+
+  /** Where one looks, and what is read there: of a point that was worked out, never between two. */
+  #marks(panel: Panel, box: Box, at: number): TemplateResult[] {
+    const { read } = this.#desk;
+    const point = this.#looked(at);
+    return panel.lines.flatMap((line) => {
+      const y = point?.values[read.findIndex((a) => a.key === line.key)] ?? Number.NaN;
+      if (line.curve > 0 || !(y <= panel.high && y >= panel.low)) return [];
+      return [
+        svg`<circle cx=${this.#x(at)} cy=${box.y(y)} r="6" fill="var(--sheet)" stroke=${COLOURS[line.role]} stroke-width="3" /><text class=${`now ${line.role}`} x=${this.#x(at) + 11} y=${box.y(y) + 22}>${number(y, panel.digits)}</text>` as TemplateResult,
+      ];
+    });
+  }
+
+  /** The point there: that on the stage, or the one that the pointer is nearest to. */
+  #looked(at: number): VaryPoint | null {
+    return this.#hover === null ? this.#desk.point : this.#desk.nearest(at);
+  }
+
+  #region(region: Region, i: number, top: number, bottom: number): TemplateResult {
+    const [from, to] = this.#desk.range;
+    const left = this.#x(Math.max(from, region.from));
+    const right = this.#x(Math.min(to, region.to));
+    const wide = Math.max(3, right - left);
+    const first = region.from > from ? ` from ${short(region.from)}` : '';
+    const family = this.#desk.curves.length > 1 && this.#desk.curves[region.curve]?.label;
+    const text = `${family ? `${family}: ` : ''}${region.text}${first}`;
+    // Along its edge, where no curve can be.
+    const inside = wide > 26;
+    const x = inside ? left + 19 + 20 * i : left - 8;
+    const y = inside ? bottom - 12 : top + 22 + 22 * i;
+    return svg`<g><rect x=${left} y=${top} width=${wide} height=${bottom - top} fill="url(#none)" /><path d=${`M${left} ${top}V${bottom}`} stroke="var(--bad)" stroke-width="2" />
+      <text x=${x} y=${y} transform=${inside ? `rotate(-90 ${x} ${y})` : ''} text-anchor=${inside ? 'start' : 'end'} class="bad">${text}</text></g>` as TemplateResult;
+  }
+
+  #axis(bottom: number): TemplateResult {
+    const { of, range } = this.#desk;
+    const [from, to] = range;
+    const { width, height } = this.#size;
+    const steps = ticks(from, to, Math.max(2, Math.round((width - LEFT - RIGHT) / 90))).filter(
+      (s) => !of.whole || Number.isInteger(s),
+    );
+    const digits = digitsOf(steps);
+    const whose = of.of && width > 520 ? ` (${of.of})` : '';
+    const told = `${of.name}${whose}${of.unit ? `, ${of.unit}` : ''}`;
+    return svg`<g>${steps.map((s) => svg`<path d=${`M${this.#x(s).toFixed(1)} ${TOP}V${bottom}`} stroke="var(--faint)" /><text class="quiet" x=${this.#x(s)} y=${bottom + 19} text-anchor="middle">${number(s, digits)}</text>`)}
+      <text x=${width - RIGHT} y=${height - 10} text-anchor="end">${told}</text></g>` as TemplateResult;
+  }
+
+  #told(at: number): string {
+    const { of, read, point } = this.#desk;
+    const values = point
+      ? read.map((a, k) => `${a.name} ${number(point.values[k] as number, a.digits)} ${a.unit}`)
+      : [];
+    return `${of.name} ${short(at)} ${of.unit}: ${values.join(', ')}`;
+  }
+
+  #point = (e: PointerEvent): void => {
+    const box = this.getBoundingClientRect();
+    this.#hover = this.#valueAt(e.clientX - box.left);
+    if (this.#dragging) this.#desk.pick(this.#hover);
+    this.requestUpdate();
+  };
+  #down = (e: PointerEvent): void => {
+    (e.currentTarget as Element).setPointerCapture(e.pointerId);
+    this.#dragging = true;
+    this.#point(e);
+  };
+  #up = (): void => {
+    this.#dragging = false;
+  };
+  #leave = (): void => {
+    this.#hover = null;
+    this.requestUpdate();
+  };
+
+  #key = (e: KeyboardEvent): void => {
+    const desk = this.#desk;
+    const [from, to] = desk.range;
+    const step = desk.of.whole ? 1 : KEY_STEP * (to - from);
+    const ways: Readonly<Record<string, number>> = {
+      ArrowLeft: desk.at - step,
+      ArrowDown: desk.at - step,
+      ArrowRight: desk.at + step,
+      ArrowUp: desk.at + step,
+      PageDown: desk.at - 5 * step,
+      PageUp: desk.at + 5 * step,
+      Home: from,
+      End: to,
+    };
+    const next = ways[e.key];
+    if (e.key === 'Escape' && desk.picked !== null) desk.home();
+    else if (next !== undefined) desk.pick(Math.max(from, Math.min(to, next)));
+    else return;
+    e.preventDefault();
+    e.stopPropagation();
+  };
+
+  override render() {
+    const { width, height } = this.#size;
+    if (width < 80 || height < 80) return nothing;
+    const desk = this.#desk;
+    const { at, of, panels, range, regions } = desk;
+    const boxes = this.#boxes(panels);
+    const bottom = boxes.at(-1)?.bottom ?? height - FOOT;
+    const look = this.#hover === null ? at : (desk.nearest(this.#hover)?.at[0] ?? at);
+    const inRange = look >= range[0] && look <= range[1];
+    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="slider" aria-label=${of.name} aria-valuemin=${range[0]} aria-valuemax=${range[1]} aria-valuenow=${at} aria-valuetext=${this.#told(at)}
+      @pointerdown=${this.#down} @pointermove=${this.#point} @pointerup=${this.#up} @pointercancel=${this.#up} @pointerleave=${this.#leave} @keydown=${this.#key}>
+      <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern></defs>
+      ${this.#axis(bottom)}
+      ${regions.map((r, i) => this.#region(r, i, TOP, bottom))}
+      ${inRange ? svg`<path d=${`M${this.#x(look)} ${TOP}V${bottom}`} stroke="var(--ink)" stroke-width="1.5" stroke-dasharray=${desk.picked === null || this.#hover !== null ? '4 4' : ''} />` : nothing}
+      ${panels.map((p, i) => this.#panel(p, boxes[i] as Box, look))}
+      ${inRange ? svg`<path d=${`M${this.#x(look)} ${bottom + 2}l-8 13h16z`} fill="var(--ink)" /><text class="now" x=${Math.max(LEFT, Math.min(width - 60, this.#x(look)))} y=${bottom + 36} text-anchor="middle">${short(look)}</text>` : nothing}
+    </svg>`}`;
+  }
+}
+if (!customElements.get('takeup-curve')) customElements.define('takeup-curve', VaryCurve);

@@ -1,0 +1,286 @@
+import {
+  type Answer,
+  BAR,
+  type Base,
+  type Brake,
+  type Instant,
+  type Quantity,
+  quantitiesOf,
+  type Setting,
+  type SweepAsk,
+  startState,
+  Vary,
+  type VaryPoint,
+} from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import type { Bench } from '../../record/bench.ts';
+import { brakeOfBench, brakeOfRef, read, sceneOf } from '../../record/derive.ts';
+import { Kept } from '../../record/kept.ts';
+import { brakes } from '../../scenes.ts';
+import type { Session } from '../../session.ts';
+import type { CurveAsk } from './messages.ts';
+import { FRICTION, type VaryPart, varyHome, varyPick } from './part.ts';
+import { VaryRun } from './run.ts';
+import { nearestPoint, type Panel, panelsOf, type Region, regionsOf } from './scale.ts';
+
+/** A curve of the picture: whose it is, and its points so far, sorted. */
+export interface Curve {
+  /** Told at its end; empty for the only one. */
+  readonly label: string;
+  readonly points: readonly VaryPoint[];
+}
+
+const sorted = (points: readonly VaryPoint[]): readonly VaryPoint[] =>
+  [...points].sort((a, b) => (a.at[0] as number) - (b.at[0] as number));
+
+/** A value with as many digits as tell it. */
+export const short = (value: number): string => {
+  const size = Math.abs(value);
+  const digits = size === 0 ? 0 : Math.max(0, Math.min(6, 3 - Math.floor(Math.log10(size)) - 1));
+  const told = number(value, digits);
+  return told.includes('.') ? told.replace(/0+$/, '').replace(/\.$/, '') : told;
+};
+
+const withUnit = (value: string, unit: string): string => (unit ? `${value} ${unit}` : value);
+
+/** What the What-if station works out: curves by a worker, and the brake of the point on the stage. */
+export class VaryDesk {
+  readonly session: Session;
+  readonly #run = new VaryRun();
+  readonly #base = new Kept<Base>();
+  readonly #vary = new Kept<Vary>();
+  readonly #quantities = new Kept<readonly Quantity[]>();
+  readonly #answers = new Kept<readonly Answer[]>();
+  readonly #shown = new Kept<Instant | null>();
+  #asked: readonly unknown[] = [];
+  #labels: readonly string[] = [];
+  #points: (readonly VaryPoint[])[] = [];
+  /** Grows with what has come. */
+  #news = 0;
+  readonly #curves = new Kept<readonly Curve[]>();
+  readonly #panels = new Kept<readonly Panel[]>();
+  readonly #regions = new Kept<readonly Region[]>();
+  busy = false;
+  /** What the program says where it broke off. */
+  trouble = '';
+
+  constructor(session: Session) {
+    this.session = session;
+  }
+
+  get part(): VaryPart {
+    return this.session.moment.parts.vary;
+  }
+
+  /** The bench as it is without the point that stands on the stage. */
+  get bench(): Bench {
+    const { guest, bench } = this.session.moment;
+    return guest?.call.kind === 'varied' ? guest.mine.bench : bench;
+  }
+
+  /** The brake as it is, and how it is pressed. */
+  get base(): Base {
+    const { moment } = this.session;
+    const { bar, cable, steps } = this.part;
+    const { bench } = this;
+    const scene = read(sceneOf(bench.brake, moment.shelf) ?? brakes[0]).scene;
+    const bending = this.session.bends;
+    return this.#base.of([scene, bench.state, moment.turning, bar, cable, steps, bending], () => ({
+      scene,
+      state: bench.state,
+      press: { pressure: bar * BAR, turning: moment.turning, cable },
+      bending,
+      steps,
+    }));
+  }
+
+  /** What of the bench no scene says: the curve is of the brake without it. */
+  get without(): string {
+    const { adjuster, fault } = this.bench;
+    if (fault !== null) return 'without the fault that is built in';
+    return adjuster === null ? '' : 'with its own adjuster';
+  }
+
+  get vary(): Vary {
+    return this.#vary.of([this.base], () => new Vary(this.base));
+  }
+  get brake(): Brake {
+    return brakeOfBench(this.bench, this.session.moment.shelf);
+  }
+  get quantities(): readonly Quantity[] {
+    return this.#quantities.of([this.base], () => quantitiesOf(this.base, this.vary.brake));
+  }
+  get answers(): readonly Answer[] {
+    return this.#answers.of([this.vary], () => this.vary.answers);
+  }
+
+  quantity(id: string): Quantity | undefined {
+    return this.quantities.find((q) => q.id === id);
+  }
+  /** What is varied; friction, or the pressure, where this brake has nothing of that name. */
+  get of(): Quantity {
+    return (this.quantity(this.part.of) ??
+      this.quantity(FRICTION) ??
+      this.quantity('pressure')) as Quantity;
+  }
+  get range(): readonly [number, number] {
+    const { range, of: asked } = this.part;
+    const { id, usual, range: allowed } = this.of;
+    if (!range || id !== asked) return usual;
+    return [Math.max(allowed[0], range[0]), Math.min(allowed[1], range[1])];
+  }
+  /** What is read; where the brake has none of it, its torque. */
+  get read(): readonly Answer[] {
+    const found = this.part.read
+      .map((key) => this.answers.find((a) => a.key === key))
+      .filter((a) => a !== undefined);
+    return found.length > 0 ? found : this.answers.filter((a) => a.key === 'torque');
+  }
+  /** The second quantity, where this brake has it. */
+  get and(): { readonly quantity: Quantity; readonly values: readonly number[] } | null {
+    const { and } = this.part;
+    const quantity = and ? this.quantity(and.id) : undefined;
+    return and && quantity && quantity.id !== this.of.id ? { quantity, values: and.values } : null;
+  }
+
+  /** The brake beside this one, new, pressed alike; null: none, or it is gone. */
+  #besideBase(): { readonly base: Base; readonly title: string } | null {
+    const { beside } = this.part;
+    const { shelf } = this.session.moment;
+    const scene = beside && sceneOf(beside, shelf);
+    if (!beside || !scene) return null;
+    const brake = brakeOfRef(beside, shelf);
+    const base = { ...this.base, scene: read(scene).scene, state: startState(brake) };
+    return { base, title: brake.title };
+  }
+
+  /** Asks for the curves where they are not the ones that were asked for last. */
+  #ask(): void {
+    const { base, and, of, part } = this;
+    const [from, to] = this.range;
+    const key = [base, of.id, from, to, part.read, and?.quantity.id, and?.values, part.beside];
+    if (key.every((k, i) => k === this.#asked[i]) && key.length === this.#asked.length) return;
+    this.#asked = key;
+    const keys = this.read.map((a) => a.key);
+    const ask: SweepAsk = { id: of.id, from, to, whole: of.whole, keys };
+    const curves: CurveAsk[] = [];
+    const labels: string[] = [];
+    if (and) {
+      for (const value of and.values) {
+        curves.push({ base, ask: { ...ask, also: [[and.quantity.id, value]] } });
+        labels.push(withUnit(short(value), and.quantity.unit));
+      }
+    } else {
+      const other = this.#besideBase();
+      curves.push({ base, ask });
+      labels.push(other ? this.brake.title : '');
+      const has = other && quantitiesOf(other.base, new Vary(other.base).brake);
+      if (other && has?.some((q) => q.id === of.id)) {
+        curves.push({ base: other.base, ask });
+        labels.push(other.title);
+      }
+    }
+    this.#labels = labels;
+    this.#points = curves.map(() => []);
+    this.#news++;
+    this.busy = true;
+    this.trouble = '';
+    this.#run.start(curves, {
+      news: ({ fresh, done }) => {
+        for (const { curve, points } of fresh) {
+          this.#points[curve] = sorted([...(this.#points[curve] ?? []), ...points]);
+        }
+        this.#news++;
+        this.busy = !done;
+        this.session.changed();
+      },
+      failed: (message) => {
+        this.busy = false;
+        this.trouble = message;
+        this.session.changed();
+      },
+    });
+  }
+
+  get curves(): readonly Curve[] {
+    this.#ask();
+    return this.#curves.of([this.#news], () =>
+      this.#points.map((points, i) => ({ label: this.#labels[i] ?? '', points })),
+    );
+  }
+  get panels(): readonly Panel[] {
+    const { curves, read: told } = this;
+    return this.#panels.of([curves, this.part.read], () =>
+      panelsOf(
+        curves.map((c) => c.points),
+        told,
+      ),
+    );
+  }
+  get regions(): readonly Region[] {
+    const { curves } = this;
+    return this.#regions.of([curves], () => regionsOf(curves.map((c) => c.points)));
+  }
+
+  /** Where the point on the stage is; null: the brake as it is. */
+  get picked(): number | null {
+    const { guest } = this.session.moment;
+    return guest?.call.kind === 'varied' && guest.call.of === this.of.id ? guest.call.value : null;
+  }
+  /** Where one looks: the point on the stage, or the value as it is. */
+  get at(): number {
+    return this.picked ?? this.of.value;
+  }
+  /** The first curve's readings there. */
+  get point(): VaryPoint {
+    const set: Setting[] = this.picked === null ? [] : [[this.of.id, this.picked]];
+    return this.vary.point(
+      set,
+      this.read.map((a) => a.key),
+    );
+  }
+  /** The readings of the brake as it is. */
+  get plain(): VaryPoint {
+    return this.vary.point(
+      [],
+      this.read.map((a) => a.key),
+    );
+  }
+
+  /** The pressed brake on the stage. */
+  get instant(): Instant | null {
+    const { vary, picked } = this;
+    return this.#shown.of([vary, picked], () => {
+      const shown = vary.shown(picked === null ? [] : [[this.of.id, picked]]);
+      return shown?.instant ?? null;
+    });
+  }
+
+  /** Puts the brake of a point onto the stage; where there is no such brake it says why. */
+  pick(value: number): void {
+    const { of, session, vary } = this;
+    const x = of.whole ? Math.round(value) : Number(value.toPrecision(6));
+    const inside = Math.max(of.range[0], Math.min(of.range[1], x));
+    const shown = vary.shown([[of.id, inside]]);
+    if (!shown) {
+      const { finding } = vary.point([[of.id, inside]], []);
+      session.say(
+        finding
+          ? `No such brake: ${finding.path} ${finding.found}; allowed: ${finding.allowed}.`
+          : 'No such brake.',
+      );
+      return;
+    }
+    const title = `${this.brake.title}, ${of.name.toLowerCase()} ${withUnit(short(inside), of.unit)}`;
+    const scene = { ...shown.scene, title: title.slice(0, 120) };
+    session.do(varyPick, of.id, inside, { scene, state: shown.state });
+  }
+
+  home(): void {
+    this.session.do(varyHome);
+  }
+
+  nearest(x: number): VaryPoint | null {
+    return nearestPoint(this.curves[0]?.points ?? [], x);
+  }
+}

@@ -1,0 +1,49 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { deskOf, type PageView, type Station } from '../station.ts';
+import { varyControls } from './controls.ts';
+import './curve.ts';
+import { short, VaryDesk } from './desk.ts';
+import { varySide } from './side.ts';
+import { varyStyles } from './styles.ts';
+
+/** What if: one thing of the brake varied over a range, what follows as curves, and the brake of any point on the stage. */
+
+const picture = ({ session }: PageView, desk: VaryDesk): TemplateResult =>
+  html`<takeup-curve .session=${session} .rev=${session.revision}></takeup-curve>${desk.trouble ? html`<p role="alert">The curves broke off: ${desk.trouble}</p>` : nothing}`;
+
+export const vary: Station = {
+  id: 'vary',
+  styles: varyStyles,
+  beside: { wide: 0.58, middle: 0.42 },
+  besideIs: 'Curves',
+  phoneStage: false,
+  side: (page) => {
+    const desk = deskOf(VaryDesk, page.session);
+    const pic =
+      page.size === 'narrow'
+        ? html`<section class="blk vary-pic" aria-label="Curves">${picture(page, desk)}</section>`
+        : nothing;
+    return html`${pic}${varySide(page, desk)}`;
+  },
+  controls: (page) => varyControls(page, deskOf(VaryDesk, page.session)),
+  caption: (session) => {
+    const { of, picked, part } = deskOf(VaryDesk, session);
+    const pressed = `${short(part.bar)} bar${part.cable > 0 ? `, cable ${short(part.cable)} N` : ''}`;
+    return picked === null
+      ? `As it is, ${pressed}`
+      : `${of.name} ${short(picked)}${of.unit ? ` ${of.unit}` : ''}, ${pressed}`;
+  },
+  over: (page) =>
+    page.size === 'narrow'
+      ? html``
+      : html`<div class="vary-over beside">${picture(page, deskOf(VaryDesk, page.session))}</div>`,
+  shown: (session) => deskOf(VaryDesk, session).instant,
+  wall: {
+    readings: ['brakeFactor', 'torque', 'clearanceMean'],
+    says: ({ session }) => {
+      const desk = deskOf(VaryDesk, session);
+      const { of } = desk;
+      return `${of.name} ${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}${desk.picked === null ? ', as it is' : `; as it is, ${short(of.value)}`}.`;
+    },
+  },
+};

@@ -1,0 +1,40 @@
+import { sweep, Vary, type VaryPoint } from '../../../sim/index.ts';
+import type { NewPoints, VaryNews, VaryOrder } from './messages.ts';
+
+/** Curves worked out slice by slice: the worker's work without the worker. */
+export class VaryJob {
+  readonly #run: number;
+  readonly #curves: (Generator<VaryPoint, void> | null)[];
+  /** Whose turn it is: coarse points of all curves come before fine ones of any. */
+  #next = 0;
+
+  constructor({ run, curves }: VaryOrder) {
+    this.#run = run;
+    // Curves of one brake that differ in what is set besides are swept on one.
+    const made = new Map<object, Vary>();
+    this.#curves = curves.map(({ base, ask }) => {
+      const vary = made.get(base) ?? new Vary(base);
+      made.set(base, vary);
+      return sweep(vary, ask);
+    });
+  }
+
+  get done(): boolean {
+    return this.#curves.every((c) => c === null);
+  }
+
+  /** Works on until its time is over, or all curves are; gives what is new. */
+  slice(over: () => boolean): VaryNews {
+    const fresh = new Map<number, VaryPoint[]>();
+    do {
+      const curve = this.#next;
+      this.#next = (curve + 1) % this.#curves.length;
+      const point = this.#curves[curve]?.next();
+      if (!point) continue;
+      if (point.done) this.#curves[curve] = null;
+      else fresh.set(curve, [...(fresh.get(curve) ?? []), point.value]);
+    } while (!this.done && !over());
+    const told: NewPoints[] = [...fresh].map(([curve, points]) => ({ curve, points }));
+    return { run: this.#run, fresh: told, done: this.done };
+  }
+}

@@ -1,0 +1,188 @@
+import * as v from 'valibot';
+import type { BrakeState, Scene } from '../../../sim/index.ts';
+import { type BrakeRef, freshBench, released } from '../../record/bench.ts';
+import { arrive, leave, opened } from '../../record/guest.ts';
+import { intention } from '../../record/intention.ts';
+import { type Moment, withPart } from '../../record/moment.ts';
+import type { Part } from '../../record/part.ts';
+
+/** What is asked of the brake: what is varied, over which range, and what is read. */
+export interface VaryPart {
+  /** Id of the quantity; that of a brake that has none of it is answered with friction. */
+  readonly of: string;
+  /** Ends of the range in its unit; null: the usual ones. */
+  readonly range: readonly [number, number] | null;
+  /** Keys of what is read, three at most. */
+  readonly read: readonly string[];
+  /** A second quantity, a curve for each of its values. */
+  readonly and: { readonly id: string; readonly values: readonly number[] } | null;
+  /** Another brake beside this one. */
+  readonly beside: BrakeRef | null;
+  /** Line pressure of the press, bar, and pull of the cable, N. */
+  readonly bar: number;
+  readonly cable: number;
+  /** The adjuster does what it does in such a press. */
+  readonly steps: boolean;
+}
+
+/** Most that is read, most curves of a family. */
+export const MOST_READ = 3;
+export const MOST_CURVES = 6;
+const MOST_BAR = 200;
+const MOST_PULL = 5000;
+
+const id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+const finite = v.pipe(v.number(), v.finite(), v.minValue(-1e9), v.maxValue(1e9));
+const within = (most: number) => v.pipe(v.number(), v.minValue(0), v.maxValue(most));
+
+export const FACTOR = ['shoeFactorLeading', 'shoeFactorTrailing', 'brakeFactor'] as const;
+/** What is asked first, and of a brake that lacks what was asked. */
+export const FRICTION = 'shoes.lining.friction';
+
+const initial = (): VaryPart => ({
+  of: FRICTION,
+  range: null,
+  read: FACTOR,
+  and: null,
+  beside: null,
+  bar: 40,
+  cable: 0,
+  steps: false,
+});
+
+/** Of a record from before there was such a station. */
+export const NO_VARY: VaryPart = initial();
+
+export const varyPart: Part<VaryPart> = {
+  anew: false,
+  layers: { forces: true },
+  initial,
+  schema: v.strictObject({
+    of: id,
+    range: v.nullable(v.strictTuple([finite, finite])),
+    read: v.pipe(v.array(id), v.minLength(1), v.maxLength(MOST_READ)),
+    and: v.nullable(
+      v.strictObject({
+        id,
+        values: v.pipe(v.array(finite), v.minLength(1), v.maxLength(MOST_CURVES)),
+      }),
+    ),
+    beside: v.nullable(
+      v.variant('kind', [
+        v.strictObject({ kind: v.literal('scene'), name: id }),
+        v.strictObject({ kind: v.literal('own'), name: id }),
+      ]),
+    ),
+    bar: within(MOST_BAR),
+    cable: within(MOST_PULL),
+    steps: v.boolean(),
+  }),
+};
+
+const isVaried = (m: Moment): boolean => m.guest?.call.kind === 'varied';
+
+/** Something else is asked: the brake of the point that was looked at leaves the stage. */
+function ask(m: Moment, change: Partial<VaryPart>): Moment {
+  const home = isVaried(m) ? leave(m) : m;
+  return withPart(home, 'vary', change);
+}
+
+export const varyOf = intention(
+  'vary.of',
+  (m: Moment, of: string) =>
+    of === m.parts.vary.of ? m : ask(m, { of: of.slice(0, 80), range: null, and: null }),
+  'what is varied',
+);
+
+export const varyRange = intention(
+  'vary.range',
+  (m: Moment, from: number, to: number) =>
+    Number.isFinite(from) && Number.isFinite(to) && Math.abs(from) <= 1e9 && Math.abs(to) <= 1e9
+      ? ask(m, { range: [Math.min(from, to), Math.max(from, to)] })
+      : m,
+  'range',
+  { joins: 'vary.range' },
+);
+
+export const varyRead = intention(
+  'vary.read',
+  (m: Moment, keys: readonly string[]) =>
+    keys.length === 0 ? m : ask(m, { read: keys.slice(0, MOST_READ).map((k) => k.slice(0, 80)) }),
+  'what is read',
+);
+
+/** A second quantity with its values; none: one curve again. */
+export const varyAnd = intention(
+  'vary.and',
+  (m: Moment, and: VaryPart['and']) =>
+    ask(m, {
+      and:
+        and && and.values.length > 0
+          ? {
+              id: and.id.slice(0, 80),
+              values: and.values.filter(Number.isFinite).slice(0, MOST_CURVES),
+            }
+          : null,
+      beside: null,
+    }),
+  'a second thing varied',
+  { joins: 'vary.and' },
+);
+
+export const varyBeside = intention(
+  'vary.beside',
+  (m: Moment, beside: VaryPart['beside']) => ask(m, { beside, and: null }),
+  'a brake beside it',
+);
+
+const clamp = (x: number, most: number): number =>
+  Number.isFinite(x) ? Math.max(0, Math.min(most, x)) : 0;
+
+export const varyPress = intention(
+  'vary.press',
+  (m: Moment, bar: number, cable: number) =>
+    ask(m, { bar: clamp(bar, MOST_BAR), cable: clamp(cable, MOST_PULL) }),
+  'how it is pressed',
+  { joins: 'vary.press' },
+);
+
+export const varySteps = intention(
+  'vary.steps',
+  (m: Moment, steps: boolean) => ask(m, { steps }),
+  (_before, after) => (after.parts.vary.steps ? 'the adjuster at work' : 'the adjuster held'),
+);
+
+/** All that is asked at once: a ready-made question, or one that another station leads to. */
+export const varyAsk = intention(
+  'vary.ask',
+  (
+    m: Moment,
+    asked: Partial<Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'bar' | 'cable' | 'steps'>>,
+  ) => ask(opened(m, 'vary'), { ...initial(), ...asked }),
+  'what if',
+);
+
+/** The brake of a point as it was built for the curve. */
+export interface VariedBrake {
+  readonly scene: Scene;
+  readonly state: BrakeState;
+}
+
+/** Puts the brake of a point onto the stage, as a guest. */
+export const varyPick = intention(
+  'vary.pick',
+  (m: Moment, of: string, value: number, { scene, state }: VariedBrake) => {
+    const here = arrive(opened(m, 'vary'), { kind: 'varied', of, value }, ['vary', 'apply']);
+    return released({ ...here, bench: freshBench({ kind: 'whole', scene }, state) });
+  },
+  (_before, after) =>
+    after.guest?.call.kind === 'varied' ? `${after.guest.call.value}` : 'a point of the curve',
+  { joins: (of) => `vary.pick ${of}` },
+);
+
+/** The brake as it was before a point was looked at. */
+export const varyHome = intention(
+  'vary.home',
+  (m: Moment) => (isVaried(m) ? leave(m) : m),
+  'as it was',
+);

@@ -1,0 +1,124 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Answer, Quantity } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import type { PageView } from '../station.ts';
+import { short, type VaryDesk } from './desk.ts';
+import { MOST_CURVES, MOST_READ, varyAnd, varyAsk, varyBeside, varyOf, varyRead } from './part.ts';
+import './picker.ts';
+import { besideOptions, chosenBeside, refOf } from './beside.ts';
+import type { Choice } from './picker.ts';
+import { readyMade } from './ready.ts';
+
+/** What stands beside the picture: what is asked, what is read where one looks, and questions ready made. */
+
+const choiceOf = (q: Quantity): Choice => ({
+  id: q.id,
+  name: q.name,
+  more: [q.of, q.unit && `${short(q.value)} ${q.unit}`].filter(Boolean).join(', '),
+});
+const answerChoice = (a: Answer): Choice => ({ id: a.key, name: a.name, more: a.unit });
+
+/** Before and after of one reading. */
+function row(a: Answer, before: number, now: number, moved: boolean): TemplateResult {
+  const told = (x: number): string => number(x, a.digits);
+  const change =
+    before !== 0 && Number.isFinite(now / before) ? (100 * (now - before)) / before : Number.NaN;
+  return html`<tr data-key=${a.key}><th scope="row">${a.name}${a.unit ? html` <small>${a.unit}</small>` : nothing}</th>
+    <td>${told(before)}</td>
+    ${moved ? html`<td class="after">${told(now)}</td><td class="by">${Number.isFinite(change) ? `${change > 0 ? '+' : ''}${number(change, 0)} %` : ''}</td>` : nothing}</tr>`;
+}
+
+/** Why nothing is told where one looks. */
+function why(desk: VaryDesk): string {
+  const { point } = desk;
+  if (point.why === 'locks')
+    return `The ${point.locked} shoe locks: the drum drags it tight by itself, and no force can be told.`;
+  if (point.why === 'yields') return 'A part of the strut’s path would give way before.';
+  if (point.why === 'lost') return 'Nothing balances here.';
+  return '';
+}
+
+function table(desk: VaryDesk): TemplateResult {
+  const moved = desk.picked !== null;
+  const { of, plain, point, read } = desk;
+  const told = why(desk);
+  return html`<section class="blk vary-read" aria-label="What is read">
+    <table><thead><tr><td>${of.name}</td><th scope="col">${short(of.value)}${of.unit ? ` ${of.unit}` : ''}</th>${moved ? html`<th scope="col" class="after">${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}</th><th scope="col"></th>` : nothing}</tr></thead>
+    <tbody>${read.map((a, k) => row(a, plain.values[k] as number, point.values[k] as number, moved))}</tbody></table>
+    ${told ? html`<p>${told}</p>` : nothing}
+    ${moved ? html`<button class="btn" @click=${() => desk.home()}>Back to ${short(of.value)}</button>` : html`<p class="quiet">Press or drag on the picture, or its arrow keys: the brake of that point stands on the stage.</p>`}
+  </section>`;
+}
+
+/** A second quantity at half, as it is, and one and a half: within its usual range. */
+function familyOf(q: Quantity): readonly number[] {
+  const [low, high] = q.usual;
+  const middle = q.value > low && q.value < high ? q.value : (low + high) / 2;
+  const all = [low, middle, high].map((x) => (q.whole ? Math.round(x) : Number(x.toPrecision(4))));
+  return [...new Set(all)];
+}
+
+function second(desk: VaryDesk): TemplateResult {
+  const { session, and, quantities, of } = desk;
+  const choices = [
+    { id: '', name: 'nothing else', more: '' },
+    ...quantities.filter((q) => q.id !== of.id).map(choiceOf),
+  ];
+  const choose = (e: CustomEvent<string>): void => {
+    const q = quantities.find((x) => x.id === e.detail);
+    session.do(varyAnd, q ? { id: q.id, values: familyOf(q) } : null);
+  };
+  const values = (e: Event): void => {
+    const field = e.target as HTMLInputElement;
+    if (!and) return;
+    const { range, whole, unit } = and.quantity;
+    const typed = field.value.split(/[;\s]+|,\s+/).filter(Boolean);
+    const read = typed.map((t) => Number(t.replace(',', '.').replace('−', '-')));
+    const bad = typed.find((_, i) => {
+      const x = read[i] as number;
+      return !(x >= range[0] && x <= range[1]) || (whole && !Number.isInteger(x));
+    });
+    if (typed.length === 0 || typed.length > MOST_CURVES || bad !== undefined) {
+      const found = bad === undefined ? `${typed.length} values` : `“${bad}”`;
+      session.say(
+        `${and.quantity.name}: found ${found}; allowed: 1 to ${MOST_CURVES} ${whole ? 'whole ' : ''}numbers from ${short(range[0])} to ${short(range[1])}${unit ? ` ${unit}` : ''}, with spaces between.`,
+      );
+      field.value = and.values.map(short).join('  ');
+      return;
+    }
+    session.do(varyAnd, { id: and.quantity.id, values: read });
+  };
+  return html`<takeup-picker label="A curve for each of" .chosen=${[and?.quantity.id ?? '']} .choices=${choices} @choose=${choose}></takeup-picker>
+    ${and ? html`<label class="vary-field">Its values${and.quantity.unit ? `, ${and.quantity.unit}` : ''} <input .value=${and.values.map(short).join('  ')} @change=${values}></label>` : nothing}`;
+}
+
+function asked(desk: VaryDesk): TemplateResult {
+  const { answers, of, part, quantities, read, session } = desk;
+  const chosen = read.map((a) => a.key);
+  const toggle = (e: CustomEvent<string>): void => {
+    const key = e.detail;
+    const next = chosen.includes(key) ? chosen.filter((k) => k !== key) : [...chosen, key];
+    // The oldest makes room.
+    if (next.length > 0) session.do(varyRead, next.slice(-MOST_READ));
+  };
+  return html`<section class="blk vary-ask" aria-label="What is asked">
+    <takeup-picker label="Vary" data-pick="of" .chosen=${[of.id]} .choices=${quantities.map(choiceOf)} @choose=${(e: CustomEvent<string>) => session.do(varyOf, e.detail)}></takeup-picker>
+    <takeup-picker label=${`Read, up to ${MOST_READ}`} data-pick="read" .chosen=${chosen} .choices=${answers.map(answerChoice)} @choose=${toggle}></takeup-picker>
+    ${second(desk)}
+    <label class="vary-field">Beside it <select @change=${(e: Event) => session.do(varyBeside, refOf((e.target as HTMLSelectElement).value))}>${besideOptions(desk, chosenBeside(part.beside))}</select></label>
+  </section>`;
+}
+
+export function varySide({ session }: PageView, desk: VaryDesk): TemplateResult {
+  const { brake } = desk;
+  const more = desk.without ? html` <b>${desk.brake.title} ${desk.without}.</b>` : nothing;
+  return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p></section>
+    ${table(desk)}
+    ${asked(desk)}
+    <section class="blk vary-ready" aria-labelledby="ready"><h2 id="ready">Ready made</h2>${readyMade
+      .filter((r) => r.fits?.(brake) ?? true)
+      .map(
+        (r) =>
+          html`<button class="btn" @click=${() => session.do(varyAsk, r.ask)}>${r.name}</button>`,
+      )}</section>`;
+}
