@@ -43,7 +43,9 @@ it('by keys: a point of the curve stands on the stage, and its figures are the m
   await curve.waitFor();
   await expect.poll(() => lines(page)).toBe(1);
   await soonNear(figure(page, 'brakeFactor', 0), friction(0.38), { abs: 0.006 }, 'as it is');
-  await expect.poll(() => page.locator('takeup-curve svg').textContent()).toMatch(/front shoe locks/);
+  await expect
+    .poll(() => page.locator('takeup-curve svg').textContent())
+    .toMatch(/front shoe locks/);
   await curve.focus();
   // Ten fiftieths of 0.15 to 0.85.
   for (let n = 0; n < 10; n++) await page.keyboard.press('ArrowRight');

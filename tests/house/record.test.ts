@@ -23,6 +23,10 @@ const PAINTING: readonly string[] = [
   // A finger is down on the lever's pad, or on the hand's.
   'park/pad.ts #held',
   'hands/pad.ts #held',
+  // Where the curves are painted, and where the pointer is.
+  'vary/curve.ts #size',
+  'vary/curve.ts #hover',
+  'vary/curve.ts #dragging',
 ];
 
 interface Node {

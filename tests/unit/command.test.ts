@@ -365,7 +365,10 @@ describe('check', () => {
 
 describe('what was typed wrong', () => {
   const wrong: readonly (readonly [string[], RegExp])[] = [
-    [['pres', 'quay-van'], /command: found "pres"; allowed: press, stop, pedal, wear, life, check/],
+    [
+      ['pres', 'quay-van'],
+      /command: found "pres"; allowed: press, stop, pedal, vary, wear, life, check/,
+    ],
     [['press'], /SCENE: found nothing/],
     [['press', 'no-such'], /SCENE: found no file "no-such"/],
     [['press', 'scenes'], /SCENE: found the folder "scenes"/],

@@ -1,8 +1,8 @@
 import { ELEMENTS } from '../../brake/state.ts';
 import type { Brake } from '../../brake/types.ts';
+import { type Size, sizesOf } from '../../scene/sizes.ts';
 import { BAR } from '../../units/units.ts';
 import type { Base, Press } from './base.ts';
-import { type Size, sizesOf } from './sizes.ts';
 
 /** What can be varied: a press, the state that the brake is in, or any size of it. */
 export interface Quantity {

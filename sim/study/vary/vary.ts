@@ -6,13 +6,13 @@ import type { Brake, Side } from '../../brake/types.ts';
 import type { Finding } from '../../scene/finding.ts';
 import { readScene } from '../../scene/read.ts';
 import type { Scene } from '../../scene/schema.ts';
+import { type Size, sizesOf, withSize } from '../../scene/sizes.ts';
 import { application } from '../../wear/application.ts';
 import { LessonValues } from '../lesson-values.ts';
 import { UNHELD } from '../removal.ts';
 import { type Answer, ownAnswers } from './answers.ts';
 import type { Base, Press } from './base.ts';
 import { setterOf } from './quantities.ts';
-import { type Size, sizesOf, withSize } from './sizes.ts';
 
 /**
  * One thing of a brake varied, or two: each point is a brake of its own, read by the scene's rules and

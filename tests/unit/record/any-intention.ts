@@ -395,9 +395,9 @@ export const asked: Readonly<Record<string, Asked>> = {
   'vary.press': (_m, c) => [c.real(-50, 400), c.of([0, c.real(-50, 9000), Number.NaN])],
   'vary.steps': flag,
   'vary.ask': (_m, c) => [c.of([{}, { of: 'cable', cable: 300 }, { read: ['torque'] }])],
-  'vary.pick': (m, c) => {
-    const { scene } = read(brakes[c.whole(0, brakes.length - 1)] ?? brakes[0]);
-    return ['pressure', c.real(0, 99), { scene, state: state(m, c) }];
+  'vary.pick': (_m, c) => {
+    const { brake, scene } = read(brakes[c.whole(0, brakes.length - 1)] ?? brakes[0]);
+    return ['pressure', c.real(0, 99), { scene, state: freshState(brake) }];
   },
   'vary.home': nothing,
   'kind.kind': (_m, c) => [c.of([null, ...kindIds])],

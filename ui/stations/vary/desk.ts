@@ -18,20 +18,10 @@ import { brakeOfBench, brakeOfRef, read, sceneOf } from '../../record/derive.ts'
 import { Kept } from '../../record/kept.ts';
 import { brakes } from '../../scenes.ts';
 import type { Session } from '../../session.ts';
-import type { CurveAsk } from './messages.ts';
+import { type Curve, VaryBook } from '../../vary-book.ts';
+import type { CurveAsk } from '../../vary-messages.ts';
 import { FRICTION, type VaryPart, varyHome, varyPick } from './part.ts';
-import { VaryRun } from './run.ts';
 import { nearestPoint, type Panel, panelsOf, type Region, regionsOf } from './scale.ts';
-
-/** A curve of the picture: whose it is, and its points so far, sorted. */
-export interface Curve {
-  /** Told at its end; empty for the only one. */
-  readonly label: string;
-  readonly points: readonly VaryPoint[];
-}
-
-const sorted = (points: readonly VaryPoint[]): readonly VaryPoint[] =>
-  [...points].sort((a, b) => (a.at[0] as number) - (b.at[0] as number));
 
 /** A value with as many digits as tell it. */
 export const short = (value: number): string => {
@@ -46,26 +36,18 @@ const withUnit = (value: string, unit: string): string => (unit ? `${value} ${un
 /** What the What-if station works out: curves by a worker, and the brake of the point on the stage. */
 export class VaryDesk {
   readonly session: Session;
-  readonly #run = new VaryRun();
+  readonly #book: VaryBook;
   readonly #base = new Kept<Base>();
   readonly #vary = new Kept<Vary>();
   readonly #quantities = new Kept<readonly Quantity[]>();
   readonly #answers = new Kept<readonly Answer[]>();
   readonly #shown = new Kept<Instant | null>();
-  #asked: readonly unknown[] = [];
-  #labels: readonly string[] = [];
-  #points: (readonly VaryPoint[])[] = [];
-  /** Grows with what has come. */
-  #news = 0;
-  readonly #curves = new Kept<readonly Curve[]>();
   readonly #panels = new Kept<readonly Panel[]>();
   readonly #regions = new Kept<readonly Region[]>();
-  busy = false;
-  /** What the program says where it broke off. */
-  trouble = '';
 
   constructor(session: Session) {
     this.session = session;
+    this.#book = new VaryBook(() => session.changed());
   }
 
   get part(): VaryPart {
@@ -154,59 +136,41 @@ export class VaryDesk {
     return { base, title: brake.title };
   }
 
-  /** Asks for the curves where they are not the ones that were asked for last. */
-  #ask(): void {
-    const { base, and, of, part } = this;
-    const [from, to] = this.range;
-    const key = [base, of.id, from, to, part.read, and?.quantity.id, and?.values, part.beside];
-    if (key.every((k, i) => k === this.#asked[i]) && key.length === this.#asked.length) return;
-    this.#asked = key;
+  get busy(): boolean {
+    return this.#book.busy;
+  }
+  /** What the program says where it broke off. */
+  get trouble(): string {
+    return this.#book.trouble;
+  }
+
+  /** What is asked of a worker: a curve for each value of the second quantity, or one for each brake. */
+  #asks(): readonly (CurveAsk & { readonly label: string })[] {
+    const { and, base, of, range } = this;
     const keys = this.read.map((a) => a.key);
-    const ask: SweepAsk = { id: of.id, from, to, whole: of.whole, keys };
-    const curves: CurveAsk[] = [];
-    const labels: string[] = [];
+    const ask: SweepAsk = { id: of.id, from: range[0], to: range[1], whole: of.whole, keys };
     if (and) {
-      for (const value of and.values) {
-        curves.push({ base, ask: { ...ask, also: [[and.quantity.id, value]] } });
-        labels.push(withUnit(short(value), and.quantity.unit));
-      }
-    } else {
-      const other = this.#besideBase();
-      curves.push({ base, ask });
-      labels.push(other ? this.brake.title : '');
-      const has = other && quantitiesOf(other.base, new Vary(other.base).brake);
-      if (other && has?.some((q) => q.id === of.id)) {
-        curves.push({ base: other.base, ask });
-        labels.push(other.title);
-      }
+      const { quantity, values } = and;
+      return values.map((value) => ({
+        base,
+        ask: { ...ask, also: [[quantity.id, value]] },
+        label: withUnit(short(value), quantity.unit),
+      }));
     }
-    this.#labels = labels;
-    this.#points = curves.map(() => []);
-    this.#news++;
-    this.busy = true;
-    this.trouble = '';
-    this.#run.start(curves, {
-      news: ({ fresh, done }) => {
-        for (const { curve, points } of fresh) {
-          this.#points[curve] = sorted([...(this.#points[curve] ?? []), ...points]);
-        }
-        this.#news++;
-        this.busy = !done;
-        this.session.changed();
-      },
-      failed: (message) => {
-        this.busy = false;
-        this.trouble = message;
-        this.session.changed();
-      },
-    });
+    const other = this.#besideBase();
+    const has = other && quantitiesOf(other.base, new Vary(other.base).brake);
+    if (!other || !has?.some((q) => q.id === of.id)) return [{ base, ask, label: '' }];
+    return [
+      { base, ask, label: this.brake.title },
+      { base: other.base, ask, label: other.title },
+    ];
   }
 
   get curves(): readonly Curve[] {
-    this.#ask();
-    return this.#curves.of([this.#news], () =>
-      this.#points.map((points, i) => ({ label: this.#labels[i] ?? '', points })),
-    );
+    const { and, base, of, part, range } = this;
+    const key = [base, of.id, ...range, part.read, and?.quantity.id, and?.values, part.beside];
+    this.#book.ask(key, () => this.#asks());
+    return this.#book.curves;
   }
   get panels(): readonly Panel[] {
     const { curves, read: told } = this;

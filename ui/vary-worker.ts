@@ -1,5 +1,5 @@
-import { VaryJob } from './job.ts';
-import type { VaryFailure, VaryNews, VaryOrder, VaryStop } from './messages.ts';
+import { VaryJob } from './vary-job.ts';
+import type { VaryFailure, VaryNews, VaryOrder, VaryStop } from './vary-messages.ts';
 
 /** Works out curves beside the page, so that the page stays alive: a slice, its news, then messages. */
 

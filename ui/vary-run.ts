@@ -1,5 +1,5 @@
-import { VaryJob } from './job.ts';
-import type { CurveAsk, VaryFailure, VaryNews, VaryOrder, VaryStop } from './messages.ts';
+import { VaryJob } from './vary-job.ts';
+import type { CurveAsk, VaryFailure, VaryNews, VaryOrder, VaryStop } from './vary-messages.ts';
 
 /** Slice on the page itself, ms: where there is no worker the page still answers. */
 const SLICE = 8;
@@ -84,7 +84,7 @@ export class VaryRun {
   }
 
   #make(): Worker {
-    const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(new URL('./vary-worker.ts', import.meta.url), { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<VaryNews | VaryFailure>) => {
       if (worker === this.#worker) this.#hear(data);
     };

@@ -1,5 +1,5 @@
-import { sweep, Vary, type VaryPoint } from '../../../sim/index.ts';
-import type { NewPoints, VaryNews, VaryOrder } from './messages.ts';
+import { sweep, Vary, type VaryPoint } from '../sim/index.ts';
+import type { NewPoints, VaryNews, VaryOrder } from './vary-messages.ts';
 
 /** Curves worked out slice by slice: the worker's work without the worker. */
 export class VaryJob {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type Scene, sceneSchema } from '../../scene/schema.ts';
+import { type Scene, sceneSchema } from './schema.ts';
 
 /** Every number of a scene that can be another: where it stands, what it is, and what the format allows. */
 

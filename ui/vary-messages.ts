@@ -1,4 +1,4 @@
-import type { Base, SweepAsk, VaryPoint } from '../../../sim/index.ts';
+import type { Base, SweepAsk, VaryPoint } from '../sim/index.ts';
 
 /** What the page and its worker say to each other about curves. */
 
