@@ -1,14 +1,28 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { changes, notices } from './serve/notices.mjs';
 
 /** The build tool's list of what it took in; it does not stay in what is served. */
 const LIST = 'taken.json';
 
+/**
+ * Of the painting library what the stage does not use: it registers itself when it is loaded, so that no tool could
+ * leave it out by itself. The stage is made of containers, graphics and textures; words are the page's own.
+ */
+const UNUSED =
+  /pixi\.js\/lib\/(accessibility|advanced-blend-modes|app|compressed-textures|dom|events|filters|gif|html-source|prepare|spritesheet|scene\/(mesh|particle-container|sprite-nine-slice|sprite-tiling|text|text-bitmap|text-html))\//;
+
+const withoutUnused = (): Plugin => ({
+  name: 'painting-without-unused',
+  transform(code, id) {
+    return UNUSED.test(id) ? { code, map: null, moduleSideEffects: false } : null;
+  },
+});
+
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
-  plugins: [notices(LIST), changes()],
+  plugins: [withoutUnused(), notices(LIST), changes()],
   // The life run's worker is a module too.
   worker: { format: 'es' },
   build: {

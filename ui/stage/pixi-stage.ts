@@ -11,9 +11,7 @@
  * CSS px inside; the canvas has the screen's own pixels. A lost context, of WebGL or of the 2D
  * canvas, comes back by itself; when it does not within a few seconds, a new canvas takes over.
  */
-// First of all: without it Pixi asks for eval, which the page's security policy forbids.
-import 'pixi.js/unsafe-eval';
-import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
+import { AbstractRenderer, autoDetectRenderer, Container, type Renderer } from 'pixi.js';
 import type { Theme } from '../theme.ts';
 import { CanvasHand, canvasGround } from './pixi-canvas.ts';
 import { PaintedDrawing } from './pixi-drawing.ts';
@@ -47,7 +45,11 @@ function hardwareWebgl(): boolean {
  * The canvas has the sheet's colour and hides what lies under it: where software puts the page's
  * layers together, a canvas that lets through would cost as much again as it takes to show it.
  */
-function makeRenderer(kind: Kind, theme: Theme): Promise<Renderer> {
+async function makeRenderer(kind: Kind, theme: Theme): Promise<Renderer> {
+  // Shaders are made by eval unless the library is told otherwise, and the page's security policy forbids it. A 2D
+  // canvas has no shaders: there only the question whether eval is allowed must not be asked.
+  if (kind === 'webgl') await import('pixi.js/unsafe-eval');
+  else Object.assign(AbstractRenderer.prototype, { _unsafeEvalCheck: () => undefined });
   return autoDetectRenderer({
     preference: kind === 'webgl' ? ['webgl', 'canvas'] : ['canvas'],
     antialias: true,
@@ -55,6 +57,8 @@ function makeRenderer(kind: Kind, theme: Theme): Promise<Renderer> {
     width: 16,
     height: 16,
     resolution: 1,
+    // What the stage uses comes with it (ui/vite.config.ts): the library need not fetch the rest.
+    skipExtensionImports: true,
   });
 }
 
