@@ -24,34 +24,9 @@ async function tryScene(name: string, count: number): Promise<readonly string[]>
       all.accepted += told.answer.accepted;
       all.press = Math.max(all.press, told.answer.press);
       all.road = Math.max(all.road, told.answer.road);
-  let left = tasks.length;
-  await new Promise<void>((resolve, reject) => {
-    const children: ChildProcess[] = [];
-    const next = (child: ChildProcess): void => {
-      const task = tasks.shift();
-      if (task) child.send(task);
-    };
-    for (let i = 0; i < Math.min(availableParallelism(), left); i++) {
-      const child = fork(fileURLToPath(import.meta.url), ['work'], { execArgv: process.execArgv });
-      children.push(child);
-      child.on('message', (answer: Answer) => {
-        if ('wrong' in answer) wrong.push(`${name}: ${answer.wrong}`);
-        else {
-          all.accepted += answer.batch.accepted;
-          all.press = Math.max(all.press, answer.batch.press);
-          all.road = Math.max(all.road, answer.batch.road);
-        }
-        left--;
-        console.log(`${name}: ${left} of ${count / BATCH} batches to go, ${all.accepted} accepted`);
-        if ('wrong' in answer) console.log(answer.wrong);
-        if (left > 0) return next(child);
-        for (const each of children) each.kill();
-        resolve();
-      });
-      child.on('error', reject);
-      next(child);
     }
-    if (left % 5 === 0) console.log(`${name}: ${left * BATCH} to go, ${all.accepted} accepted`);
+    if ('wrong' in told) console.log(told.wrong);
+    console.log(`${name}: ${left} batches of ${BATCH} to go, ${all.accepted} accepted`);
   });
   console.log(
     `${name}: ${all.accepted} of ${count} accepted, ${wrong.length} batches with faults; ` +
