@@ -91,6 +91,13 @@ const NOTHING_BENT = 1e-5;
 
 /** Unbalanced force from which a pose is no balance, N: the last digit that any reading shows. */
 const LOST = 0.5;
+/**
+ * Moment that lifts a lever off its stop, N·mm; and off one that it has come back to: a hand right at its pivot may
+ * balance it behind the stop, unstable, where it would be freed and come back without end. So small a moment, a
+ * thousandth of a newton at 100 mm, leaves it leaning there.
+ */
+const LIFTS = 1e-6;
+const LEANS = 0.1;
 /** Most changes of the supports in one solve. */
 const ROUNDS = 8;
 
@@ -442,6 +449,7 @@ export function solvePose(
   // Let go of off the strut, nothing but its stop holds it.
   if (!byHand && !s.strutOn) s.leverFree = false;
   let letGo: Float64Array | null = null;
+  let cameBack = false;
   for (let round = 0; round < ROUNDS; round++) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
     act.shaken = shaken === 'all along' || (shaken === 'off the strut' && !s.strutOn) ? 1 : 0;
@@ -469,13 +477,14 @@ export function solvePose(
       const drive =
         (w.q[rig.leverAt] as number) +
         (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0);
-      if (drive > 1e-6) {
+      if (drive > (cameBack ? LEANS : LIFTS)) {
         s.leverFree = true;
         if (!byHand) s.strutOn = true;
         changed = true;
       }
     } else if (s.leverFree && (y[rig.leverAt] as number) < leverStop) {
       s.leverFree = false;
+      cameBack = true;
       changed = true;
     }
     if (!changed) return s;
