@@ -127,6 +127,8 @@ export {
 export { type BothStates, wheelReadings } from './study/both-wheels.ts';
 export {
   handForce,
+  type LeverInHand,
+  leverInHand,
   pressingHoldDown,
   sentBack,
   type Unhooking,

@@ -1,5 +1,7 @@
 import type { Instant } from '../balance/instant.ts';
+import { leverForm } from '../brake/lever-form.ts';
 import type { Brake, Side } from '../brake/types.ts';
+import { sin } from '../math/trig.ts';
 import { holdDownPreload } from './tilt.ts';
 
 /** What a spring takes to be unhooked, and what it holds. */
@@ -53,4 +55,54 @@ export function handForce(instant: Instant): number {
     ...pistons,
     ...pulls.map(({ force }) => Math.sqrt(force[0] * force[0] + force[1] * force[1])),
   );
+}
+
+/** The toothed lever as it is in a hand that pulls it along its slot. */
+export interface LeverInHand {
+  /** Up its slot from the root of its tooth, mm, and the hand's pull, N. */
+  readonly lift: number;
+  readonly pull: number;
+  /** It has cleared the tooth of its block, so that it turns: nothing but the hand holds the strut's length. */
+  readonly free: boolean;
+  /** What the strut's clamp asks of a hand at the row of teeth that holds it there, N. */
+  readonly holds: number;
+}
+
+/** The slot is so many teeth high: over its tooth and a bit (drawn so, from memory). */
+const SLOT = 2;
+
+/**
+ * A soft hand against the lever's spring: r·(d − s) = F0 + k·s, so s = (r·d − F0)/(r + k), from the root of the tooth
+ * to the end of its slot. It is too light for a spring of the hand's in time (50 N/mm on some grams), so it goes along
+ * as it balances. Freed, the strut's clamp S turns it back: by virtual work (the strut grows by nose·sin angle for each
+ * radian, brake/lever-form.ts) the row of teeth asks S·nose·sin angle / row of the hand. Without friction at pin and
+ * edge, which on a real one adds to both.
+ *
+ * @param strength of its spring, 1 sound
+ * @param rate of the hand, N/mm; @param reach how far the hand is up the slot from where the lever lies, mm
+ * @param limit the most that it pulls, N
+ */
+export function leverInHand(
+  brake: Brake,
+  { strutForce, tooth }: Pick<Instant, 'strutForce' | 'tooth'>,
+  strength: number,
+  rate: number,
+  reach: number,
+  limit: number,
+): LeverInHand | null {
+  const form = leverForm(brake);
+  if (!form) return null;
+  const { angles, noseRadius, spring, toothHeight, toothRadius } = form;
+  const [force, k] = [strength * spring.fitted, strength * spring.rate];
+  const most = k > 0 ? (limit - force) / k : SLOT * toothHeight;
+  const by = Math.min(most, (rate * reach - force) / (rate + k));
+  const lift = Math.max(0, Math.min(SLOT * toothHeight, by));
+  const pull = Math.min(limit, rate * Math.max(0, reach - lift));
+  const angle = angles[tooth] ?? form.startAngle;
+  return {
+    lift,
+    pull,
+    free: lift >= toothHeight,
+    holds: (strutForce * noseRadius * sin(angle)) / toothRadius,
+  };
 }

@@ -223,3 +223,50 @@ it('Park: with the chocks away the vehicle rolls with its mass, and the hand bra
   expect(errors).toEqual([]);
   await close();
 });
+
+it('the toothed lever: lifted off its teeth by keys, turned back, its force told; by a pointer too', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    viewport: { width: 1366, height: 768 },
+    path: '?state=Worn-in',
+  });
+  await handsIn(page);
+  const row = page.locator('.hands-list [data-part="toothed lever"]');
+  await row.focus();
+  await page.keyboard.press('Enter');
+  await soonNear(read(page, 'tooth'), 5, { abs: 0 }, 'tooth');
+  // 15 N as fitted and 1.5 N/mm over a tooth of 1 mm: it is off its teeth from 16.5 N on.
+  await pull(page, 'ArrowUp', 1);
+  await soonNear(read(page, 'lift'), 0, { abs: 0 }, 'held down by its spring');
+  await pull(page, 'ArrowLeft', 1);
+  await soonNear(read(page, 'tooth'), 5, { abs: 0 }, 'in its teeth');
+  await pull(page, 'ArrowUp', 2);
+  await soon(async () => expect(await read(page, 'lift')()).toBeGreaterThan(1));
+  await pull(page, 'ArrowLeft', 2);
+  await soonNear(read(page, 'tooth'), 3, { abs: 0 }, 'turned back');
+  await soon(async () => expect(await force(page)()).toBeGreaterThan(50));
+  await shot('hands-lever');
+  await page.keyboard.press('Escape');
+  await soonNear(read(page, 'tooth'), 3, { abs: 0 }, 'let go');
+  await soonNear(force(page), 0, { abs: 0 }, 'let go');
+  // On the stage: taken hold of at its plate, drawn up its slot, and then to the left.
+  const stage = await placeOf(page.locator('takeup-stage'));
+  const [x, y] = [stage.x + 0.326 * stage.width, stage.y + 0.425 * stage.height];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y - 18, { steps: 4 });
+  await soon(async () => expect(await read(page, 'lift')()).toBeGreaterThan(1));
+  await page.mouse.move(x - 8, y - 18, { steps: 4 });
+  await soon(async () => expect(await read(page, 'tooth')()).toBeLessThan(3));
+  await page.mouse.up();
+  await soonNear(read(page, 'lift'), 0, { abs: 0 }, 'dropped in');
+  await page.keyboard.press('Control+z');
+  // With the drum off it stands in the list with the springs, all in view.
+  await page.getByRole('button', { name: 'Off', exact: true }).click();
+  const last = page.getByRole('button', { name: 'Take off the rear hold-down' });
+  await last.waitFor();
+  const place = await placeOf(last);
+  expect(place.y + place.height).toBeLessThan(768);
+  await shot('hands-lever-off');
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -12,6 +12,7 @@ export const handParts = [
   'rear shoe',
   'both toes',
   'strut',
+  'toothed lever',
   'parking lever',
   'cable',
   'front piston',
@@ -26,7 +27,10 @@ export interface Hold {
   readonly at: Point;
   /** Where the hand is, mm. */
   readonly to: Point;
-  /** Turn of the drum at which the hand on it pulls nothing, rad: as far as it has gone round. */
+  /**
+   * Turn of the drum at which the hand on it pulls nothing, rad: as far as it has gone round. Of the toothed lever: the
+   * tooth at which it was taken.
+   */
   readonly turn: number;
 }
 

@@ -4,7 +4,9 @@ import {
   type Hand,
   handForce,
   type Instant,
+  type LeverInHand,
   type Lock,
+  leverForm,
   type MotionPress,
   type Point,
   type Removal,
@@ -29,6 +31,7 @@ import {
 import { Kept, KeptFor } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
 import { distance, nearAngle } from '../../stage/geometry.ts';
+import { LeverHand } from './lever.ts';
 import { placeNow, spun, unplaced } from './places.ts';
 
 /** A bare hand: its spring, N/mm, and the most it pulls, N. */
@@ -45,9 +48,11 @@ export class HandsDesk {
   readonly #removal = new Kept<Removal>();
   readonly #home = new Kept<Instant>();
   readonly #other = new Kept<Rig>();
+  readonly #lever: LeverHand;
 
   constructor(session: Session) {
     this.session = session;
+    this.#lever = new LeverHand(this);
   }
 
   get record(): HandsRecord {
@@ -62,7 +67,10 @@ export class HandsDesk {
 
   /** What can be taken hold of now: no drum that is off. */
   get parts(): readonly HandPart[] {
-    return handParts.filter((p) => p !== 'drum' || !this.record.drumOff);
+    const lever = leverForm(this.session.brake) !== null;
+    return handParts.filter(
+      (p) => (p !== 'drum' || !this.record.drumOff) && (p !== 'toothed lever' || lever),
+    );
   }
 
   get #now(): Removal {
@@ -104,7 +112,8 @@ export class HandsDesk {
     const press: MotionPress = { pressure, turning: 0, cable, drumOff };
     if (part === 'drum')
       return { ...press, coasts: true, ...(hold ? { rim: this.#rim(hold) } : {}) };
-    return hold ? { ...press, hands: this.#of(hold) } : press;
+    // Lifted off its teeth the lever moves no shoe: what it does to the strut stands in the tooth.
+    return hold && part !== 'toothed lever' ? { ...press, hands: this.#of(hold) } : press;
   }
 
   #rim(hold: Hold): RimHand {
@@ -164,6 +173,7 @@ export class HandsDesk {
       case 'front piston':
       case 'rear piston':
         return [hand(part)];
+      case 'toothed lever':
       case 'drum':
         return [];
     }
@@ -186,6 +196,9 @@ export class HandsDesk {
           (front.strutSeat[0] + rear.strutSeat[0]) / 2,
           (front.strutSeat[1] + rear.strutSeat[1]) / 2,
         ];
+      case 'toothed lever':
+        // The row of teeth, from the pin.
+        return [0, -(leverForm(this.session.brake)?.toothRadius ?? 0)];
       case 'parking lever':
       case 'cable':
         return parkingLever.hook;
@@ -200,7 +213,8 @@ export class HandsDesk {
   take(part: HandPart = this.record.part, at: Point = this.usual(part)): void {
     const { session } = this;
     const now = session.instant();
-    session.do(grab, part, at, placeNow(session.brake, now, part, at), now.drumAngle);
+    const turn = part === 'toothed lever' ? now.tooth : now.drumAngle;
+    session.do(grab, part, at, placeNow(session.brake, now, part, at), turn);
   }
 
   /** A place of the stage taken hold of; the place is of the drawing, which may make more of the movement. */
@@ -222,6 +236,10 @@ export class HandsDesk {
       return;
     }
     const [x, y] = hold.to;
+    if (this.record.part === 'toothed lever') {
+      this.#lever.pull(Math.sign(right), up / this.rate);
+      return;
+    }
     this.session.do(pullTo, this.#reached([x + right / this.rate, y + up / this.rate]), 0);
   }
 
@@ -254,6 +272,10 @@ export class HandsDesk {
   follow(drawn: Instant, to: Point): void {
     const { hold, part } = this.record;
     if (!hold) return;
+    if (part === 'toothed lever') {
+      this.#lever.goTo(to);
+      return;
+    }
     if (part !== 'drum') {
       const { brake } = this.session;
       const seen = placeNow(brake, drawn, part, hold.at);
@@ -281,10 +303,17 @@ export class HandsDesk {
     if (next) this.session.do(chooseHand, next);
   }
 
+  /** The toothed lever in the hand; null where it is not held. */
+  get lever(): LeverInHand | null {
+    return this.#lever.now;
+  }
+
   /** What the hand feels, N. */
   force(instant: Instant): number {
     if (!this.record.hold) return 0;
     if (this.record.part === 'drum') return Math.abs(this.session.motion.rimForce);
+    const { lever } = this;
+    if (lever) return lever.free ? Math.hypot(lever.pull, lever.holds) : lever.pull;
     return handForce(instant);
   }
 

@@ -13,9 +13,15 @@ import { rows, tells } from './words.ts';
 /** What needs the drum, or the gaps to it. */
 const OF_DRUM = ['drum', 'fan', 'comb', 'ghost', 'turning'];
 
-/** The moment as it is drawn. */
-const drawn = (session: Session, now = session.instant()): Instant =>
-  session.moment.hands.large ? largened(now, deskOf(HandsDesk, session).home) : now;
+/** The moment as it is drawn: the toothed lever off its teeth by as much as a hand has it. */
+function drawn(session: Session, now = session.instant()): Instant {
+  const desk = deskOf(HandsDesk, session);
+  const { lever } = desk;
+  const held = lever
+    ? { ...now, lever: { phase: now.lever?.phase ?? now.tooth, lift: lever.lift } }
+    : now;
+  return session.moment.hands.large ? largened(held, desk.home) : held;
+}
 
 /** Hands in the brake: in the place of Apply, Park or Drum off while they are open. */
 export const hands: Station = {

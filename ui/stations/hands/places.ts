@@ -28,6 +28,8 @@ function frameOf(brake: Brake, instant: Instant, part: HandPart): Frame {
     }
     case 'strut':
       return places.strut;
+    case 'toothed lever':
+      return places.lever ?? places.strut;
     case 'parking lever':
     case 'cable':
       return places.parking;
@@ -53,6 +55,7 @@ const onStrut: readonly PartId[] = ['strut', 'strut fork', 'screw', 'sleeve', 's
 export function holdable({ part, side }: Pointed): HandPart | null {
   if (onShoe.includes(part)) return side ? `${side as Side} shoe` : null;
   if (onStrut.includes(part)) return 'strut';
+  if (part === 'toothed lever' || part === 'lever pin') return 'toothed lever';
   if (part === 'parking lever' || part === 'lever pivot' || part === 'lever stop')
     return 'parking lever';
   if (part === 'cable') return 'cable';

@@ -49,6 +49,14 @@ function figures(desk: HandsDesk, now: Instant): readonly Told[] {
         strut,
         home,
       ];
+    case 'toothed lever': {
+      const lever = desk.lever;
+      return [
+        told('lift', 'Off its tooth’s root', lever?.lift ?? 0, 2, 'mm'),
+        told('tooth', 'Tooth', now.tooth, 0, ''),
+        told('holds', 'To hold it when free', lever?.holds ?? 0, 0, 'N'),
+      ];
+    }
     case 'parking lever':
     case 'cable':
       return [told('hook', 'Hook moved', desk.hookMoved(now), 1, 'mm'), strut, home];
