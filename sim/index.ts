@@ -212,6 +212,7 @@ export {
   measure,
   type WheelReadings,
 } from './study/measured.ts';
+export { type NewFit, newFit } from './study/new-part.ts';
 export { type OnHill, onHill } from './study/on-hill.ts';
 export { answerKeys, type OwnAnswers, ownAnswers, varianceOf } from './study/own-answers.ts';
 export {

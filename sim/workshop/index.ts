@@ -48,6 +48,12 @@ export {
   voided,
 } from './limits.ts';
 export { filledText } from './measured-notes.ts';
+export {
+  judgePart,
+  type NewPart,
+  type PartVerdict,
+  unlikeSides,
+} from './new-parts.ts';
 export { ownWords } from './own-brake.ts';
 export { ownSays, type Say } from './own-says.ts';
 export { type ParkingRule, parkingRules } from './parking-rules.ts';

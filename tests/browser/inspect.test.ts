@@ -548,3 +548,38 @@ it('a photo note stays on the device: there after a reload, in no link and no fi
   expect(errors).toEqual([]);
   await close();
 });
+
+it('on the phone: new parts are looked at before they go on, unlike sides told', async () => {
+  const { page, errors, shot, close } = await browser.open({ ...phone, path: '?station=inspect' });
+  await page.locator('takeup-inspect').waitFor();
+  const parts = page.locator('[data-parts]');
+  const verdicts = page.locator('[data-part-verdicts]');
+  const put = (place: string, text: string) => page.locator(`[data-part="${place}"]`).fill(text);
+  await put('left-lining', '4.5');
+  await put('left-ground', '100.2');
+  // Too large a radius bears at its ends: unpressed 0.2 · (1/cos 55° − 1) = 0.15 off in the middle, pressed less.
+  await expect
+    .poll(() => verdicts.innerText())
+    .toMatch(/Left\. Bears at the ends first, 0\.0\d off.*grabs; do not fit/);
+  await put('left-bore', '3/4 in');
+  await put('right-bore', '13/16 in');
+  // (13/12)² is 1.174.
+  await expect
+    .poll(() => verdicts.innerText())
+    .toMatch(/Unlike sides\. Cylinder bores unlike, left 19\.05 and right 20\.64/);
+  await expect.poll(() => verdicts.innerText()).toMatch(/Right\. Another cylinder: \+17 % force/);
+  await page.locator('[data-part="left-hand"]').selectOption('the other side');
+  await expect.poll(() => verdicts.innerText()).toMatch(/Left\. Made for the other side/);
+  await parts.scrollIntoViewIfNeeded();
+  await shot('inspect-parts-phone');
+  await thumbHigh(parts.locator('input, select'));
+  await noWider(page, 390);
+  expect(await seriousFaults(page)).toEqual([]);
+  // Another drum on the sheet than on the bench: nothing is said of a fit.
+  await page.locator('[data-line="drumNew"]').click();
+  await page.locator('.one .big').fill('228.6');
+  await expect.poll(() => parts.innerText()).toMatch(/has another drum than the sheet/);
+  await expect.poll(() => verdicts.innerText()).not.toMatch(/Bears/);
+  expect(errors).toEqual([]);
+  await close();
+});

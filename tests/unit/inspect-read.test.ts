@@ -12,6 +12,7 @@ const { brake } = quay();
 const paper = (over: Partial<Paper>): Paper => ({
   id: '',
   wheels: { left: {}, right: {} },
+  parts: { left: {}, right: {} },
   axle: {},
   head: {},
   limitsFrom: 'teaching',

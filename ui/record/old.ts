@@ -144,6 +144,7 @@ function paperOf(value: unknown, wrong: Wrong): Paper | null {
       left: textsOf(wheels['left'], wheelKeys, LONGEST, 'wheels.left', wrong),
       right: textsOf(wheels['right'], wheelKeys, LONGEST, 'wheels.right', wrong),
     },
+    parts: BLANK.parts,
     axle: textsOf(data['axle'], axleKeys, LONGEST, 'axle', wrong),
     head: textsOf(data['head'], headKeys, LONGEST, 'head', wrong),
     limitsFrom: from ?? BLANK.limitsFrom,

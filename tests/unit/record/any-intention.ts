@@ -27,7 +27,13 @@ import { layerNames } from '../../../ui/record/view.ts';
 import { brakes } from '../../../ui/scenes.ts';
 import { partNames } from '../../../ui/stage/part-names.ts';
 import { complaints } from '../../../ui/stations/drum-off/complaints.ts';
-import { axleLines, heads, limitWords, lines } from '../../../ui/stations/inspect/lines.ts';
+import {
+  axleLines,
+  heads,
+  limitWords,
+  lines,
+  newPartNames,
+} from '../../../ui/stations/inspect/lines.ts';
 import { BLANK } from '../../../ui/stations/inspect/paper.ts';
 import { kindIds, setByIds } from '../../../ui/stations/kind/part.ts';
 import { topics } from '../../../ui/stations/see/part.ts';
@@ -289,6 +295,11 @@ export const asked: Readonly<Record<string, Asked>> = {
       axleLines.map((l) => l.key),
       c,
     ),
+  ],
+  'inspect.part': (_m, c) => [
+    wheel(c),
+    c.of(Object.keys(newPartNames)),
+    c.of([...texts, 'other', 'this']),
   ],
   'inspect.drop': (_m, c) => [c.of(['', 'sheet-1', 'a b'])],
   'inspect.name': (_m, c) => [c.of(['', 'sheet-1', 'a b', 'x'.repeat(60)])],

@@ -62,6 +62,7 @@ describe('what was kept before there was a record', () => {
     const { inspect } = await from();
     expect(inspect?.paper).toEqual({
       id: '',
+      parts: { left: {}, right: {} },
       wheels: { left: { drumA: 'Ø 200.42 mm', leverOff: 'yes' }, right: {} },
       axle: {},
       head: { vehicle: 'Grey van' },

@@ -72,7 +72,7 @@ export function cutSection(desk: InspectDesk): TemplateResult | typeof nothing {
   if (!end) return nothing;
   return html`<section class="cut" aria-label="Cut it or renew it"><h2>Cut it or renew it?</h2>
     ${wheels.map((w) => (cuts[w] ? sum(desk, w, cuts[w]) : nothing))}
-    <div class="end ${end.level}" role="status" data-cut-verdict=${end.level}>${marks[end.level]}<div><b>${end.title}</b>${end.why}</div></div></section>`;
+    <div class="end ${end.level}" data-cut-verdict=${end.level}>${marks[end.level]}<div><b>${end.title}</b>${end.why}</div></div></section>`;
 }
 
 /** The same in one sentence, for paper; empty without a score. */

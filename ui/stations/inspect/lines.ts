@@ -301,6 +301,16 @@ export const axleLines: readonly AxleLine[] = [
   },
 ];
 
+/** Of new parts, on each wheel; sizes and for which side. */
+export const newPartNames = {
+  lining: 'Lining, thickness',
+  ground: 'Ground radius of its face',
+  width: 'Lining, width',
+  bore: 'Cylinder, bore',
+  hand: 'Made for',
+} as const;
+export type PartKey = keyof typeof newPartNames;
+
 /** What the sheet can be headed with. */
 export const heads = [
   ['name', 'Name'],

@@ -1,7 +1,16 @@
 import * as v from 'valibot';
 import type { Wheel } from '../../../sim/index.ts';
 import type { LimitKey, LimitSet, LookKey, SizeKey } from '../../../sim/workshop/index.ts';
-import { type AxleKey, axleLines, type HeadKey, heads, limitWords, lines } from './lines.ts';
+import {
+  type AxleKey,
+  axleLines,
+  type HeadKey,
+  heads,
+  limitWords,
+  lines,
+  newPartNames,
+  type PartKey,
+} from './lines.ts';
 
 /**
  * The sheet as typed: texts, word for word. One sheet for the whole page, whatever brake stands on the
@@ -14,6 +23,8 @@ export interface Paper {
   /** By which a kept sheet and its photo notes are known; empty until it needs one. */
   readonly id: string;
   readonly wheels: Readonly<Record<Wheel, Texts<WheelKey>>>;
+  /** New parts that are to go on. */
+  readonly parts: Readonly<Record<Wheel, Texts<PartKey>>>;
   readonly axle: Texts<AxleKey>;
   readonly head: Texts<HeadKey>;
   readonly limitsFrom: LimitSet['id'];
@@ -26,6 +37,7 @@ export interface Paper {
 export const BLANK: Paper = {
   id: '',
   wheels: { left: {}, right: {} },
+  parts: { left: {}, right: {} },
   axle: {},
   head: {},
   limitsFrom: 'maker',
@@ -44,6 +56,7 @@ export const wheelKeys: readonly WheelKey[] = lines.flatMap((l) =>
   l.kind === 'size' || l.kind === 'look' ? [l.key] : [],
 );
 export const axleKeys: readonly AxleKey[] = ['drumNew', ...axleLines.map((l) => l.key)];
+export const partKeys = Object.keys(newPartNames) as readonly PartKey[];
 export const headKeys: readonly HeadKey[] = heads.map(([key]) => key);
 export const limitKeys = Object.keys(limitWords) as readonly LimitKey[];
 
@@ -57,6 +70,8 @@ export const paperSchema: v.GenericSchema<unknown, Paper> = v.strictObject({
   // Sheets from before that were kept have none.
   id: v.optional(v.pipe(v.string(), v.regex(PAPER_ID)), ''),
   wheels: v.strictObject({ left: texts(wheelKeys), right: texts(wheelKeys) }),
+  // Sheets from before new parts were looked at have none.
+  parts: v.optional(v.strictObject({ left: texts(partKeys), right: texts(partKeys) }), BLANK.parts),
   axle: texts(axleKeys),
   head: texts(headKeys),
   limitsFrom: v.picklist(limitSetIds),
@@ -66,6 +81,6 @@ export const paperSchema: v.GenericSchema<unknown, Paper> = v.strictObject({
 
 /** Does any text stand on the sheet? */
 export const typedIn = (p: Paper): boolean =>
-  [p.wheels.left, p.wheels.right, p.axle, p.head, p.limits].some((t) =>
+  [p.wheels.left, p.wheels.right, p.parts.left, p.parts.right, p.axle, p.head, p.limits].some((t) =>
     Object.values(t).some((text) => text !== ''),
   );

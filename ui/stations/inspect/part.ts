@@ -5,7 +5,16 @@ import { released, withState } from '../../record/bench.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
 import type { Part } from '../../record/part.ts';
-import { type AxleKey, axleLines, type HeadKey, heads, limitWords, lines } from './lines.ts';
+import {
+  type AxleKey,
+  axleLines,
+  type HeadKey,
+  heads,
+  limitWords,
+  lines,
+  newPartNames,
+  type PartKey,
+} from './lines.ts';
 import {
   BLANK,
   LONGEST,
@@ -110,6 +119,19 @@ export const writeAxle = intention(
   },
   (_before, _after, key) => nameOf(key),
   { joins: (key) => `inspect.axle.${key}` },
+);
+
+/** A figure of a new part, word for word. */
+export const writePart = intention(
+  'inspect.part',
+  (m: Moment, wheel: Wheel, key: PartKey, text: string) => {
+    const { parts } = partOf(m).paper;
+    const next = text.slice(0, LONGEST);
+    if (next === (parts[wheel][key] ?? '')) return m;
+    return written(m, { parts: { ...parts, [wheel]: { ...parts[wheel], [key]: next } } });
+  },
+  (_before, _after, wheel, key) => `new part, ${small(newPartNames[key])}, ${wheel} wheel`,
+  { joins: (wheel, key) => `inspect.part.${wheel}.${key}` },
 );
 
 export const writeHead = intention(

@@ -16,6 +16,7 @@ import { hows } from './hows.ts';
 import { type AskLine, axleLines, heads, type Line, limitWords, lines } from './lines.ts';
 import { noteStyles, photoNote } from './notes.ts';
 import { LONGEST, type Paper } from './paper.ts';
+import { PartDesk, partStyles, partsSection } from './parts.ts';
 import { PastDesk } from './past.ts';
 import { phonePage, phoneStyles } from './phone.ts';
 import { printSheet } from './print.ts';
@@ -42,7 +43,14 @@ export class InspectSheet extends LitElement {
     session: { attribute: false },
     size: { type: String },
   };
-  static override styles = [sheetStyles, phoneStyles, cutStyles, historyStyles, noteStyles];
+  static override styles = [
+    sheetStyles,
+    phoneStyles,
+    cutStyles,
+    historyStyles,
+    noteStyles,
+    partStyles,
+  ];
   declare session: Session;
   declare size: PageSize;
 
@@ -53,6 +61,10 @@ export class InspectSheet extends LitElement {
 
   get desk(): InspectDesk {
     return deskOf(InspectDesk, this.session);
+  }
+
+  #parts(): TemplateResult {
+    return partsSection(deskOf(PartDesk, this.session));
   }
 
   get past(): PastDesk {
@@ -217,13 +229,13 @@ export class InspectSheet extends LitElement {
         acts: this.#acts(),
         said: this.#said(),
         tools: this.#tools(),
-        axle: html`${this.#axle()}${historySection(this.past)}`,
+        axle: html`${this.#axle()}${this.#parts()}${historySection(this.past)}`,
         note: photoNote(this.past),
       };
       return phonePage(desk, parts);
     }
     return html`${this.#tools()}
-      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${cutSection(desk)}${this.#axle()}${historySection(this.past)}</div>
+      <div class="scroll" tabindex="0" role="region" aria-label="Measurements">${this.#table()}${cutSection(desk)}${this.#axle()}${this.#parts()}${historySection(this.past)}</div>
       ${this.#verdictBand()}${this.#said()}
       <div class="note">${caution}<span>${cautions.inspect}</span></div>
       ${this.#acts()}`;
