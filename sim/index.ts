@@ -114,6 +114,14 @@ export { choice, count, list, part, words } from './scene/parts.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
 export {
+  dutyEnergy,
+  type SlowDowns,
+  slowDownEnergy,
+  slowDownsFor,
+  slowDownsWarm,
+  worthKm,
+} from './study/bed-by-stops.ts';
+export {
   type BedRow,
   bedIn,
   bedRow,
@@ -188,6 +196,16 @@ export {
   takenUp,
 } from './study/hand-locked.ts';
 export { type Hill, type HotPress, hotPress } from './study/hot-press.ts';
+export {
+  openBrake,
+  partToe,
+  type ToothGives,
+  type ToothLift,
+  type TurnLimits,
+  toothGives,
+  toothLift,
+  turnLimits,
+} from './study/in-order.ts';
 export type { LessonValue } from './study/lesson-stand.ts';
 export { LessonValues } from './study/lesson-values.ts';
 export { type LeverAlone, leverAlone } from './study/lever-alone.ts';

@@ -63,6 +63,8 @@ export interface AdjusterWords {
   readonly steps: (brake: Brake) => Steps;
   /** What a hand does with it before new shoes go in. */
   readonly setBack: string;
+  /** What a hand has to do with it: lift a lever, turn a wheel, push a wedge. */
+  readonly byHand: 'lift' | 'wheel' | 'wedge';
   /** What a figure of `steps` is the measure of, and that figure with it. */
   readonly column: 'tooth' | 'strut';
   readonly named: (at: string) => string;
@@ -106,6 +108,7 @@ const clicking = {
   did: (_, from, to) => (to - from === 1 ? 'one step' : `${to - from} steps`),
   steps: teeth('Back off the adjuster through the access hole'),
   setBack: 'Back it off',
+  byHand: 'lift',
   column: 'tooth',
   named: (at) => `tooth ${at}`,
   pressed: (steps, presses) =>
@@ -149,6 +152,7 @@ export const adjusterWords: Readonly<Record<AdjusterKind, AdjusterWords>> = {
     name: 'Screw strut, star wheel',
     idea: 'When a stroke passes the play by a whole tooth, the lever catches and turns the star wheel',
     byLever: true,
+    byHand: 'wheel',
     steps: teeth('Turn the star wheel back through the access hole, its lever held away'),
   },
   wedge: {
@@ -169,6 +173,7 @@ export const adjusterWords: Readonly<Record<AdjusterKind, AdjusterWords>> = {
       `the wedge made the strut ${number((growth[to] ?? 0) - (growth[from] ?? 0), 2)} mm longer`,
     steps: wedgeSteps,
     setBack: 'Push the wedge up',
+    byHand: 'wedge',
     column: 'strut',
     named: (at) => `strut ${at} mm`,
     pressed: (steps, presses, longer) =>

@@ -68,7 +68,7 @@ export interface Removal {
 
 /** Torque by hand from which a drum is felt to drag, and from which it is stiff, N·mm; from memory. */
 export const FELT = 500;
-const STIFF = 30000;
+export const STIFF = 30000;
 /** Shear strength of rusted-on linings, MPa: after a wet week on the lever; its order, from memory. */
 const RUST_SHEAR = 0.1;
 /** The table's tolerance at the strut, mm. */

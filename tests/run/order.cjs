@@ -30,7 +30,7 @@ const forbidden = order.slice(0, -1).map((place, i) => ({
 
 // Import order of the page, by the same rule. What a station remembers, and the lists that it is made
 // of, belong to the record; what the session is kept by, to the session.
-const parts = '(wear-part|[^/]+/(part|complaints|van|lines|paper|fitting|fields))\\.ts$';
+const parts = '(wear-part|[^/]+/(part|wants|plan|complaints|van|lines|paper|fitting|fields))\\.ts$';
 const page = [
   [
     'words',

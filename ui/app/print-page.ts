@@ -10,6 +10,7 @@ import { printTheme } from '../theme.ts';
 
 /** What the browser's own print puts on paper: the drawing as it stands, and the readings. */
 
+/** Taken away by `print-done.ts`, which does not wait for this file. */
 const MOMENT = 'print-moment';
 
 /** The page's policy allows no styles written into elements; the paper does without them. */
@@ -35,9 +36,4 @@ export function printMoment(
     </article>`,
     at,
   );
-}
-
-/** Takes away what was prepared, a sheet's too: the next print shows what stands then. */
-export function printDone(): void {
-  for (const at of document.querySelectorAll(`#${MOMENT}, #print`)) at.remove();
 }

@@ -170,10 +170,9 @@ export function drawStage(at: StageAt): {
   const bow = at.bow?.(session, input);
   const without = station.without?.(session) ?? [];
   const has = (name: string) => without.includes(name);
-  const shapes = without.length ? plain.shapes.filter((s) => !has(s.group)) : plain.shapes;
-  const labels = without.length
-    ? plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? ''))
-    : plain.labels;
+  const lacks = station.lacks?.(session) ?? (() => false);
+  const shapes = plain.shapes.filter((s) => !has(s.group) && !lacks(s));
+  const labels = plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? '') && !lacks(l));
   const brake = giveWay({
     ...plain,
     shapes: [...shapes, ...(extra?.shapes ?? []), ...(bow?.shapes ?? [])],

@@ -4,6 +4,7 @@ import { bringSlow } from '../session.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';
+import { bringPrint } from './print-done.ts';
 import { loadMore } from './readings-table.ts';
 
 /** Stations that can be shown, and why others cannot. */
@@ -53,6 +54,7 @@ export async function bringRest(): Promise<void> {
   // A press may be shown at once; the rest after it.
   await bringSlow().catch(() => undefined);
   await import('../pieces/press-panel.ts').catch(() => undefined);
+  await bringPrint().catch(() => undefined);
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
   await Promise.allSettled([

@@ -3,13 +3,15 @@ import { cautions } from '../cautions.ts';
 import { questions } from '../questions/index.ts';
 import { type StationId, stationNames } from '../record/moment.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
+import { orderPages } from '../stations/order/plan.ts';
 import { readingEntries } from './readings.ts';
 import { faultsSaid } from './said/faults.ts';
 import { lessonTexts } from './said/lessons.ts';
+import { orderSaid } from './said/order.ts';
 import { computedSaid, glossary, notHere, stationsSaid, topicsSaid } from './said/other.ts';
 import { cautionsSaid, partsSaid } from './said/parts.ts';
 import { questionsSaid } from './said/questions.ts';
-import { stationTexts, topicTexts } from './texts.ts';
+import { orderTexts, stationTexts, topicTexts } from './texts.ts';
 import type { Entry, Kind } from './types.ts';
 
 /** As they are told on the page. */
@@ -92,6 +94,15 @@ export const entries: readonly Entry[] = [
           : { to: 'nothing' },
       says: n.says,
       ...(n.danger ? { danger: true } : {}),
+    }),
+  ),
+  ...orderPages.map(
+    (page): Entry => ({
+      key: `order:${page}`,
+      kind: 'station',
+      ...orderTexts[page],
+      leads: { to: 'order', page },
+      says: orderSaid[page],
     }),
   ),
   ...Object.entries(lessonTexts).map(

@@ -1,4 +1,5 @@
 import type { StationId } from '../record/moment.ts';
+import type { OrderPage } from '../stations/order/plan.ts';
 
 interface Text {
   readonly title: string;
@@ -44,6 +45,30 @@ export const stationTexts: Readonly<Partial<Record<StationId, Text>>> = {
   kind: {
     title: 'Which kind is yours?',
     text: 'Pictures of kinds and adjusters, and what carries over.',
+  },
+};
+
+/** Pages of the work in its order. */
+export const orderTexts: Readonly<Record<OrderPage, Text>> = {
+  back: {
+    title: 'Back off through the hole, step by step',
+    text: 'Lift first, then back: what is seen and felt, what a tooth gives, and ways without a hole.',
+  },
+  apart: {
+    title: 'Take it apart, in order',
+    text: 'Part by part: which tool, which way round, what may fly, what to look at.',
+  },
+  together: {
+    title: 'Put it together, in order',
+    text: 'Part by part, each with its check before the next.',
+  },
+  set: {
+    title: 'Set new shoes, in order',
+    text: 'Gauge, presses until silent, lever home, cable last, notches; how stiff a wheel may turn.',
+  },
+  bed: {
+    title: 'Bed them in',
+    text: 'What ten stops do and what they do not; the first drive, and when it does not leave.',
   },
 };
 

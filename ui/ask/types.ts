@@ -1,4 +1,5 @@
 import type { StationId } from '../record/moment.ts';
+import type { OrderPage } from '../stations/order/plan.ts';
 
 export type Kind =
   | 'question'
@@ -35,6 +36,7 @@ export type Leads =
   | { readonly to: 'station'; readonly id: StationId }
   | { readonly to: 'see'; readonly topic: string }
   | { readonly to: 'lesson'; readonly name: string }
+  | { readonly to: 'order'; readonly page: OrderPage }
   | { readonly to: 'figures'; readonly figures: Figures }
   | { readonly to: 'names' }
   | { readonly to: 'table' }

@@ -1,7 +1,7 @@
 import { kindNames } from '../ask/entries.ts';
 import { ask } from '../ask/rank.ts';
 import { lessonTexts } from '../ask/said/lessons.ts';
-import { topicTexts } from '../ask/texts.ts';
+import { orderTexts, topicTexts } from '../ask/texts.ts';
 import type { Leads } from '../ask/types.ts';
 import { questions } from '../questions/index.ts';
 import { stationNames } from '../record/moment.ts';
@@ -27,6 +27,8 @@ function placeOf(leads: Leads): string {
       return `${stationNames.see}: ${topicTexts[leads.topic]?.title ?? leads.topic}`;
     case 'lesson':
       return `${stationNames.lessons}: ${lessonTexts[leads.name]?.title ?? leads.name}`;
+    case 'order':
+      return `${stationNames.order}: ${orderTexts[leads.page].title}`;
     case 'figures':
       return stationNames[leads.figures.to];
     case 'names':

@@ -1,11 +1,13 @@
 import * as lessonWants from '../lessons/wants.ts';
 import * as ask from '../stations/ask/part.ts';
+import * as askWants from '../stations/ask/wants.ts';
 import * as drum from '../stations/drum-off/part.ts';
 import * as faults from '../stations/faults/part.ts';
 import * as inspect from '../stations/inspect/part.ts';
 import * as kind from '../stations/kind/part.ts';
 import * as lessons from '../stations/lessons/part.ts';
 import * as shoes from '../stations/new-shoes/part.ts';
+import * as order from '../stations/order/wants.ts';
 import * as own from '../stations/own/part.ts';
 import * as park from '../stations/park/part.ts';
 import * as questions from '../stations/questions/part.ts';
@@ -40,9 +42,11 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   questions,
   start,
   ask,
+  askWants,
   see,
   kind,
   lessons,
+  order,
   lessonWants,
   vary,
 ];

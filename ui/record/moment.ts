@@ -6,6 +6,7 @@ import type { InspectPart } from '../stations/inspect/part.ts';
 import type { KindPart } from '../stations/kind/part.ts';
 import type { LessonsPart } from '../stations/lessons/part.ts';
 import type { ShoesPart } from '../stations/new-shoes/part.ts';
+import type { OrderPart } from '../stations/order/part.ts';
 import type { OwnPart } from '../stations/own/part.ts';
 import type { ParkPart } from '../stations/park/part.ts';
 import type { QuestionsPart } from '../stations/questions/part.ts';
@@ -36,6 +37,7 @@ export const stationIds = [
   'kind',
   'lessons',
   'vary',
+  'order',
 ] as const;
 export type StationId = (typeof stationIds)[number];
 
@@ -56,6 +58,7 @@ export const stationNames: Readonly<Record<StationId, string>> = {
   kind: 'Which kind',
   lessons: 'Lessons',
   vary: 'What if',
+  order: 'In order',
 };
 
 /** What each station remembers; Apply has nothing of its own. */
@@ -75,6 +78,7 @@ export interface Parts {
   readonly kind: KindPart;
   readonly lessons: LessonsPart;
   readonly vary: VaryPart;
+  readonly order: OrderPart;
 }
 
 /**

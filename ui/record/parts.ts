@@ -7,6 +7,7 @@ import { inspectPart } from '../stations/inspect/part.ts';
 import { kindPart } from '../stations/kind/part.ts';
 import { lessonsPart } from '../stations/lessons/part.ts';
 import { shoesPart } from '../stations/new-shoes/part.ts';
+import { orderPart } from '../stations/order/part.ts';
 import { ownPart } from '../stations/own/part.ts';
 import { parkPart } from '../stations/park/part.ts';
 import { questionsPart } from '../stations/questions/part.ts';
@@ -73,6 +74,9 @@ export const parts: { readonly [K in StationId]: Part<Parts[K]> } = {
   },
   get vary() {
     return varyPart;
+  },
+  get order() {
+    return orderPart;
   },
 };
 

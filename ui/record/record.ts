@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
 import { isFault } from '../../sim/workshop/index.ts';
 import { NO_LESSONS } from '../stations/lessons/part.ts';
+import { NOT_BEGUN } from '../stations/order/part.ts';
 import { NO_VARY } from '../stations/vary/part.ts';
 import { type Bench, benchSchema, MOST_BAR } from './bench.ts';
 import { brakeOfBench, ownBrakeOf, sceneOf } from './derive.ts';
@@ -32,6 +33,7 @@ const partsSchema: v.GenericSchema<unknown, Parts> = v.strictObject({
   // Records from before there were lessons have none.
   lessons: v.optional(parts.lessons.schema, NO_LESSONS),
   vary: v.optional(parts.vary.schema, NO_VARY),
+  order: v.optional(parts.order.schema, NOT_BEGUN),
 });
 
 const turning = v.picklist([1, 0, -1] as const);

@@ -81,6 +81,7 @@ export interface BrakeDrawing extends Drawing {
 function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape[] {
   const { brake, state, instant } = input;
   const turn = input.turn ?? instant.drumAngle;
+  const { unheld = [], unhooked = [] } = state.condition;
   const strut = drawingOf(brake).shapes(
     brake,
     instant,
@@ -95,15 +96,15 @@ function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape
     ...shoe(brake, state, 'front', places.shoes.front),
     ...shoe(brake, state, 'rear', places.shoes.rear),
     ...parkingLeverOver(brake, places.parking),
-    ...holdDown(brake, 'front', places.shoes.front),
-    ...holdDown(brake, 'rear', places.shoes.rear),
+    ...(unheld.includes('front') ? [] : holdDown(brake, 'front', places.shoes.front)),
+    ...(unheld.includes('rear') ? [] : holdDown(brake, 'rear', places.shoes.rear)),
     ...drum(brake, instant.drumRadius, state.drumRadius),
     ...warm,
     paintStroke(brake, turn),
     ...cylinder(brake, places.out, instant.pressure),
     ...anchors(brake),
     ...strut,
-    ...returnSprings(brake, instant),
+    ...returnSprings(brake, instant, unhooked),
   ];
 }
 

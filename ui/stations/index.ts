@@ -97,6 +97,12 @@ export const stations: readonly [Entry, ...Entry[]] = [
     noTab: true,
     load: async () => (await import('./vary/index.ts')).vary,
   },
+  {
+    id: 'order',
+    key: 'o',
+    noTab: true,
+    load: async () => (await import('./order/index.ts')).orderStation,
+  },
 ];
 
 /** Hands in the brake take the place of a station while they are open. */

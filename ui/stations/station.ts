@@ -65,6 +65,8 @@ export interface Station {
   caption?(session: Session): string;
   /** Groups of shapes, and first words of labels' keys, left out of the brake, such as a drum that is off. */
   without?(session: Session): readonly string[];
+  /** Finer than `without`: is this shape or name of a part that is not there? */
+  lacks?(session: Session): ((drawn: Shape | Label) => boolean) | null;
   /** Names of the roles on the stage, where they are not the usual ones. */
   readonly roles?: 'short' | 'none';
   /** Names no parts but those that are told. */

@@ -4,7 +4,7 @@ import { ask } from '../../../ui/ask/rank.ts';
 import type { Entry, Figures } from '../../../ui/ask/types.ts';
 import { main } from '../../../ui/command/main.ts';
 import { plainMoment } from '../../../ui/record/start.ts';
-import { carryFigures } from '../../../ui/stations/ask/part.ts';
+import { carryFigures } from '../../../ui/stations/ask/wants.ts';
 import { lines } from '../../../ui/stations/inspect/lines.ts';
 
 /** What was read, as "drum 183.4". */

@@ -349,10 +349,14 @@ export interface Phrasing {
   readonly leads: readonly string[];
 }
 
-export const phrasings: readonly Phrasing[] = all
-  .trim()
-  .split('\n')
-  .map((line) => {
-    const [said = '', leads = ''] = line.split(' | ');
-    return { said, leads: leads.split(',').map((s) => s.trim()) };
-  });
+/** Lines of "what is said | keys of what helps". */
+export const listed = (text: string): readonly Phrasing[] =>
+  text
+    .trim()
+    .split('\n')
+    .map((line) => {
+      const [said = '', leads = ''] = line.split(' | ');
+      return { said, leads: leads.split(',').map((s) => s.trim()) };
+    });
+
+export const phrasings: readonly Phrasing[] = listed(all);

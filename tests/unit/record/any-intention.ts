@@ -36,6 +36,7 @@ import {
 } from '../../../ui/stations/inspect/lines.ts';
 import { BLANK } from '../../../ui/stations/inspect/paper.ts';
 import { kindIds, setByIds } from '../../../ui/stations/kind/part.ts';
+import { orderPages } from '../../../ui/stations/order/plan.ts';
 import { topics } from '../../../ui/stations/see/part.ts';
 import { ways } from '../../../ui/stations/start/part.ts';
 import { FACTOR } from '../../../ui/stations/vary/part.ts';
@@ -383,6 +384,11 @@ export const asked: Readonly<Record<string, Asked>> = {
     ]),
   ],
   'start.go': (_m, c) => [c.of(ways)],
+  'order.page': (_m, c) => [c.of(orderPages)],
+  'order.worn': nothing,
+  'order.go': (_m, c) => [c.whole(-2, 22)],
+  'order.tick': typed,
+  'order.back-off': (_m, c) => [c.whole(-9, 9)],
   'see.topic': (_m, c) => [c.of(topics)],
   'see.say': (_m, c) => [
     c.of(['hot', 'notches', 'turns', 'ways', ...texts]),

@@ -60,7 +60,7 @@ describe('a worn drum to try', () => {
     const plain = plainMoment('drum-off');
     const worn = tryWorn.does(plain);
     expect(worn.bench.standing).toBe('Near the limit');
-    expect(worn.guest?.stands).toEqual(['drum-off']);
+    expect(worn.guest?.stands).toEqual(['drum-off', 'order']);
     const back = backToMine.does(worn);
     expect(back.bench).toEqual(plain.bench);
     expect(back.guest).toBeNull();

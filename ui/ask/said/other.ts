@@ -70,6 +70,8 @@ export const stationsSaid: Readonly<Record<string, readonly string[]>> = {
     'inspect the brakes',
     'when to replace brake shoes',
     'max dia on the drum',
+    'what does the number stamped on the drum mean',
+    'number cast on the drum',
     'shoe thickness limit',
   ],
   'new-shoes': [

@@ -14,11 +14,19 @@ export function springPart(brake: Brake, index: number): PartId {
   return spring.ends[0].at[1] + spring.ends[1].at[1] > 0 ? 'upper spring' : 'lower spring';
 }
 
-/** Return springs between their moved ends; the coil of an upper one lies clear of the lever. */
-export function returnSprings(brake: Brake, instant: Instant): Shape[] {
+/**
+ * Return springs between their moved ends; the coil of an upper one lies clear of the lever.
+ *
+ * @param unhooked those that are off, by their place in the brake's list
+ */
+export function returnSprings(
+  brake: Brake,
+  instant: Instant,
+  unhooked: readonly number[] = [],
+): Shape[] {
   return instant.springs.flatMap((now, i) => {
     const built = brake.springs[i];
-    if (!built) return [];
+    if (!built || unhooked.includes(i)) return [];
     const part = springPart(brake, i);
     const upper = part === 'upper spring';
     const [before, share] = upper && brake.adjuster.lever ? [0.46, 0.28] : [0.36, 0.28];

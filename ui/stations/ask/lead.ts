@@ -5,9 +5,10 @@ import { layersOf } from '../../record/parts.ts';
 import { toggleLayer } from '../../record/view.ts';
 import type { Session } from '../../session.ts';
 import { chooseFault } from '../faults/part.ts';
+import { openOrder } from '../order/wants.ts';
 import { showQuestion } from '../questions/part.ts';
 import { openTopic, type Topic } from '../see/part.ts';
-import { carryFigures } from './part.ts';
+import { carryFigures } from './wants.ts';
 
 /** Goes where an entry leads. Gives true where all readings are asked for, which a dialog shows. */
 export function follow(session: Session, leads: Leads): boolean {
@@ -31,6 +32,9 @@ export function follow(session: Session, leads: Leads): boolean {
         const lesson = lessonNamed(session.moment, leads.name);
         if (lesson) session.do(openLesson, lesson);
       });
+      return false;
+    case 'order':
+      session.do(openOrder, leads.page);
       return false;
     case 'figures':
       session.do(carryFigures, leads.figures);

@@ -20,13 +20,14 @@ export function drumControls({ size, session }: PageView, desk: DrumDesk): Templ
     desk.off && !desk.pulling
       ? html`<button class="btn tall" @click=${() => desk.putOn()}>Put it back on</button>`
       : html`<button class="btn p tall" ?disabled=${desk.off} @click=${() => desk.attempt('pull')}>Pull the drum</button>`;
+  const apart = html`<button class="btn" data-to="order" @click=${() => desk.stepByStep('apart')}>Take it apart, in order</button>`;
   const tries = html`<button class="btn" ?disabled=${desk.off} @click=${() => desk.attempt('turn')}>Turn it</button>
     <button class="btn" ?disabled=${desk.off} @click=${() => desk.attempt('rock')}>Rock it</button>`;
   const slack = html`<button class="btn" ?disabled=${session.state.leverOffStop === 0} @click=${() => desk.slacken()}>Slacken the cable</button>`;
   return html`<section class="blk ctl drumctl" aria-label="Controls">
     <div class="hidden" role="status">${tried}</div>
     <div class="row withhands">${pull}${handsButton(session)}</div>
-    <div class="row three">${tries}${slack}</div>
+    ${desk.off && !desk.pulling ? html`<div class="row">${apart}</div>` : html`<div class="row three">${tries}${slack}</div>`}
     ${size === 'narrow' ? nothing : html`<div class="row three">${pageButtons(desk)}</div>`}
   </section>`;
 }

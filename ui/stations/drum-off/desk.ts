@@ -13,6 +13,7 @@ import { stepsOf } from '../../adjusters.ts';
 import { putStanding } from '../../record/bench.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
+import { openOrder } from '../order/wants.ts';
 import { whichKind } from '../questions/part.ts';
 import type { Complaint } from './complaints.ts';
 import {
@@ -161,6 +162,11 @@ export class DrumDesk {
   /** To the pictures of the kinds of brake that this bench is not. */
   whichKind(): void {
     this.session.do(whichKind);
+  }
+
+  /** The work in its order, at one of its pages. */
+  stepByStep(page: 'back' | 'apart'): void {
+    this.session.do(openOrder, page);
   }
 
   putOn(): void {

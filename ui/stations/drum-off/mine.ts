@@ -42,7 +42,11 @@ function verdict(desk: DrumDesk): TemplateResult {
         return html`<li data-likely=${lock}><b>${r.name}</b><p>${desk.mine.hole === 'none' && (lock === 'lip' || lock === 'adjuster too far out') ? noHole : r.how}</p><p class="care">${caution}<span>${r.caution}</span></p></li>`;
       })}</ol>
       <p class="last">${lastResort}</p>
-      <div class="row two"><button class="btn" data-one-back @click=${() => desk.backOne()}>One back</button><button class="btn" @click=${() => desk.open('brake')}>To the brake</button></div>
+      ${
+        desk.mine.hole === 'there'
+          ? html`<button class="btn wide" data-to="order" @click=${() => desk.stepByStep('back')}>Back it off, step by step</button>`
+          : nothing
+      }<div class="row two"><button class="btn" data-one-back @click=${() => desk.backOne()}>One back</button><button class="btn" @click=${() => desk.open('brake')}>To the brake</button></div>
     </section>
     <section class="note">${caution}<div>${cautions.drumOff}</div></section>
     <p class="foot">${cautions.standing}</p>`;

@@ -199,7 +199,7 @@ export const tryWorn = intention(
     const brake = brakeOf(here);
     const name = wornStateOf(brake);
     if (name === null || here.bench.standing === name) return m;
-    const guest = arrive(here, { kind: 'state', name }, ['drum-off']);
+    const guest = arrive(here, { kind: 'state', name }, ['drum-off', 'order']);
     return put(withBegun(guest, standingOf(brake, name), name), { page: 'brake', tried: null });
   },
   'a worn drum to try',

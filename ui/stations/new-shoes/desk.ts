@@ -1,6 +1,7 @@
 import type { BedRow, Fit, PresetRow } from '../../../sim/index.ts';
 import { type Steps, stepEnergy, stepsOf, wordsOf } from '../../adjusters.ts';
 import type { Session } from '../../session.ts';
+import { openOrder } from '../order/wants.ts';
 import { type CableCost, fittingOf, type Hands, handsOf } from './fitting.ts';
 import {
   beddedAt,
@@ -175,6 +176,10 @@ export class ShoeDesk {
   }
   setCable(cable: 'home' | 'tight'): void {
     this.session.do(setCable, cable);
+  }
+  /** The work part by part, from taking apart on. */
+  partByPart(): void {
+    this.session.do(openOrder, 'apart');
   }
   drive(row: number): void {
     this.session.do(beddedAt, row);

@@ -43,6 +43,7 @@ export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
     </section>
     ${desk.hindered(desk.step) ? nothing : teethTable(desk, size === 'wide' ? 5 : 4)}
     ${narrow ? html`<section class="blk ns-card">${picture(desk)}</section>` : nothing}
+    <button class="btn ns-parts" data-to="order" @click=${() => desk.partByPart()}>Part by part: apart, together, set</button>
     <section class="note">${caution}<div>${cautionOf(desk)}</div></section>`;
 }
 

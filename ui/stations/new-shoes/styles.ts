@@ -60,6 +60,7 @@ export const shoesStyles = css`
   .ns-three { grid-template-columns: 1fr 1fr 1fr; gap: 8px; }
   .ns-three .ns-step { grid-template-columns: 34px minmax(0, 1fr) 34px; }
   .ns-own { display: grid; gap: 10px; padding: 12px; order: 1; }
+  .ns-parts { min-height: 42px; font-size: 16px; background: var(--sheet); }
   .ns-nav { grid-template-columns: 1fr 2fr; }
   .ns-nav .btn { min-height: 56px; font-size: 18px; }
   .ns-ctl .btn { padding: 0 8px; text-align: center; }
@@ -93,6 +94,7 @@ export const shoesStyles = css`
     .ns-teeth th, .ns-teeth td { padding: 4px 12px; }
     .ns-teeth thead th { font-size: 13px; }
     .ns-teeth td span { font-size: 14px; }
+    .ns-parts { min-height: 34px; font-size: 14px; }
     .ns-nav .btn { min-height: 46px; font-size: 16px; }
     .ns-step b strong { font-size: 21px; }
     .ns-step { grid-template-columns: 44px minmax(0, 1fr) 44px; }
@@ -109,6 +111,7 @@ export const shoesStyles = css`
     .ns-say b { font-weight: 760; }
     .ns-say em { font-style: normal; font-weight: 700; }
     .ns-card { order: 2; padding: 12px 16px; }
+    .ns-parts { order: 2; min-height: 58px; margin: 10px 14px; }
     .ns-teeth { order: 2; border-width: 0 0 2px; }
     .ns-card p { font-size: 16px; }
     .ns-pic { max-height: none; }

@@ -1,0 +1,40 @@
+import { html } from 'lit';
+import { deskOf, type Station } from '../station.ts';
+import { OrderDesk } from './desk.ts';
+import { card, orderControls, orderSide, pageNames } from './side.ts';
+import { lacking, orderStage } from './stage.ts';
+import { textOf } from './step.ts';
+import { orderStyles } from './styles.ts';
+
+/** What needs the drum, or the gaps to it. */
+const OF_DRUM = ['drum', 'fan', 'comb', 'ghost', 'turning'];
+
+/** In order: backing off, taking apart, putting together, setting and bedding in, step by step. */
+export const orderStation: Station = {
+  id: 'order',
+  styles: orderStyles,
+  beside: { wide: 0.36, middle: 0.38 },
+  besideIs: 'This step',
+  roles: 'none',
+  side: (page) => orderSide(page, deskOf(OrderDesk, page.session)),
+  controls: ({ session }) => orderControls(deskOf(OrderDesk, session)),
+  caption: (session) =>
+    deskOf(OrderDesk, session).off.has('drum')
+      ? 'True scale · what is off is not drawn, the drum dashed'
+      : 'True scale · drum on',
+  over: ({ session, size }) =>
+    size === 'narrow'
+      ? html``
+      : html`<div class="or-over beside">${card(deskOf(OrderDesk, session))}</div>`,
+  shown: (session) => deskOf(OrderDesk, session).instant,
+  without: (session) => (deskOf(OrderDesk, session).off.has('drum') ? OF_DRUM : []),
+  lacks: (session) => lacking(deskOf(OrderDesk, session).off),
+  extra: (session, input) => orderStage(deskOf(OrderDesk, session), input),
+  wall: {
+    readings: ['tooth', 'strutForce'],
+    says: ({ session }) => {
+      const desk = deskOf(OrderDesk, session);
+      return html`<b>${pageNames[desk.page]}, ${desk.at + 1}: ${desk.step.name}.</b> ${textOf(desk.step.does, desk)}`;
+    },
+  },
+};
