@@ -126,7 +126,7 @@ export function historySection(desk: PastDesk): TemplateResult {
         html`<li class=${s.id === desk.paper.id ? 'on' : ''} data-kept=${s.id}><span>${written(s.date)}<small>${odometer(s.km)} km</small></span>${
           deleting(s)
             ? html`<button class="btn" @click=${() => desk.dropSheet(s)}>Take it out</button><button class="btn" @click=${() => desk.askDrop('')}>Leave it</button>`
-            : html`<button class="btn" ?disabled=${s.id === desk.paper.id} aria-label=${`${s.id === desk.paper.id ? 'Open' : 'Open it'}: the sheet of ${written(s.date)}`} @click=${() => desk.openSheet(s)}>${s.id === desk.paper.id ? 'Open' : 'Open it'}</button><button class="btn" aria-label=${`Take out the sheet of ${written(s.date)}`} @click=${() => desk.askDrop(s.id)}>Take out</button>`
+            : html`<button class="btn" ?disabled=${s.id === desk.paper.id} aria-label=${`${s.id === desk.paper.id ? 'Lies here' : 'Open it'}: the sheet of ${written(s.date)}`} @click=${() => desk.openSheet(s)}>${s.id === desk.paper.id ? 'Lies here' : 'Open it'}</button><button class="btn" aria-label=${`Take out the sheet of ${written(s.date)}`} @click=${() => desk.askDrop(s.id)}>Take out</button>`
         }</li>`,
     )}</ul>
     ${vehicles.length > 1 ? html`<p class="small">Other vehicles kept here: ${vehicles.filter((v) => v !== vehicle).join(', ')}. Type one of these names as the vehicle.</p>` : nothing}

@@ -36,7 +36,7 @@ export const inspect: Station = {
     html`<h1 class="hidden">${stationNames.inspect}</h1><takeup-inspect .session=${session} .size=${size}></takeup-inspect>`,
   controls: () => html``,
   foot: {
-    height: { wide: 196, middle: 176, narrow: 0 },
+    height: { wide: 196, middle: 204, narrow: 0 },
     strip: (page) => (page.size === 'narrow' ? html`` : place(page)),
   },
   over: (page) => (page.size === 'narrow' ? place(page) : html``),

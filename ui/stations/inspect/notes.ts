@@ -1,5 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
-import { NARROW } from '../../pieces/page-sizes.ts';
+import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { PastDesk } from './past.ts';
 
 /**
@@ -8,12 +8,17 @@ import type { PastDesk } from './past.ts';
  */
 export const noteStyles = css`
   .note-photo { display: flex; flex-wrap: wrap; gap: 8px 12px; align-items: center; font-size: 14px; }
-  .note-photo canvas { display: block; max-width: 100%; height: 92px; border: 1px solid var(--ink); }
+  .note-photo canvas { display: block; max-width: 100%; height: 38px; border: 1px solid var(--ink); }
   .note-photo .btn { border: 2px solid var(--ink); background: var(--sheet); color: inherit; font: inherit; font-weight: 620; min-height: 38px; padding: 0 10px; }
   .note-photo .file { position: relative; display: inline-grid; place-items: center; cursor: pointer; }
   .note-photo .file input { position: absolute; inset: 0; width: 100%; height: 100%; min-height: 0; opacity: 0; cursor: pointer; }
   .note-photo .btn:focus-visible, .note-photo .file:focus-within { outline: 4px solid var(--trail); outline-offset: 1px; }
   .note-photo small { font-size: 13px; color: var(--ink2); }
+  @media ${COMPACT} {
+    .note-photo { gap: 4px 8px; }
+    .note-photo canvas { height: 32px; }
+    .note-photo .btn { min-height: 32px; font-size: 13.5px; }
+  }
   @media ${NARROW} {
     .note-photo canvas { height: auto; width: 100%; max-height: 220px; object-fit: contain; }
     .note-photo .btn { min-height: 60px; font-size: 16.5px; }

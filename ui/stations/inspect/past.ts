@@ -4,6 +4,7 @@ import {
   type PastSheet,
   type Trend,
 } from '../../../sim/workshop/index.ts';
+import { number } from '../../format.ts';
 import { decode, PictureTrouble, pictures } from '../../pictures.ts';
 import { ownOf } from '../../record/derive.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
@@ -133,7 +134,7 @@ export class PastDesk {
     const now = this.paper;
     const trouble = this.#shelf.put({ id: now.id, vehicle, date, km: km.value, paper: now });
     if (trouble) this.#tell('Not kept.', [trouble]);
-    else this.#tell(`Kept in this browser: ${vehicle}, ${date}, ${km.value} km.`);
+    else this.#tell(`Kept in this browser: ${vehicle}, ${date}, ${number(km.value, 0)} km.`);
   }
 
   openSheet(sheet: KeptSheet): void {
