@@ -1,5 +1,5 @@
 import type { Point } from '../../sim/index.ts';
-import { polar } from './geometry.ts';
+import { distance, mix, polar } from './geometry.ts';
 import { label, sizeOf } from './layers/label.ts';
 import type { PartId } from './part-names.ts';
 import { drawingOf } from './parts/adjuster.ts';
@@ -32,9 +32,33 @@ interface Sight {
   readonly view: View;
 }
 
+/** A tooth is at least so wide, px: a smaller loupe looks closer, at fewer of them. */
+const TOOTH = 14;
+/** A loupe whose teeth are this wide shows the whole row, px. */
+const WHOLE = 12;
+/** Half a number of a tooth, and a little, px. */
+const NUMBER = 16;
+/** So far from its middle the tooth that counts may stand, share of the radius. */
+const OFF = 0.5;
+
+/** Magnification and middle: all that the adjuster asks for, or closer at the tooth that counts. */
+function closer(
+  { look, radius, tooth }: ReturnType<ReturnType<typeof drawingOf>['sight']>,
+  px: number,
+): { readonly scale: number; readonly look: Point } {
+  const whole = px / radius;
+  if (!tooth || whole * tooth.pitch >= WHOLE) return { scale: whole, look };
+  const scale = TOOTH / tooth.pitch;
+  const most = (OFF * px) / scale;
+  const far = distance(look, tooth.at);
+  return { scale, look: far > most ? mix(look, tooth.at, 1 - most / far) : look };
+}
+
 function sightOf({ brake, instant, view }: StageInput, places: Places, lens: Lens): Sight {
-  const { look, radius } = drawingOf(brake).sight(brake, instant, places);
-  const scale = lens.scale ?? lens.radius / radius;
+  const sight = drawingOf(brake).sight(brake, instant, places);
+  const { scale, look } = lens.scale
+    ? { scale: lens.scale, look: sight.look }
+    : closer(sight, lens.radius);
   const inside: View = {
     ...view,
     scale,
@@ -109,7 +133,10 @@ export function loupe(input: StageInput, lens: Lens): Drawing[] {
   const whole = drawBrake({ ...input, layers: {}, roles: 'none', frame: false, caption: '' });
   const drawing = drawingOf(brake);
   const steps = drawing.marks(brake, input.instant, places);
-  const numbers = steps.numbers.map((n) =>
+  // Those of teeth that are not seen whole are left out.
+  const clear = sight.radius - NUMBER / sight.view.scale;
+  const seen = steps.numbers.filter((n) => distance(n.at, sight.look) < clear);
+  const numbers = seen.map((n) =>
     label(
       { ...sight.view, text: view.text },
       {

@@ -4,7 +4,7 @@ import type { Places } from '../place.ts';
 import type { Shape } from '../shapes.ts';
 import { screwSight, screwSpots, screwStrut } from './screw-strut.ts';
 import type { StepMarks } from './step-marks.ts';
-import { strutSpots, toothedMarks, toothedSight, toothedStrut } from './strut.ts';
+import { type Sight, strutSpots, toothedMarks, toothedSight, toothedStrut } from './strut.ts';
 import { wedgeMarks, wedgeSight, wedgeSpots, wedgeStrut } from './wedge.ts';
 
 /** How a kind is drawn. What is asked of it stands in millimetres, where the parts are at an instant. */
@@ -25,11 +25,7 @@ interface AdjusterDrawing {
   /** Points for the names layer. */
   readonly spots: (brake: Brake, instant: Instant, places: Places) => { part: PartId; at: Point }[];
   /** What a loupe on the adjuster looks at, mm, and the radius that it sees, mm. */
-  readonly sight: (
-    brake: Brake,
-    instant: Instant,
-    places: Places,
-  ) => { look: Point; radius: number };
+  readonly sight: (brake: Brake, instant: Instant, places: Places) => Sight;
   readonly marks: (brake: Brake, instant: Instant, places: Places) => StepMarks;
   /** The part that makes the strut longer. */
   readonly part: PartId;

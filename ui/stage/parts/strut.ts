@@ -297,13 +297,24 @@ export function strutSpots(brake: Brake, places: Places): { part: PartId; at: Po
 const SEEN = 21.2;
 
 /** Where the loupe looks, in the world, and how much it sees, mm. */
-export function toothedSight(brake: Brake, places: Places): { look: Point; radius: number } {
+/** What the loupe looks at: middle and radius, mm; and the tooth that counts, with its pitch, mm, where there is one. */
+export interface Sight {
+  readonly look: Point;
+  readonly radius: number;
+  readonly tooth?: { readonly at: Point; readonly pitch: number };
+}
+
+export function toothedSight(brake: Brake, places: Places): Sight {
   const lever = leverForm(brake);
   if (!lever) return { look: [0, 0], radius: SEEN };
   const u = unit(lever);
   return {
     look: apply(places.strut, add(lever.pin, [0, -11.8 * u])),
     radius: SEEN * u,
+    tooth: {
+      at: apply(places.strut, add(lever.pin, [0, -lever.toothRadius])),
+      pitch: lever.toothRadius * lever.toothAngle,
+    },
   };
 }
 
