@@ -111,7 +111,7 @@ export const shoesStyles = css`
     .ns-say b { font-weight: 760; }
     .ns-say em { font-style: normal; font-weight: 700; }
     .ns-card { order: 2; padding: 12px 16px; }
-    .ns-parts { order: 2; min-height: 58px; margin: 10px 14px; }
+    .ns-parts { order: 1; min-height: 58px; margin: 10px 14px; }
     .ns-teeth { order: 2; border-width: 0 0 2px; }
     .ns-card p { font-size: 16px; }
     .ns-pic { max-height: none; }
