@@ -37,13 +37,15 @@ export interface Opened {
 /**
  * `clock`: a test can stop the page's time and let it run. `language`: what the browser says the reader's
  * is, though it may be none. `ratio`: device pixels in a CSS one as the page is told, where a picture of it
- * is taken at another scale.
+ * is taken at another scale. `few`: the page shows what tells most alone, as to whoever opens it first; the
+ * other tests are of all that it can show.
  */
 type OpenOptions = BrowserContextOptions & {
   readonly path?: string;
   readonly clock?: boolean;
   readonly language?: string;
   readonly ratio?: number;
+  readonly few?: boolean;
 };
 
 export interface OpenBrowser {
@@ -65,7 +67,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
   const browser = await chromium.launch({ executablePath, args: flags });
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
-    const { path: asked, clock = false, language, ratio, ...rest } = options;
+    const { path: asked, clock = false, language, ratio, few = false, ...rest } = options;
     const path = asked ?? (isPhone(rest) ? AT_THE_BRAKE : '');
     const context = await browser.newContext({
       viewport: { width: 1920, height: 1080 },
@@ -83,6 +85,15 @@ export async function openBrowser(): Promise<OpenBrowser> {
       await page.addInitScript((told) => {
         Object.defineProperty(globalThis, 'devicePixelRatio', { get: () => told });
       }, ratio);
+    }
+    if (!few) {
+      await context.addInitScript(() => {
+        try {
+          localStorage.setItem('takeup-full', 'yes');
+        } catch {
+          // Where a test shuts the storage, or fills it, the page shows what tells most.
+        }
+      });
     }
     if (clock) await page.clock.install({ time: 0 });
     const errors: string[] = [];

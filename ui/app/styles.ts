@@ -91,6 +91,14 @@ export const styles = css`
   .show button:first-child { border-left: 0; }
   .show .on { background: color-mix(in srgb, var(--ink) 10%, var(--sheet)); box-shadow: inset 0 -5px 0 var(--ink); }
   .show svg { width: 28px; height: 18px; flex: none; }
+  .show .more { font-weight: 680; text-decoration: underline; text-underline-offset: 3px; }
+  .moreless { flex: none; background: var(--sheet); min-height: 38px; font-size: 15px; justify-content: space-between; }
+  .moreless kbd { font: inherit; border: 1px solid currentcolor; padding: 0 7px; min-width: 1.6em; text-align: center; }
+  .few .c .v { font-size: 46px; font-weight: 740; }
+  .few .c:first-child { grid-column: 1 / 3; }
+  .few .c:first-child .v { font-size: 66px; }
+  .why summary { cursor: pointer; min-height: 34px; padding: 6px 0; font-weight: 640; }
+  .why summary:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
   .show .says { display: none; margin-left: auto; align-self: center; padding: 0 16px; font-size: 15px; color: var(--ink2); min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   /* The brake in full, or what is laid over it; what has room beside both only on a larger stage is left out. */
   .one > div > * { display: none; }
@@ -257,6 +265,10 @@ export const styles = css`
     .ctl { position: sticky; bottom: 0; order: 9; border-top: 2px solid var(--ink); border-bottom: 0; padding: 12px; z-index: 2; }
     .seg button { min-height: 58px; font-size: 17px; }
     .btn, .btn.tall { min-height: 58px; font-size: 17px; }
+    .seeblk { order: 2; padding: 10px 12px; }
+    .seeit .btn { text-align: center; line-height: 1.15; }
+    .moreless { order: 6; border-width: 0 0 2px; }
+    .why summary { min-height: 56px; }
     .h { order: 3; }
     .try { order: 4; }
     .side > .note, .side > .try { top: auto; padding: 6px 12px; font-size: 14px; line-height: 1.25; min-height: 0; border-width: 2px 0 0; }

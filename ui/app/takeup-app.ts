@@ -3,6 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
+import { Fullness, storeOf } from '../full.ts';
 import { slower } from '../pace.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { backToMine, show } from '../record/guest.ts';
@@ -41,6 +42,8 @@ import { undoButton, undone, undoStyles } from './undo-bar.ts';
 const SCROLL_FRAMES = 300;
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
+/** So many layers are in the row at first: gap fan, comb, forces, names. */
+const FEW_LAYERS = 4;
 /** Height of what tells how far the shoes part, px. */
 const PRESS_HIGH = { wide: 104, middle: 88, narrow: 112 } as const;
 /** Height of the counter's card, px. */
@@ -60,6 +63,7 @@ export class TakeupApp extends LitElement {
   ];
   readonly session: Session;
   readonly home: Home;
+  readonly full = new Fullness(storeOf());
   #instant: Instant;
   #readAt = 0;
   #before = 0;
@@ -90,9 +94,10 @@ export class TakeupApp extends LitElement {
     if (opened.linked) this.session.put(opened.linked, 'link opened');
     this.session.watches = () => this.#seesMoving;
     this.session.acts = (press) => this.#station().acts?.(this.session, press) ?? press;
-    this.session.addEventListener('change', () => {
-      this.#readAt = 0;
-    });
+    for (const told of [this.session, this.full])
+      told.addEventListener('change', () => {
+        this.#readAt = 0;
+      });
     this.home = new Home(this.session, opened, () => this.#scrolls());
     this.#scrolled = opened.scroll;
     this.#instant = this.#seen();
@@ -309,6 +314,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't' && !this.#covered) this.#table()?.open();
+    else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.moment.hands.hold) session.do(letGoHand);
@@ -446,9 +452,12 @@ export class TakeupApp extends LitElement {
 
   #layers() {
     const { session } = this;
-    const all = layerNames(session);
+    const whole = layerNames(session);
+    const { full } = this.full;
+    const all = full ? whole : whole.filter(([name], i) => i < FEW_LAYERS || session.layers[name]);
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
     return html`<div class="show" role="group" aria-label="Show">${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
+      ${full ? nothing : html`<button class="more" title="All layers, readings and steps of time (m)" @click=${() => this.full.turn()}>More</button>`}
       <div class="says">On: ${on.join(', ') || 'nothing'}</div></div>`;
   }
 
@@ -513,6 +522,13 @@ export class TakeupApp extends LitElement {
     return html`<takeup-press size=${size} ?roomy=${foot !== undefined} .session=${this.session} .style=${`bottom:${bottom}px;height:${height}px`}></takeup-press>`;
   }
 
+  /** All of it, or what tells most: where a station has both. */
+  #moreOrLess({ few }: Station) {
+    if (!few) return nothing;
+    const { full } = this.full;
+    return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? 'Less' : few}<kbd>m</kbd></button>`;
+  }
+
   /** What the station lays over the stage: beside the brake, or on a small stage over all of it, when asked for. */
   #over(page: PageView, station: Station) {
     const over = station.over?.(page) ?? nothing;
@@ -558,7 +574,7 @@ export class TakeupApp extends LitElement {
   #page(size: PageSize): PageView {
     const list = this.session.readings(this.#instant);
     const find = (key: string) => readingOf(list, key);
-    return { session: this.session, instant: this.#instant, find, size };
+    return { session: this.session, instant: this.#instant, find, size, full: this.full.full };
   }
 
   override render() {
@@ -593,7 +609,7 @@ export class TakeupApp extends LitElement {
         <aside class="side">
           ${size === 'narrow' || this.#stage()?.numbered ? namesList(session, this.#stage()?.names ?? []) : nothing}
           ${this.#bending?.beside(session, this.#instant)}
-          ${station.side(page)}
+          ${station.side(page)}${this.#moreOrLess(station)}
           ${station.controls(page)}
         </aside>
       </main>

@@ -3,6 +3,7 @@ import { BAR, roleOf, slidesAt, type Turning } from '../../sim/index.ts';
 import { yieldText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { cell, factorCell, liningCell } from '../pieces/cells.ts';
+import { fewReadings } from '../pieces/few.ts';
 import { icons } from '../pieces/icons.ts';
 import { timeRows } from '../pieces/time-line.ts';
 import { dragOf } from '../record/derive.ts';
@@ -41,7 +42,7 @@ function heading({ find, instant: i, session }: PageView): TemplateResult {
   const times = (lead ?? 0) / (trail ?? 1);
   if (!Number.isFinite(times) || !(find('torque').value > 0.05))
     return html`<p>The pistons have taken the shoes off the strut; the gap closes first.</p>`;
-  return html`<p>Both toes get the same ${number(push, 0)} N. The turning drum does the rest: the leading lining carries <b class="lead">${number(times, 1)} times</b> the pressure of the trailing one.</p>`;
+  return html`<p>Both toes get the same ${number(push, 0)} N; the turning drum makes the leading lining press <b class="lead">${number(times, 1)} times</b> as hard.</p>`;
 }
 
 function side(page: PageView): TemplateResult {
@@ -58,6 +59,9 @@ function side(page: PageView): TemplateResult {
         : session.turning < 0
           ? applyHint.backward
           : applyHint.stopped;
+  if (!page.full)
+    return html`<section class="blk h"><h1>Apply</h1>${heading(page)}</section>
+      ${fewReadings(find, ['brakeFactor', 'torque', 'clearanceMean'])}`;
   return html`<section class="blk h"><h1>Apply</h1>${heading(page)}</section>
     <section class="blk rd" aria-label="Readings">
       ${factorCell(find, i.locked !== null)}
@@ -84,7 +88,7 @@ function seenTurn({ wheel }: Session, name: string): string {
   return name === 'Forward' ? 'Backward' : 'Forward';
 }
 
-function controls({ session, size }: PageView): TemplateResult {
+function controls({ session, size, full }: PageView): TemplateResult {
   const bar = session.pressure / BAR;
   return html`<section class="blk ctl" aria-label="Controls">
     ${
@@ -93,13 +97,14 @@ function controls({ session, size }: PageView): TemplateResult {
         : html`<div><div class="lab" id="drum">Drum</div>
       <div class="row withhands"><div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div>${handsButton(session)}</div></div>`
     }
-    ${size === 'narrow' ? nothing : timeRows(session)}
+    ${size === 'narrow' || !(full || session.lookingBack) ? nothing : timeRows(session)}
     <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
   </section>`;
 }
 
 export const apply: Station = {
   id: 'apply',
+  few: 'All readings, slow motion, layers',
   pedal: true,
   wall: {
     readings: ['brakeFactor', 'torque', 'linePressure'],

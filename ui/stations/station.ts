@@ -19,6 +19,8 @@ export interface PageView {
   /** A reading of that moment by its key. */
   readonly find: Find;
   readonly size: PageSize;
+  /** All of it is shown, not what tells most alone. */
+  readonly full: boolean;
 }
 
 /** A pointer on the stage that a station takes for itself. */
@@ -42,6 +44,8 @@ export interface Station {
   readonly takes?: Taker;
   /** The moment as it is drawn, where the drawing makes more of it than there is. */
   drawn?(session: Session, instant: Instant): Instant;
+  /** What there is more of than is shown at first, in words of a button; none where all is shown. */
+  readonly few?: string;
   /** Has the pedal: space presses it, and the layers' row stands in the stage's foot. */
   readonly pedal?: boolean;
   /** Blocks beside the stage, from the top. */

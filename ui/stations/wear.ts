@@ -3,6 +3,7 @@ import { KM, roleOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
 import { cell, liningCell } from '../pieces/cells.ts';
+import { fewReadings } from '../pieces/few.ts';
 import { caution } from '../pieces/icons.ts';
 import '../pieces/chart-strip.ts';
 import { cautions } from '../cautions.ts';
@@ -29,6 +30,7 @@ const idea = (d: WearDesk): TemplateResult =>
 const desk = (page: PageView): WearDesk => deskOf(WearDesk, page.session);
 
 function readings(page: PageView, d: WearDesk): TemplateResult {
+  if (!page.full) return fewReadings(page.find, ['distance', 'restClearanceMean', 'tooth']);
   const { find, instant: i, session } = page;
   const { row } = d;
   const last = d.events.findLast((e) => e.kind === 'click' && e.distance <= session.state.distance);
@@ -66,7 +68,7 @@ function side(page: PageView): TemplateResult {
       ([id, name]) =>
         html`<button aria-pressed=${d.page === id} class=${d.page === id ? 'on' : ''} @click=${() => d.choosePage(id)}>${name}${id === 'events' && count > 0 ? html`<i>${count}</i>` : nothing}</button>`,
     )}</div>
-    ${body(page, d)}
+    ${body(page, d)}${page.size === 'narrow' ? html`<section class="blk seeblk">${seeIt(d)}</section>` : nothing}
     <section class="note">${caution}<div>${page.size === 'wide' ? cautions.wear : cautions.wearShort}</div></section>`;
 }
 
@@ -120,13 +122,14 @@ function controls(page: PageView): TemplateResult {
       ${drive(d)}
       <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
     </div>
-    ${seeIt(d)}
+    ${page.size === 'narrow' ? nothing : seeIt(d)}
     ${news(d)}
   </section>`;
 }
 
 export const wear: Station = {
   id: 'wear',
+  few: 'All readings, layers',
   key: (session, e, target) => {
     if (e.key !== 'c' || target.closest('input, textarea, select, dialog')) return false;
     deskOf(WearDesk, session).showClick();

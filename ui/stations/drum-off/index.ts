@@ -32,6 +32,7 @@ function side(page: PageView): TemplateResult {
 
 export const drumOff: Station = {
   id: 'drum-off',
+  few: 'Where a harder pull goes, layers',
   styles: drumStyles,
   beside: { wide: 0.35, middle: 0.36 },
   besideIs: 'Section B–B',
@@ -47,7 +48,7 @@ export const drumOff: Station = {
   over: (page) => {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(DrumDesk, page.session);
-    return html`<div class="onstage beside">${sectionCard(desk, false)}${teethTable(desk)}${forcePath(desk)}</div>`;
+    return html`<div class="onstage beside">${sectionCard(desk, false)}${teethTable(desk)}${page.full ? forcePath(desk) : html``}</div>`;
   },
   shown: (session) => session.rest,
   // On its way the rim is drawn by the pull.

@@ -12,6 +12,7 @@ import { verdict } from './words.ts';
 /** Park: one cable works both shoes; does it hold on the hill, both ways round? */
 export const park: Station = {
   id: 'park',
+  few: 'All readings, what is asked for',
   styles: parkStyles,
   beside: { wide: 0.3, middle: 0.33 },
   besideIs: 'Forces and cable',

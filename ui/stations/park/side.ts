@@ -3,6 +3,7 @@ import type { OnHill } from '../../../sim/index.ts';
 import { parkingRules } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
+import { why } from '../../pieces/few.ts';
 import { caution } from '../../pieces/icons.ts';
 import type { PageView } from '../station.ts';
 import { slopeStep } from './controls.ts';
@@ -38,13 +39,13 @@ function rules(desk: ParkDesk): TemplateResult {
     <p class="park-what" data-rule>${rule.what}. <b>${sureWord[rule.sure]}</b>.${rule.hand ? html` Hand at most ${rule.hand.newton} N (${rule.hand.sure}).` : nothing}</p>`;
 }
 
-function verdictBlock(desk: ParkDesk): TemplateResult {
+function verdictBlock(page: PageView, desk: ParkDesk): TemplateResult {
   const way = { down: desk.hill('down'), up: desk.hill('up') };
   const v = verdict(way[desk.nose], desk.rule, desk.nose, desk.jam);
   return html`<section class="blk park-verdict" aria-label="Verdict">
     <div class="park-says" role="status" data-verdict>${markOf(v.mark)}<div><strong>${v.text}</strong><span>${v.margin}</span></div></div>
     <button class="btn park-chocks" aria-pressed=${desk.loose} @click=${() => desk.letRoll(!desk.loose)}>${desk.loose ? 'Chock it' : 'Chocks away'}</button>
-    ${bars(desk, way)}${rules(desk)}</section>`;
+    ${bars(desk, way)}${why(page.full, rules(desk))}</section>`;
 }
 
 /** Notches as what they are spent on. */
@@ -58,7 +59,7 @@ function notches(desk: ParkDesk): TemplateResult {
       <div class="park-parts"><span data-spent="slack">slack ${number(s.slack, 1)}</span><span data-spent="stretch">stretch ${number(s.stretch, 1)}</span><span data-spent="turning">turning the lever ${number(s.turning, 1)}</span></div></div></div></div>`;
 }
 
-function readings(desk: ParkDesk): TemplateResult {
+function readings({ full }: PageView, desk: ParkDesk): TemplateResult {
   const slope = (nose: Nose) => {
     const { slope: held } = desk.hill(nose);
     return html`<div class="c" data-key="slope-${nose}"><b>Steepest held, nose ${nose}</b><div class="v">${Number.isFinite(held) ? number(down(100 * held, 1), 1) : 'any'}<small>%</small></div></div>`;
@@ -67,9 +68,9 @@ function readings(desk: ParkDesk): TemplateResult {
   const over = desk.rule.hand && wheel.handForce > desk.rule.hand.newton;
   return html`<section class="blk rd" aria-label="Readings">
     ${slope('down')}${slope('up')}
-    <div class="c" data-key="cable"><b>Cable pull, each wheel</b><div class="v">${number(desk.cable, 0)}<small>N</small></div></div>
-    <div class="c" data-key="hand" title="All cables together over ratio and efficiency of the hand lever"><b>Hand on the lever</b><div class="v">${number(wheel.handForce, 0)}<small>N</small>${over ? html`<em class="park-over">over ${desk.rule.hand?.newton}</em>` : nothing}</div></div>
-    ${notches(desk)}
+    ${full ? html`<div class="c" data-key="cable"><b>Cable pull, each wheel</b><div class="v">${number(desk.cable, 0)}<small>N</small></div></div>` : nothing}
+    <div class="c ${full ? '' : 'w'}" data-key="hand" title="All cables together over ratio and efficiency of the hand lever"><b>Hand on the lever</b><div class="v">${number(wheel.handForce, 0)}<small>N</small>${over ? html`<em class="park-over">over ${desk.rule.hand?.newton}</em>` : nothing}</div></div>
+    ${full ? notches(desk) : nothing}
   </section>`;
 }
 
@@ -77,8 +78,8 @@ export function parkSide(page: PageView, desk: ParkDesk): TemplateResult {
   const narrow = page.size === 'narrow';
   const short = page.size === 'middle';
   return html`<section class="blk h"><h1>Park</h1>${short ? nothing : html`<p>One cable works both shoes: the lever pushes the strut, and its pivot pushes back the other way.</p>`}</section>
-    ${verdictBlock(desk)}
-    ${readings(desk)}
+    ${verdictBlock(page, desk)}
+    ${readings(page, desk)}
     ${narrow ? html`<section class="blk park-panel">${hillFigure(desk)}${slopeStep(desk)}</section>${panels(desk)}` : nothing}
     <section class="note">${caution}<div>${cautions.park}${page.session.state.leverOffStop > 0 ? html` <b>${notFirst}</b>` : nothing}</div></section>`;
 }

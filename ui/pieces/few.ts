@@ -1,0 +1,14 @@
+import { html, type TemplateResult } from 'lit';
+import { cell, type Find } from './cells.ts';
+
+/** What tells most: three readings. All others are one key away. */
+export const fewReadings = (find: Find, keys: readonly string[]): TemplateResult =>
+  html`<section class="blk rd few" aria-label="Readings">${keys.slice(0, 3).map((key) => cell(find(key)))}</section>`;
+
+/**
+ * What is asked for by whoever wants to know why.
+ *
+ * @param open all is shown: no one has to ask
+ */
+export const why = (open: boolean, text: TemplateResult): TemplateResult =>
+  open ? text : html`<details class="why"><summary>Why</summary>${text}</details>`;
