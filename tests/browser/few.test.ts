@@ -76,10 +76,10 @@ it('leaves a layer that is on in the row, so that it can be switched off', async
   const { page, errors, close } = await browser.open({ few: true, path: '?station=apply' });
   await page.locator('takeup-stage canvas').waitFor();
   await page.keyboard.press('m');
-  await page.getByRole('button', { name: 'Heat' }).click();
+  await page.getByRole('button', { name: 'Heat', exact: true }).click();
   await page.keyboard.press('m');
   await expect.poll(async () => (await counted(page)).layers).toBe(5);
-  await page.getByRole('button', { name: 'Heat' }).click();
+  await page.getByRole('button', { name: 'Heat', exact: true }).click();
   await expect.poll(async () => (await counted(page)).layers).toBe(4);
   expect(errors).toEqual([]);
   await close();

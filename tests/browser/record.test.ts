@@ -78,7 +78,7 @@ it('comes back after a reload as it was: station, brake, state, layers, a pedal 
   await page.getByLabel('Brake on the bench').selectOption('Farm trailer');
   await page.getByRole('button', { name: 'Board', exact: true }).click();
   await page.getByRole('button', { name: 'Done' }).click();
-  await page.getByRole('button', { name: /^Gap fan/ }).click();
+  await page.getByRole('button', { name: /^Rest ghost/ }).click();
   await page.locator('takeup-pedal [role="slider"]').focus();
   await page.keyboard.press('Enter');
   await expect.poll(() => text(page, 'linePressure')).toMatch(/40\.0/);
@@ -89,7 +89,7 @@ it('comes back after a reload as it was: station, brake, state, layers, a pedal 
   await at(page, 'apply');
   await soon(async () => expect(await readings(page)).toEqual(before));
   await expect
-    .poll(() => page.getByRole('button', { name: /^Gap fan/ }).getAttribute('aria-pressed'))
+    .poll(() => page.getByRole('button', { name: /^Rest ghost/ }).getAttribute('aria-pressed'))
     .toBe('true');
   await page.getByRole('button', { name: 'Bench' }).click();
   const board = page.getByRole('button', { name: 'Board', exact: true });

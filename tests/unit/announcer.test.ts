@@ -68,3 +68,16 @@ it('tells nothing of what stood when the page opened', () => {
   expect(lines(6, () => 40)).toEqual([]);
   expect(lines(6, (t) => (t < 3 ? 40 : 0))).toEqual(['Pedal released']);
 });
+
+it('waits with a press while the brake is seen slowly: what it does comes first', () => {
+  const announcer = new Announcer({ pedal: 0, events: [] });
+  const out: string[] = [];
+  let events: readonly Happening[] = [];
+  for (let t = 0; t < 8; t += FRAME) {
+    if (at(t, 2)) events = [click(4)];
+    const paceNow = t > 1 && t < 1.9 ? 50 : 1;
+    const text = announcer.hear(t, { pedal: t > 0.9 ? 40 : 0, events, paceNow });
+    if (text && text !== out.at(-1)) out.push(text);
+  }
+  expect(out).toEqual(['Click: tooth 4', 'Pedal pressed: 40 bar']);
+});

@@ -9,6 +9,8 @@ const SPOKEN = 1.6;
 interface Heard {
   readonly pedal: number;
   readonly events: readonly Happening[];
+  /** How much slower than the clock the brake's time runs: what it does by the press is still to come. */
+  readonly paceNow?: number;
 }
 
 /**
@@ -39,7 +41,8 @@ export class Announcer {
    *
    * @param now s
    */
-  hear(now: number, { pedal, events }: Heard): string {
+  hear(now: number, { pedal, events, paceNow = 1 }: Heard): string {
+    if (paceNow > 1) this.#moved = now;
     this.#hearPedal(now, Math.round(pedal));
     const last = events.at(-1);
     if (last && last !== this.#last) this.#waiting.set(last.kind, last.text);
