@@ -230,7 +230,7 @@ it('the toothed lever: lifted off its teeth by keys, turned back, its force told
     path: '?state=Worn-in',
   });
   await handsIn(page);
-  const row = page.locator('.hands-list [data-part="toothed lever"]');
+  const row = page.locator('.hands-list [data-part="adjuster lever"]');
   await row.focus();
   await page.keyboard.press('Enter');
   await soonNear(read(page, 'tooth'), 5, { abs: 0 }, 'tooth');

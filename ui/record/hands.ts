@@ -12,7 +12,7 @@ export const handParts = [
   'rear shoe',
   'both toes',
   'strut',
-  'toothed lever',
+  'adjuster lever',
   'parking lever',
   'cable',
   'front piston',

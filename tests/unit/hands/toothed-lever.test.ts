@@ -57,15 +57,15 @@ describe('a toothed lever in the hand', () => {
     session.standing('Worn-in');
     session.do(openHands, true);
     const desk = new HandsDesk(session);
-    expect(desk.parts).toContain('toothed lever');
+    expect(desk.parts).toContain('adjuster lever');
     expect(session.state.tooth).toBe(5);
     const gap = session.rest.shoes.front.gap[24] ?? 0;
-    desk.take('toothed lever');
+    desk.take('adjuster lever');
     // Level pulls do nothing while it is in its teeth.
     desk.pull(-10, 0);
     expect(session.state.tooth).toBe(5);
     desk.letGo();
-    desk.take('toothed lever');
+    desk.take('adjuster lever');
     for (let n = 0; n < 3; n++) desk.pull(0, 10);
     expect(desk.lever?.free).toBe(true);
     expect(desk.force(session.instant())).toBeGreaterThan(desk.lever?.pull ?? 0);
@@ -88,10 +88,10 @@ describe('a toothed lever in the hand', () => {
     session.standing('Worn-in');
     session.do(openHands, true);
     const desk = new HandsDesk(session);
-    desk.takeAt('toothed lever', session.instant(), [-60, 14]);
+    desk.takeAt('adjuster lever', session.instant(), [-60, 14]);
     const { hold } = session.moment.hands;
     if (!hold) throw new Error('not held');
-    const [x, y] = placeNow(session.brake, session.instant(), 'toothed lever', hold.at);
+    const [x, y] = placeNow(session.brake, session.instant(), 'adjuster lever', hold.at);
     near(x, -60, { abs: 1e-9 });
     desk.follow(session.instant(), [x, y + 6]);
     expect([desk.lever?.free, session.state.tooth]).toEqual([true, 5]);
@@ -104,6 +104,6 @@ describe('a toothed lever in the hand', () => {
   it('is in no list where there is none', () => {
     const session = Session.of(farmTrailer, true);
     session.do(openHands, true);
-    expect(new HandsDesk(session).parts).not.toContain('toothed lever');
+    expect(new HandsDesk(session).parts).not.toContain('adjuster lever');
   });
 });

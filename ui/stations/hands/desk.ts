@@ -69,7 +69,7 @@ export class HandsDesk {
   get parts(): readonly HandPart[] {
     const lever = leverForm(this.session.brake) !== null;
     return handParts.filter(
-      (p) => (p !== 'drum' || !this.record.drumOff) && (p !== 'toothed lever' || lever),
+      (p) => (p !== 'drum' || !this.record.drumOff) && (p !== 'adjuster lever' || lever),
     );
   }
 
@@ -113,7 +113,7 @@ export class HandsDesk {
     if (part === 'drum')
       return { ...press, coasts: true, ...(hold ? { rim: this.#rim(hold) } : {}) };
     // Lifted off its teeth the lever moves no shoe: what it does to the strut stands in the tooth.
-    return hold && part !== 'toothed lever' ? { ...press, hands: this.#of(hold) } : press;
+    return hold && part !== 'adjuster lever' ? { ...press, hands: this.#of(hold) } : press;
   }
 
   #rim(hold: Hold): RimHand {
@@ -173,7 +173,7 @@ export class HandsDesk {
       case 'front piston':
       case 'rear piston':
         return [hand(part)];
-      case 'toothed lever':
+      case 'adjuster lever':
       case 'drum':
         return [];
     }
@@ -196,7 +196,7 @@ export class HandsDesk {
           (front.strutSeat[0] + rear.strutSeat[0]) / 2,
           (front.strutSeat[1] + rear.strutSeat[1]) / 2,
         ];
-      case 'toothed lever':
+      case 'adjuster lever':
         // The row of teeth, from the pin.
         return [0, -(leverForm(this.session.brake)?.toothRadius ?? 0)];
       case 'parking lever':
@@ -213,7 +213,7 @@ export class HandsDesk {
   take(part: HandPart = this.record.part, at: Point = this.usual(part)): void {
     const { session } = this;
     const now = session.instant();
-    const turn = part === 'toothed lever' ? now.tooth : now.drumAngle;
+    const turn = part === 'adjuster lever' ? now.tooth : now.drumAngle;
     session.do(grab, part, at, placeNow(session.brake, now, part, at), turn);
   }
 
@@ -236,7 +236,7 @@ export class HandsDesk {
       return;
     }
     const [x, y] = hold.to;
-    if (this.record.part === 'toothed lever') {
+    if (this.record.part === 'adjuster lever') {
       this.#lever.pull(Math.sign(right), up / this.rate);
       return;
     }
@@ -272,7 +272,7 @@ export class HandsDesk {
   follow(drawn: Instant, to: Point): void {
     const { hold, part } = this.record;
     if (!hold) return;
-    if (part === 'toothed lever') {
+    if (part === 'adjuster lever') {
       this.#lever.goTo(to);
       return;
     }

@@ -27,7 +27,7 @@ export class LeverHand {
   get now(): LeverInHand | null {
     const { limit, rate, record, session } = this.#desk;
     const { hold, part } = record;
-    if (!hold || part !== 'toothed lever') return null;
+    if (!hold || part !== 'adjuster lever') return null;
     const { brake, state } = session;
     const now = session.instant();
     const reach = hold.to[1] - placeNow(brake, now, part, hold.at)[1];
@@ -53,7 +53,7 @@ export class LeverHand {
     session.do(pullTo, to, hold.turn);
     if (!this.now?.free) return;
     const { state } = session;
-    const from = placeNow(session.brake, session.instant(), 'toothed lever', hold.at);
+    const from = placeNow(session.brake, session.instant(), 'adjuster lever', hold.at);
     const by = Math.round((to[0] - from[0]) / this.#pitch);
     const tooth = Math.max(0, Math.min(hold.turn, state.tooth + by));
     if (tooth !== state.tooth) session.do(putState, { ...state, tooth });

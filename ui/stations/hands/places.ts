@@ -28,7 +28,7 @@ function frameOf(brake: Brake, instant: Instant, part: HandPart): Frame {
     }
     case 'strut':
       return places.strut;
-    case 'toothed lever':
+    case 'adjuster lever':
       return places.lever ?? places.strut;
     case 'parking lever':
     case 'cable':
@@ -51,11 +51,13 @@ export function unplaced(brake: Brake, instant: Instant, part: HandPart, [x, y]:
 const onShoe: readonly PartId[] = ['web', 'table', 'lining', 'lever window', 'hold-down'];
 const onStrut: readonly PartId[] = ['strut', 'strut fork', 'screw', 'sleeve', 'strut spring'];
 
+const onLever: readonly PartId[] = ['toothed lever', 'lever pin'];
+
 /** What is taken hold of where a part of the drawing is pressed; null: nothing that can be. */
 export function holdable({ part, side }: Pointed): HandPart | null {
   if (onShoe.includes(part)) return side ? `${side as Side} shoe` : null;
   if (onStrut.includes(part)) return 'strut';
-  if (part === 'toothed lever' || part === 'lever pin') return 'toothed lever';
+  if (onLever.includes(part)) return 'adjuster lever';
   if (part === 'parking lever' || part === 'lever pivot' || part === 'lever stop')
     return 'parking lever';
   if (part === 'cable') return 'cable';

@@ -49,7 +49,7 @@ function figures(desk: HandsDesk, now: Instant): readonly Told[] {
         strut,
         home,
       ];
-    case 'toothed lever': {
+    case 'adjuster lever': {
       const lever = desk.lever;
       return [
         told('lift', 'Off its tooth’s root', lever?.lift ?? 0, 2, 'mm'),

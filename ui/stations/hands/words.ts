@@ -6,7 +6,7 @@ export const rows: Readonly<Record<HandPart, readonly [name: string, does: strin
   'rear shoe': ['Rear shoe', 'pull, push, anywhere on it'],
   'both toes': ['Both toes', 'spread, press together'],
   strut: ['Strut', 'its play'],
-  'toothed lever': ['Toothed lever', 'lift it, turn it back'],
+  'adjuster lever': ['Toothed lever', 'lift it, turn it back'],
   'parking lever': ['Parking lever', 'pull at the hook'],
   cable: ['Cable', 'pull'],
   'front piston': ['Front piston', 'push back: fluid goes'],
@@ -23,7 +23,7 @@ export const tells: Readonly<Record<HandPart, string>> = {
   'both toes':
     'Two hands part the toes from the strut only when they beat its clamp. Pressed together nothing gives: the strut takes it.',
   strut: 'It lies clamped between the shoes: pull it, and the pair goes along.',
-  'toothed lever':
+  'adjuster lever':
     'Pulled up its slot it leaves its teeth: then nothing but the hand holds the strut’s length, and it turns back tooth by tooth. Let go, it drops in where it is.',
   'parking lever':
     'It turns once the pull beats the springs, and presses the strut with many times what the hand gives.',
