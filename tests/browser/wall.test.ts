@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { soon } from './soon.ts';
@@ -55,7 +56,7 @@ it('has room for its words and buttons in every station where a guest stands, on
   await page.getByLabel('Fault', { exact: true }).selectOption('stuck piston');
   await page.getByLabel('Guest on the bench').waitFor();
   await page.keyboard.press('w');
-  const leave = page.locator('.wall .hands button', { hasText: 'Leave the wall' });
+  const leave = page.getByRole('button', { name: 'Leave the wall' });
   await leave.waitFor();
   for (const [width, height] of [
     [1920, 1080],
@@ -102,6 +103,135 @@ it('turns to a right-hand wheel: forward is clockwise, the leading shoe on the r
   await expect.poll(async () => (await leading.boundingBox())?.x ?? 0).toBeGreaterThan(700);
   await shot('right-hand');
   await pedal.press('Home');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+const STATIONS = [
+  ['1', 'apply'],
+  ['3', 'drum-off'],
+  ['4', 'park'],
+  ['5', 'inspect'],
+  ['6', 'new-shoes'],
+  ['7', 'faults'],
+] as const;
+
+/** px a mm at which the brake is drawn. */
+const scaleOf = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const stage = document
+      .querySelector('takeup-app')
+      ?.shadowRoot?.querySelector('takeup-stage') as unknown as {
+      drawings: readonly { view: { scale: number } }[];
+    };
+    return stage.drawings[0]?.view.scale ?? 0;
+  });
+
+it('shows the brake 1.3 to 1.4 times as large as the desk does, in every station', async () => {
+  for (const [width, height] of [
+    [1920, 1080],
+    [1366, 768],
+  ] as const) {
+    const { page, errors, shot, close } = await browser.open({
+      viewport: { width, height },
+      reducedMotion: 'reduce',
+      path: '?station=apply&state=Second+set',
+    });
+    await page.locator('takeup-app canvas').first().waitFor();
+    await expect.poll(() => scaleOf(page)).toBeGreaterThan(1);
+    const desk = await scaleOf(page);
+    await page.keyboard.press('w');
+    for (const [key, id] of STATIONS) {
+      await page.keyboard.press(key);
+      await page.locator(`main.wall[data-station="${id}"]`).waitFor();
+      await soon(async () => {
+        const times = (await scaleOf(page)) / desk;
+        expect(times, `${id} at ${width}`).toBeGreaterThanOrEqual(1.3);
+        expect(times, `${id} at ${width}`).toBeLessThanOrEqual(1.42);
+        const over = await page
+          .locator('.wall .words')
+          .evaluate((e) => [e.scrollHeight - e.clientHeight, e.scrollWidth - e.clientWidth]);
+        expect(over, `${id} at ${width}`).toEqual([0, 0]);
+      });
+      await shot(`wall-${id}-${width}`);
+    }
+    expect(errors).toEqual([]);
+    await close();
+  }
+});
+
+it('works by its large buttons, by keys, and by the four of a remote; letters can be switched off', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    reducedMotion: 'reduce',
+    path: '?station=apply&state=Second+set',
+  });
+  await page.locator('takeup-app canvas').first().waitFor();
+  const ask = (what: string) =>
+    page.evaluate(`document.querySelector('takeup-app').session.${what}`);
+  await page.keyboard.press('w');
+  const acts = page.locator('.wall .act');
+  await expect.poll(() => acts.allInnerTexts()).toEqual(['Press\nSpace', 'Turn round\nB']);
+  await page.keyboard.press('PageDown');
+  await expect.poll(() => ask('pedal')).toBe(40);
+  await page.keyboard.press('PageDown');
+  await expect.poll(() => ask('pedal')).toBe(0);
+  await page.keyboard.press('b');
+  await expect.poll(() => ask('turning')).toBe(-1);
+  await page.keyboard.press('PageUp');
+  await expect.poll(() => ask('turning')).toBe(1);
+  for (const [key, layer] of [
+    ['g', 'fan'],
+    ['p', 'comb'],
+    ['v', 'forces'],
+    ['x', 'ghost'],
+  ]) {
+    const before = await ask(`layers.${layer}`);
+    await page.keyboard.press(key as string);
+    await expect.poll(() => ask(`layers.${layer}`), key).toBe(!before);
+    await page.keyboard.press(key as string);
+  }
+  // The loupe: its bar tells how far a press came.
+  await page.keyboard.press('o');
+  await page.locator('.wall takeup-press').waitFor();
+  await page.keyboard.press('o');
+
+  await page.keyboard.press('3');
+  await expect.poll(() => acts.first().innerText()).toContain('Pull the drum');
+  await page.keyboard.press('Space');
+  await expect.poll(() => page.locator('.wall .says').innerText()).toContain('held by the lip');
+  const tooth = (await ask('state.tooth')) as number;
+  await page.keyboard.press('b');
+  await expect.poll(() => ask('state.tooth')).toBe(tooth - 1);
+  await page.keyboard.press('4');
+  await expect.poll(() => acts.first().innerText()).toContain('notch');
+  const slope = acts.nth(1);
+  const asked = await slope.innerText();
+  await page.keyboard.press('ArrowLeft');
+  await expect.poll(() => slope.innerText()).not.toBe(asked);
+  await page.keyboard.press('2');
+  await expect.poll(() => acts.first().innerText()).toContain('next click');
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => ask('state.tooth')).toBe(tooth);
+
+  await page.keyboard.press('.');
+  await page.locator('main.wall.blank').waitFor();
+  await page.keyboard.press('.');
+  await page.locator('main.wall:not(.blank)').waitFor();
+  await page.keyboard.press('?');
+  const card = page.getByRole('dialog', { name: 'Keys of the wall' });
+  await card.waitFor();
+  await shot('wall-keys');
+  expect(await card.innerText()).toContain('Page Down');
+  await card.getByRole('checkbox').uncheck();
+  await page.keyboard.press('?');
+  await card.waitFor({ state: 'detached' });
+  const fan = await ask('layers.fan');
+  await page.keyboard.press('g');
+  await page.keyboard.press('.');
+  await page.keyboard.press('PageDown');
+  await expect.poll(() => ask('moment.parts.lessons.keys')).toBe(false);
+  expect(await ask('layers.fan')).toBe(fan);
+  expect(await page.locator('main.wall.blank').count()).toBe(0);
   expect(errors).toEqual([]);
   await close();
 });

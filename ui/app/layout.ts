@@ -71,17 +71,14 @@ export function brakeView(
   if (session.wall) {
     // Lines twice as heavy on a full screen, less where the brake itself is smaller.
     const heavy = Math.max(1.4, Math.min(2, height / 540));
-    const wall = { ...base, k: heavy, text: 2, narrow: false, wall: true };
+    const text = 2 * Math.min(1, height / 1080, whole / 1267);
+    const wall = { ...base, k: heavy, text, narrow: false, wall: true };
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
     if (session.layers.loupe)
       return { ...wall, k: 0.7, scale: 112 / rim, origin: [width - 128, free - 128] };
-    // A lesson's words stand beside the brake and in its corners: it takes the whole height.
-    if (session.station === 'lessons') {
-      const scale = within(width / (2 * (rim + 28)), (free - 40) / (2 * (rim + 4)));
-      return { ...wall, tall: true, scale, origin: [width / 2, free / 2 + 8] };
-    }
-    const scale = within(width / (2 * (rim + 28)), (free - 250) / (2 * (rim + 10)));
-    return { ...wall, scale, origin: [width / 2, free / 2 + 40] };
+    // Words stand beside the brake and in its corners: it takes the whole height.
+    const scale = within(width / (2 * (rim + 26)), (free - 18) / (2 * (rim + 4)));
+    return { ...wall, tall: true, scale, origin: [width / 2, free / 2 + 5] };
   }
   if (session.layers.loupe && narrow) {
     return { ...base, scale: 37 / rim, origin: [width - 52, 52] };

@@ -28,8 +28,7 @@ export const styles = css`
   .util .brake select { font-weight: 620; height: 38px; min-width: 60px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   /* The rest of the wall's rules comes with its words. */
-  .wall { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); flex: 1; min-height: 0; background: var(--sheet); }
-  .wall.own { grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); }
+  .wall { display: grid; grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); flex: 1; min-height: 0; background: var(--sheet); }
   .stage { position: relative; background: var(--sheet); border: 2px solid var(--ink); min-height: 0; min-width: 0; overflow: hidden; }
   .side { display: flex; flex-direction: column; gap: 12px; min-height: 0; overflow-y: auto; }
   .blk { background: var(--sheet); border: 2px solid var(--ink); flex: none; }

@@ -14,6 +14,7 @@ import { type StationId, stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { icons, lens, mark } from '../pieces/icons.ts';
+import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
 import { type Entry, handsEntry, stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
@@ -26,11 +27,9 @@ import { guestBar, guestStyles } from './guest-bar.ts';
 import { layerNames } from './layer-names.ts';
 import { footOf } from './layout.ts';
 import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
-import { bring, bringRest, ready } from './waiting.ts';
-import './readings-table.ts';
-import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
 import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
+import { bring, bringRest, ready } from './waiting.ts';
 import './pedal.ts';
 import { printDone, printMoment } from './print-done.ts';
 import { FocusMover, keepsSpace } from './space-key.ts';
@@ -224,7 +223,11 @@ export class TakeupApp extends LitElement {
   #pointerUp = (): void => this.session.close();
 
   #print = (): void => {
-    printMoment(this.#page(pageSize()), this.#station(), this.#stage()?.drawings ?? []);
+    printMoment(
+      this.#page(pageSize()),
+      this.#station(),
+      this.#stage()?.drawings ?? [],
+    );
   };
 
   #tick = (now: number): void => {
@@ -287,8 +290,13 @@ export class TakeupApp extends LitElement {
       return;
     }
     if (e.altKey) return;
+    const { session } = this;
     const called = stations.find((s) => s.key === e.key);
     if (this.#station().key?.(this.session, e, target)) {
+      e.preventDefault();
+      return;
+    }
+    if (session.wall && this.#onWall(e, target)) {
       e.preventDefault();
       return;
     }
@@ -301,7 +309,6 @@ export class TakeupApp extends LitElement {
     const list = target.closest('select');
     const sought = (o: HTMLOptionElement) => o.label.trim().startsWith(e.key);
     if (list && (!called || [...list.options].some(sought))) return;
-    const { session } = this;
     if (called?.id === 'ask') this.#ask();
     else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
@@ -313,7 +320,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'Escape' && session.lookingBack) session.lookAtNow();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
-    else if (e.key === 't' && !this.#covered) this.#table()?.open();
+    else if (e.key === 't' && !this.#covered) this.#openTable();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
@@ -327,6 +334,16 @@ export class TakeupApp extends LitElement {
     else return;
     e.preventDefault();
   };
+
+  /** A key of the wall, where no lesson has its own. */
+  #onWall(e: KeyboardEvent, target: Element): boolean {
+    const { session } = this;
+    const station = this.#station();
+    const page = this.#page(pageSize());
+    if (station.wallPage?.(page, []) || !this.#wallSide || !this.#wallKey) return false;
+    const actions = this.#wallSide.wallActions(page, station);
+    return this.#wallKey(session, e, target, actions, this.#turnKeys);
+  }
 
   /** Space is the pedal, save where what has the focus keeps it. */
   #spaceDown(e: KeyboardEvent, target: Element): void {
@@ -377,8 +394,11 @@ export class TakeupApp extends LitElement {
     return this.renderRoot.querySelector<StageView>('takeup-stage');
   }
 
-  #table(): ReadingsTable | null {
-    return this.renderRoot.querySelector<ReadingsTable>('takeup-readings');
+  async #openTable(): Promise<void> {
+    await import('./readings-table.ts');
+    const table = this.renderRoot.querySelector<ReadingsTable>('takeup-readings');
+    await table?.updateComplete;
+    table?.open();
   }
 
   /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
@@ -440,13 +460,13 @@ export class TakeupApp extends LitElement {
         ${
           size === 'narrow'
             ? nothing
-            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#table()?.open()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
+            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#openTable()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
         <button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#table()?.open()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()}></takeup-bench-sheet>
       <takeup-readings .session=${session} .instant=${this.#instant} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
 
@@ -543,13 +563,23 @@ export class TakeupApp extends LitElement {
   }
 
   /** What stands beside the drawing on a wall: loaded when there is one. */
-  #wallSide: typeof import('./wall-side.ts').wallSide | null = null;
+  #wallSide: typeof import('./wall-side.ts') | null = null;
+  #wallKey: typeof import('./wall-keys.ts').wallKey | null = null;
+  /** The list of the wall's keys is open. */
+  #keys = false;
+
+  #turnKeys = (): void => {
+    this.#keys = !this.#keys;
+    this.requestUpdate();
+  };
 
   #bringWall(): void {
-    import('./wall-side.ts').then(
-      ({ wallSide, wallStyles: { styleSheet } }) => {
+    Promise.all([import('./wall-side.ts'), import('./wall-keys.ts')]).then(
+      ([side, { wallKey }]) => {
+        const { styleSheet } = side.wallStyles;
         if (styleSheet && !this.#wallSide) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
-        this.#wallSide = wallSide;
+        this.#wallSide = side;
+        this.#wallKey = wallKey;
         this.requestUpdate();
       },
       () => undefined,
@@ -562,11 +592,11 @@ export class TakeupApp extends LitElement {
     if (!this.#wallSide) this.#bringWall();
     const own =
       station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
-    return html`<main class="wall ${own ? 'own' : ''} ${own?.blank ? 'blank' : ''}" data-station=${session.station}>
+    return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
           <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>
         </section>
-        ${own?.side ?? this.#wallSide?.(page, station, () => session.showOnWall(false), this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
+        ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -593,7 +623,7 @@ export class TakeupApp extends LitElement {
           ? guest
           : carried;
     return html`${this.#top(size)}${troubleBar(this.home)}
-      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#table()?.open()}>
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bending?.bow}></takeup-stage>

@@ -5,7 +5,6 @@ import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';
 import { bringPrint } from './print-done.ts';
-import { loadMore } from './readings-table.ts';
 
 /** Stations that can be shown, and why others cannot. */
 const there = new Map<Loaded['id'], Station>();
@@ -61,7 +60,7 @@ export async function bringRest(): Promise<void> {
     import('./bench-sheet.ts'),
     import('./wall-side.ts'),
     import('../pieces/look-back-rows.ts'),
-    loadMore(),
+    import('./readings-table.ts').then(({ loadMore }) => loadMore()),
     import('./bending.ts'),
   ]);
 }

@@ -3,15 +3,17 @@ import type { Reading } from '../../sim/index.ts';
 import { down, number } from '../format.ts';
 import { paceName } from '../pace.ts';
 import { agoText } from '../pieces/ago-text.ts';
-import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
+import { NARROW } from '../pieces/page-sizes.ts';
 import { backToMine } from '../record/guest.ts';
 import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
-import type { PageView, Station } from '../stations/station.ts';
+import { presenterKeys } from '../stations/lessons/part.ts';
+import type { PageView, Station, WallAction } from '../stations/station.ts';
 import { namesList } from './names-bar.ts';
+import { keysOfWall, wallLayers } from './wall-keys.ts';
 
-/** The half of the wall beside the drawing: what is asked of the class to look at, in large type. */
+/** What stands beside the drawing on the wall: what the class is asked to look at, and what to do, in large type. */
 
 const big = (r: Reading): TemplateResult => {
   // A lining is never shown thicker than it is.
@@ -19,85 +21,136 @@ const big = (r: Reading): TemplateResult => {
   return html`<div class="figure" data-key=${r.key}><b>${r.name}</b><div>${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</div></div>`;
 };
 
+/** The station's one or two main things to do; the first is the next. */
+export function wallActions(page: PageView, station: Station): readonly WallAction[] {
+  const own = station.wall?.actions?.(page);
+  if (own) return own;
+  if (!station.pedal) return [];
+  const { session } = page;
+  return [
+    {
+      name: 'Press',
+      does: () => session.pressTo(PRESS_BAR),
+      letGo: () => session.release(),
+    },
+    { name: 'Turn round', does: () => session.turn(session.turning > 0 ? -1 : 1) },
+  ];
+}
+
+const ACTION_KEYS = ['Space', 'B'];
+
+function action(a: WallAction, index: number): TemplateResult {
+  const end = a.letGo;
+  const enter = (e: KeyboardEvent): void => {
+    if (e.key === 'Enter' && !e.repeat) a.does();
+  };
+  const face = html`<span>${a.name}</span><kbd>${ACTION_KEYS[index]}</kbd>`;
+  const looks = index === 0 ? 'act main' : 'act';
+  return end
+    ? html`<button class=${looks} @pointerdown=${a.does} @pointerup=${end} @pointerleave=${end} @keydown=${enter} @keyup=${end}>${face}</button>`
+    : html`<button class=${looks} ?disabled=${a.off === true} @click=${a.does}>${face}</button>`;
+}
+
+/** The keys of the wall, told where they are asked for, and switched off. */
+function keysCard(page: PageView, close: () => void): TemplateResult {
+  const { session } = page;
+  const { keys } = session.moment.parts.lessons;
+  return html`<section class="keycard" role="dialog" aria-label="Keys of the wall">
+    <dl>${keysOfWall.map(([key, does]) => html`<div><dt>${key}</dt><dd>${does}</dd></div>`)}</dl>
+    <div class="foot"><label><input type="checkbox" .checked=${keys} @change=${(e: Event) => session.do(presenterKeys, (e.target as HTMLInputElement).checked)} />Keys of one letter work</label>
+    <button @click=${close}>Close <kbd>?</kbd></button></div></section>`;
+}
+
+export interface WallDoes {
+  leave(): void;
+  /** The list of keys is open; opens or closes it. */
+  readonly keys: boolean;
+  turnKeys(): void;
+}
+
 /**
- * @param beside what is told of shoes that bend, in place of the keys; may be empty
+ * @param beside what is told of shoes that bend, in place of the layers; may be empty
  * @param names the parts' names where the drawing shows their numbers alone: they take the readings' place
  */
 export function wallSide(
   page: PageView,
   station: Station,
-  leave: () => void,
+  wall: WallDoes,
   names: readonly NumberedName[],
   beside: string,
 ): TemplateResult {
   const { session, find } = page;
   const keys = station.wall?.readings ?? ['restClearanceMean', 'strutForce', 'tooth'];
-  const hold = () => session.pressTo(PRESS_BAR);
-  const letGo = () => session.release();
+  const press = session.showing || (station.pedal && session.layers.loupe);
+  const figures =
+    names.length > 0
+      ? namesList(session, names)
+      : press
+        ? html`<takeup-press wall .session=${session}></takeup-press>${big(find('tooth'))}`
+        : html`<div class="figures">${keys.map((key) => big(find(key)))}</div>`;
+  const letters = session.moment.parts.lessons.keys;
   return html`<section class="words" aria-label="For the class">
       <h1>${stationNames[station.id]}</h1>
       ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
       <div class="says">${session.lookingBack ? html`<p>${agoText(session.lookingBack)}, time at ${paceName(session.pace)}.</p>` : (station.wall?.says?.(page) ?? nothing)}</div>
-      ${names.length > 0 ? namesList(session, names) : html`<div class="figures">${keys.map((key) => big(find(key)))}</div>`}
+      ${figures}
+      <div class="acts">${wallActions(page, station).map(action)}</div>
+      ${
+        beside
+          ? html`<p class="besides">${beside}</p>`
+          : html`<div class="layers" role="group" aria-label="Show">${wallLayers.map(
+              ([key, layer, name]) =>
+                html`<button class=${session.layers[layer] ? 'on' : ''} aria-pressed=${session.layers[layer]} @click=${() => session.toggle(layer)}>${letters ? html`<kbd>${key}</kbd>` : nothing}${name}</button>`,
+            )}</div>`
+      }
       <div class="hands">
-        ${
-          station.pedal
-            ? html`<button class="main" @pointerdown=${hold} @pointerup=${letGo} @pointerleave=${letGo} @keydown=${(
-                e: KeyboardEvent,
-              ) => {
-                if (e.key === 'Enter' && !e.repeat) hold();
-              }} @keyup=${letGo}>Press the pedal</button>`
-            : nothing
-        }
-        ${
-          station.pedal && !session.guest && session.reel.crests.length > 0
-            ? html`<button @click=${() => (session.lookingBack ? session.lookAtNow() : session.lastClick())}>${session.lookingBack ? 'Now' : 'Last click'}</button>`
-            : nothing
-        }
         ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}
-        <button @click=${leave}>Leave the wall</button>
+        <button aria-expanded=${wall.keys} @click=${() => wall.turnKeys()}><kbd>?</kbd>keys</button>
+        <button class="leave" aria-label="Leave the wall" @click=${() => wall.leave()}><kbd>Esc</kbd>desk</button>
       </div>
-      <p class=${beside ? 'besides' : 'keys'}>${beside || 'Space: pedal · C: last click · F: full screen · Esc: back'}</p>
+      ${wall.keys ? keysCard(page, () => wall.turnKeys()) : nothing}
     </section>`;
 }
 
 export const wallStyles = css`
+  .wall { --u: min(100vw / 1920, 100vh / 1080); }
   .wall.blank > * { visibility: hidden; }
   .wall .stage { border: 0; }
-  .wall .words { display: flex; flex-direction: column; gap: 3vh; padding: 4vh 60px 3vh 30px; min-height: 0; overflow: hidden; font-size: 44px; line-height: 1.2; }
-  .wall h1 { margin: 0; font-size: 63px; line-height: 1.1; font-weight: 800; }
-  .wall .guestline { margin: 0; padding-left: 40px; background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px) 0 0 / 22px 100% no-repeat; }
-  .wall .says { min-height: 3.6em; }
+  .wall .words { position: relative; display: flex; flex-direction: column; gap: calc(14 * var(--u)); padding: calc(22 * var(--u)) calc(34 * var(--u)) calc(22 * var(--u)) calc(14 * var(--u)); min-height: 0; min-width: 0; overflow: hidden; font-size: calc(40 * var(--u)); line-height: 1.16; }
+  .wall h1 { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); margin: 0; font-size: calc(40 * var(--u)); }
+  .wall .guestline { margin: 0; font-size: calc(34 * var(--u)); padding-left: calc(36 * var(--u)); background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px) 0 0 / calc(22 * var(--u)) 100% no-repeat; }
   .wall .says p { margin: 0; }
-  .wall .figures { display: grid; gap: 2.4vh; margin-top: auto; }
-  .wall .figure { border: 4px solid var(--ink); padding: 8px 24px 10px; display: flex; align-items: baseline; justify-content: space-between; gap: 24px; }
-  .wall .figure b { font-size: 40px; font-weight: 600; line-height: 1.15; }
-  .wall .figure div { font-size: 76px; line-height: 1.1; font-weight: 760; white-space: nowrap; }
-  .wall .figure small { font-size: 40px; margin-left: 12px; font-weight: 600; }
-  .wall .hands { display: flex; gap: 24px; }
-  .wall button { border: 4px solid var(--ink); min-height: 84px; padding: 0 34px; font-size: 38px; font-weight: 700; }
-  .wall button.main { background: var(--ink); color: var(--sheet); flex: 1; text-align: center; }
-  /* Three of them in a row: in two lines at most. */
-  .wall .hands:has(:nth-child(3)) button { padding: 0 14px; flex: 1 1 auto; text-align: center; line-height: 1.05; }
-  .wall .keys, .wall .besides { margin: 0; font-size: 34px; color: var(--ink2); }
-  @media ${COMPACT} {
-    .wall .words { font-size: 34px; padding: 3vh 30px 2vh 20px; gap: 2vh; }
-    .wall h1 { font-size: 48px; }
-    .wall .figure { padding: 4px 16px; }
-    .wall .figure b { font-size: 34px; }
-    .wall .figure div { font-size: 54px; }
-    .wall .figure small, .wall .keys { font-size: 34px; }
-    .wall .keys { display: none; }
-    .wall button { min-height: 64px; font-size: 34px; padding: 0 18px; }
-    .wall .guestline ~ .says { min-height: 0; }
-    .wall .hands:has(:nth-child(3)) { gap: 8px; }
-    .wall .hands:has(:nth-child(3)) button { padding: 0 3px; font-size: 30px; }
-  }
+  .wall .says b { font-weight: 780; }
+  .wall .figures { display: grid; }
+  .wall .figure { border-top: calc(4 * var(--u)) solid var(--ink); padding: calc(4 * var(--u)) 0; display: flex; align-items: baseline; justify-content: space-between; gap: calc(14 * var(--u)); }
+  .wall .figure b { font-size: calc(36 * var(--u)); font-weight: 580; line-height: 1.1; }
+  .wall .figure div { font-size: calc(72 * var(--u)); line-height: 1.08; font-weight: 760; white-space: nowrap; }
+  .wall .figure small { font-size: calc(36 * var(--u)); margin-left: calc(10 * var(--u)); font-weight: 600; }
+  .wall .acts { display: grid; gap: calc(12 * var(--u)); margin-top: auto; }
+  .wall .act { border: calc(4 * var(--u)) solid var(--ink); min-height: calc(92 * var(--u)); padding: 0 calc(24 * var(--u)); font-size: calc(40 * var(--u)); font-weight: 700; display: flex; align-items: center; justify-content: space-between; gap: calc(14 * var(--u)); line-height: 1.05; }
+  .wall .act.main { background: var(--ink); color: var(--sheet); }
+  .wall .act:disabled { color: var(--off); border-color: var(--off); }
+  .wall kbd { font: inherit; font-size: calc(34 * var(--u)); font-weight: 640; border: calc(3 * var(--u)) solid currentcolor; padding: 0 calc(12 * var(--u)); line-height: 1.25; min-width: 1.7em; text-align: center; flex: none; }
+  .wall .layers { display: grid; grid-template-columns: 1fr 1fr; gap: calc(6 * var(--u)) calc(14 * var(--u)); }
+  .wall .layers button { display: flex; align-items: center; gap: calc(12 * var(--u)); font-size: calc(34 * var(--u)); min-height: calc(54 * var(--u)); font-weight: 560; white-space: nowrap; }
+  .wall .layers .on { font-weight: 740; }
+  .wall .layers .on kbd { background: var(--ink); color: var(--sheet); border-color: var(--ink); }
+  .wall .layers .on:not(:has(kbd)) { text-decoration: underline; }
+  .wall .hands { display: flex; justify-content: space-between; gap: calc(12 * var(--u)); }
+  .wall .hands button { display: flex; align-items: center; gap: calc(10 * var(--u)); font-size: calc(34 * var(--u)); color: var(--ink2); white-space: nowrap; }
+  .wall .besides { margin: 0; font-size: calc(34 * var(--u)); color: var(--ink2); }
+  .wall .keycard { position: absolute; inset: calc(14 * var(--u)) calc(20 * var(--u)) calc(14 * var(--u)) 0; background: var(--sheet); border: calc(4 * var(--u)) solid var(--ink); padding: calc(14 * var(--u)) calc(20 * var(--u)); display: flex; flex-direction: column; justify-content: space-between; font-size: calc(34 * var(--u)); line-height: 1.1; z-index: 3; }
+  .wall .keycard dl { margin: 0; }
+  .wall .keycard dl div { display: grid; grid-template-columns: 6.2em 1fr; gap: calc(12 * var(--u)); border-bottom: 1px solid var(--rule); padding: calc(5 * var(--u)) 0; }
+  .wall .keycard dt { font-weight: 740; }
+  .wall .keycard dd { margin: 0; }
+  .wall .keycard label { display: flex; align-items: center; gap: calc(12 * var(--u)); }
+  .wall .keycard input { width: calc(34 * var(--u)); height: calc(34 * var(--u)); margin: 0; accent-color: var(--ink); }
+  .wall .keycard .foot { display: grid; gap: calc(10 * var(--u)); padding: 0; font-size: calc(34 * var(--u)); color: var(--ink); }
+  .wall .keycard button { border: calc(4 * var(--u)) solid var(--ink); min-height: calc(64 * var(--u)); padding: 0 calc(18 * var(--u)); display: flex; align-items: center; justify-content: space-between; font-weight: 700; }
   @media ${NARROW} {
-    .wall { display: flex; flex-direction: column; overflow: auto; }
+    .wall { display: flex; flex-direction: column; overflow: auto; --u: 0.55px; }
     .wall .stage { height: 420px; }
     .wall .words { overflow: visible; }
-    .wall .figure { flex-direction: column; }
-    .wall .hands { flex-direction: column; }
   }
 `;

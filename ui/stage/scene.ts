@@ -136,7 +136,7 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   if (layers.comb && isTold(instant)) put(comb(brake, instant, view, !layers.names));
   if (layers.ghost) shapes.push(...ghost(brake, state, instant, rest));
   if (layers.forces) put(forces(brake, instant, places.shoes, view, !layers.names));
-  shapes.push(...turnArrow(brake, instant));
+  shapes.push(...turnArrow(brake, instant, view.tall === true));
   if (layers.names) {
     const { only } = input;
     const spots = nameSpots(brake, instant, places).filter((s) => !only || only.has(s.part));

@@ -31,6 +31,15 @@ export interface Taker {
   up(session: Session): void;
 }
 
+/** A large button of the wall. */
+export interface WallAction {
+  readonly name: string;
+  does(): void;
+  /** It is held, and let go. */
+  letGo?(): void;
+  readonly off?: boolean;
+}
+
 /** One of the page's stations: what stands beside, under and over the stage while it is open. */
 export interface Station {
   readonly id: StationId;
@@ -103,6 +112,8 @@ export interface Station {
   readonly wall?: {
     readonly readings: readonly string[];
     says?(page: PageView): TemplateResult | string;
+    /** One or two things to do, the next one first; of a station with a pedal: press, and turn round. */
+    actions?(page: PageView): readonly WallAction[];
   };
 }
 

@@ -163,6 +163,13 @@ export class WearDesk {
     this.#play.begin(PACE[this.step] * KM);
   }
 
+  /** The same by so much. */
+  driveBy(step: WearStep): void {
+    if (this.busy) return;
+    this.chooseStep(step);
+    this.drive();
+  }
+
   /** Ends a stretch where it is shown; what was driven beyond is forgotten. */
   stop(): void {
     this.#play.stop();

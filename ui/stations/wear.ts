@@ -138,6 +138,16 @@ export const wear: Station = {
   wall: {
     readings: ['distance', 'restClearanceMean', 'tooth'],
     says: (page) => html`<p>${story(desk(page))}</p>`,
+    actions: (page) => {
+      const d = desk(page);
+      const { step } = wordsOf(page.session.brake);
+      return [
+        d.busy
+          ? { name: 'Stop here', does: () => d.stop() }
+          : { name: `To the next ${step}`, does: () => d.driveBy('click') },
+        { name: 'Wear on 1\u202f000 km', does: () => d.driveBy(1000), off: d.busy },
+      ];
+    },
   },
   side,
   controls,

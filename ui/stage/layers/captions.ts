@@ -9,17 +9,19 @@ import { label, sizeOf } from './label.ts';
 
 /** Where the arrow of turning stands outside the rim, mm, and its half arc. */
 const ABOVE = 7;
+/** The same where the brake takes the whole height. */
+const CLOSE = 3.4;
 const HALF = degrees(17);
 
 /** Arrow of turning outside the rim; none when the drum stands. */
-export function turnArrow(brake: Brake, instant: Instant): Shape[] {
+export function turnArrow(brake: Brake, instant: Instant, tall = false): Shape[] {
   if (instant.turning === 0) return [];
   const top = Math.PI / 2;
   const swing = instant.turning * HALF;
   return [
     {
       key: 'turn arrow',
-      path: arcArrowPath(rimRadius(brake) + ABOVE, top - swing, top + swing, 3.1),
+      path: arcArrowPath(rimRadius(brake) + (tall ? CLOSE : ABOVE), top - swing, top + swing, 3.1),
       style: { fill: 'ink' },
       group: 'turning',
     },
@@ -40,7 +42,7 @@ export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
     return label(view, {
       key: 'turning',
       text: SHORT[instant.turning],
-      at: toMm(view, [view.width - 34, view.height - 34]),
+      at: toMm(view, [view.width - 17 * view.text, view.height - 17 * view.text]),
       anchor: 'end',
       style: 'turning',
       colour: 'ink',
@@ -119,7 +121,8 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
   return SIDES.flatMap((side) => {
     const look = lookOf(side, instant);
     const left = side === 'front';
-    const inset = view.wall ? 34 : 14;
+    const u = view.wall ? view.text / 2 : 1;
+    const inset = view.wall ? 34 * u : 14;
     const put = (text: string, up: number, size: number, n: number) =>
       label(view, {
         key: `corner ${side} ${n}`,
@@ -135,11 +138,16 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
       });
     const low = peaks && !view.upper ? 38 : 16;
     const word = view.wall
-      ? put(called(side, instant), 56, 52, 0)
+      ? put(called(side, instant), 56 * u, 52 * u, 0)
       : put(called(side, instant), low, 20, 0);
     if (!peaks) return [word];
     const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
+    // A lining that does not press has no peak to be told.
+    if (view.wall && highest < 0.005) return [word];
     const text = `${highest.toFixed(2)}\u00a0MPa`;
-    return [word, view.wall ? put(text, 106, 38, 1) : put(text, view.upper ? 38 : 15, 18, 1)];
+    return [
+      word,
+      view.wall ? put(text, 106 * u, 38 * u, 1) : put(text, view.upper ? 38 : 15, 18, 1),
+    ];
   });
 }

@@ -8,6 +8,8 @@ import { label, sizeOf } from './label.ts';
 
 /** Height of a bar, mm per MPa. */
 export const COMB_SCALE = 26;
+/** The same on a wall, where the brake takes the room beside it. */
+const ON_WALL = 19;
 const EVERY = degrees(4);
 const HALF_WIDTH = 1.25;
 /** Pressure below which nothing is drawn, MPa. */
@@ -29,11 +31,12 @@ export function comb(
     const look = lookOf(side, instant);
     const highest = peak(now.pressure);
     if (!(highest > SEEN)) continue;
+    const scale = view.wall ? ON_WALL : COMB_SCALE;
     const top = (angle: number) =>
-      base + COMB_SCALE * Math.max(0, along(now.pressure, now.angle, angle));
+      base + scale * Math.max(0, along(now.pressure, now.angle, angle));
     const bars: Command[] = [];
     for (let a = lining.from + degrees(1.5); a <= lining.to - degrees(1.4); a += EVERY) {
-      if (top(a) - base < SEEN * COMB_SCALE) continue;
+      if (top(a) - base < SEEN * scale) continue;
       const across: Point = [-Math.sin(a) * HALF_WIDTH, Math.cos(a) * HALF_WIDTH];
       const corner = (r: number, s: 1 | -1): Point => {
         const [x, y] = polar(r, a);

@@ -24,7 +24,7 @@ const LEAST_NARROW = 14;
 const LEAST_WALL = 34;
 
 const leastOf = (view: View): number =>
-  view.wall ? LEAST_WALL : view.narrow ? LEAST_NARROW : LEAST;
+  view.wall ? (LEAST_WALL * view.text) / 2 : view.narrow ? LEAST_NARROW : LEAST;
 
 export const sizeOf = (view: View, style: LabelStyle): number =>
   ownSize(view, SIZES[style] * view.text);

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { stepsOf } from '../../adjusters.ts';
 import { cornerLabels } from '../../stage/layers/captions.ts';
 import { cutAngle, cutMark, roleCorners } from '../../stage/layers/cut-mark.ts';
 import { overlapBand, overlapTimes } from '../../stage/layers/overlap.ts';
@@ -92,6 +93,15 @@ export const drumOff: Station = {
     says: ({ session }) => {
       const desk = deskOf(DrumDesk, session);
       return desk.found || howItStands(desk.now);
+    },
+    actions: ({ session }) => {
+      const desk = deskOf(DrumDesk, session);
+      const steps = stepsOf(session.brake);
+      const pull = desk.off
+        ? { name: 'Put it back on', does: () => desk.putOn(), off: desk.pulling }
+        : { name: 'Pull the drum', does: () => desk.attempt('pull') };
+      const back = { name: steps.back, does: () => desk.backOff(steps.press) };
+      return [pull, { ...back, off: session.state.tooth <= 0 }];
     },
   },
 };

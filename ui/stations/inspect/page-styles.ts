@@ -3,7 +3,7 @@ import { COMPACT, NARROW, SLIM } from '../../pieces/page-sizes.ts';
 
 /** Where the station's blocks stand on the page. */
 export const pageStyles = css`
-  [data-station='inspect'] { grid-template-columns: minmax(0, 1fr) minmax(0, 1180px); }
+  .work[data-station='inspect'] { grid-template-columns: minmax(0, 1fr) minmax(0, 1180px); }
   [data-station='inspect'] .side { overflow: hidden; }
   /* The sheet takes more than half of the page: what a question says goes over both. */
   [data-station='inspect'].answers .asked { grid-column: 1 / 3; }
@@ -18,7 +18,7 @@ export const pageStyles = css`
   .place.narrow { position: absolute; top: 10px; right: 10px; width: 46%; padding: 0; }
   .place.narrow i { display: none; }
   @media ${COMPACT} {
-    [data-station='inspect'] { grid-template-columns: 482px minmax(0, 1fr); }
+    .work[data-station='inspect'] { grid-template-columns: 482px minmax(0, 1fr); }
     [data-station='inspect'] .show .says { display: none; }
     .place { padding: 8px 12px; gap: 10px; }
     .place h2 { font-size: 17px; }
@@ -26,7 +26,7 @@ export const pageStyles = css`
     .place .standing { font-size: 13px; margin-top: 4px; }
   }
   @media ${SLIM} {
-    [data-station='inspect'] { grid-template-columns: 400px minmax(0, 1fr); }
+    .work[data-station='inspect'] { grid-template-columns: 400px minmax(0, 1fr); }
   }
   @media ${NARROW} {
     [data-station='inspect'] .side { overflow: visible; }

@@ -97,7 +97,7 @@ export const ownStyles = css`
 
 /** Where the station's blocks stand on the page. */
 export const ownPageStyles = css`
-  [data-station='own'] { grid-template-columns: minmax(0, 1fr) 660px; }
+  .work[data-station='own'] { grid-template-columns: minmax(0, 1fr) 660px; }
   [data-station='own'] .side { overflow: hidden; }
   @media ${COMPACT} { [data-station='own'] { grid-template-columns: minmax(0, 1fr) 560px; } }
   @media ${NARROW} {

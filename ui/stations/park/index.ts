@@ -37,6 +37,15 @@ export const park: Station = {
       const v = verdict(desk.hill(), desk.rule, desk.nose, desk.jam);
       return html`<b>${v.text}.</b> ${v.margin}.`;
     },
+    actions: ({ session }) => {
+      const desk = deskOf(ParkDesk, session);
+      const { percent } = desk.rule;
+      const steeper = percent >= 30 ? 5 : percent + 5;
+      return [
+        { name: 'Pull one notch', does: () => desk.notch(1) },
+        { name: `Slope ${steeper} %`, does: () => desk.slope(steeper) },
+      ];
+    },
   },
   shown: (session) => deskOf(ParkDesk, session).instant,
   extra: (session, input) => parkStage(deskOf(ParkDesk, session), input),

@@ -57,7 +57,7 @@ export function parkStage(
   // Where there is no room beside the rim, in the upper corners.
   const corners = view.wall === true || view.narrow;
   const corner = (key: string, side: -1 | 1, force: Point): Label => {
-    const [inset, y] = view.wall ? [34, 112] : [14, 62];
+    const [inset, y] = view.wall ? [17 * view.text, 56 * view.text] : [14, 62];
     return label(view, {
       key: `park ${key}`,
       text: `${key === 'strut' ? 'Strut' : 'Pivot'} ${forceText(Math.hypot(...force))}`,
