@@ -187,7 +187,7 @@ it('works by its large buttons, by keys, and by the four of a remote; letters ca
   ]) {
     const before = await ask(`layers.${layer}`);
     await page.keyboard.press(key as string);
-    await expect.poll(() => ask(`layers.${layer}`), key).toBe(!before);
+    await expect.poll(() => ask(`layers.${layer}`)).toBe(!before);
     await page.keyboard.press(key as string);
   }
   // The loupe: its bar tells how far a press came.
