@@ -75,7 +75,12 @@ export function brakeView(
     const wall = { ...base, k: heavy, text, narrow: false, wall: true };
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
     if (session.layers.loupe)
-      return { ...wall, k: 0.7, scale: 112 / rim, origin: [width - 128, free - 128] };
+      return {
+        ...wall,
+        k: 0.7,
+        scale: (56 * text) / rim,
+        origin: [width - 64 * text, free - 64 * text],
+      };
     // Words stand beside the brake and in its corners: it takes the whole height.
     const scale = within(width / (2 * (rim + 26)), (free - 18) / (2 * (rim + 4)));
     return { ...wall, tall: true, scale, origin: [width / 2, free / 2 + 5] };
