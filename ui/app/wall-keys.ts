@@ -52,13 +52,13 @@ export function wallKey(
   actions: readonly WallAction[],
   turnKeys: () => void,
 ): boolean {
-  if (target.closest('input, textarea, select')) return false;
+  if (target.closest('input:not([type="checkbox"]), textarea, select')) return false;
   const onStage = target.closest('[role="application"]') !== null;
   const [main, other] = actions;
   if (e.key === 'PageDown' || (e.key === 'ArrowRight' && !onStage)) return press(session, main);
   if (e.key === 'PageUp' || (e.key === 'ArrowLeft' && !onStage)) return press(session, other);
   // A pedal is held by the space bar itself.
-  if (e.key === ' ' && !main?.letGo && !e.repeat && !target.closest('button'))
+  if (e.key === ' ' && !main?.letGo && !e.repeat && !target.closest('button, input'))
     return press(session, main);
   if (e.key === '?') {
     turnKeys();
