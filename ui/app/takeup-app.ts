@@ -223,11 +223,7 @@ export class TakeupApp extends LitElement {
   #pointerUp = (): void => this.session.close();
 
   #print = (): void => {
-    printMoment(
-      this.#page(pageSize()),
-      this.#station(),
-      this.#stage()?.drawings ?? [],
-    );
+    printMoment(this.#page(pageSize()), this.#station(), this.#stage()?.drawings ?? []);
   };
 
   #tick = (now: number): void => {
