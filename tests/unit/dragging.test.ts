@@ -39,7 +39,8 @@ describe('the step on a hot drum, and the morning after', () => {
   const hot = life.events.find((e) => e.kind === 'stepped hot' && e.temperature > 340) as LifeEvent;
   const speed = 40 * KMH;
 
-  it('the pass ends at 351 °C, and a press there steps too far: 0.10 mm inside', () => {
+  /** The pass ends at 351 °C, and a press there steps too far: 0.10 mm inside. */
+  const foot = (): void => {
     near(hot.temperature, 351, { abs: 2 }, 'foot of the pass');
     const drags = life.events.find((e) => e.kind === 'drag at rest' && e.distance === hot.distance);
     near(drags?.value ?? 0, -0.1, { abs: 0.006 }, 'deepest');
@@ -50,9 +51,10 @@ describe('the step on a hot drum, and the morning after', () => {
       return application(rig, state, { pressure: 2, turning: 1 });
     };
     expect([set('Before a click').clicked, set('Just clicked').clicked]).toEqual([3, 2]);
-  });
+  };
 
-  it('parked it cools onto its linings at 111 °C, after a quarter of an hour; cold it takes 340 N·m', () => {
+  /** Parked it cools onto its linings at 111 °C, after a quarter of an hour; cold it takes 340 N·m. */
+  const parked = (): void => {
     const w = new Wearing(rig, hot.state);
     const drag = new Drag(w);
     expect(drag.rubs(351)).toBe(false);
@@ -63,9 +65,10 @@ describe('the step on a hot drum, and the morning after', () => {
     near(cooled(brake, 351, 0, 808), 111, { abs: 0.5 }, '13.5 min');
     near(drag.torqueAt(20) / 1000, 337, { rel: WORN_IN }, 'cold torque');
     near(w.strutForce, 1765 + 185, { rel: WORN_IN }, 'strut, with the springs’ clamp');
-  });
+  };
 
-  it('pulling away: 72 °C after 10 s, 105 °C after a minute and 0.7 km, and then hardly felt', () => {
+  /** Pulling away: 72 °C after 10 s, 105 °C after a minute and 0.7 km, and then hardly felt. */
+  const pulling = (): void => {
     const w = new Wearing(rig, { ...hot.state, temperature: 20 });
     const drag = new Drag(w);
     drag.drive(10 * speed, speed, 20);
@@ -74,9 +77,10 @@ describe('the step on a hot drum, and the morning after', () => {
     drag.drive(50 * speed, speed, 20);
     near(w.temperature - 20, 85, { rel: WORN_IN }, 'a minute');
     near(drag.torqueAt(w.temperature) / 1000, 17, { abs: 5 }, 'a minute');
-  });
+  };
 
-  it('the cold torque is back every morning, and halved after 380 to 520 km', () => {
+  /** The cold torque is back every morning, and halved after 380 to 520 km. */
+  const mornings = (): void => {
     const half = (give: number): number => {
       const { rig: on } = standingInside(0.1, give);
       const w = new Wearing(on, freshState(on.brake));
@@ -89,6 +93,13 @@ describe('the step on a hot drum, and the morning after', () => {
     };
     near(half(0), 382, { rel: 0.03 }, 'rigid parts');
     near(half(SOFT), 524, { rel: 0.03 }, 'parts that give');
+  };
+
+  it('is one story: 351 °C and a step too far, clamped at 111 °C, 340 N·m when cold, 105 °C after a minute, halved after 380 to 520 km', () => {
+    foot();
+    parked();
+    pulling();
+    mornings();
   });
 
   it('in the life it drags, heats and frees itself, and every row tells it', () => {

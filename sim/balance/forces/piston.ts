@@ -6,7 +6,10 @@ import { OnShoe } from './on-shoe.ts';
 import { makePistonByHand, type PistonByHand, pistonByHand } from './piston-by-hand.ts';
 import { addForce, book, indexOf } from './sums.ts';
 
-/** A piston rusted into its bore as a stop for its toe, N/mm: as stiff as a heel on its flat. */
+/**
+ * A piston rusted into its bore as a stop for its toe, N/mm: the web's edge on its face by line contact, with what bears
+ * it, as a heel on its flat (K. L. Johnson, Contact Mechanics; the scene's default there).
+ */
 const STUCK_STOP = 1e5;
 
 const CUP = 0;

@@ -6,7 +6,8 @@ import type { Acting, Force, Placed, Rig, ShoeRig, Spot, Work } from '../types.t
 import { addForce, book, indexOf } from './sums.ts';
 
 /**
- * What stops the shoes when no drum does, as one-sided springs as stiff as a heel on its flat:
+ * What stops the shoes when no drum does, as one-sided springs as stiff as a heel on its flat, N/mm: an edge of 2.5 mm
+ * on a web of 4 mm is 1.7e5 to 2.2e5 by line contact (K. L. Johnson, Contact Mechanics), with what bears it half of that:
  * - the toe's shoulder runs up against the wheel cylinder's end, its boot folded between;
  * - the web's inner edge, or the parking lever's, comes to lie on the hub;
  * - the hold-down's pin tilts until its cup binds: the shoe cannot leave its plate pads sideways.
