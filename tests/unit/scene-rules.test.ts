@@ -47,11 +47,6 @@ const broken: Readonly<Record<string, readonly [path: string, ...Change[]]>> = {
   'plate behind drum': ['look.plateRadius', ['look.plateRadius', 300]],
   'access hole in drum': ['look.accessHole.at', ['look.accessHole.at', [-80, 60]]],
   'anchor pin in eye': ['look.pinRadius', ['look.pinRadius', 9]],
-  'sliding shoe shaken free': [
-    'shoes.front.holdDown.shakenOff',
-    ['shoes.front.anchor', runabout.shoes.front.anchor],
-    ['shoes.front.holdDown.shakenOff', 0.96],
-  ],
   'pins beside each other': [
     'shoes.rear.anchor.at',
     ['shoes.rear.anchor.at', [0, -78]],

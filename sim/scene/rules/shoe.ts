@@ -181,22 +181,6 @@ export const shoeRules: readonly Rule[] = [
       ]),
   },
   {
-    // With a part kept a press has to be worked out in some 300 steps, each with its own search for how far the
-    // drum has shaken the shoe: a second a press, where all others take a thousandth.
-    name: 'sliding shoe shaken free',
-    reason:
-      'A shoe that can slide settles on its strut while the drum shakes it. With a part of the friction kept, its place would hang on all presses before.',
-    broken: (s) =>
-      eachShoe(s, ({ anchor, holdDown }, at) =>
-        must(
-          anchor.kind === 'pin' || holdDown.friction === 0 || holdDown.shakenOff === 1,
-          `${at}.holdDown.shakenOff`,
-          `${holdDown.shakenOff}, on an abutment, with a friction of ${holdDown.friction} N`,
-          '1 on an abutment, or a friction of 0',
-        ),
-      ),
-  },
-  {
     name: 'weight of the shoe',
     reason: 'The shoe’s weight lies within the drum, about its anchor.',
     broken: (s) =>
