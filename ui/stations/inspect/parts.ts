@@ -147,7 +147,7 @@ export function partsSection(desk: PartDesk): TemplateResult {
   const { verdicts, unlike } = desk.judged;
   const { brake } = desk.session;
   return html`<section class="parts" aria-label="New parts" data-parts><h2>New parts, before anything goes together</h2>
-    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. Make yours in My brake.` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.`}</p>
+    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. Make yours in My brake.` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.${desk.session.bending ? ' Fits are told of rigid shoes.' : ''}`}</p>
     <div class="grid"><span class="corner"></span><span class="head"><b>Left</b></span><span class="head"><b>Right</b></span>${keys.map((key) => html`<span>${newPartNames[key]}${key === 'hand' ? '' : ', mm'}<small>${hows[key]}</small></span>${wheels.map((w) => field(desk, w, key))}`)}</div>
     <ul data-part-verdicts>${unlike.map((u) => html`<li>${marks.bad}<span><b>Unlike sides.</b> ${u}</span></li>`)}${wheels.flatMap((w) => verdicts[w].map((v) => html`<li>${marks[v.level]}<span><b>${w === 'left' ? 'Left' : 'Right'}.</b> ${v.words}</span></li>`))}</ul></section>`;
 }
