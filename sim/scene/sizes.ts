@@ -74,15 +74,8 @@ function told(about: string): { name: string; unit: string } {
 
 const dotted = (path: readonly Step[]): string => path.join('.');
 
-interface Leaf {
-  readonly path: readonly Step[];
-  readonly name: string;
-  readonly of: string;
-  readonly unit: string;
-  readonly value: number;
-  readonly range: readonly [number, number];
-  readonly whole: boolean;
-}
+/** A number where it stands, before it is told of one shoe or both. */
+type Leaf = Omit<Size, 'id' | 'at'> & { readonly path: readonly Step[] };
 
 const XY = ['to the right', 'upward'];
 

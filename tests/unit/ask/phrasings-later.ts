@@ -88,7 +88,7 @@ smell of burning after the motorway | check:drag, question:q045
 one wheel spins two turns the other six, ok? | question:q039, question:q040
 grabby first thing then ok | question:q063, fault:damp
 veers left under braking since new cylinder | question:q078, fault:other bore, check:braking
-useless brakes after i drove through a ford | fault:water inside
+useless brakes after i drove through a flooded lane | fault:water inside
 pedal shudders when slowing | question:q096, fault:oval drum
 ticks every wheel turn | check:noise, fault:drum off centre, question:q086
 boot on the cylinder is wet underneath | fault:fluid on linings, question:q087
