@@ -105,8 +105,8 @@ export function wallSide(
       }
       <div class="hands">
         ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}
-        <button aria-expanded=${wall.keys} @click=${() => wall.turnKeys()}><kbd>?</kbd>keys</button>
-        <button class="leave" aria-label="Esc desk: leave the wall" @click=${() => wall.leave()}><kbd>Esc</kbd>desk</button>
+        <button aria-expanded=${wall.keys} @click=${() => wall.turnKeys()}><kbd>?</kbd> keys</button>
+        <button class="leave" aria-label="Esc desk: leave the wall" @click=${() => wall.leave()}><kbd>Esc</kbd> desk</button>
       </div>
       ${wall.keys ? keysCard(page, () => wall.turnKeys()) : nothing}
     </section>`;

@@ -258,7 +258,7 @@ export class VaryCurve extends LitElement {
     const bottom = boxes.at(-1)?.bottom ?? height - FOOT;
     const look = this.#hover === null ? at : (desk.nearest(this.#hover)?.at[0] ?? at);
     const inRange = look >= range[0] && look <= range[1];
-    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="slider" aria-label=${of.name} aria-valuemin=${range[0]} aria-valuemax=${range[1]} aria-valuenow=${at} aria-valuetext=${this.#told(at)}
+    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="slider" aria-busy=${desk.busy} aria-label=${of.name} aria-valuemin=${range[0]} aria-valuemax=${range[1]} aria-valuenow=${at} aria-valuetext=${this.#told(at)}
       @pointerdown=${this.#down} @pointermove=${this.#point} @pointerup=${this.#up} @pointercancel=${this.#up} @pointerleave=${this.#leave} @keydown=${this.#key}>
       <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern></defs>
       ${this.#axis(bottom)}
