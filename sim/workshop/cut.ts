@@ -75,6 +75,13 @@ export function judgeCut(cuts: Readonly<Record<Wheel, Cut | null>>): CutVerdict 
       why: `Not set: ${open}. A limit that nobody owns gives no verdict.`,
     };
   }
+  if (toMark < 0.005) {
+    return {
+      level: 'watch',
+      title: `Cut to ${more(after)}, both drums stand at their mark`,
+      why: 'Nothing is left to wear after such a cut: renew them rather.',
+    };
+  }
   return {
     level: 'good',
     title: `Both drums can be cut, alike, to ${more(after)}`,

@@ -110,6 +110,8 @@ const walks: readonly Walk[] = [
       await thumb.tap(next);
       await type(page.locator('[data-ask="drumMax"]'), '202');
       await thumb.tap(next);
+      // A machining limit, where one has it.
+      await thumb.tap(next);
       await type(page.locator('[data-key="drumA"]'), '201.2');
       await expect
         .poll(() => page.locator('[data-line="largest"]').innerText())

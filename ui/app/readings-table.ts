@@ -120,7 +120,7 @@ export class ReadingsTable extends LitElement {
       <tbody>${list.map((r) => {
         const value = this.#told(r, list);
         return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m">${meaningOf(r)}<button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>`;
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>`;
       })}</tbody></table>`;
   }
 

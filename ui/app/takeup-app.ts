@@ -137,7 +137,10 @@ export class TakeupApp extends LitElement {
     await bring(stationOf('ask'));
     this.requestUpdate();
     await this.updateComplete;
-    this.renderRoot.querySelector<HTMLInputElement>('#ask-field')?.focus();
+    const field = this.renderRoot.querySelector<HTMLInputElement>('#ask-field');
+    field?.focus();
+    // What was asked before is there to be read, and gives way to what is typed.
+    field?.select();
   }
 
   /** Puts another brake on the bench, new, with the looks and the station kept. */

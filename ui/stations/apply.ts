@@ -37,8 +37,9 @@ function heading({ find, instant: i, session }: PageView): TemplateResult {
   }
   if (i.turning === 0)
     return html`<p>Both toes get the same ${number(push, 0)} N. The drum stands still: it helps neither shoe.</p>`;
-  const peaks = [find('peakFront').value, find('peakRear').value];
-  const [lead, trail] = roleOf('front', i.turning) === 'leading' ? peaks : peaks.reverse();
+  // By all of their normal force: shoes that bend spread it otherwise, so that peaks would tell another story.
+  const pressed = [i.shoes.front.normalSum, i.shoes.rear.normalSum];
+  const [lead, trail] = roleOf('front', i.turning) === 'leading' ? pressed : pressed.reverse();
   const times = (lead ?? 0) / (trail ?? 1);
   if (!Number.isFinite(times) || !(find('torque').value > 0.05))
     return html`<p>The pistons have taken the shoes off the strut; the gap closes first.</p>`;

@@ -74,6 +74,16 @@ export class AskList extends LitElement {
       this.dispatchEvent(new Event('table', { bubbles: true, composed: true }));
   }
 
+  /** Opens the first that leads anywhere; whether there was one. */
+  openFirst(): boolean {
+    const { text } = this.session.moment.parts.ask;
+    if (text.trim() === '') return false;
+    const { found } = this.#answer.of([text], () => ask(text));
+    const first = found.find((f) => f.entry.leads.to !== 'nothing');
+    if (first) this.#go(first.entry);
+    return first !== undefined;
+  }
+
   #hit(e: Entry) {
     const inside = html`${sign(e.kind)}<div><i>${kindNames[e.kind]}</i><b>${e.title}</b><span>${e.text}</span></div>`;
     return e.leads.to === 'nothing'

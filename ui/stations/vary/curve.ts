@@ -130,15 +130,15 @@ export class VaryCurve extends LitElement {
   #ends(panel: Panel, box: Box): TemplateResult[] {
     const several = panel.lines.length > 1;
     if (!several) return [];
-    const { curves } = this.#desk;
     const many = new Set(panel.lines.map((l) => l.key)).size > 1;
     const places = panel.lines.flatMap((line) => {
       const inside = line.pieces.flat().filter(([, y]) => y <= panel.high && y >= panel.low);
       // Where there is room to write: before the last of it.
       const p = inside[Math.floor(inside.length * 0.86)];
       if (!p) return [];
-      const label = curves[line.curve]?.label ?? '';
-      const text = [many ? line.name : '', label].filter(Boolean).join(', ');
+      // Which reading it is stands at the first curve; whose curve it is, in the row above.
+      const text = many && line.curve === 0 ? line.name : '';
+      if (text === '') return [];
       return [{ x: this.#x(p[0]), y: box.y(p[1]) - 9, text, role: line.role }];
     });
     places.sort((a, b) => a.y - b.y);
@@ -186,11 +186,22 @@ export class VaryCurve extends LitElement {
       <text x=${x} y=${y} transform=${inside ? `rotate(-90 ${x} ${y})` : ''} text-anchor=${inside ? 'start' : 'end'} class="bad">${text}</text></g>` as TemplateResult;
   }
 
+  /** Whose curve has which line, over the picture: only where there is more than one. */
+  #legend(): TemplateResult[] {
+    const { curves } = this.#desk;
+    if (curves.length < 2) return [];
+    const each = (this.#size.width - 16) / curves.length;
+    return curves.map(
+      (c, i) =>
+        svg`<g><path d=${`M${12 + i * each} 12h30`} stroke="var(--ink)" stroke-width="3" stroke-dasharray=${DASHES[i] ?? ''} /><text x=${48 + i * each} y="17">${c.label}</text></g>` as TemplateResult,
+    );
+  }
+
   #axis(bottom: number): TemplateResult {
     const { of, range } = this.#desk;
     const [from, to] = range;
     const { width, height } = this.#size;
-    const steps = ticks(from, to, Math.max(2, Math.round((width - LEFT - RIGHT) / 90))).filter(
+    const steps = ticks(from, to, Math.max(3, Math.round((width - LEFT - RIGHT) / 60))).filter(
       (s) => !of.whole || Number.isInteger(s),
     );
     const digits = digitsOf(steps);
@@ -211,7 +222,10 @@ export class VaryCurve extends LitElement {
   #point = (e: PointerEvent): void => {
     const box = this.getBoundingClientRect();
     this.#hover = this.#valueAt(e.clientX - box.left);
-    if (this.#dragging) this.#desk.pick(this.#hover);
+    if (this.#dragging) {
+      this.#desk.pick(this.#hover);
+      this.#hover = null;
+    }
     this.requestUpdate();
   };
   #down = (e: PointerEvent): void => {
@@ -221,6 +235,9 @@ export class VaryCurve extends LitElement {
   };
   #up = (): void => {
     this.#dragging = false;
+    // What was picked is looked at, until the pointer goes on.
+    this.#hover = null;
+    this.requestUpdate();
   };
   #leave = (): void => {
     this.#hover = null;
@@ -262,6 +279,7 @@ export class VaryCurve extends LitElement {
       @pointerdown=${this.#down} @pointermove=${this.#point} @pointerup=${this.#up} @pointercancel=${this.#up} @pointerleave=${this.#leave} @keydown=${this.#key}>
       <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern></defs>
       ${this.#axis(bottom)}
+      ${this.#legend()}
       ${regions.map((r, i) => this.#region(r, i, TOP, bottom))}
       ${inRange ? svg`<path d=${`M${this.#x(look)} ${TOP}V${bottom}`} stroke="var(--ink)" stroke-width="1.5" stroke-dasharray=${desk.picked === null || this.#hover !== null ? '4 4' : ''} />` : nothing}
       ${panels.map((p, i) => this.#panel(p, boxes[i] as Box, look))}
