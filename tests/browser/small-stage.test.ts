@@ -54,14 +54,9 @@ it('the browser’s own print puts the drawing and the readings on paper', async
   await page.keyboard.press('4');
   await station(page, 'park');
   await page.emulateMedia({ media: 'print' });
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
   const paper = page.locator('#print-moment');
-  // What writes for a printer comes soon after the brake moves: a print is asked for until it is there.
-  await expect
-    .poll(async () => {
-      await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
-      return paper.isVisible();
-    })
-    .toBe(true);
+  await expect.poll(() => paper.isVisible()).toBe(true);
   expect(await paper.locator('h1').innerText()).toMatch(/^Park/);
   expect(await paper.locator('svg path').count()).toBeGreaterThan(50);
   expect(await paper.locator('dd').count()).toBeGreaterThan(10);

@@ -10,12 +10,16 @@ import { printTheme } from '../theme.ts';
 
 /** What the browser's own print puts on paper: the drawing as it stands, and the readings. */
 
-/** Taken away by `print-done.ts`, which does not wait for this file. */
 const MOMENT = 'print-moment';
 
 /** The page's policy allows no styles written into elements; the paper does without them. */
 const onPaper = (drawings: readonly Drawing[]): string =>
   toSvg(drawings, printTheme, { title: 'Brake drawing' }).replaceAll(/ style="[^"]*"/g, '');
+
+/** Takes away what was prepared, a sheet's too: the next print shows what stands then. */
+export function printDone(): void {
+  for (const at of document.querySelectorAll('#print-moment, #print')) at.remove();
+}
 
 /** Prepares what only the printer sees; a sheet that prints itself is left alone. */
 export function printMoment(

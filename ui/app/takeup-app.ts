@@ -31,7 +31,7 @@ import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import { bring, bringRest, ready } from './waiting.ts';
 import './pedal.ts';
-import { printDone, printMoment } from './print-done.ts';
+import { printDone, printMoment } from './print-page.ts';
 import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';

@@ -4,7 +4,6 @@ import { bringSlow } from '../session.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';
-import { bringPrint } from './print-done.ts';
 
 /** Stations that can be shown, and why others cannot. */
 const there = new Map<Loaded['id'], Station>();
@@ -53,7 +52,6 @@ export async function bringRest(): Promise<void> {
   // A press may be shown at once; the rest after it.
   await bringSlow().catch(() => undefined);
   await import('../pieces/press-panel.ts').catch(() => undefined);
-  await bringPrint().catch(() => undefined);
   // One that fails is asked for again, and its trouble told, when it is opened.
   for (const entry of [...stations, handsEntry]) await entry.load().catch(() => undefined);
   await Promise.allSettled([
