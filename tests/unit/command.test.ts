@@ -21,35 +21,13 @@ import {
   wearOn,
 } from '../../sim/index.ts';
 import { eventText } from '../../sim/workshop/index.ts';
-import { main } from '../../ui/command/main.ts';
 import { CLIMB_TAKES, quay, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
+import { type Answer, takeup } from '../takeup.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'takeup-command-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-interface Answer {
-  readonly code: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** The command in this process, with what it tells. */
-async function takeup(...args: string[]): Promise<Answer> {
-  let out = '';
-  let err = '';
-  const code = await main(
-    args,
-    (text) => {
-      out += `${text}\n`;
-    },
-    (text) => {
-      err += `${text}\n`;
-    },
-  );
-  return { code, out, err };
-}
 
 /** The command as it is typed, in a process of its own. */
 function typed(...args: string[]): Answer {

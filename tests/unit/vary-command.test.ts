@@ -1,23 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { balance, freshState, readingOf, readings, rest } from '../../sim/index.ts';
-import { main } from '../../ui/command/main.ts';
 import { quay } from '../brakes.ts';
-
-/** The command in this process, with what it tells. */
-async function takeup(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const code = await main(
-    args,
-    (text) => {
-      out += `${text}\n`;
-    },
-    (text) => {
-      err += `${text}\n`;
-    },
-  );
-  return { code, out, err };
-}
+import { takeup } from '../takeup.ts';
 
 describe('vary', () => {
   it('JSON and CSV have the same numbers, those of single presses', async () => {
