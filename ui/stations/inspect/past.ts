@@ -5,9 +5,9 @@ import {
   type Trend,
 } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
-import { decode, PictureTrouble, pictures } from '../../pictures.ts';
 import { ownOf } from '../../record/derive.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
+import { decode, PictureTrouble, pictures } from '../../record/pictures.ts';
 import { forAll } from '../../record/store.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';

@@ -10,7 +10,6 @@ import {
   varianceOf,
 } from '../../../../sim/index.ts';
 import { ownWords } from '../../../../sim/workshop/index.ts';
-import { decode, PictureTrouble, pictures } from '../../../pictures.ts';
 import { PRESS_BAR } from '../../../record/bench.ts';
 import { ownOf, restOf, rigOfBrake, sceneOfOwn } from '../../../record/derive.ts';
 import { Kept, KeptFor } from '../../../record/kept.ts';
@@ -21,6 +20,7 @@ import {
   type PhotoSize,
   type Tap,
 } from '../../../record/own-photo.ts';
+import { decode, PictureTrouble, pictures } from '../../../record/pictures.ts';
 import { Piecewise } from '../../../record/piecewise.ts';
 import type { OwnBrake } from '../../../record/shelf.ts';
 import type { Session } from '../../../session.ts';

@@ -1,8 +1,12 @@
+import { forAll, keep, recall } from './store.ts';
+
 /**
  * Pictures of one's own brakes. They stay on this device: in memory while the page is open and, only if
  * asked, in this browser's own store, drawn anew, so that no place or camera data of the file goes along.
  */
 const STORE = 'pictures';
+/** Under this, names of pictures whose taking away the store has not carried out yet. */
+const GOING = 'pictures-going';
 /** Of the picture that is kept. */
 const QUALITY = 0.85;
 
@@ -51,11 +55,35 @@ export async function decode(file: Blob, longest: number): Promise<HTMLCanvasEle
   return canvas;
 }
 
+/**
+ * Names of pictures that were taken away. The store may do it after the page has gone: a reload right after must not
+ * show again what somebody took away, so the name is written down at once, until it is done.
+ */
+class Going {
+  #names(): string[] {
+    const { text } = recall(forAll, GOING);
+    return text ? text.split('\n') : [];
+  }
+  #write(names: readonly string[]): void {
+    keep(forAll, GOING, names.join('\n'));
+  }
+  has(name: string): boolean {
+    return this.#names().includes(name);
+  }
+  add(name: string): void {
+    if (!this.has(name)) this.#write([...this.#names(), name]);
+  }
+  done(name: string): void {
+    if (this.has(name)) this.#write(this.#names().filter((n) => n !== name));
+  }
+}
+
 /** Tells `change` when a picture came or went. */
 class Pictures extends EventTarget {
   readonly #open = new Map<string, HTMLCanvasElement>();
   readonly #kept = new Set<string>();
   readonly #looked = new Set<string>();
+  readonly #going = new Going();
 
   #tell(): void {
     this.dispatchEvent(new Event('change'));
@@ -71,6 +99,10 @@ class Pictures extends EventTarget {
   }
 
   async #look(name: string): Promise<void> {
+    if (this.#going.has(name)) {
+      await this.forget(name);
+      return;
+    }
     const blob: unknown = await asked((await store('readonly')).get(name));
     if (!(blob instanceof Blob)) return;
     this.#kept.add(name);
@@ -84,6 +116,7 @@ class Pictures extends EventTarget {
 
   async put(name: string, picture: HTMLCanvasElement): Promise<void> {
     this.#looked.add(name);
+    this.#going.done(name);
     this.#open.set(name, picture);
     this.#tell();
     if (this.#kept.has(name)) await this.keep(name);
@@ -96,15 +129,21 @@ class Pictures extends EventTarget {
     const blob = await new Promise<Blob | null>((done) =>
       picture.toBlob(done, 'image/jpeg', QUALITY),
     );
+    // Meanwhile it may have been taken away, or another put in its place.
+    if (this.#open.get(name) !== picture) return;
     await asked((await store('readwrite')).put(blob, name));
+    this.#going.done(name);
+    if (!this.#open.has(name)) return this.unkeep(name);
     this.#kept.add(name);
     this.#tell();
   }
 
   async unkeep(name: string): Promise<void> {
     this.#kept.delete(name);
+    this.#going.add(name);
     this.#tell();
     await asked((await store('readwrite')).delete(name));
+    this.#going.done(name);
   }
 
   /** Takes all whose names begin so out of memory and store. */
