@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
+import { engineWithoutShapes } from './serve/engine.mjs';
 import { changes, notices } from './serve/notices.mjs';
 
 /** The build tool's list of what it took in; it does not stay in what is served. */
@@ -22,7 +23,7 @@ const withoutUnused = (): Plugin => ({
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
-  plugins: [withoutUnused(), notices(LIST), changes()],
+  plugins: [withoutUnused(), engineWithoutShapes(), notices(LIST), changes()],
   // The life run's worker is a module too.
   worker: { format: 'es' },
   build: {

@@ -2,7 +2,7 @@ import quayVan from '../../scenes/quay-van.json';
 import { createMotion, createRig, rest, standingState } from '../../sim/index.ts';
 import { LabelLayer } from '../../ui/stage/labels.ts';
 import { type Lens, loupe } from '../../ui/stage/loupe.ts';
-import { PixiStage } from '../../ui/stage/pixi-stage.ts';
+import { PaintedStage } from '../../ui/stage/painted-stage.ts';
 import { drawBrake, type StageInput } from '../../ui/stage/scene.ts';
 import { themes } from '../../ui/theme.ts';
 import { mustRead } from '../brakes.ts';
@@ -41,7 +41,8 @@ document.body.append(host);
 const theme = themes.sheet;
 // The browser's software draws WebGL too: slowly, but the page's own work in a frame is the same.
 const prefer = location.hash === '#webgl' ? 'webgl' : 'canvas';
-const stage = await PixiStage.create(host, theme, { prefer });
+const stage = new PaintedStage(host, theme);
+if (prefer === 'webgl') await stage.bringCard(true);
 const texts = new LabelLayer(host);
 const { innerWidth: width, innerHeight: height } = window;
 

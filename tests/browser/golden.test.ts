@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { build } from 'vite';
 import { expect, it } from 'vitest';
+import { engineWithoutShapes } from '../../ui/serve/engine.mjs';
 import { serve } from '../../ui/serve/static.mjs';
 import { goldenRuns } from '../golden/golden.ts';
 import { findBrowser } from '../run/browser.mjs';
@@ -22,6 +23,8 @@ it('golden runs of every scene end in the same bits in Node and in the browser',
       logLevel: 'error',
       root,
       base: './',
+      // As the page is built.
+      plugins: [engineWithoutShapes()],
       build: {
         emptyOutDir: true,
         outDir: folder,

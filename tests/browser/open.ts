@@ -38,7 +38,7 @@ export interface Opened {
  * `clock`: a test can stop the page's time and let it run. `language`: what the browser says the reader's
  * is, though it may be none. `ratio`: device pixels in a CSS one as the page is told, where a picture of it
  * is taken at another scale. `few`: the page shows what tells most alone, as to whoever opens it first; the
- * other tests are of all that it can show.
+ * other tests are of all that it can show. `prepare` runs in the page before its own scripts.
  */
 type OpenOptions = BrowserContextOptions & {
   readonly path?: string;
@@ -46,6 +46,7 @@ type OpenOptions = BrowserContextOptions & {
   readonly language?: string;
   readonly ratio?: number;
   readonly few?: boolean;
+  readonly prepare?: () => void;
 };
 
 export interface OpenBrowser {
@@ -67,7 +68,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
   const browser = await chromium.launch({ executablePath, args: flags });
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
-    const { path: asked, clock = false, language, ratio, few = false, ...rest } = options;
+    const { path: asked, clock = false, language, ratio, few = false, prepare, ...rest } = options;
     const path = asked ?? (isPhone(rest) ? AT_THE_BRAKE : '');
     const context = await browser.newContext({
       viewport: { width: 1920, height: 1080 },
@@ -95,6 +96,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
         }
       });
     }
+    if (prepare) await page.addInitScript(prepare);
     if (clock) await page.clock.install({ time: 0 });
     const errors: string[] = [];
     const warnings: string[] = [];

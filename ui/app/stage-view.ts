@@ -6,7 +6,7 @@ import type { Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { loupeData } from '../stage/loupe.ts';
-import type { PixiStage } from '../stage/pixi-stage.ts';
+import { PaintedStage } from '../stage/painted-stage.ts';
 import { settle } from '../stage/settle.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { toMm, zoomView } from '../stage/view.ts';
@@ -50,7 +50,7 @@ export class StageView extends LitElement {
   declare foot: number;
   /** Draws the bow of shoes that bend; left out until it is loaded. */
   declare bow: StageAt['bow'];
-  #painter: PixiStage | null = null;
+  #painter: PaintedStage | null = null;
   #labels: LabelLayer | null = null;
   #size = { width: 0, height: 0 };
   #textsAt = 0;
@@ -117,11 +117,10 @@ export class StageView extends LitElement {
     this.#labels = null;
   }
 
-  protected override async firstUpdated(): Promise<void> {
-    const { PixiStage } = await import('../stage/pixi-stage.ts');
+  protected override firstUpdated(): void {
     const host = this.renderRoot.querySelector<HTMLElement>('#host');
-    if (!host || !this.isConnected) return;
-    const painter = await PixiStage.create(host, themes[this.session.theme]);
+    if (!host) return;
+    const painter = new PaintedStage(host, themes[this.session.theme]);
     painter.onResize = (width, height) => {
       this.#size = { width, height };
       this.#textsAt = 0;
@@ -135,6 +134,11 @@ export class StageView extends LitElement {
   /** Which renderer paints; empty before it is there. */
   get painter(): string {
     return this.#painter?.kind ?? '';
+  }
+
+  /** A graphics card paints from here on, where there is one; where it cannot be had, the canvas goes on. */
+  bringCard(): void {
+    this.#painter?.bringCard().catch(() => undefined);
   }
 
   /** What the drawing depends on beside the session. */

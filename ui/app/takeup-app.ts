@@ -253,6 +253,7 @@ export class TakeupApp extends LitElement {
   #begin(): void {
     this.#moves = true;
     performance.mark('takeup moves');
+    this.#stage()?.bringCard();
     bringRest();
   }
 

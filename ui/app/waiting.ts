@@ -61,4 +61,5 @@ export async function bringRest(): Promise<void> {
     import('./readings-table.ts').then(({ loadMore }) => loadMore()),
     import('./bending.ts'),
   ]);
+  performance.mark('takeup whole');
 }

@@ -1,8 +1,8 @@
-import { Container, Graphics } from 'pixi.js';
+import { Container, Graphics, Matrix, Texture } from 'pixi.js';
 import { colourOf } from '../theme.ts';
 import { dashes, flatten } from './flatten.ts';
 import { TURN } from './geometry.ts';
-import { type Ground, type Hand, isBaked, outlines, type Window } from './pixi-hand.ts';
+import { type Ground, type Hand, isBaked, outlines, type Window } from './hand.ts';
 import { type Shape, strokePx } from './shapes.ts';
 
 /** Deviation of a loupe's round edge, px. */
@@ -17,6 +17,8 @@ export class GraphicsHand implements Hand {
 
   begin(x: number, y: number, window: Window | null, { pixels }: Ground): void {
     this.#order = 0;
+    this.node.position.set(x, y);
+    this.node.scale.set(pixels);
     const key = `${x} ${y} ${window?.key} ${pixels}`;
     if (!window || this.#round?.key === key) return;
     this.#round ??= this.#makeRound();
@@ -52,10 +54,28 @@ export class GraphicsHand implements Hand {
 
   end(): void {}
 
+  destroy(): void {
+    this.node.destroy({ children: true });
+  }
+
   drop(key: string): void {
     this.#kept.get(key)?.destroy();
     this.#kept.delete(key);
   }
+}
+
+/** By tile: Pixi's own cache would keep every one that was ever made. The renderer gives them back when they lie idle. */
+const textures = new WeakMap<HTMLCanvasElement, Texture>();
+
+function textureOf(tile: HTMLCanvasElement, pixels: number) {
+  let texture = textures.get(tile);
+  if (!texture) {
+    texture = Texture.from(tile, true);
+    texture.source.style.addressMode = 'repeat';
+    textures.set(tile, texture);
+  }
+  const matrix = new Matrix(1 / pixels, 0, 0, 1 / pixels, 0, 0);
+  return { texture, matrix, textureSpace: 'global' as const };
 }
 
 function paint(g: Graphics, shape: Shape, ground: Ground): void {
@@ -65,7 +85,7 @@ function paint(g: Graphics, shape: Shape, ground: Ground): void {
   if (style.hatch || style.fill) {
     const alpha = style.fillAlpha ?? 1;
     const ink = style.hatch
-      ? { ...ground.tiles.texture(style.hatch, ground), alpha }
+      ? { ...textureOf(ground.tiles.tile(style.hatch, ground), ground.pixels), alpha }
       : { color: colourOf(ground.theme, style.fill ?? 'ink'), alpha };
     if (shape.evenOdd) {
       lines.forEach(({ points }, i) => {

@@ -1,7 +1,6 @@
-import { Container } from 'pixi.js';
 import type { Theme } from '../theme.ts';
-import { type Ground, type Hand, isBaked, type Window } from './pixi-hand.ts';
-import type { HatchTiles } from './pixi-hatch.ts';
+import { type Ground, type Hand, isBaked, type Window } from './hand.ts';
+import type { HatchTiles } from './hatch-tiles.ts';
 import { changeOf } from './same.ts';
 import type { Drawing, Shape } from './shapes.ts';
 
@@ -16,23 +15,23 @@ const UNSEEN = 0.05;
 export type Screen = Pick<Ground, 'pixels' | 'width' | 'height'>;
 
 /**
- * One drawing as a container about the drum's centre. A shape is built again only when its outline
+ * One drawing as it is painted. A shape is built again only when its outline
  * or style is seen to change; a rigid move alone moves what was built.
  */
 export class PaintedDrawing {
-  readonly container = new Container();
   readonly #hand: Hand;
   readonly #shapes = new Map<string, Shape>();
   #ground: Ground | null = null;
   #keys: string[] = [];
   #window: string | undefined;
+  /** Drum's centre, device px. */
+  #at: readonly [number, number] = [0, 0];
 
   constructor(hand: Hand) {
     this.#hand = hand;
-    this.container.addChild(hand.node);
   }
 
-  /** Brings the container up to date; true when anything changed. */
+  /** Brings what is painted up to date; true when anything changed. */
   update(drawing: Drawing, theme: Theme, screen: Screen, tiles: HatchTiles): boolean {
     const { view } = drawing;
     const { pixels } = screen;
@@ -48,9 +47,8 @@ export class PaintedDrawing {
     let changed = fresh;
     const x = Math.round(view.origin[0] * pixels);
     const y = Math.round(view.origin[1] * pixels);
-    if (this.container.x !== x || this.container.y !== y || fresh) {
-      this.container.position.set(x, y);
-      this.container.scale.set(pixels);
+    if (this.#at[0] !== x || this.#at[1] !== y) {
+      this.#at = [x, y];
       changed = true;
     }
     const window = windowOf(drawing, theme, pixels);
@@ -95,7 +93,7 @@ export class PaintedDrawing {
   }
 
   destroy(): void {
-    this.container.destroy({ children: true });
+    this.#hand.destroy();
     this.#shapes.clear();
   }
 }

@@ -1,8 +1,7 @@
-import type { Container } from 'pixi.js';
 import type { Theme } from '../theme.ts';
 import { flatten, type Polyline, tolerance } from './flatten.ts';
+import type { HatchTiles } from './hatch-tiles.ts';
 import { moved, type Path } from './path.ts';
-import type { HatchTiles } from './pixi-hatch.ts';
 import type { Shape } from './shapes.ts';
 
 /** What shapes are painted with. */
@@ -28,13 +27,13 @@ export interface Window {
   readonly key: string;
 }
 
-/** The hand that paints: one for the graphics card, one for the 2D canvas. */
+/** The hand that paints one drawing: one for the graphics card, one for the 2D canvas. */
 export interface Hand {
-  readonly node: Container;
   /**
    * Starts over with the painting order.
    *
    * @param x drum's centre, device px
+   * @param y the same
    */
   begin(x: number, y: number, window: Window | null, ground: Ground): void;
   /**
@@ -47,6 +46,7 @@ export interface Hand {
   drop(key: string): void;
   /** All shapes are put. */
   end(): void;
+  destroy(): void;
 }
 
 /** A hatched shape is built where it stands, so that its hatch keeps its place on the screen. */

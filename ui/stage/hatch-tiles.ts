@@ -1,21 +1,18 @@
-import { Matrix, Texture } from 'pixi.js';
 import { colourOf, type Theme } from '../theme.ts';
 import { hatchKey, type TileView, tileOf } from './hatch.ts';
 import type { Hatch } from './shapes.ts';
 
 interface Tile {
   readonly tile: HTMLCanvasElement;
-  texture?: Texture | undefined;
   pattern?: CanvasPattern | undefined;
 }
 
 /** Tiles kept at once: several times what one moment shows. Zooming by the wheel asks for ever new ones. */
 const MOST = 200;
 
-/** Hatch tiles, made at the screen's own pixels so that they stay sharp: as textures or as patterns. */
+/** Hatch tiles, made at the screen's own pixels so that they stay sharp. */
 export class HatchTiles {
   readonly #kept = new Map<string, Tile>();
-  readonly #matrix = new Matrix();
   #theme: Theme;
   #pixels = 1;
 
@@ -29,25 +26,17 @@ export class HatchTiles {
     this.clear();
     this.#theme = theme;
     this.#pixels = pixels;
-    this.#matrix.set(1 / pixels, 0, 0, 1 / pixels, 0, 0);
   }
 
-  texture(hatch: Hatch, view: TileView) {
-    const kept = this.#of(hatch, view);
-    if (!kept.texture) {
-      // Pixi's own cache would keep every tile that was ever made.
-      kept.texture = Texture.from(kept.tile, true);
-      kept.texture.source.style.addressMode = 'repeat';
-    }
-    return { texture: kept.texture, matrix: this.#matrix, textureSpace: 'global' as const };
+  tile(hatch: Hatch, view: TileView): HTMLCanvasElement {
+    return this.#of(hatch, view).tile;
   }
 
   pattern(hatch: Hatch, view: TileView): CanvasPattern {
     const kept = this.#of(hatch, view);
     kept.pattern ??= pen(kept.tile).createPattern(kept.tile, 'repeat') ?? undefined;
     if (!kept.pattern) throw new Error('This browser makes no pattern of a hatch.');
-    const { a, b, c, d, tx, ty } = this.#matrix;
-    kept.pattern.setTransform(new DOMMatrix([a, b, c, d, tx, ty]));
+    kept.pattern.setTransform(new DOMMatrix([1 / this.#pixels, 0, 0, 1 / this.#pixels, 0, 0]));
     return kept.pattern;
   }
 
@@ -92,7 +81,6 @@ export class HatchTiles {
     return canvas;
   }
 
-  /** Only forgets: the renderer still holds textures and gives them back when they lie idle. */
   clear(): void {
     this.#kept.clear();
   }

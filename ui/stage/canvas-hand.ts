@@ -1,14 +1,13 @@
-import { type CanvasRenderer, RenderContainer, type Renderer } from 'pixi.js';
 import { colourOf } from '../theme.ts';
 import { dashes, flatten, type Polyline } from './flatten.ts';
 import { type Frame, TURN } from './geometry.ts';
+import { type Ground, type Hand, isBaked, outlines, standing, type Window } from './hand.ts';
 import { both, meet, type Patches, type PatchGrid, type Rect } from './patches.ts';
 import { moved, type Path } from './path.ts';
-import { type Ground, type Hand, isBaked, outlines, standing, type Window } from './pixi-hand.ts';
 import { type Shape, strokePx } from './shapes.ts';
 import type { Due, Stains } from './stains.ts';
 
-type Pen = CanvasRenderingContext2D;
+export type Pen = CanvasRenderingContext2D;
 
 /** A shape as it is painted now. */
 interface Painted {
@@ -46,9 +45,8 @@ const LARGE = 1.2e6;
 const ONE = 0.96;
 
 /**
- * Paints a whole drawing as one custom node of Pixi's canvas renderer. Outlines are kept as Path2D,
- * so one call fills or strokes all of a shape's lines; Pixi's own Graphics would stroke every dash
- * and every turn of a coil by a call of its own. Dashes are cut once, when a shape is built: a canvas
+ * Paints a whole drawing on a 2D canvas. Outlines are kept as Path2D, so one call fills or strokes
+ * all of a shape's lines, with every dash and every turn of a coil. Dashes are cut once, when a shape is built: a canvas
  * would cut them in every frame.
  *
  * Only the rectangles that are due (stains.ts) are painted, in each only the shapes that touch it; the
@@ -56,7 +54,6 @@ const ONE = 0.96;
  * round edge is cut once and not with every shape.
  */
 export class CanvasHand implements Hand {
-  readonly node = new RenderContainer({ render: (renderer) => this.#render(renderer) });
   readonly #stains: Stains;
   readonly #kept = new Map<string, Painted>();
   readonly #order: Painted[] = [];
@@ -73,8 +70,12 @@ export class CanvasHand implements Hand {
   /** Highest rank put so far. */
   #last = -1;
 
-  constructor(stains: Stains) {
+  readonly #gone: () => void;
+
+  /** @param gone called when its drawing is no longer painted */
+  constructor(stains: Stains, gone: () => void) {
     this.#stains = stains;
+    this.#gone = gone;
     this.#grid = stains.grid;
   }
 
@@ -128,6 +129,11 @@ export class CanvasHand implements Hand {
     this.#kept.delete(key);
   }
 
+  destroy(): void {
+    this.#kept.clear();
+    this.#gone();
+  }
+
   #coverOf(shape: Shape, painted: Painted, { scale, pixels }: Ground): Patches {
     const path = shape.place ? moved(shape.path, shape.place) : shape.path;
     const px = scale * pixels;
@@ -142,8 +148,8 @@ export class CanvasHand implements Hand {
     return this.#shown ? both(cover, this.#shown) : cover;
   }
 
-  #render(renderer: Renderer): void {
-    const pen = penOf(renderer);
+  /** Paints what is due. */
+  render(pen: Pen): void {
     const shown = this.#shown;
     for (const due of this.#stains.due) {
       if (!shown) this.#paint(pen, due, 0, 0);
@@ -210,27 +216,6 @@ export class CanvasHand implements Hand {
     pen.restore();
   }
 }
-
-/**
- * Covers with the sheet's colour what is due, before anything is painted on it. A node too, since
- * Pixi gives a canvas its new size, and so wipes it, only when it begins to paint.
- */
-export function canvasGround(stains: Stains, colour: () => string): RenderContainer {
-  return new RenderContainer({
-    render(renderer) {
-      const pen = penOf(renderer);
-      pen.save();
-      pen.setTransform(1, 0, 0, 1, 0, 0);
-      pen.globalAlpha = 1;
-      pen.fillStyle = colour();
-      for (const { rect } of stains.due) pen.fillRect(rect.x, rect.y, rect.width, rect.height);
-      pen.restore();
-    },
-  });
-}
-
-const penOf = (renderer: Renderer): Pen =>
-  (renderer as CanvasRenderer).canvasContext.activeContext as unknown as Pen;
 
 function clipTo(pen: Pen, { x, y, width, height }: Rect, left: number, top: number): void {
   pen.setTransform(1, 0, 0, 1, 0, 0);

@@ -1,26 +1,24 @@
 /**
- * Paints drawings (shapes.ts) with PixiJS into a canvas of its own.
+ * Paints drawings (shapes.ts) into a canvas of its own.
  *
- *   const stage = await PixiStage.create(host, theme);   // host: a positioned element
+ *   const stage = new PaintedStage(host, theme);   // host: a positioned element
  *   stage.onResize = (width, height) => …make a new view…
- *   stage.draw([drawing, ...loupe]);                     // once a frame; what rests costs nothing
+ *   stage.draw([drawing, ...loupe]);               // once a frame; what rests costs nothing
+ *   await stage.bringCard();                       // when there is time
  *
- * WebGL where a graphics card draws it; the canvas renderer where WebGL is missing or done in
- * software, because filling pixels is then 25 to 35 times dearer than a 2D canvas. Pixi's own arcs
- * are never used: at a lining's radius they stand off by the size of a clearance. All lengths are
- * CSS px inside; the canvas has the screen's own pixels. A lost context, of WebGL or of the 2D
- * canvas, comes back by itself; when it does not within a few seconds, a new canvas takes over.
+ * It begins on a 2D canvas. Where a graphics card draws WebGL, PixiJS is loaded for it and takes over; not
+ * where WebGL is done in software, since filling pixels is then 25 to 35 times dearer. Pixi's own arcs are
+ * never used: at a lining's radius they stand off by the size of a clearance. All lengths are CSS px inside;
+ * the canvas has the screen's own pixels. A lost context, of WebGL or of the 2D canvas, comes back by
+ * itself; when it does not within a few seconds, a new canvas takes over.
  */
-import { AbstractRenderer, autoDetectRenderer, Container, type Renderer } from 'pixi.js';
 import type { Theme } from '../theme.ts';
-import { CanvasHand, canvasGround } from './pixi-canvas.ts';
-import { PaintedDrawing } from './pixi-drawing.ts';
-import { GraphicsHand } from './pixi-graphics.ts';
-import { HatchTiles } from './pixi-hatch.ts';
+import { CanvasPainter } from './canvas-painter.ts';
+import { HatchTiles } from './hatch-tiles.ts';
+import { PaintedDrawing } from './painted-drawing.ts';
+import type { Kind, Painter } from './painter.ts';
 import type { Drawing } from './shapes.ts';
 import { Stains } from './stains.ts';
-
-type Kind = 'webgl' | 'canvas';
 
 /** Time that a lost context is waited for, ms. */
 const PATIENCE = 3000;
@@ -42,27 +40,6 @@ function hardwareWebgl(): boolean {
 }
 
 /**
- * The canvas has the sheet's colour and hides what lies under it: where software puts the page's
- * layers together, a canvas that lets through would cost as much again as it takes to show it.
- */
-async function makeRenderer(kind: Kind, theme: Theme): Promise<Renderer> {
-  // Shaders are made by eval unless the library is told otherwise, and the page's security policy forbids it. A 2D
-  // canvas has no shaders: there only the question whether eval is allowed must not be asked.
-  if (kind === 'webgl') await import('pixi.js/unsafe-eval');
-  else Object.assign(AbstractRenderer.prototype, { _unsafeEvalCheck: () => undefined });
-  return autoDetectRenderer({
-    preference: kind === 'webgl' ? ['webgl', 'canvas'] : ['canvas'],
-    antialias: true,
-    background: theme.colours.sheet,
-    width: 16,
-    height: 16,
-    resolution: 1,
-    // What the stage uses comes with it (ui/vite.config.ts): the library need not fetch the rest.
-    skipExtensionImports: true,
-  });
-}
-
-/**
  * Device pixels of a length. What the browser tells is exact to a part of a pixel that the CSS length,
  * a whole number, has lost; but with an emulated screen it tells the real one's.
  *
@@ -75,12 +52,7 @@ function devicePixels(css: number, ratio: number, told: number | undefined): num
   return Math.max(1, Math.round(exact));
 }
 
-export interface PixiStageOptions {
-  /** Left out: WebGL on a graphics card, else canvas. */
-  readonly prefer?: Kind;
-}
-
-export class PixiStage {
+export class PaintedStage {
   /** Called after the host changed its size, in CSS px. */
   onResize: ((width: number, height: number) => void) | null = null;
 
@@ -88,11 +60,8 @@ export class PixiStage {
   readonly #observer: ResizeObserver;
   readonly #tiles: HatchTiles;
   readonly #stains = new Stains();
-  readonly #root = new Container();
   readonly #painted: PaintedDrawing[] = [];
-  #renderer: Renderer;
-  #kind: Kind;
-  #ground: Container | null = null;
+  #painter: Painter;
   #theme: Theme;
   #last: readonly Drawing[] = [];
   #pixels = 1;
@@ -100,11 +69,11 @@ export class PixiStage {
   #waiting: ReturnType<typeof setTimeout> | undefined;
   #gone = false;
 
-  private constructor(host: HTMLElement, theme: Theme, renderer: Renderer, kind: Kind) {
+  /** @param host a positioned element */
+  constructor(host: HTMLElement, theme: Theme) {
     this.#host = host;
     this.#theme = theme;
-    this.#renderer = renderer;
-    this.#kind = kind;
+    this.#painter = new CanvasPainter(this.#stains, theme.colours.sheet);
     this.#tiles = new HatchTiles(theme);
     this.#mount();
     this.#observer = new ResizeObserver((entries) => {
@@ -116,23 +85,12 @@ export class PixiStage {
     this.resize();
   }
 
-  static async create(
-    host: HTMLElement,
-    theme: Theme,
-    { prefer }: PixiStageOptions = {},
-  ): Promise<PixiStage> {
-    const kind = prefer ?? (hardwareWebgl() ? 'webgl' : 'canvas');
-    const renderer = await makeRenderer(kind, theme);
-    // Pixi takes the canvas by itself where WebGL cannot be had.
-    return new PixiStage(host, theme, renderer, 'gl' in renderer ? 'webgl' : 'canvas');
-  }
-
   get kind(): Kind {
-    return this.#kind;
+    return this.#painter.kind;
   }
 
   get canvas(): HTMLCanvasElement {
-    return this.#renderer.canvas as HTMLCanvasElement;
+    return this.#painter.canvas;
   }
 
   /** Paints the drawings on top of each other. */
@@ -150,32 +108,19 @@ export class PixiStage {
     drawings.forEach((drawing, i) => {
       let painted = this.#painted[i];
       if (!painted) {
-        painted = new PaintedDrawing(
-          this.#kind === 'webgl' ? new GraphicsHand() : new CanvasHand(this.#stains),
-        );
+        painted = new PaintedDrawing(this.#painter.addHand());
         this.#painted.push(painted);
-        this.#root.addChild(painted.container);
       }
       if (painted.update(drawing, this.#theme, screen, this.#tiles)) this.#stale = true;
     });
     if (!this.#stale) return;
-    this.#render();
+    this.#painter.render();
     this.#stale = false;
-  }
-
-  /** A card paints the whole; a 2D canvas what was stained. */
-  #render(): void {
-    if (this.#kind === 'webgl') {
-      this.#renderer.render(this.#root);
-      return;
-    }
-    this.#stains.take();
-    this.#renderer.render({ container: this.#root, clear: false });
   }
 
   setTheme(theme: Theme): void {
     this.#theme = theme;
-    this.#renderer.background.color = theme.colours.sheet;
+    this.#painter.sheet = theme.colours.sheet;
     this.#again();
   }
 
@@ -190,8 +135,7 @@ export class PixiStage {
     document.removeEventListener('visibilitychange', this.#shown);
     this.#observer.disconnect();
     this.#forget();
-    this.#root.destroy();
-    this.#renderer.destroy(true);
+    this.#unmount();
   }
 
   #mount(): void {
@@ -207,9 +151,6 @@ export class PixiStage {
     for (const name of LOST) canvas.addEventListener(name, this.#lost);
     for (const name of RESTORED) canvas.addEventListener(name, this.#restored);
     this.#host.prepend(canvas);
-    if (this.#kind === 'webgl') return;
-    this.#ground = canvasGround(this.#stains, () => this.#theme.colours.sheet);
-    this.#root.addChildAt(this.#ground, 0);
   }
 
   #watch(): void {
@@ -230,7 +171,7 @@ export class PixiStage {
     const h = devicePixels(height, ratio, high);
     if (this.canvas.width === w && this.canvas.height === h && this.#pixels === w / width) return;
     this.#pixels = w / width;
-    this.#renderer.resize(w, h, 1);
+    this.#painter.resize(w, h);
     this.#stains.resize(w, h);
     this.onResize?.(width, height);
     this.#again();
@@ -251,7 +192,7 @@ export class PixiStage {
   #lost = (): void => {
     if (this.#gone) return;
     clearTimeout(this.#waiting);
-    this.#waiting = setTimeout(() => void this.#takeOver(), PATIENCE);
+    this.#waiting = setTimeout(() => this.#renew(), PATIENCE);
   };
 
   /**
@@ -271,31 +212,40 @@ export class PixiStage {
   };
 
   /** The context does not come back: go on with a new 2D canvas. */
-  async #takeOver(): Promise<void> {
-    const renderer = await makeRenderer('canvas', this.#theme);
-    // It may have come back while the new one was made.
-    if (this.#gone || !this.#waiting) {
-      renderer.destroy(true);
-      return;
-    }
+  #renew(): void {
+    if (this.#gone || !this.#waiting) return;
+    this.#takeOver(new CanvasPainter(this.#stains, this.#theme.colours.sheet));
+  }
+
+  /**
+   * Goes on with a graphics card, where there is one.
+   *
+   * @param anyway also where software does its work
+   */
+  async bringCard(anyway = false): Promise<void> {
+    if (!anyway && !hardwareWebgl()) return;
+    const { pixiPainter } = await import('./pixi-painter.ts');
+    const painter = await pixiPainter(this.#theme.colours.sheet);
+    if (this.#gone) return painter.destroy();
+    this.#takeOver(painter);
+  }
+
+  #takeOver(painter: Painter): void {
     this.#forget();
-    const old = this.#renderer;
     const { width, height } = this.canvas;
-    this.#renderer = renderer;
-    this.#kind = 'canvas';
-    this.#unmount(old);
+    this.#unmount();
+    this.#painter = painter;
+    painter.sheet = this.#theme.colours.sheet;
     this.#mount();
-    renderer.resize(width, height, 1);
+    this.#painter.resize(width, height);
     this.#stains.resize(width, height);
     this.#restored();
   }
 
-  #unmount(renderer: Renderer): void {
-    const canvas = renderer.canvas as HTMLCanvasElement;
+  #unmount(): void {
+    const { canvas } = this;
     for (const name of LOST) canvas.removeEventListener(name, this.#lost);
     for (const name of RESTORED) canvas.removeEventListener(name, this.#restored);
-    this.#ground?.destroy();
-    canvas.remove();
-    renderer.destroy();
+    this.#painter.destroy();
   }
 }
