@@ -70,7 +70,7 @@ export {
 } from './see/rank.ts';
 export { type RollerFigures, saidByRollers } from './see/roller.ts';
 export { isFigure, type Sign, type SignKey, type SignValue, signOf, signs } from './see/signs.ts';
-export { type Bases, type SignTable, shownByTwo, signRows, signTable } from './see/table.ts';
+export { type Bases, type SignTable, shownByTwo, signTable, tableWork } from './see/table.ts';
 export { neverSeen, told, unseen } from './see/told.ts';
 export { DRY_ROAD, dragNotes, pedalNotes, stopNotes } from './stop-text.ts';
 export { yieldText } from './yield-text.ts';

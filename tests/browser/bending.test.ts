@@ -47,12 +47,12 @@ it('a key turns rigid shoes into ones that bend: both torques stand side by side
     { rel: 2e-3 },
     'reading',
   );
-  await expect.poll(() => page.getByText('Bow of the shoes ×150').count()).toBe(1);
+  await expect.poll(() => page.getByText('Shoes bend: bow ×150').count()).toBe(1);
   await shot('bending-apply');
   await page.keyboard.up(' ');
   await page.keyboard.press('b');
   await expect.poll(() => page.locator('.bend').count()).toBe(0);
-  await expect.poll(() => page.getByText('Bow of the shoes').count()).toBe(0);
+  await expect.poll(() => page.getByText('Shoes bend: bow').count()).toBe(0);
   expect(errors).toEqual([]);
   await close();
 });
@@ -111,10 +111,10 @@ it('every station that computes goes on with them, on a phone too', async () => 
   // A sheet of measurements tells nothing twice.
   await page.locator('select.where').selectOption('inspect');
   await expect.poll(() => page.locator('.bend').count()).toBe(0);
-  // With its drum off nothing is near the linings of New shoes.
+  // With its drum off nothing is near the linings of New shoes: only what they will do is told.
   await page.locator('select.where').selectOption('new-shoes');
   await expect.poll(() => page.locator('.bend').count()).toBe(1);
-  await expect.poll(() => page.locator('[data-pair]').count()).toBe(0);
+  await expect.poll(() => page.locator('[data-pair]').count()).toBe(2);
   // A life driven with them says which tooth rigid shoes have by as much wear.
   await page.locator('select.where').selectOption('wear');
   await page.getByRole('button', { name: /^Wear on/ }).click();
@@ -172,4 +172,65 @@ it('Faults reads a bending van once its linings are bedded in, the rigid reading
     expect(errors).toEqual([]);
     await close();
   }
+});
+
+it('What I see, New parts and New shoes tell the rigid answer beside the bending one', async () => {
+  for (const viewport of [
+    { width: 1366, height: 768 },
+    { width: 390, height: 844 },
+  ]) {
+    const narrow = viewport.width < 400;
+    const { page, errors, shot, close } = await browser.open({ viewport, reducedMotion: 'reduce' });
+    await page.locator('takeup-stage canvas').first().waitFor();
+    await page.keyboard.press('b');
+    await there(page);
+    // At rest too it stands with the drawing that its shoes bend, and in the row of layers where there is one.
+    await expect.poll(() => page.getByText('Shoes bend: bow').count()).toBe(1);
+    if (!narrow) await expect.poll(() => page.getByText(/· shoes bend$/).count()).toBe(1);
+    await shot(`bending-rest-${viewport.width}`);
+    const go = async (station: string, key: string) => {
+      if (narrow) await page.locator('select.where').selectOption(station);
+      else await page.keyboard.press(key);
+    };
+    await go('new-shoes', '6');
+    for (const pair of ['fit gap', 'first torque'])
+      await page.locator(`[data-pair="${pair}"]`).waitFor();
+    expect(await figure(page, 'first torque', 0)()).not.toBe(
+      await figure(page, 'first torque', 1)(),
+    );
+    await page.locator('.ns-rigid').first().waitFor();
+    await noWider(page, viewport.width);
+    await shot(`bending-new-shoes-${viewport.width}`);
+    await go('see', 'i');
+    await page.getByRole('button', { name: 'one rear' }).first().click();
+    // Faults and checks one by one: as long as that takes they are told of rigid shoes.
+    const likely = page.locator('takeup-likely');
+    await likely.getByText('Of rigid shoes until').waitFor();
+    while ((await likely.getByText('Of rigid shoes until').count()) > 0)
+      await page.waitForTimeout(200);
+    await expect.poll(() => likely.locator('li small.rigid').count()).toBeGreaterThan(0);
+    expect(await likely.locator('li small.rigid').count()).toBe(await likely.locator('li').count());
+    await noWider(page, viewport.width);
+    await shot(`bending-see-${viewport.width}`);
+    await go('inspect', '5');
+    await page.locator('[data-part="left-lining"]').first().fill('4.5');
+    await page.locator('[data-part-verdicts] [data-rigid]').first().waitFor();
+    await page.locator('[data-parts]').scrollIntoViewIfNeeded();
+    await noWider(page, viewport.width);
+    await shot(`bending-new-parts-${viewport.width}`);
+    expect(errors).toEqual([]);
+    await close();
+  }
+});
+
+it('shoes that bend are found by Ask', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('/');
+  await page.locator('#ask-field').fill('bending shoes');
+  await page.getByRole('button', { name: /Shoes that bend/ }).waitFor();
+  await page.keyboard.press('Enter');
+  await there(page);
+  expect(errors).toEqual([]);
+  await close();
 });

@@ -301,7 +301,7 @@ describe('What I see', () => {
     await page.locator('#ask-field').fill('will it wear free');
     await page.locator('takeup-ask [data-entry="check:free"] button').click();
     await expect.poll(() => page.locator('[data-free="yes"]').count()).toBe(1);
-    const km = await page.locator('[data-free-after]').innerText();
+    const km = await page.locator('[data-free-told="after"]').innerText();
     expect(Number(km.replace(/\D/g, ''))).toBeGreaterThan(1000);
     await expect.poll(() => page.locator('[data-forced]').count()).toBe(4);
     // As the mechanics have it for the van with that fault.

@@ -17,7 +17,7 @@ import { MOST_BAR, type Session } from '../session.ts';
 import { BOW_SCALE, bow as drawBow } from '../stage/layers/bent.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
-import { deskOf } from '../stations/station.ts';
+import { deskOf, type Pair, type Station } from '../stations/station.ts';
 import { Bedding, type Other } from './bedding.ts';
 
 /** Rules for what this file puts beside the stage. */
@@ -37,16 +37,6 @@ const bendingStyles = css`
     .side > .h { order: 3; }
   }
 `;
-
-/** Two figures side by side, of the brake on the stage and of the same with the other kind of shoes. */
-interface Pair {
-  readonly key: string;
-  readonly name: string;
-  readonly unit: string;
-  readonly digits: number;
-  readonly bend: number;
-  readonly rigid: number;
-}
 
 /** A drum this much wider than its limit is none: New shoes puts it away so. */
 const AWAY = 1.05;
@@ -145,7 +135,7 @@ const working = (text: string, progress: number | null): TemplateResult =>
   html`<p role="status">${text}${progress === null ? '…' : `: ${number(Math.floor(100 * progress), 0)} %`}</p>`;
 
 /** The figures side by side, what the outlines on the drawing are, and what is still worked on. */
-function beside(session: Session, i: Instant): TemplateResult | typeof nothing {
+function beside(session: Session, i: Instant, station: Station): TemplateResult | typeof nothing {
   if (WORDS.has(session.station)) return nothing;
   const desk = deskFor(session);
   const { progress } = desk.bedding;
@@ -155,7 +145,7 @@ function beside(session: Session, i: Instant): TemplateResult | typeof nothing {
   }
   if (!session.bends) return nothing;
   const { other } = desk.bedding;
-  const pairs = desk.pairs(i, other);
+  const pairs = [...(station.pairs?.(session) ?? []), ...desk.pairs(i, other)];
   const own = session.moment.bench.brake.kind === 'own';
   return html`<section class="blk bend" aria-label="Shoes that bend, beside rigid ones">
     ${
@@ -186,8 +176,12 @@ function besideOnWall(session: Session, i: Instant): string {
 }
 
 /** The shoes' bow on the drawing; null where there is none. */
-const bow = (session: Session, input: StageInput): Pick<Drawing, 'shapes' | 'labels'> | null =>
-  session.bends ? drawBow(session.rig, input) : null;
+function bow(session: Session, input: StageInput): Pick<Drawing, 'shapes' | 'labels'> | null {
+  if (!session.bends) return null;
+  const drawn = drawBow(session.rig, input);
+  // Balloons stand where the scale would, and a sheet's brake is not pressed.
+  return session.station === 'inspect' ? { ...drawn, labels: [] } : drawn;
+}
 
 /** All that the page asks of shoes that bend; loaded when they are first asked for. */
 export const shoesThatBend = {

@@ -108,6 +108,10 @@ export function takenAt(at: StageAt): Box[] {
   return [...out, { left, top, right: left + wide, bottom: top + high }];
 }
 
+/** Said with the drawing, pressed or at rest: its shoes bend, or will once their linings are bedded in. */
+const withShoes = ({ bending, bends }: Session, text: string): string =>
+  [text, bends ? 'shoes bend' : bending ? 'rigid shoes still' : ''].filter(Boolean).join(' · ');
+
 /** What the brake is drawn from at an instant. */
 export function inputAt(at: StageAt, instant: Instant): StageInput {
   const { session, station } = at;
@@ -147,11 +151,14 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
     ...(view.narrow || view.wall
       ? {}
       : {
-          caption: station.caption
-            ? station.caption(session)
-            : layers.fan
-              ? `Gap fan ×${session.magnification}, mm${slowed}`
-              : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
+          caption: withShoes(
+            session,
+            station.caption
+              ? station.caption(session)
+              : layers.fan
+                ? `Gap fan ×${session.magnification}, mm${slowed}`
+                : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
+          ),
         }),
   };
 }

@@ -476,6 +476,7 @@ export class TakeupApp extends LitElement {
     const { full } = this.full;
     const all = full ? whole : whole.filter(([name], i) => i < FEW_LAYERS || session.layers[name]);
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
+    if (session.bending) on.push('shoes that bend (b)');
     return html`<div class="show" role="group" aria-label="Show">${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
       ${full ? nothing : html`<button class="more" title="All layers, readings and steps of time (m)" @click=${() => this.full.turn()}>More</button>`}
       <div class="says">On: ${on.join(', ') || 'nothing'}</div></div>`;
@@ -638,7 +639,7 @@ export class TakeupApp extends LitElement {
         </section>
         <aside class="side">
           ${size === 'narrow' || this.#stage()?.numbered ? namesList(session, this.#stage()?.names ?? []) : nothing}
-          ${this.#bending?.beside(session, this.#instant)}
+          ${this.#bending?.beside(session, this.#instant, station)}
           ${station.side(page)}${this.#moreOrLess(station)}
           ${station.controls(page)}
         </aside>

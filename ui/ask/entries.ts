@@ -8,7 +8,14 @@ import { readingEntries } from './readings.ts';
 import { faultsSaid } from './said/faults.ts';
 import { lessonTexts } from './said/lessons.ts';
 import { orderSaid } from './said/order.ts';
-import { computedSaid, glossary, notHere, stationsSaid, topicsSaid } from './said/other.ts';
+import {
+  bendingSaid,
+  computedSaid,
+  glossary,
+  notHere,
+  stationsSaid,
+  topicsSaid,
+} from './said/other.ts';
 import { cautionsSaid, partsSaid } from './said/parts.ts';
 import { questionsSaid } from './said/questions.ts';
 import { orderTexts, stationTexts, topicTexts } from './texts.ts';
@@ -135,6 +142,7 @@ export const entries: readonly Entry[] = [
       says: [word, ...says],
     }),
   ),
+  { key: 'word:Shoes that bend', kind: 'word', ...bendingSaid, leads: { to: 'bending' } },
   ...(Object.keys(cautionsSaid) as (keyof typeof cautionsSaid)[]).map(
     (id): Entry => ({
       key: `caution:${id}`,

@@ -39,6 +39,7 @@ export type Leads =
   | { readonly to: 'order'; readonly page: OrderPage }
   | { readonly to: 'figures'; readonly figures: Figures }
   | { readonly to: 'names' }
+  | { readonly to: 'bending' }
   | { readonly to: 'table' }
   | { readonly to: 'nothing' };
 

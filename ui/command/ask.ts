@@ -33,6 +33,8 @@ function placeOf(leads: Leads): string {
       return stationNames[leads.figures.to];
     case 'names':
       return `${stationNames.apply}, names on`;
+    case 'bending':
+      return `${stationNames.apply}, key b`;
     case 'table':
       return 'Table';
     case 'nothing':

@@ -40,6 +40,16 @@ export interface WallAction {
   readonly off?: boolean;
 }
 
+/** Two figures side by side, under shoes that bend and under rigid ones. */
+export interface Pair {
+  readonly key: string;
+  readonly name: string;
+  readonly unit: string;
+  readonly digits: number;
+  readonly bend: number;
+  readonly rigid: number;
+}
+
 /** One of the page's stations: what stands beside, under and over the stage while it is open. */
 export interface Station {
   readonly id: StationId;
@@ -61,6 +71,8 @@ export interface Station {
   side(page: PageView): TemplateResult;
   /** Bottom right, always in reach; on the phone in the thumb's. */
   controls(page: PageView): TemplateResult;
+  /** What it tells of shoes that bend beside rigid ones, before what every station does; asked while they bend. */
+  pairs?(session: Session): readonly Pair[];
   /** A strip in the stage's foot in place of the layers' row: its heights in px, and what is in it. */
   readonly foot?: {
     readonly height: Readonly<Record<PageSize, number>>;

@@ -41,6 +41,19 @@ export function findingsOf(axle: Axle, allWheels = false): Findings {
   return { ...all, swing } as unknown as Findings;
 }
 
+/** The same in pieces, an examination each: of shoes that bend all of them at once take half a second. */
+function findingPieces(axle: () => Axle, allWheels = false) {
+  const found: Record<string, unknown> = {};
+  const pieces = examinations.map((e) => () => {
+    found[e.id] = examine(axle(), e.id, allWheels);
+  });
+  const swing = () => {
+    const { left, right } = axle();
+    found['swing'] = Math.max(swingOf(left), swingOf(right));
+  };
+  return { pieces: [...pieces, swing], findings: () => found as unknown as Findings };
+}
+
 /** A drum that steps while hot begins where a tooth has just dropped in. */
 export interface Bases {
   readonly worn: WheelBrake;
@@ -49,25 +62,49 @@ export interface Bases {
 
 const tyreOf = (base: Bases): number => base.worn.rig.brake.vehicle.tyreRadius;
 
-/** A fault and what it shows. */
-export type Row = readonly [FaultId, Shown];
+/** A row of the table as work in pieces: all of them, then the row. */
+export interface RowWork {
+  readonly pieces: readonly (() => void)[];
+  row(): readonly [FaultId | 'sound', Shown];
+}
 
-/** What each fault shows, one at a time: each takes a tenth of a second or two. */
-export function* signRows(base: Bases): Generator<() => Row> {
-  const sound = findingsOf(axleWith(base.worn, null));
-  for (const f of faults) {
-    yield () => {
-      const from = f.id === 'stepped hot' ? base.clicked : base.worn;
-      return [f.id, shownBy(findingsOf(axleWith(from, f), f.allWheels), sound, tyreOf(base))];
+/**
+ * The table in pieces, the sound axle first: no row can be told without it.
+ *
+ * @param only faults that are asked for; all of them where left out
+ */
+export function* tableWork(base: Bases, only?: readonly FaultId[]): Generator<RowWork> {
+  const once = (make: () => Axle): (() => Axle) => {
+    let axle: Axle | null = null;
+    return () => {
+      axle ??= make();
+      return axle;
     };
+  };
+  const plain = findingPieces(once(() => axleWith(base.worn, null)));
+  const tyre = tyreOf(base);
+  const row = (id: FaultId | 'sound', of: Findings) =>
+    [id, shownBy(of, plain.findings(), tyre)] as const;
+  yield { pieces: plain.pieces, row: () => row('sound', plain.findings()) };
+  for (const f of faults) {
+    if (only && !only.includes(f.id)) continue;
+    const from = f.id === 'stepped hot' ? base.clicked : base.worn;
+    const { pieces, findings } = findingPieces(
+      once(() => axleWith(from, f)),
+      f.allWheels,
+    );
+    yield { pieces, row: () => row(f.id, findings()) };
   }
 }
 
-/** @param of rows other than those of all faults */
-export function signTable(base: Bases, of: Iterable<() => Row> = signRows(base)): SignTable {
-  const sound = findingsOf(axleWith(base.worn, null));
-  const rows = [...of].map((row) => row());
-  return { sound: shownBy(sound, sound, tyreOf(base)), faults: Object.fromEntries(rows) };
+/** The table at once. @param only faults that are asked for; all of them where left out */
+export function signTable(base: Bases, only?: readonly FaultId[]): SignTable {
+  const rows = [...tableWork(base, only)].map(({ pieces, row }) => {
+    for (const piece of pieces) piece();
+    return row();
+  });
+  const { sound, ...faults } = Object.fromEntries(rows) as Record<FaultId | 'sound', Shown>;
+  return { sound, faults };
 }
 
 /** What an axle shows with two faults at once, each on a wheel of its own or on the same. */

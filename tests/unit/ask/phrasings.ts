@@ -56,6 +56,8 @@ when do i set the handbrake cable after new shoes | question:q036
 how do i bed in new shoes | word:Bedding in, station:new-shoes
 how long to break in brake shoes | word:Bedding in, station:new-shoes
 how does a drum brake work | station:apply
+do the shoes bend when you brake hard | word:Shoes that bend
+bending shoes | word:Shoes that bend
 show me how it works | station:apply
 explain self energising | word:Self-energising, station:apply
 what is a leading shoe | word:Leading shoe, question:q055

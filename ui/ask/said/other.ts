@@ -620,6 +620,25 @@ export const notHere: readonly NotHere[] = [
 ];
 
 /** Words of the trade, with one plain sentence. */
+/** The switch of shoes that bend, which is no station. */
+export const bendingSaid = {
+  title: 'Shoes that bend',
+  text: 'Web and table give as steel does, and the whole bench goes by them, rigid figures beside. Key b, or on the Bench sheet.',
+  says: [
+    'bending shoes',
+    'shoes that bend',
+    'do brake shoes bend',
+    'flexible shoes',
+    'shoe flex',
+    'rigid or flexible shoe',
+    'how much does a shoe bend',
+    'shoe deflection under pressure',
+    'elastic shoes',
+    'stiffness of the shoe',
+    'bow of the shoe',
+  ],
+} as const;
+
 export const glossary: readonly (readonly [word: string, means: string, ...says: string[]])[] = [
   [
     'Leading shoe',

@@ -71,7 +71,7 @@ function scaleLabel(view: View): Label {
   const [right, up] = CORNER[view.wall ? 'wall' : view.narrow ? 'narrow' : 'desk'];
   return label(view, {
     key: 'bow scale',
-    text: `Bow of the shoes ×${BOW_SCALE}`,
+    text: `Shoes bend: bow ×${BOW_SCALE}`,
     at: toMm(view, [view.width - right, view.height - (view.foot ?? 0) - up]),
     anchor: 'end',
     style: 'caption',

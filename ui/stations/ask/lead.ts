@@ -43,6 +43,10 @@ export function follow(session: Session, leads: Leads): boolean {
       session.do(show, 'apply');
       if (!layersOf(session.moment).names) session.do(toggleLayer, 'names');
       return false;
+    case 'bending':
+      session.do(show, 'apply');
+      if (!session.bending) session.toggleBending();
+      return false;
     case 'table':
       return true;
     case 'nothing':

@@ -1,5 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
-import type { Wheel } from '../../../sim/index.ts';
+import type { Brake, Wheel } from '../../../sim/index.ts';
 import {
   judgePart,
   largestBore,
@@ -10,7 +10,7 @@ import {
 } from '../../../sim/workshop/index.ts';
 import { marks } from '../../pieces/marks.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
-import { ownOf, rigid, rigOfBrake } from '../../record/derive.ts';
+import { bending, ownOf, rigid, rigOfBrake } from '../../record/derive.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
 import { readTyped, type TypedSize } from '../../typed-size.ts';
@@ -60,9 +60,13 @@ const ranges: Readonly<Record<Exclude<PartKey, 'hand'>, readonly [number, number
 const keys = Object.keys(newPartNames) as readonly PartKey[];
 const hands = { alike: 'either side', this: 'this side', other: 'the other side' } as const;
 
+/** A verdict, and what it is of rigid shoes where the bench's bend. */
+interface ToldVerdict extends PartVerdict {
+  readonly rigid: string | null;
+}
 interface Judged {
   readonly reads: Readonly<Record<Wheel, Readonly<Partial<Record<PartKey, TypedSize>>>>>;
-  readonly verdicts: Readonly<Record<Wheel, readonly PartVerdict[]>>;
+  readonly verdicts: Readonly<Record<Wheel, readonly ToldVerdict[]>>;
   readonly unlike: readonly string[];
 }
 
@@ -93,11 +97,11 @@ export class PartDesk {
 
   get judged(): Judged {
     const { paper } = this;
-    const { brake, moment } = this.session;
+    const { bending: bends, brake, moment } = this.session;
     const plain = rigid(brake);
     const own = ownOf(moment.bench.brake, moment.shelf)?.sizes ?? null;
     const { found } = this.#desk.judged.read;
-    return this.#judged.of([paper, plain, own, found, this.otherDrum], () => {
+    return this.#judged.of([paper, plain, bends, own, found, this.otherDrum], () => {
       const read = (w: Wheel) => {
         const out: Partial<Record<PartKey, TypedSize>> = {};
         for (const key of keys) {
@@ -116,11 +120,18 @@ export class PartDesk {
         return hand === 'alike' || hand === 'this' || hand === 'other' ? { ...sizes, hand } : sizes;
       };
       const parts = { left: part('left'), right: part('right') };
-      const rig = rigOfBrake(plain);
-      const judge = (w: Wheel): readonly PartVerdict[] => {
+      const judge = (w: Wheel): readonly ToldVerdict[] => {
         const bore = largestBore(found[w]);
         const at = Number.isNaN(bore) ? 2 * plain.drum.radiusNew : bore;
-        return judgePart(rig, parts[w], at, own);
+        const of = (b: Brake) => judgePart(rigOfBrake(b), parts[w], at, own);
+        const beside = of(plain);
+        // New linings were worn under no shoes: they suit either kind as they are.
+        return bends
+          ? of(bending(plain)).map((v, i) => ({
+              ...v,
+              rigid: v.line === 'fit' ? (beside[i]?.words ?? null) : null,
+            }))
+          : beside.map((v) => ({ ...v, rigid: null }));
       };
       return {
         reads,
@@ -147,7 +158,7 @@ export function partsSection(desk: PartDesk): TemplateResult {
   const { verdicts, unlike } = desk.judged;
   const { brake } = desk.session;
   return html`<section class="parts" aria-label="New parts" data-parts><h2>New parts, before anything goes together</h2>
-    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. Make yours in My brake.` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.${desk.session.bending ? ' Fits are told of rigid shoes.' : ''}`}</p>
+    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. Make yours in My brake.` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.`}</p>
     <div class="grid"><span class="corner"></span><span class="head"><b>Left</b></span><span class="head"><b>Right</b></span>${keys.map((key) => html`<span>${newPartNames[key]}${key === 'hand' ? '' : ', mm'}<small>${hows[key]}</small></span>${wheels.map((w) => field(desk, w, key))}`)}</div>
-    <ul data-part-verdicts>${unlike.map((u) => html`<li>${marks.bad}<span><b>Unlike sides.</b> ${u}</span></li>`)}${wheels.flatMap((w) => verdicts[w].map((v) => html`<li>${marks[v.level]}<span><b>${w === 'left' ? 'Left' : 'Right'}.</b> ${v.words}</span></li>`))}</ul></section>`;
+    <ul data-part-verdicts>${unlike.map((u) => html`<li>${marks.bad}<span><b>Unlike sides.</b> ${u}</span></li>`)}${wheels.flatMap((w) => verdicts[w].map((v) => html`<li>${marks[v.level]}<span><b>${w === 'left' ? 'Left' : 'Right'}.</b> ${v.words}${v.rigid === null ? nothing : html`<small data-rigid>rigid: ${v.rigid === v.words ? 'the same' : v.rigid}</small>`}</span></li>`))}</ul></section>`;
 }

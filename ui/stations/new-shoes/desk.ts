@@ -1,7 +1,9 @@
-import type { BedRow, Fit, PresetRow } from '../../../sim/index.ts';
+import type { BedRow, Fit, NewFit, PresetRow } from '../../../sim/index.ts';
 import { type Steps, stepEnergy, stepsOf, wordsOf } from '../../adjusters.ts';
+import { rigid, rigOfBrake } from '../../record/derive.ts';
 import type { Session } from '../../session.ts';
 import { openOrder } from '../order/wants.ts';
+import type { Pair } from '../station.ts';
 import { type CableCost, fittingOf, type Hands, handsOf } from './fitting.ts';
 import {
   beddedAt,
@@ -40,6 +42,42 @@ export class ShoeDesk {
   }
   get #fitting() {
     return fittingOf(this.session.rig);
+  }
+
+  /** The same with rigid shoes; null where they do not bend. */
+  get #plain() {
+    const { bends, brake } = this.session;
+    return bends ? fittingOf(rigOfBrake(rigid(brake))) : null;
+  }
+  /** What is told of rigid shoes under what those that bend do; each null where they do not. */
+  get rigidFit(): Fit | null {
+    return this.#plain?.fit(this.#hands) ?? null;
+  }
+  get rigidBeds(): readonly BedRow[] | null {
+    return this.#plain?.beds(this.#hands) ?? null;
+  }
+  get rigidCost(): CableCost | null {
+    return this.#plain?.cost(this.#hands) ?? null;
+  }
+  /** Of the new linings at their first press, drum on or off: how they lie, and what they do. */
+  get pairs(): readonly Pair[] {
+    const plain = this.#plain?.newFit(this.#hands);
+    if (!plain) return [];
+    const own = this.#fitting.newFit(this.#hands);
+    const pair = (
+      key: string,
+      name: string,
+      unit: string,
+      digits: number,
+      of: (f: NewFit) => number,
+    ) => ({
+      ...{ key, name, unit, digits },
+      ...{ bend: of(own), rigid: of(plain) },
+    });
+    return [
+      pair('fit gap', 'Gap left at 40 bar', 'mm', 3, (f) => f.fit.gap),
+      pair('first torque', 'First press, 40 bar', 'N·m', 0, (f) => f.torque / 1000),
+    ];
   }
 
   get step(): ShoeStep {

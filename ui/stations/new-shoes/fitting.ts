@@ -6,7 +6,8 @@ import {
   type CableFirst,
   cableFirst,
   type Fit,
-  fitOf,
+  type NewFit,
+  newFit,
   type PresetRow,
   presetRow,
   presetRows,
@@ -94,7 +95,7 @@ class Fitting {
   readonly #row = new Kept<PresetRow>();
   readonly #beds = new Kept<readonly BedRow[]>();
   readonly #cost = new Kept<CableCost>();
-  readonly #fit = new Kept<Fit>();
+  readonly #fit = new Kept<NewFit>();
 
   constructor(rig: Rig) {
     this.rig = rig;
@@ -139,9 +140,14 @@ class Fitting {
     return this.#beds.of([state], () => bedIn(this.rig, state, BED_AT));
   }
 
-  fit({ thickness, ground, bore }: Hands): Fit {
+  fit(h: Hands): Fit {
+    return this.newFit(h).fit;
+  }
+
+  /** How the linings lie and what they do at the first press, the strut at its shortest. */
+  newFit({ thickness, ground, bore }: Hands): NewFit {
     return this.#fit.of([thickness, ground, bore], () =>
-      fitOf(this.rig, { thickness, groundRadius: ground / 2 }, bore / 2),
+      newFit(this.rig, { thickness, groundRadius: ground / 2 }, bore / 2),
     );
   }
 

@@ -36,6 +36,7 @@ export const newShoes: Station = {
       return html`<b>${desk.step} ${stepNames[desk.step]}.</b> ${task(desk, desk.step)}`;
     },
   },
+  pairs: (session) => deskOf(ShoeDesk, session).pairs,
   shown: (session) => restOf(session.rig, session.shown),
   without: (session) => (deskOf(ShoeDesk, session).drumOn ? [] : ['drum']),
   extra: (session, input) => shoesStage(deskOf(ShoeDesk, session), input),

@@ -1,5 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { KM, type PresetRow } from '../../../sim/index.ts';
+import { type Fit, KM, type PresetRow } from '../../../sim/index.ts';
 import { wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { markOf } from '../park/marks.ts';
@@ -48,8 +48,21 @@ export function fitPicture(desk: ShoeDesk): TemplateResult {
       ${fit.gap > 0 ? svg`<text x=${widest.toFixed(0)} y="84" text-anchor=${widest > 240 ? 'end' : widest < 80 ? 'start' : 'middle'} class="v">${mm2(fit.gap)}</text>` : nothing}
       <text x="20" y="186" class="s">heel end</text><text x="300" y="186" text-anchor="end" class="s">toe end</text>
     </svg>
-    <p><b>${word}</b> ${fit.gap > 0 ? `${mm2(fit.gap)} mm is left ${at}, drawn to its own scale.` : ''} ${then}</p>`;
+    <p><b>${word}</b> ${fit.gap > 0 ? `${mm2(fit.gap)} mm is left ${at}, drawn to its own scale.` : ''} ${then}</p>${ofRigid(desk.rigidFit)}`;
 }
+
+const lies: Readonly<Record<Fit['where'], string>> = {
+  'all along': 'all along',
+  crown: 'at the crown first',
+  ends: 'at both ends first',
+  toe: 'at the toe',
+  heel: 'at the heel',
+};
+/** How the lining would lie on a rigid shoe, under what one that bends does. */
+const ofRigid = (fit: Fit | null) =>
+  fit === null
+    ? nothing
+    : html`<p class="ns-rigid" data-rigid>Rigid: ${lies[fit.where]}, ${mm2(fit.gap)} mm left.</p>`;
 
 const columnOf = (desk: ShoeDesk): string => wordsOf(desk.session.brake).column;
 const capital = (word: string): string => `${word[0]?.toUpperCase()}${word.slice(1)}`;
@@ -143,7 +156,7 @@ function comb(
 
 /** Contact before and after bedding in, with what it does to torque and pedal. */
 export function beddingPicture(desk: ShoeDesk): TemplateResult {
-  const { beds, bedded } = desk;
+  const { beds, bedded, rigidBeds } = desk;
   const first = beds[0];
   const now = beds[bedded];
   const last = beds.at(-1);
@@ -166,20 +179,24 @@ export function beddingPicture(desk: ShoeDesk): TemplateResult {
     ${picture(0, 'Front, leading', 'lead', first.contactFront, now.contactFront)}
     ${picture(1, 'Rear, trailing', 'trail', first.contactRear, now.contactRear)}
     <small>One scale, most ${mm2(most)} MPa; arc from one end to the other.</small>
-    <table class="ns-bed"><thead><tr><th scope="col">km</th><th scope="col">N·m</th><th scope="col">pedal mm</th><th scope="col">${columnOf(desk)}</th></tr></thead>
-    <tbody>${beds.map((r, i) => html`<tr class=${i === bedded ? 'on' : ''} data-bed=${r.km}><th scope="row"><button @click=${() => desk.drive(i)} aria-pressed=${i === bedded}>${number(r.km, 0)}</button></th><td>${number(r.torque / 1000, 0)}</td><td>${number(r.pedal, 1)}</td><td>${desk.steps.at(r.tooth)}</td></tr>`)}</tbody></table>
+    <table class="ns-bed"><thead><tr><th scope="col">km</th><th scope="col">N·m</th>${rigidBeds ? html`<th scope="col">rigid</th>` : nothing}<th scope="col">pedal mm</th><th scope="col">${columnOf(desk)}</th></tr></thead>
+    <tbody>${beds.map((r, i) => html`<tr class=${i === bedded ? 'on' : ''} data-bed=${r.km}><th scope="row"><button @click=${() => desk.drive(i)} aria-pressed=${i === bedded}>${number(r.km, 0)}</button></th><td>${number(r.torque / 1000, 0)}</td>${rigidBeds ? html`<td data-rigid>${number((rigidBeds[i]?.torque ?? Number.NaN) / 1000, 0)}</td>` : nothing}<td>${number(r.pedal, 1)}</td><td>${desk.steps.at(r.tooth)}</td></tr>`)}</tbody></table>
     <p>${first.torque < last.torque * 0.97 ? `The first stops are ${number(100 * (1 - first.torque / last.torque), 0)} % weaker than after ${number(last.km, 0)} km.` : first.torque > last.torque * 1.03 ? `The first stops are ${number(100 * (first.torque / last.torque - 1), 0)} % stronger than after ${number(last.km, 0)} km: it grabs.` : 'The first stops are as strong as later ones.'}</p>`;
 }
 
 /** Lever on its stop against a cable tightened first. */
 export function cablePicture(desk: ShoeDesk): TemplateResult {
   const f = desk.cost;
+  const plain = desk.rigidCost;
+  /** A click with rigid shoes, under that of ones that bend. */
+  const beside = (click: number) =>
+    html`<small class="ns-rigid" data-rigid>rigid: ${Number.isFinite(click) ? `${km(click)} km` : 'none'}</small>`;
   const km = (distance: number): string =>
     distance / KM < 100 ? 'under 100' : number(100 * Math.round(distance / KM / 100), 0);
-  const row = (name: string, gap: number, click: number, kind: 'tick' | 'cross') =>
-    html`<tr><th scope="row">${markOf(kind)} ${name}</th><td>${mm2(gap)}</td><td>${Number.isFinite(click) ? `${km(click)} km` : 'none'}</td></tr>`;
+  const row = (name: string, at: 'home' | 'held', kind: 'tick' | 'cross') =>
+    html`<tr><th scope="row">${markOf(kind)} ${name}</th><td>${mm2(f[`${at}0`])}</td><td>${Number.isFinite(f[at]) ? `${km(f[at])} km` : 'none'}${plain ? beside(plain[at]) : nothing}</td></tr>`;
   return html`<h2>Shoes first, or cable first</h2>
     <table class="ns-cable" data-cable><thead><tr><th scope="col">Lever</th><th scope="col">clearance</th><th scope="col">next click after</th></tr></thead><tbody>
-      ${row('on its stop', f.home0, f.home, 'tick')}${row(`${HELD_OFF} mm off it`, f.held0, f.held, 'cross')}</tbody></table>
+      ${row('on its stop', 'home', 'tick')}${row(`${HELD_OFF} mm off it`, 'held', 'cross')}</tbody></table>
     <p>Tightened first, the cable stands in for the adjuster: ${mm2(f.held0)} instead of ${mm2(f.home0)}${Number.isFinite(f.late) ? `, and the next click comes ${km(f.late)} km late` : ''}. Slacken it later and the gap jumps by ${mm2(f.home0 - f.held0)}.</p>`;
 }

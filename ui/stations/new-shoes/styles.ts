@@ -3,6 +3,7 @@ import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 
 /** What only this station has. */
 export const shoesStyles = css`
+  .ns-rigid { display: block; font-size: 14px; font-weight: 500; color: var(--ink2); }
   .ns-strip { display: flex; height: 100%; }
   .ns-strip button { flex: 1; min-width: 0; display: flex; flex-direction: column; align-items: flex-start; gap: 2px; padding: 12px 14px; border-left: 1px solid var(--rule); background: var(--sheet); overflow: hidden; }
   .ns-strip button:first-child { border-left: 0; }

@@ -12,20 +12,13 @@ import {
   type SignTable,
   saidByRollers,
   signOf,
-  signRows,
-  signTable,
   unseen,
 } from '../../../sim/workshop/index.ts';
-import { ownBrakeOf, rigOfBrake, standingOf, startOf } from '../../record/derive.ts';
 import { Kept } from '../../record/kept.ts';
-import { Piecewise } from '../../record/piecewise.ts';
 import type { Session } from '../../session.ts';
-import { VAN } from '../faults/van.ts';
 import { carry, lookAtCause, newCase, type SeePart, sayAll, saySign } from './part.ts';
-import van from './van-signs.json' with { type: 'json' };
+import { type Progress, SignTables } from './tables.ts';
 import { type Asked, askedOf, firstOf, showsText, UNSURE } from './words.ts';
-
-type Row = readonly [FaultId, SignTable['sound']];
 
 /** So many causes are listed. */
 const MOST = 5;
@@ -42,19 +35,29 @@ export interface ToldCause {
   readonly also: readonly string[];
   readonly fitsTo: readonly string[];
   readonly against: readonly string[];
+  /** What rigid shoes have otherwise of it; null where the bench's are rigid. */
+  readonly rigid: string | null;
+}
+
+/** What a sign shows, and of which causes. */
+interface WouldShow {
+  readonly shows: string;
+  readonly faults: readonly Fault[];
 }
 
 /** Likely causes of what was said, and what to check next. */
 export class SeeDesk {
   readonly session: Session;
-  readonly #rows: Piecewise<string, Row | ['sound', SignTable['sound']]>;
+  readonly #tables: SignTables;
   readonly #table = new Kept<SignTable>();
+  readonly #rigidTable = new Kept<SignTable>();
+  readonly #judgedRigid = new Kept<Judged>();
   readonly #judged = new Kept<Judged>();
   readonly #next = new Kept<NextCheck | null>();
 
   constructor(session: Session) {
     this.session = session;
-    this.#rows = new Piecewise(() => session.changed());
+    this.#tables = new SignTables(session);
   }
 
   get part(): SeePart {
@@ -66,55 +69,23 @@ export class SeeDesk {
     return Object.fromEntries(Object.entries(this.part.said).filter(([, v]) => v !== UNSURE));
   }
 
-  /** The van's figures stand in until those of the bench's own brake are worked out: how many are, of how many. */
-  get working(): { readonly done: number; readonly of: number } | null {
-    const { table: _, working } = this.#worked();
-    return working;
-  }
-
-  #worked(): { readonly table: SignTable; readonly working: { done: number; of: number } | null } {
-    const { moment } = this.session;
-    const { bench, shelf } = moment;
-    const brake = ownBrakeOf(bench, shelf);
-    const plain = van as unknown as SignTable;
-    if (bench.brake.kind === 'scene' && bench.brake.name === VAN.name)
-      return { table: plain, working: null };
-    const named = (name: string) =>
-      brake.states.some((s) => s.name === name) ? standingOf(brake, name) : startOf(brake);
-    const key = JSON.stringify([bench.brake, brake.adjuster.kind]);
-    const { results, working } = this.#rows.of(key, () => {
-      const rig = rigOfBrake(brake);
-      const bases = {
-        worn: { rig, state: named('Worn-in') },
-        clicked: { rig, state: named('Just clicked') },
-      };
-      const rows = signRows(bases);
-      return [
-        () => ['sound', signTable(bases, []).sound] as const,
-        ...[...rows].map((row) => (): Row | null => {
-          try {
-            return row();
-          } catch {
-            // A fault that this brake cannot have: its state could not be built.
-            return null;
-          }
-        }),
-      ] as (() => Row | null)[];
-    });
-    if (working) return { table: plain, working: { done: results.length, of: 37 } };
-    const all = Object.fromEntries(results as readonly (readonly [string, SignTable['sound']])[]);
-    const { sound, ...faults } = all as Record<string, SignTable['sound']>;
-    return {
-      table: { sound: sound ?? plain.sound, faults: faults as SignTable['faults'] },
-      working: null,
-    };
+  /** Other figures stand in until those of the bench's own brake are worked out: how many are, of how many. */
+  get working(): Progress | null {
+    return this.#tables.told.working;
   }
 
   /** What the faults show that this brake can have with its kind of adjuster. */
   get table(): SignTable {
-    const { table } = this.#worked();
+    return this.#can(this.#table, this.#tables.told.table);
+  }
+  /** The same under rigid shoes; null where the bench's are rigid, or stand in. */
+  get rigidTable(): SignTable | null {
+    const { rigid } = this.#tables.told;
+    return rigid && this.#can(this.#rigidTable, rigid);
+  }
+  #can(kept: Kept<SignTable>, table: SignTable): SignTable {
     const { kind } = this.session.brake.adjuster;
-    return this.#table.of([table, kind], () => ({
+    return kept.of([table, kind], () => ({
       sound: table.sound,
       faults: Object.fromEntries(
         Object.entries(table.faults).filter(([id]) => canFail(kind, id as FaultId)),
@@ -124,6 +95,14 @@ export class SeeDesk {
 
   get judged(): Judged {
     return this.#judged.of([this.table, this.part.said], () => judgeSaid(this.table, this.said));
+  }
+  /** The same held against what rigid shoes show; null where the bench's are rigid, or stand in. */
+  get #rigidJudged(): Judged | null {
+    const { rigidTable } = this;
+    return (
+      rigidTable &&
+      this.#judgedRigid.of([rigidTable, this.part.said], () => judgeSaid(rigidTable, this.said))
+    );
   }
 
   /** The likeliest causes; none before anything was said. */
@@ -136,22 +115,50 @@ export class SeeDesk {
     return causes
       .slice(0, MOST)
       .filter((c, i) => i < 2 || c.score > best - BEHIND)
-      .map((cause) => {
+      .map((cause, at) => {
         const [id] = cause.faults;
-        const shown = this.table.faults[id];
-        const also = shown
-          ? alsoShows(this.table, id, this.part.said).map((s) =>
-              showsText(s, shown[s.key], this.table.sound[s.key]),
-            )
-          : [];
+        const also = this.#also(this.table, id);
+        const rigid = this.#rigidOf(id, at, cause, also);
         const named = (keys: readonly string[]) => keys.map((k) => askedOf(k)?.name ?? k);
         const of = cause.fits.length + cause.against.length;
         const fits = of === 0 ? 0 : Math.round((5 * cause.fits.length) / of);
         return {
-          ...{ fault: faultOf(id), cause, fits, also: also.slice(0, 3) },
+          ...{ fault: faultOf(id), cause, fits, also: [...also.values()].slice(0, 3), rigid },
           ...{ fitsTo: named(cause.fits), against: named(cause.against) },
         };
       });
+  }
+
+  /** What a fault would also show. */
+  #also(table: SignTable, id: FaultId): ReadonlyMap<string, string> {
+    const shown = table.faults[id];
+    if (!shown) return new Map();
+    return new Map(
+      alsoShows(table, id, this.part.said).map((s) => [
+        s.key,
+        showsText(s, shown[s.key], table.sound[s.key]),
+      ]),
+    );
+  }
+
+  /** What rigid shoes have otherwise of a cause: its place, how much fits, what it would also show. */
+  #rigidOf(id: FaultId, at: number, own: Cause, also: ReadonlyMap<string, string>): string | null {
+    const { rigidTable } = this;
+    const judged = this.#rigidJudged;
+    if (!rigidTable || !judged) return null;
+    const place = judged.causes.findIndex((c) => c.faults[0] === id);
+    const other = judged.causes[place];
+    if (!other) return 'cannot be';
+    const texts = this.#also(rigidTable, id);
+    const more = [...texts].filter(([key, t]) => also.get(key) !== t).map(([, t]) => t);
+    const less = [...also].filter(([key]) => !texts.has(key)).map(([, t]) => `not ${t}`);
+    const parts = [
+      place === at ? '' : `number ${place + 1}`,
+      other.fits.length === own.fits.length ? '' : `fits ${other.fits.length} of what was said`,
+      ...more,
+      ...less,
+    ].filter(Boolean);
+    return parts.length > 0 ? parts.join('; ') : 'the same';
   }
 
   /** Two at once that fit better than one. */
@@ -180,12 +187,12 @@ export class SeeDesk {
   }
 
   /** What each cause that is open would show of a sign: "4: the cable". */
-  wouldShow(key: string): { readonly shows: string; readonly faults: readonly Fault[] }[] {
+  wouldShow(key: string, table = this.table): WouldShow[] {
     const sign = signOf(key);
     if (!sign) return [];
     const rows = new Map<string, Fault[]>();
     for (const { fault } of this.causes.slice(0, 4)) {
-      const shown = this.table.faults[fault.id]?.[sign.key];
+      const shown = table.faults[fault.id]?.[sign.key];
       if (shown === undefined) continue;
       const text = showsText({ ...sign, name: '' }, shown, shown)
         .replace(/^: |, sound.*$/g, '')

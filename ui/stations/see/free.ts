@@ -14,11 +14,11 @@ import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import { caution } from '../../pieces/icons.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
-import { ownBrakeOf, rigOfBrake } from '../../record/derive.ts';
+import { bending, ownBrakeOf, rigOfBrake } from '../../record/derive.ts';
 import { Piecewise } from '../../record/piecewise.ts';
 import type { Session } from '../../session.ts';
 import { look } from '../faults/look.ts';
-import { vanRig, vanState } from '../faults/van.ts';
+import { Vans } from '../faults/vans.ts';
 import { deskOf } from '../station.ts';
 import { MOST_TIGHT, openTopic, tighten } from './part.ts';
 import { seeLook } from './styles.ts';
@@ -45,27 +45,61 @@ const causes: readonly (readonly [Forced['id'], string])[] = [
   ['stepped hot', 'Adjuster'],
 ];
 
+/** What is told of a drive. */
+interface FreeTold {
+  readonly free: boolean;
+  readonly cold: string;
+  readonly hottest: string;
+  readonly settled: string;
+  readonly half: string;
+  readonly after: string;
+  readonly lost: string;
+}
+
+/** What is driven so far, and whether more is coming. */
+interface Driven {
+  readonly results: readonly FreeRow[];
+  readonly working: boolean;
+}
+
 /** Will a tight brake wear free, how far, how hot; and one hot wheel told apart. Follows from the record alone. */
 export class FreeDesk {
   readonly session: Session;
   readonly #rows: Piecewise<string, FreeRow>;
+  readonly #bentRows: Piecewise<string, FreeRow>;
   readonly #forced: Piecewise<string, Forced>;
+  readonly #bentForced: Piecewise<string, Forced>;
+  readonly #vans: Vans;
 
   constructor(session: Session) {
     this.session = session;
-    this.#rows = new Piecewise(() => session.changed());
-    this.#forced = new Piecewise(() => session.changed());
+    const tell = () => session.changed();
+    this.#rows = new Piecewise(tell);
+    this.#bentRows = new Piecewise(tell);
+    this.#forced = new Piecewise(tell);
+    this.#bentForced = new Piecewise(tell);
+    this.#vans = new Vans(tell);
   }
 
   get tight(): number {
     return this.session.moment.parts.see.tight;
   }
 
-  get driven(): { readonly results: readonly FreeRow[]; readonly working: boolean } {
+  /** Of the bench's brake under its own shoes. */
+  get driven(): Driven {
+    const { bending: bends } = this.session;
+    return this.#driven(bends ? this.#bentRows : this.#rows, bends);
+  }
+  /** The same under rigid shoes; null where its own are. */
+  get rigidDriven(): Driven | null {
+    return this.session.bending ? this.#driven(this.#rows, false) : null;
+  }
+  #driven(rows: Piecewise<string, FreeRow>, bends: boolean): Driven {
     const { bench, shelf } = this.session.moment;
-    const brake = ownBrakeOf(bench, shelf);
+    const plain = ownBrakeOf(bench, shelf);
+    const brake = bends ? bending(plain) : plain;
     const key = JSON.stringify([bench.brake, brake.adjuster.kind, this.tight]);
-    return this.#rows.of(key, () => {
+    return rows.of(key, () => {
       const speed = (KMH_ON * DRIVE) / 50;
       const trips = wearsFree(rigOfBrake(brake), freshState(brake), this.tight, speed);
       return Array.from({ length: MOST_TRIPS }, () => (): FreeRow | null => {
@@ -75,18 +109,38 @@ export class FreeDesk {
     });
   }
 
+  /** What stays pressed on the van: under shoes as the bench's, once its linings are bedded in under them. */
   get forced(): readonly Forced[] {
-    return this.#forced.of('van', () =>
+    return (this.session.bending ? this.#forcedOf(true) : null) ?? this.#forcedOf(false) ?? [];
+  }
+  /** The same under rigid shoes; null where the van's are. */
+  get rigidForced(): readonly Forced[] | null {
+    return this.session.bending && this.#forcedOf(true) ? this.#forcedOf(false) : null;
+  }
+  #forcedOf(bends: boolean): readonly Forced[] | null {
+    const van = (standing: string) =>
+      bends ? this.#vans.bending(standing) : this.#vans.rigid(standing);
+    const [worn, clicked] = [van('Worn-in'), van('Just clicked')];
+    if (!worn || !clicked) return null;
+    return (bends ? this.#bentForced : this.#forced).of('van', () =>
       causes.map(([id, name]) => (): Forced => {
-        const standing = id === 'stepped hot' ? 'Just clicked' : 'Worn-in';
+        const { own } = id === 'stepped hot' ? clicked : worn;
         const fault = faultOf(id);
-        const { right } = axleWith({ rig: vanRig(), state: vanState(standing) }, fault);
+        const { right } = axleWith(own, fault);
         const rise = dragHeat(right, DRIVE);
         return { id, name, rise, forward: handTurn(right).forward, tells: fault.tells };
       }),
     ).results;
   }
 }
+
+const ofRigid = (text: string | null, own: string) =>
+  text === null
+    ? nothing
+    : html`<small class="rigid">rigid: ${text === own ? 'the same' : text}</small>`;
+
+const byHand = (forward: number): string =>
+  forward < 300 ? 'free' : forward > 60_000 ? 'not by hand' : `${number(forward * MM, 0)}\u00a0N·m`;
 
 export class FreeCard extends LitElement {
   static override properties = { session: { attribute: false }, rev: { type: Number } };
@@ -114,39 +168,60 @@ export class FreeCard extends LitElement {
     `,
   ];
 
-  #sum(rows: readonly FreeRow[], working: boolean) {
+  /** What is told of a drive, each under its name. */
+  #told(rows: readonly FreeRow[], working: boolean): FreeTold | null {
     const [first, trip] = rows;
     const last = rows.at(-1);
-    if (!first || !last || !trip) return html`<p role="status">Working it out…</p>`;
+    if (!first || !last || !trip) return null;
     const radius = this.session.brake.vehicle.tyreRadius;
     const half = rows.find((r) => r.cold < first.cold / 2);
     const free = !working && rows.length < MOST_TRIPS;
     const km = (mm: number): string => `${number(mm / KM, 0)}\u00a0km`;
-    return html`<dl data-free=${free ? 'yes' : 'no'}>
-      <dt>Cold, by hand</dt><dd>${number(first.cold / radius, 0)}\u00a0N at the tyre</dd>
-      <dt>Hottest in the first trip</dt><dd data-hottest>${number(trip.hottest, 0)}\u00a0°C</dd>
-      <dt>Settles at, at ${KMH_ON}\u00a0km/h</dt><dd>${number(trip.settled, 0)}\u00a0°C</dd>
-      <dt>Half of the cold drag is gone after</dt><dd>${half ? km(half.distance) : '…'}</dd>
-      <dt>Free, cold too, after</dt><dd data-free-after>${free ? km(last.distance) : working ? `more than ${km(last.distance)}…` : `more than ${km(last.distance)}`}</dd>
-      <dt>Lining gone by then</dt><dd>${number(last.lost, 2)}\u00a0mm</dd></dl>`;
+    return {
+      free,
+      cold: `${number(first.cold / radius, 0)}\u00a0N at the tyre`,
+      hottest: `${number(trip.hottest, 0)}\u00a0°C`,
+      settled: `${number(trip.settled, 0)}\u00a0°C`,
+      half: half ? km(half.distance) : '…',
+      after: free ? km(last.distance) : `more than ${km(last.distance)}${working ? '…' : ''}`,
+      lost: `${number(last.lost, 2)}\u00a0mm`,
+    };
+  }
+
+  #sum(driven: Driven, beside: Driven | null) {
+    const told = this.#told(driven.results, driven.working);
+    if (!told) return html`<p role="status">Working it out…</p>`;
+    const rigid = beside && this.#told(beside.results, beside.working);
+    const row = (name: string, key: Exclude<keyof FreeTold, 'free'>) =>
+      html`<dt>${name}</dt><dd data-free-told=${key}>${told[key]}${ofRigid(rigid?.[key] ?? null, told[key])}</dd>`;
+    return html`<dl data-free=${told.free ? 'yes' : 'no'}>
+      ${row('Cold, by hand', 'cold')}
+      ${row('Hottest in the first trip', 'hottest')}
+      ${row(`Settles at, at ${KMH_ON}\u00a0km/h`, 'settled')}
+      ${row('Half of the cold drag is gone after', 'half')}
+      ${row('Free, cold too, after', 'after')}
+      ${row('Lining gone by then', 'lost')}</dl>`;
   }
 
   override render() {
     const { session } = this;
     const desk = deskOf(FreeDesk, session);
-    const { results, working } = desk.driven;
+    const plain = desk.rigidForced;
+    const plainOf = (id: Forced['id']) => plain?.find((f) => f.id === id) ?? null;
     const by = (d: number) => session.do(tighten, Number((desk.tight + d).toFixed(2)));
     return html`<section><h2>Shoes set too tight</h2>
       <p>New linings that stand inside the drum by so much. One tooth of the quay van is 0.15 mm.</p>
       <div class="opts"><span class="step" role="group" aria-label="How tight, mm"><button aria-label="less tight" ?disabled=${desk.tight <= 0.011} @click=${() => by(-0.01)}>−</button><input inputmode="decimal" aria-label="How tight, mm" .value=${number(desk.tight, 2)} @change=${(e: Event) => session.do(tighten, Number((e.target as HTMLInputElement).value.replace(',', '.')) || 0.01)} /><button aria-label="tighter" ?disabled=${desk.tight >= MOST_TIGHT} @click=${() => by(0.01)}>+</button></span><span>mm</span></div>
-      ${this.#sum(results, working)}
+      ${this.#sum(desk.driven, desk.rigidDriven)}
       <p><b>Not in a few kilometres: hundreds.</b> The drum grows off its shoes as it warms, so it rubs itself free at that heat and clamps again each cold morning. Back the adjuster off instead.</p>
     </section>
     <section><h2>A force that stays</h2>
       <p>Cable, pressure or a leaning part press on however much has worn: that never wears free.</p>
       <table aria-label="One hot wheel told apart"><thead><tr><th>Cause</th><th>At 50 km/h</th><th>By hand</th><th>Told apart by</th></tr></thead><tbody>${desk.forced.map(
-        (f) =>
-          html`<tr data-forced=${f.id}><td><b>${f.name}</b></td><td>+${number(f.rise, 0)}\u00a0K</td><td>${f.forward < 300 ? 'free' : f.forward > 60_000 ? 'not by hand' : html`${number(f.forward * MM, 0)}\u00a0N·m`}</td><td>${f.tells}</td></tr>`,
+        (f) => {
+          const [rigid, rise] = [plainOf(f.id), `+${number(f.rise, 0)}\u00a0K`];
+          return html`<tr data-forced=${f.id}><td><b>${f.name}</b></td><td>${rise}${ofRigid(rigid && `+${number(rigid.rise, 0)}\u00a0K`, rise)}</td><td>${byHand(f.forward)}${ofRigid(rigid && byHand(rigid.forward), byHand(f.forward))}</td><td>${f.tells}</td></tr>`;
+        },
       )}</tbody></table>
       ${desk.forced.length < causes.length ? html`<p role="status">Working it out…</p>` : nothing}
       <button class="btn p" @click=${() => session.do(openTopic, 'drag')}>Mine drags: say what I see</button>

@@ -14,7 +14,7 @@ function side({ session, size }: PageView): TemplateResult {
   const desk = deskOf(SeeDesk, session);
   const narrow = size === 'narrow';
   const { topic } = desk.part;
-  const head = html`<section class="blk h see-h"><h1>${titles[topic]}</h1><span>${Object.keys(desk.part.said).length > 0 ? html`<button class="see-change" @click=${() => desk.anew()}>Begin anew</button>` : ''}<button class="see-change" @click=${() => session.do(show, 'start')}>Change</button></span></section>${session.bending ? html`<section class="note" data-rigid>Causes are judged with rigid shoes here: shoes that bend change how much is seen of some, not which of them it is.</section>` : ''}`;
+  const head = html`<section class="blk h see-h"><h1>${titles[topic]}</h1><span>${Object.keys(desk.part.said).length > 0 ? html`<button class="see-change" @click=${() => desk.anew()}>Begin anew</button>` : ''}<button class="see-change" @click=${() => session.do(show, 'start')}>Change</button></span></section>`;
   if (topic === 'free')
     return html`${head}<takeup-free .style=${'order:4'} .session=${session} .rev=${session.revision}></takeup-free>`;
   if (!narrow)

@@ -57,11 +57,22 @@ export class LikelyList extends LitElement {
         ? nothing
         : html`<div class="check"><i>No check parts what is left</i><h2>They are alike in all that can be seen here.</h2><p>Open the drum, and look at each of them in the order below.</p></div>`;
     const would = desk.wouldShow(first.key);
+    const plain = this.#would(desk, first.key, would);
     return html`<div class="check" data-check-next=${check?.check.id ?? 'first'}>
       <i>${check ? `Cheapest next check, ${check.minutes} ${check.minutes === 1 ? 'minute' : 'minutes'}: ${check.check.name}` : 'To begin with'}</i>
       ${signs.map((a) => html`<h2>${a.ask}</h2>${a.how ? html`<p>${a.how}</p>` : nothing}${answers(desk, a)}`)}
-      ${would.length > 1 ? html`<div class="would">${would.map((w) => html`<div><b>${w.shows}</b>: ${w.faults.map((f) => f.name).join(', ')}</div>`)}</div>` : nothing}
+      ${would.length > 1 ? html`<div class="would">${would.map((w) => html`<div><b>${w.shows}</b>: ${w.faults.map((f) => f.name).join(', ')}</div>`)}${plain}</div>` : nothing}
     </div>`;
+  }
+
+  /** What the check would show of rigid shoes, where the bench's bend. */
+  #would(desk: SeeDesk, key: string, own: ReturnType<SeeDesk['wouldShow']>) {
+    const { rigidTable } = desk;
+    if (!rigidTable) return nothing;
+    const line = (all: typeof own): string =>
+      all.map((w) => `${w.shows}: ${w.faults.map((f) => f.name).join(', ')}`).join('; ');
+    const plain = line(desk.wouldShow(key, rigidTable));
+    return html`<div data-rigid>rigid: ${plain === line(own) ? 'the same' : plain}</div>`;
   }
 
   #cause(desk: SeeDesk, c: ToldCause, at: number) {
@@ -69,7 +80,7 @@ export class LikelyList extends LitElement {
       <i class="n">${at + 1}</i><b>${c.fault.name}</b>
       <div class="fit" role="img" aria-label=${`fits ${c.fits} of 5`}>${[1, 2, 3, 4, 5].map((n) => html`<u class=${n <= c.fits ? 'on' : ''}></u>`)}</div>
       <span>${c.also.length > 0 ? `Also: ${c.also.join('; ')}.` : c.fault.tells}</span>
-      <small>${c.fitsTo.length > 0 ? `Fits: ${c.fitsTo.join(', ')}.` : ''}${c.against.length > 0 ? ` Against: ${c.against.join(', ')}.` : ''}</small>
+      <small>${c.fitsTo.length > 0 ? `Fits: ${c.fitsTo.join(', ')}.` : ''}${c.against.length > 0 ? ` Against: ${c.against.join(', ')}.` : ''}</small>${c.rigid === null ? nothing : html`<small class="rigid">rigid: ${c.rigid}</small>`}
     </button></li>`;
   }
 
@@ -79,7 +90,7 @@ export class LikelyList extends LitElement {
     const [first] = causes;
     return html`${unseen.map((u) => html`<div class=${u.danger ? 'danger' : 'never'}>${u.danger ? caution : nothing}<span>${u.text}</span></div>`)}
       ${this.#check(desk)}
-      ${working ? html`<p class="never" role="status">Figures of the quay van until those of this brake are worked out: ${working.done} of ${working.of}.</p>` : nothing}
+      ${working ? html`<p class="never" role="status">${this.session.bending ? 'Of rigid shoes until what ones that bend show is' : 'Figures of the quay van until those of this brake are'} worked out: ${working.done} of ${working.of}.</p>` : nothing}
       ${pair ? html`<p class="two" data-pair>No single cause shows all of this. Two at once do: ${pair.map((f) => f.name).join(' and ')}.</p>` : nothing}
       ${causes.length > 0 ? html`<div class="head"><span>Likely, best first</span><span>fits what I see</span></div><ol aria-label="Likely causes">${causes.map((c, i) => this.#cause(desk, c, i))}</ol>` : nothing}
       <p class="never">${neverSeen}</p>
