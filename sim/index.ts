@@ -187,6 +187,7 @@ export {
   forecast,
   type Measured,
 } from './study/forecast.ts';
+export { type BodyForce, type BodyKind, bodyGap, freeBody } from './study/free-body.ts';
 export { type CableSet, cableAt, hookTravel, type Spent, spend } from './study/hand-lever.ts';
 export {
   type HotParking,
@@ -310,6 +311,40 @@ export { type Quantity, quantitiesOf } from './study/vary/quantities.ts';
 export { curveOf, type SweepAsk, sweep } from './study/vary/sweep.ts';
 export { type Setting, type Shown, Vary, type VaryPoint } from './study/vary/vary.ts';
 export { FREE_COLD, type FreeRow, setTight, wearsFree } from './study/wear-free.ts';
+export { nowWorkings } from './study/working/now.ts';
+export type { Now } from './study/working/now-shoe.ts';
+export { parkedWorkings, slopeWorkings } from './study/working/parked.ts';
+export {
+  curveWorkings,
+  partWorkings,
+} from './study/working/pedal.ts';
+export {
+  dragWorkings,
+  slowingWorkings,
+  stopWorkings,
+  wheelWorkings,
+} from './study/working/road.ts';
+export {
+  type Reason,
+  type ShoeSteps,
+  type Step,
+  type StepCode,
+  shoeSteps,
+} from './study/working/shoe-factor.ts';
+export {
+  type From as WorkingFrom,
+  type Given,
+  givens,
+  rounded,
+  type Term,
+} from './study/working/term.ts';
+export { turnWorkings } from './study/working/turn.ts';
+export {
+  type Derivations,
+  type Law,
+  type Working,
+  workingsOf,
+} from './study/working/working.ts';
 export { BAR, DEG, KM, KMH } from './units/units.ts';
 export { application } from './wear/application.ts';
 export {

@@ -32,7 +32,7 @@ export function aroundTurn(rig: Rig, state: BrakeState, press: Press, places = 7
   });
 }
 
-const PLACES = 72;
+export const PLACES = 72;
 
 /** Least and greatest of gaps and torque in one turn of the drum, and what two gauges say of its bore. */
 export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading[] {

@@ -73,4 +73,5 @@ export { isFigure, type Sign, type SignKey, type SignValue, signOf, signs } from
 export { type Bases, type SignTable, shownByTwo, signTable, tableWork } from './see/table.ts';
 export { neverSeen, told, unseen } from './see/told.ts';
 export { DRY_ROAD, dragNotes, pedalNotes, stopNotes } from './stop-text.ts';
+export { ALIKE_TEXT, fromText, lawText, reasonText, stepText } from './working-text.ts';
 export { yieldText } from './yield-text.ts';

@@ -39,7 +39,7 @@ const page = [
   ['stage', 'ui/(stage|plot)/'],
   ['record', `ui/(record/(?!home\\.ts$)|questions/|ask/|lessons/|stations/${parts})`],
   ['session', 'ui/(session|life-play|lesson-hand|record/home)\\.ts$'],
-  ['pieces', 'ui/pieces/'],
+  ['pieces', 'ui/(pieces|working)/'],
   ['stations', `ui/stations/(?!${parts})`],
   ['app', 'ui/app/'],
   ['main', 'ui/main\\.ts$'],

@@ -2,22 +2,30 @@ import { html, nothing, type TemplateResult } from 'lit';
 import {
   BAR,
   curveReadings,
+  curveWorkings,
+  type Derivations,
   dragReadings,
+  dragWorkings,
   type Instant,
   KMH,
   lineAt,
   parkedReadings,
+  parkedWorkings,
   partReadings,
+  partWorkings,
   pedalCurve,
   pedalStack,
   type Reading,
   roadDrag,
   stopAt,
   stopReadings,
+  stopWorkings,
   suits,
   turnReadings,
+  turnWorkings,
   usualPressure,
   wheelReadings,
+  wheelWorkings,
 } from '../../sim/index.ts';
 import { dragNotes, pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
@@ -36,6 +44,8 @@ export interface Group {
   readonly title: string;
   readonly list: readonly Reading[];
   readonly below: TemplateResult | typeof nothing;
+  /** How each came about, worked out when it is asked for. */
+  work(): Derivations;
 }
 
 const notes = (texts: readonly string[]): TemplateResult =>
@@ -62,12 +72,14 @@ export function moreReadings(session: Session, instant: Instant): Group[] {
   const group = (
     title: string,
     list: readonly Reading[],
+    work: Group['work'],
     below: Group['below'] = nothing,
-  ): Group => ({ title, list, below });
+  ): Group => ({ title, list, work, below });
   return [
     group(
       `A stop from ${TOWN} km/h at ${number(hard / BAR, 0)} bar`,
       stopReadings(rig, states, speed, hard, way),
+      () => stopWorkings(rig, states, speed, hard, way),
       notes(stopNotes(brake, stopAt(rig, states, speed, hard, way))),
     ),
     ...(both
@@ -75,21 +87,28 @@ export function moreReadings(session: Session, instant: Instant): Group[] {
           group(
             'Both wheels at that press',
             wheelReadings(rig, both, lineAt(brake, hard), way, speed),
+            () => wheelWorkings(rig, both, lineAt(brake, hard), way, speed),
           ),
         ]
       : []),
     group(
       `Driven at ${TOWN} km/h with the pedal let go`,
       dragReadings(rig, state, speed),
+      () => dragWorkings(rig, state, speed),
       notes(dragNotes(roadDrag(rig, state, speed))),
     ),
     group(
       `The pedal pushed to ${number(most / BAR, 0)} bar`,
       curveReadings(curve),
+      () => curveWorkings(brake, curve),
       html`${pedalPlot(curve, { travel, force })}${notes([plotKey, ...pedalNotes(curve)])}`,
     ),
-    group('Where that travel goes', partReadings(curve)),
-    group(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE)),
-    group('Once around the drum', turnReadings(rig, state, { pressure, turning })),
+    group('Where that travel goes', partReadings(curve), () => partWorkings(brake, curve)),
+    group(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE), () =>
+      parkedWorkings(rig, state, CABLE),
+    ),
+    group('Once around the drum', turnReadings(rig, state, { pressure, turning }), () =>
+      turnWorkings(rig, state, { pressure, turning }),
+    ),
   ];
 }

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
-import { type Instant, type Reading, readingOf } from '../../sim/index.ts';
+import { type Derivations, type Instant, type Reading, readingOf } from '../../sim/index.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
@@ -11,6 +11,8 @@ import { dialogStyles } from './dialog-styles.ts';
 import { withIndices } from './symbols.ts';
 
 type More = typeof import('./more-readings.ts');
+type Panel = typeof import('../working/panel.ts');
+
 /** What tells the readings that take many instants: loaded when the sheet is first opened, or soon after the brake moves. */
 export const loadMore = (): Promise<More> => import('./more-readings.ts');
 
@@ -25,6 +27,8 @@ export class ReadingsTable extends LitElement {
     rigid: { attribute: false },
     opened: { state: true },
     told: { state: true },
+    panel: { state: true },
+    working: { state: true },
   };
   declare session: Session;
   /** The moment on the stage. */
@@ -34,12 +38,18 @@ export class ReadingsTable extends LitElement {
   declare opened: boolean;
   /** Null until it is loaded. */
   declare told: More | null;
+  /** What shows workings: loaded when the first is asked for. */
+  declare panel: Panel | null;
+  /** Readings whose working is open. */
+  declare working: ReadonlySet<string>;
   readonly #more = new Kept<TemplateResult>();
 
   constructor() {
     super();
     this.opened = false;
     this.told = null;
+    this.panel = null;
+    this.working = new Set();
     this.rigid = null;
   }
 
@@ -57,6 +67,7 @@ export class ReadingsTable extends LitElement {
       .v small { font-size: 14px; font-weight: 540; margin-left: 4px; }
       .f { color: var(--ink2); min-width: 19em; }
       .if { display: inline; font: inherit; font-size: 15px; font-weight: 620; color: inherit; background: none; border: 0; padding: 4px 8px; margin-left: 4px; text-decoration: underline; text-underline-offset: 3px; cursor: pointer; white-space: nowrap; }
+      tr.work > td { padding: 0; border-top: 0; font-weight: 500; }
       .hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       .note { margin: 0; padding: 6px 18px; font-size: 16px; max-width: 70em; }
       svg { display: block; width: 100%; max-width: 720px; padding: 4px 18px; font-size: 15px; }
@@ -68,6 +79,8 @@ export class ReadingsTable extends LitElement {
         td { border: 0; padding: 0; }
         td.m, td.f { grid-column: 1 / -1; font-size: 15px; }
         .if { display: block; min-height: 44px; padding: 10px 0; margin: 0; }
+        tr.work { padding: 0 16px; }
+        tr.work > td { grid-column: 1 / -1; min-width: 0; }
         td.r { grid-column: 2; }
         td.r::before { content: 'rigid '; font-size: 14px; font-weight: 540; }
         .f { min-width: 0; }
@@ -109,10 +122,34 @@ export class ReadingsTable extends LitElement {
     this.session.do(varyAsk, { read: [key] });
   }
 
+  /** Opens the working of a reading, or closes it. */
+  async #toggle(key: string): Promise<void> {
+    const open = new Set(this.working);
+    if (!open.delete(key)) open.add(key);
+    this.working = open;
+    this.panel ??= await import('../working/panel.ts');
+  }
+
+  /** Opens another reading's working and goes there. */
+  async #goTo(key: string): Promise<void> {
+    if (!this.working.has(key)) await this.#toggle(key);
+    await this.updateComplete;
+    const row = this.renderRoot.querySelector(`tr[data-reading="${key}"]`);
+    row?.querySelector<HTMLElement>('.wk')?.focus();
+    row?.scrollIntoView({ block: 'nearest' });
+  }
+
+  #work(r: Reading, columns: number, work: () => Derivations): TemplateResult | typeof nothing {
+    const { panel } = this;
+    if (!panel || !this.working.has(r.key)) return nothing;
+    return html`<tr class="work" data-working=${r.key}><td colspan=${columns} @reading=${(e: CustomEvent<string>) => this.#goTo(e.detail)}>${panel.workingPanel(this.session, this.instant, r, work)}</td></tr>`;
+  }
+
   /** @param rigid the same with rigid shoes, in a column of their own */
   #rows(
     title: string,
     list: readonly Reading[],
+    work: () => Derivations,
     rigid: readonly Reading[] | null = null,
   ): TemplateResult {
     const head = (text: string) => html`<th scope="col">${text}</th>`;
@@ -120,7 +157,7 @@ export class ReadingsTable extends LitElement {
       <tbody>${list.map((r) => {
         const value = this.#told(r, list);
         return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>`;
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button><button class="if wk" aria-expanded=${this.working.has(r.key)} @click=${() => this.#toggle(r.key)}>Working<span class="hidden"> of ${r.name}${r.side ? `, ${r.side}` : ''}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>${this.#work(r, rigid ? 5 : 4, work)}`;
       })}</tbody></table>`;
   }
 
@@ -128,11 +165,19 @@ export class ReadingsTable extends LitElement {
   #worked(more: More): TemplateResult {
     const { session, instant } = this;
     const { across } = session.moment.bench;
-    const key = [session.rig, session.shown, across?.state, instant.pressure, instant.turning];
+    const key = [
+      session.rig,
+      session.shown,
+      across?.state,
+      instant.pressure,
+      instant.turning,
+      this.working,
+      this.panel,
+    ];
     return this.#more.of(
       key,
       () =>
-        html`${more.moreReadings(session, instant).map(({ title, list, below }) => html`${this.#rows(title, list)}${below}`)}`,
+        html`${more.moreReadings(session, instant).map(({ title, list, work, below }) => html`${this.#rows(title, list, work)}${below}`)}`,
     );
   }
 
@@ -146,7 +191,7 @@ export class ReadingsTable extends LitElement {
       <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.readings(instant), this.rigid)}${this.told ? this.#worked(this.told) : nothing}`
+          ? html`${this.#rows('Now', session.readings(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid)}${this.told ? this.#worked(this.told) : nothing}`
           : nothing
       }
     </dialog>`;
