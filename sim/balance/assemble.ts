@@ -43,7 +43,10 @@ export function addClampTangent(rig: Rig, w: Work, clamp: number): void {
 export function assemble(rig: Rig, w: Work, y: Float64Array, act: Acting): void {
   const { q, k, forces } = w;
   for (let j = 0; j < q.length; j++) q[j] = 0;
-  if (w.slopes) k.fill(0);
+  if (w.slopes) {
+    k.fill(0);
+    w.byShaken.fill(0);
+  }
   for (let j = 0; j < 4; j++) w.outer[j] = 0;
   w.springMoment[0] = 0;
   w.springMoment[1] = 0;

@@ -3,8 +3,8 @@ import { Bending } from './forces/bending.ts';
 import { Heel } from './forces/heel.ts';
 import { Lining } from './forces/lining.ts';
 import { addBend, addForce, addSlope } from './forces/sums.ts';
+import { type Bound, solveBound } from './newton.ts';
 import { makePlaced, place, turnsOf } from './place.ts';
-import { type Bound, solveBound } from './solve.ts';
 import type { Acting, Force, Rig, ShoeRig, Work } from './types.ts';
 import { prepare } from './work.ts';
 
@@ -99,6 +99,7 @@ export function driveToe(
   // Only the driven shoe moves.
   const held = new Uint8Array(rig.n).fill(1).fill(0, shoe.at, shoe.at + shoe.n);
   const bound: Bound = {
+    by: 'force',
     give: 0,
     from: 0,
     gradient,

@@ -223,6 +223,8 @@ export interface Work {
   /** The strut's seats, front to rear, and the gradient of their distance over all freedoms. */
   readonly strut: Link;
   readonly seatGradient: Float64Array;
+  /** dQ by the part of what a turning drum can shake off that is shaken off. */
+  readonly byShaken: Float64Array;
   /** Motion of a link's ends against each other in every freedom: along it and across. */
   readonly along: Float64Array;
   readonly across: Float64Array;

@@ -15,6 +15,7 @@ export function makeWork(rig: Rig): Work {
     slopes: true,
     strut: makeLink(n),
     seatGradient: new Float64Array(n),
+    byShaken: new Float64Array(n),
     along: new Float64Array(n),
     across: new Float64Array(n),
     turns: { frontCos: 1, frontSin: 0, rearCos: 1, rearSin: 0, leverCos: 1, leverSin: 0 },

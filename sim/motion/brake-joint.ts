@@ -1,6 +1,7 @@
 import { type Dressed, workOf } from '../balance/dress.ts';
+import type { Inertia } from '../balance/newton.ts';
 import { type Mus, settleFriction } from '../balance/rubbing.ts';
-import { type Inertia, type Solution, solvePose } from '../balance/solve.ts';
+import { type Solution, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig, ShoeRig } from '../balance/types.ts';
 import type { Sticking } from '../contact/friction.ts';
 import { torqueOnDrum } from '../contact/rub.ts';

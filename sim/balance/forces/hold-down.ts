@@ -85,6 +85,11 @@ export class HoldDown extends OnShoe implements Force {
       slope = 0;
       this.#stored = 0;
       this.#slides = limit > 0;
+      const lost = d > 0 ? (friction * shakenOff) / d : 0;
+      for (let j = from; j < to; j++) {
+        w.byShaken[j] =
+          (w.byShaken[j] as number) + lost * (x * (p.dx[j] as number) + y * (p.dy[j] as number));
+      }
       // Sliding: constant size, direction turns across the motion only.
       const round = d > 0 ? limit / d : 0;
       for (let j = from; j < to; j++) {

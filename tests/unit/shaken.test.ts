@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import runabout from '../../scenes/ferry-runabout.json';
+import { assemble } from '../../sim/balance/assemble.ts';
+import { dress, drumAt, workFor } from '../../sim/balance/dress.ts';
+import { solveBalance } from '../../sim/balance/press.ts';
+import type { BrakeForce } from '../../sim/balance/types.ts';
+import type { Brake } from '../../sim/index.ts';
+import { createRig, freshState, readScene } from '../../sim/index.ts';
+
+/** The runabout with a heel that rubs a little on its flat, and a hold-down that is shaken off in part. */
+function rubbing(friction: number, shakenOff: number): Brake {
+  const { front, rear } = runabout.shoes;
+  const read = readScene({
+    ...runabout,
+    shoes: {
+      front: {
+        ...front,
+        anchor: { ...front.anchor, friction },
+        holdDown: { ...front.holdDown, shakenOff },
+      },
+      rear,
+    },
+  });
+  if (!read.ok) throw new Error(JSON.stringify(read));
+  return read.brake;
+}
+
+/** A force that does nothing but count how often the forces are asked. */
+const counter = { asked: 0 };
+const counting: BrakeForce = () => [
+  {
+    name: 'counter',
+    remembers: 0,
+    slot: 0,
+    prepare: () => undefined,
+    add: () => {
+      counter.asked++;
+    },
+    arrows: () => [],
+    energy: () => 0,
+  },
+];
+
+/** Times that a press by steps may ask for its forces: 30 to 50 steps of some 20 each, a few that are sought longer. A search around the solver took ten times as many. */
+const MOST_ASKED = 8000;
+
+describe.each([
+  [0.001, 1],
+  [0.2, 1],
+  [0.001, 0.96],
+  [0, 0.96],
+])('a heel that rubs with %s, a hold-down of which %s is shaken off', (friction, shakenOff) => {
+  const brake = rubbing(friction, shakenOff);
+  const rig = createRig(brake, { more: [counting] });
+  const state = freshState(brake);
+  const pressures = Array.from({ length: 24 }, (_, i) => 0.1 + 0.2 * i);
+
+  it('lies on the strut without force where the drum has shaken it just so far, or free of it', () => {
+    let lying = 0;
+    for (const pressure of pressures) {
+      const { solution, work, act } = solveBalance(rig, state, { pressure, turning: 1 });
+      expect(solution.settled && solution.converged, `${pressure} MPa`).toBe(true);
+      const parting = work.strut.length - act.strutLength;
+      if (!solution.strutOn) {
+        expect(parting).toBeGreaterThan(0);
+        continue;
+      }
+      if (solution.clamp > 0) continue;
+      expect(solution.clamp).toBe(0);
+      expect(Math.abs(parting)).toBeLessThan(1e-7);
+      lying++;
+      // Coulomb: a hold-down bears no more than what is left of its friction (and its formal centring pull).
+      for (const side of ['front', 'rear'] as const) {
+        const { holdDown } = brake.shoes[side];
+        const left = holdDown.friction * (1 - act.shaken * holdDown.shakenOff);
+        const arrow = work.forces
+          .flatMap((f) => f.arrows())
+          .find((a) => a.on === side && /hold-down/.test(a.name));
+        const [x, y] = arrow?.force ?? [Number.NaN, Number.NaN];
+        expect(Math.hypot(x, y)).toBeLessThan(left + 0.05);
+      }
+    }
+    expect(lying).toBeGreaterThan(0);
+  });
+
+  it('is found in so many evaluations', () => {
+    for (const pressure of pressures) {
+      counter.asked = 0;
+      solveBalance(rig, state, { pressure, turning: 1 });
+      expect(counter.asked, `${pressure} MPa`).toBeLessThan(MOST_ASKED);
+    }
+  });
+});
+
+it('what the forces change with the part shaken off is their difference quotient', () => {
+  const brake = rubbing(0.2, 0.96);
+  const rig = createRig(brake);
+  const d = dress(rig, freshState(brake));
+  const w = workFor(d);
+  w.memory.set(d.home);
+  const y = d.restPose.map((v, j) => v + (j % 3 === 2 ? 0.002 : 0.2) * (j % 2 ? -1 : 1));
+  const law = { kind: 'slide', mu: 0.3, sense: 1 } as const;
+  const forcesAt = (shaken: number): Float64Array => {
+    assemble(rig, w, y, {
+      ...{ pressure: 1, cable: 0, drum: drumAt(d, 0), frontLaw: law, rearLaw: law },
+      ...{ memory: w.memory, home: d.home, strutLength: d.strutLength },
+      ...{ strutRest: d.strutRest, shaken },
+    });
+    return w.q.slice();
+  };
+  const h = 1e-4;
+  const quotient = forcesAt(0.5 + h).map(
+    (q, j) => (q - (forcesAt(0.5 - h)[j] as number)) / (2 * h),
+  );
+  forcesAt(0.5);
+  const most = Math.max(...quotient.map(Math.abs));
+  expect(most).toBeGreaterThan(5);
+  for (const [j, q] of quotient.entries()) {
+    expect(Math.abs(q - (w.byShaken[j] as number))).toBeLessThan(1e-6 * most);
+  }
+});
