@@ -18,6 +18,9 @@ import {
 } from './said/other.ts';
 import { cautionsSaid, partsSaid } from './said/parts.ts';
 import { questionsSaid } from './said/questions.ts';
+import { linesOf, toldOf } from './said/told-faults.ts';
+import { toldOther } from './said/told-other.ts';
+import { toldQuestions } from './said/told-questions.ts';
 import { orderTexts, stationTexts, topicTexts } from './texts.ts';
 import type { Entry, Kind } from './types.ts';
 
@@ -37,8 +40,7 @@ export const kindNames: Readonly<Record<Kind, string>> = {
 
 const plainly = (text: string): string => text.replaceAll('’', "'");
 
-/** Everything that can be found, in no order that matters. */
-export const entries: readonly Entry[] = [
+const told: readonly Entry[] = [
   ...questions.map(
     (q): Entry => ({
       key: `question:${q.id}`,
@@ -46,7 +48,7 @@ export const entries: readonly Entry[] = [
       title: q.ask,
       text: q.answer || q.steps,
       leads: q.station ? { to: 'question', id: q.id } : { to: 'nothing' },
-      says: [plainly(q.ask), ...(questionsSaid[q.id] ?? [])],
+      says: [plainly(q.ask), ...(questionsSaid[q.id] ?? []), ...linesOf(toldQuestions[q.id] ?? '')],
     }),
   ),
   ...faults.map(
@@ -56,7 +58,7 @@ export const entries: readonly Entry[] = [
       title: f.name,
       text: f.tells,
       leads: { to: 'fault', id: f.id },
-      says: [plainly(f.name), plainly(f.short), ...faultsSaid[f.id]],
+      says: [plainly(f.name), plainly(f.short), ...faultsSaid[f.id], ...toldOf(f.id)],
     }),
   ),
   ...notShown.map(
@@ -155,3 +157,9 @@ export const entries: readonly Entry[] = [
   ),
   ...readingEntries,
 ];
+
+/** Everything that can be found, in no order that matters. */
+export const entries: readonly Entry[] = told.map((e) => ({
+  ...e,
+  says: [...e.says, ...linesOf(toldOther[e.key] ?? '')],
+}));

@@ -1,4 +1,4 @@
-import type { Entry, Figures } from './types.ts';
+import type { Entry, Figures, SheetKey } from './types.ts';
 
 /**
  * Figures in what was typed: each goes to the place where it is judged, word for word as it was typed.
@@ -7,13 +7,31 @@ import type { Entry, Figures } from './types.ts';
  */
 
 /** What a number can be of. */
-type What = 'drum' | 'mark' | 'new' | 'lining' | 'notches' | 'slope' | 'turn' | 'unlike' | 'swing';
+type What =
+  | 'drum'
+  | 'drum2'
+  | 'mark'
+  | 'new'
+  | 'score'
+  | 'lip'
+  | 'lining'
+  | 'trailing'
+  | 'notches'
+  | 'slope'
+  | 'turn'
+  | 'unlike'
+  | 'swing';
 
 /** Nouns that say what a number is. */
 const nouns: readonly (readonly [What, RegExp])[] = [
-  ['mark', /^(mark|marked|marking|max|maximum|discard|stamped|cast|limit)$/],
+  [
+    'mark',
+    /^(mark|marked|marking|max|maximum|discard|stamped|stamp|cast|limit|says|said|reads|written|printed)$/,
+  ],
   ['new', /^(new|nominal|original|originally)$/],
   ['drum', /^(drums?|bore|rotor)$/],
+  ['score', /^(scores?|scored|scoring|grooves?|scratch(es)?|gouges?)$/],
+  ['lip', /^(lip|ridge)$/],
   [
     'lining',
     /^(linings?|liners?|shoes?|pads?|material|meat|thick|thickness|left|thin|thinnest|leading|trailing)$/,
@@ -76,10 +94,15 @@ function canBe(what: What, n: Typed): boolean {
   const length = n.unit === '' || INCH.test(n.unit) || /^(mm|mil|mils|mill|cm)/.test(n.unit);
   switch (what) {
     case 'drum':
+    case 'drum2':
     case 'mark':
     case 'new':
       return length && mm >= 120 && mm <= 500;
+    case 'score':
+    case 'lip':
+      return length && mm > 0 && mm <= 5;
     case 'lining':
+    case 'trailing':
       return length && mm > 0 && mm <= 15;
     case 'notches':
       return (
@@ -98,6 +121,15 @@ function canBe(what: What, n: Typed): boolean {
   }
 }
 
+/** The wheel that was named last before a number; none named is the left one, where a sheet begins. */
+const wheelOf = (words: readonly string[], n: Typed): 'left' | 'right' =>
+  words
+    .slice(0, n.at)
+    .reverse()
+    .find((w) => w === 'left' || w === 'right') === 'right'
+    ? 'right'
+    : 'left';
+
 /** The noun that says what a number is: the nearest that can be, one before it sooner than one after. */
 function whatOf(words: readonly string[], n: Typed): What | null {
   if (/click|notch/.test(n.unit) && words.some((w) => nounOf(w) === 'notches')) return 'notches';
@@ -115,6 +147,9 @@ function whatOf(words: readonly string[], n: Typed): What | null {
   // "2 shoes" is how many; so is "4 linings".
   const counts = n.unit === '' && Number.isInteger(n.value) && nounOf(words[n.at + 1] ?? '');
   if (best === 'lining' && counts === 'lining') return null;
+  // "trailing lining 3.1": which of two is said up to three words before.
+  if (best === 'lining' && words.slice(Math.max(0, n.at - 3), n.at).includes('trailing'))
+    return 'trailing';
   return best ?? (words.some((w) => DIAMETER.test(w)) && canBe('drum', n) ? 'drum' : null);
 }
 
@@ -133,7 +168,11 @@ const sized = ({ text, unit }: Typed): string =>
 
 const said: Readonly<Record<Exclude<What, 'notches' | 'turn'>, string>> = {
   drum: 'drum',
+  drum2: 'across the other way',
   mark: 'mark',
+  score: 'score',
+  lip: 'lip',
+  trailing: 'trailing lining',
   new: 'new',
   lining: 'lining',
   slope: 'slope',
@@ -156,8 +195,13 @@ export function readFigures(text: string): Read {
   const found: [What, Typed][] = [];
   for (const n of all) {
     const what = whatOf(words, n);
-    // Of two drums the second is no mark: said twice it is not known which is which.
-    if (what && !found.some(([w]) => w === what)) found.push([what, n]);
+    if (!what) continue;
+    const has = (w: What): boolean =>
+      found.some(([of, other]) => of === w && wheelOf(words, other) === wheelOf(words, n));
+    if (!has(what)) found.push([what, n]);
+    // A second size of a drum: the one it measures where its mark was told, else its other angle.
+    else if (canBe('drum', n) && !has('drum')) found.push(['drum', n]);
+    else if (what === 'drum' && !has('drum2')) found.push(['drum2', n]);
   }
   return found;
 }
@@ -187,8 +231,18 @@ const entry = (id: string, read: Read, title: string, text: string, figures: Fig
   says: [],
 });
 
-const ofSheet = ([what]: Read[number]): boolean =>
-  what === 'drum' || what === 'mark' || what === 'new' || what === 'lining';
+/** Where on the sheet a figure goes. */
+const places: Readonly<Partial<Record<What, SheetKey>>> = {
+  drum: 'drumA',
+  drum2: 'drumB',
+  mark: 'drumMax',
+  new: 'drumNew',
+  score: 'score',
+  lip: 'lip',
+  lining: 'leadThin',
+  trailing: 'trailThin',
+};
+const ofSheet = ([what]: Read[number]): boolean => places[what] !== undefined;
 
 /** Places where the figures of a text are judged, with the figures carried along. */
 export function figureEntries(text: string): Entry[] {
@@ -197,20 +251,15 @@ export function figureEntries(text: string): Entry[] {
   const out: Entry[] = [];
   const sheet = read.filter(ofSheet);
   if (sheet.length > 0) {
-    const wheel = words.includes('right') ? 'right' : 'left';
-    // A "rear shoe" is of the rear axle more often than the rear one of two: only "trailing" says which.
-    const lining = words.includes('trailing') ? 'trailThin' : 'leadThin';
-    const write = sheet.map(([what, n]) => {
-      const key = { drum: 'drumA', mark: 'drumMax', new: 'drumNew', lining } as const;
-      return [key[what as 'drum' | 'mark' | 'new' | 'lining'], sized(n)] as const;
-    });
+    const write = sheet.map(
+      ([what, n]) => [places[what] as SheetKey, sized(n), wheelOf(words, n)] as const,
+    );
     const owner = sheet.some(([w]) => w === 'mark')
       ? 'The mark is the limit that the drum itself tells.'
       : 'No verdict before its limit has an owner: the mark on the drum, the maker’s figure.';
     out.push(
       entry('sheet', sheet, 'Judge it', `On the sheet of Inspect, filled in. ${owner}`, {
         to: 'inspect',
-        wheel,
         write,
       }),
     );
@@ -219,7 +268,12 @@ export function figureEntries(text: string): Entry[] {
     ([w]) => w === 'notches' || w === 'turn' || w === 'unlike' || w === 'swing',
   );
   if (seen.length > 0) {
-    const sign = { notches: 'notches', turn: 'force', unlike: 'unlike', swing: 'swing' } as const;
+    const sign = {
+      notches: 'notches',
+      turn: 'force',
+      unlike: 'unlike',
+      swing: 'swing',
+    } as const;
     const topic = seen.some(([w]) => w === 'notches')
       ? 'lever'
       : seen.some(([w]) => w === 'turn')

@@ -3,6 +3,7 @@ import { entries } from './entries.ts';
 import { figureEntries } from './figures.ts';
 import { type Term, termsOf } from './read.ts';
 import type { Entry, Kind } from './types.ts';
+import { synonyms } from './words.ts';
 
 /** Ranks what can be found by what was typed: any word may match, and there is always an answer. */
 
@@ -66,11 +67,15 @@ const known: ReadonlySet<string> = new Set(spread.keys());
 /** Where something is, of what kind of answer or how much of it: said beside a trouble, never the trouble itself. */
 const BESIDE = new Set('bothwheels allwheels howmuch explain right press'.split(' '));
 
+/** Terms that the file of words knows. Any other word is of the language, and tells less. */
+const ofTrade: ReadonlySet<string> = new Set(synonyms.map((s) => s.term));
+const RAW = 0.65;
+
 /** What a term tells: the rarer the more (inverse document frequency over entries). Unknown ones tell nothing. */
 const tells = (term: string): number => {
   const n = spread.get(term);
   if (n === undefined) return 0;
-  const share = term.startsWith('not_') || BESIDE.has(term) ? 0.5 : 1;
+  const share = term.startsWith('not_') || BESIDE.has(term) ? 0.5 : ofTrade.has(term) ? 1 : RAW;
   return Math.log(1 + entries.length / n) * share;
 };
 
@@ -90,9 +95,19 @@ const WEIGHT: Readonly<Record<Kind, number>> = {
 /** Titles and texts of an entry against a line that somebody would say. */
 const OWN = 0.6;
 /** How much the second best line of an entry adds. */
-const SECOND = 0.12;
+const SECOND = 0.3;
 
-function ranked(terms: readonly string[]): { found: Found[]; hits: Map<Entry, Set<string>> } {
+/** What all words of each line tell. */
+const wholes: readonly number[] = lines.map((line) => {
+  let whole = 0;
+  for (const w of new Set(line.text.split(GAP))) whole += tells(w);
+  return whole;
+});
+
+function ranked(terms: readonly string[]): {
+  found: Found[];
+  hits: Map<Entry, Set<string>>;
+} {
   const all = terms.reduce((sum, t) => sum + tells(t), 0);
   const best = new Map<number, number[]>();
   const hits = new Map<Entry, Set<string>>();
@@ -104,20 +119,17 @@ function ranked(terms: readonly string[]): { found: Found[]; hits: Map<Entry, Se
       let share = 0;
       for (const t of has) share += tells(t);
       // What of the question is met, and what of the line.
-      const words = new Set(line.text.split(GAP));
-      let whole = 0;
-      for (const w of words) whole += tells(w);
+      const whole = wholes[r.id as number] as number;
       const met = share / all;
       const meets = whole > 0 ? Math.min(1, share / whole) : 0;
       const value =
         (met * 0.72 + meets * (line.own ? 0.05 : 0.28)) * met ** 0.5 * (line.own ? OWN : 1);
       const entry = entries[line.entry] as Entry;
       const values = best.get(line.entry) ?? [];
+      // What its best line meets: what all of its lines meet together, nobody has said.
+      if (values.every((v) => v < value * WEIGHT[entry.kind])) hits.set(entry, has);
       values.push(value * WEIGHT[entry.kind]);
       best.set(line.entry, values);
-      const seen = hits.get(entry) ?? new Set<string>();
-      for (const t of has) seen.add(t);
-      hits.set(entry, seen);
     }
   }
   const found = [...best].map(([at, values]) => {
@@ -133,7 +145,7 @@ const NEAREST = ['station:see', 'station:start', 'station:kind', 'station:questi
 /** At most so many are listed. */
 const MOST = 24;
 /** A second topic is told when so much of the question is left by the best, and it fits so well itself. */
-const LEFT = 0.42;
+const LEFT = 0.36;
 const FITS = 0.22;
 
 /**
@@ -188,7 +200,10 @@ export function ask(text: string, most = MOST): Answer {
     }
     const way = first.score < WEAK ? wayOf(terms) : null;
     if (way && !list.slice(0, 3).some((f) => f.entry.key === way)) {
-      const put = found.find((f) => f.entry.key === way) ?? { entry: entryOf(way), score: 0.1 };
+      const put = found.find((f) => f.entry.key === way) ?? {
+        entry: entryOf(way),
+        score: 0.1,
+      };
       const at = (list[2]?.score ?? 0) < STAYS ? 2 : 3;
       list = [...list.slice(0, at), put, ...list.slice(at).filter((f) => f.entry.key !== way)];
     }

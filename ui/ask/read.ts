@@ -1,17 +1,27 @@
 import { stem } from './stem.ts';
-import { isEmpty, NEVER_MIXED, NOT, PLAIN, synonyms } from './words.ts';
+import { isEmpty, NEVER_MIXED, NOT, PLAIN, SPOKEN, synonyms } from './words.ts';
 
 /** Reads what people type into the bench's own terms. */
 
-/** "Won’t let-go!" → wont, let, go. */
+/** "Won’t let-go!" → wont, let, go; "cannae get it aff" → cant, get, it, off. */
 export const plain = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/[\u0300-\u036f]/g, '')
-    .replace(/\b(won|don|doesn|didn|can|couldn|isn|aren|wasn)[’'`´ ]+t\b/g, '$1t')
-    .replace(/[’'`´]/g, '')
-    .match(/[a-z0-9]+/g) ?? [];
+  (
+    text
+      .toLowerCase()
+      .normalize('NFKD')
+      .replace(/[\u0300-\u036f]/g, '')
+      .replace(
+        /\b(won|don|doesn|didn|can|couldn|isn|ain|aren|wasn|weren|hasn|haven|shouldn|wouldn)[’'`´ ]+t\b/g,
+        '$1t',
+      )
+      .replace(/[’'`´]/g, '')
+      // "will not" and "won't" are one word, and so is what was and what would be.
+      .replace(/\b(?:will|would) not\b|\bwouldnt\b/g, 'wont')
+      .replace(/\b(?:does|do|did) not\b|\b(?:dont|didnt)\b/g, 'doesnt')
+      .replace(/\b(?:can|could) ?not\b|\bcouldnt\b/g, 'cant')
+      .replace(/\b(?:is|are|was|were) not\b/g, 'isnt')
+      .match(/[a-z0-9]+/g) ?? []
+  ).flatMap((w) => SPOKEN.get(w)?.split(' ') ?? w);
 
 const not = new Set(NOT.split(' '));
 
@@ -22,6 +32,14 @@ interface Phrase {
 
 /** Phrases by their first word, the longest first. */
 const phrases = new Map<string, Phrase[]>();
+/** Words that may stand inside a phrase: "get the rear drum off" is "get drum off". */
+const between = new Set(
+  'the a an my your his her our their this that these those them it both rear back old just right really even all of bloody damn flipping ruddy wee little'.split(
+    ' ',
+  ),
+);
+/** At most so many of them in a row. */
+const BETWEEN = 3;
 /** Every word that somebody can mean, as typed: no slip of another. */
 const known = new Set<string>(not);
 for (const { term, said } of synonyms) {
@@ -71,8 +89,21 @@ export function slip(a: string, b: string, most: number): boolean {
 const mixed = (a: string, b: string): boolean =>
   NEVER_MIXED.some(([x, y]) => (a === x && b === y) || (a === y && b === x));
 
+/** What each word was found to mean, by the words that are known besides: most words come again and again. */
+const kept = new WeakMap<ReadonlySet<string>, Map<string, string>>();
+/** At most so many are kept. */
+const MOST_KEPT = 20_000;
+
 /** The word that was meant by one that nobody knows; itself where there is none. */
 function meant(word: string, more: ReadonlySet<string>): string {
+  const before = kept.get(more) ?? new Map<string, string>();
+  kept.set(more, before);
+  const found = before.get(word) ?? nearest(word, more);
+  if (before.size < MOST_KEPT) before.set(word, found);
+  return found;
+}
+
+function nearest(word: string, more: ReadonlySet<string>): string {
   if (known.has(word) || more.has(word) || isEmpty(word) || PLAIN.has(word)) return word;
   if (word.length < 4 || /\d/.test(word)) return word;
   const root = stem(word);
@@ -91,30 +122,61 @@ function meant(word: string, more: ReadonlySet<string>): string {
   return best === '' ? word : best;
 }
 
+/**
+ * Where a phrase that begins at a word ends there, the word after it; 0 where it does not stand there.
+ * Small words may stand between its own.
+ */
+function endOf(
+  phrase: Phrase,
+  words: readonly string[],
+  typed: readonly string[],
+  at: number,
+): number {
+  let i = at + 1;
+  for (const w of phrase.words.slice(1)) {
+    let passed = 0;
+    while (words[i] !== w && passed < BETWEEN && between.has(typed[i] as string)) {
+      i++;
+      passed++;
+    }
+    if (words[i] !== w) return 0;
+    i++;
+  }
+  return i;
+}
+
 /** What was read: terms, in their order, and how each was typed. */
 export interface Term {
   readonly term: string;
   readonly typed: string;
 }
 
+const NONE: ReadonlySet<string> = new Set();
+
 /**
  * Terms of a text. A word that is turned by a "not" stands twice: as itself, and as not_ itself.
  *
  * @param more words of the index that are no slips either; none while the index is made
  */
-export function termsOf(text: string, more: ReadonlySet<string> = new Set()): Term[] {
+export function termsOf(text: string, more: ReadonlySet<string> = NONE): Term[] {
   const typed = plain(text);
   const words = typed.map((w) => stem(meant(w, more)));
   const out: Term[] = [];
   let turned = false;
   for (let i = 0; i < words.length; ) {
-    const here = phrases
-      .get(words[i] as string)
-      ?.find((p) => p.words.every((w, k) => words[i + k] === w));
-    const length = here?.words.length ?? 1;
+    const begins = phrases.get(words[i] as string) ?? [];
+    let here: Phrase | undefined;
+    let end = i + 1;
+    for (const p of begins) {
+      const to = endOf(p, words, typed, i);
+      if (to === 0) continue;
+      here = p;
+      end = to;
+      break;
+    }
     const word = words[i] as string;
-    const as = typed.slice(i, i + length).join(' ');
-    i += length;
+    const as = typed.slice(i, end).join(' ');
+    i = end;
     if (here) {
       out.push({ term: here.term, typed: as });
       if (turned) out.push({ term: `not_${here.term}`, typed: `not ${as}` });
@@ -128,5 +190,20 @@ export function termsOf(text: string, more: ReadonlySet<string> = new Set()): Te
       turned = false;
     }
   }
-  return out;
+  return byNeighbours(out);
+}
+
+/** What makes a click one of the hand lever, and what keeps it the adjuster's. */
+const OF_LEVER = new Set(['handbrake', 'lever', 'roof', 'hold', 'not_hold']);
+const OF_ADJUSTER = new Set('adjuster star pawl pedal press backoff noise tooth'.split(' '));
+
+/** A click beside the handbrake is a notch: a word of two meanings is told by what stands with it. */
+function byNeighbours(read: Term[]): Term[] {
+  const has = (of: ReadonlySet<string>): boolean => read.some((t) => of.has(t.term));
+  if (!has(OF_LEVER) || has(OF_ADJUSTER)) return read;
+  return read.map((t) =>
+    t.term === 'click' || t.term === 'not_click'
+      ? { ...t, term: t.term.replace('click', 'notch') }
+      : t,
+  );
 }

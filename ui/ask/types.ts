@@ -17,8 +17,7 @@ export type Kind =
 export type Figures =
   | {
       readonly to: 'inspect';
-      readonly wheel: 'left' | 'right';
-      readonly write: readonly (readonly [key: SheetKey, text: string])[];
+      readonly write: readonly (readonly [key: SheetKey, text: string, wheel: 'left' | 'right'])[];
     }
   | {
       readonly to: 'see';
@@ -27,7 +26,15 @@ export type Figures =
     }
   | { readonly to: 'park'; readonly percent: number };
 /** Places of the sheet that a typed figure can go to. */
-export type SheetKey = 'drumA' | 'drumNew' | 'drumMax' | 'leadThin' | 'trailThin';
+export type SheetKey =
+  | 'drumA'
+  | 'drumB'
+  | 'drumNew'
+  | 'drumMax'
+  | 'score'
+  | 'lip'
+  | 'leadThin'
+  | 'trailThin';
 
 /** Where an entry leads: one intention's worth. */
 export type Leads =

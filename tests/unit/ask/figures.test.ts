@@ -15,6 +15,12 @@ it.each([
   ['drum 183.4 mark 184', ['drum 183.4', 'mark 184']],
   ['203.4 drum, max dia 204', ['drum 203.4', 'mark 204']],
   ['my drum measures 230,15 mm, stamped 231', ['drum 230,15', 'mark 231']],
+  ['drum 183.4, it says 184, score 0.3', ['drum 183.4', 'mark 184', 'score 0.3']],
+  ['drum says MAX 229 and I got 228.7 with verniers', ['mark 229', 'drum 228.7']],
+  ['drum 203.4 one way and 203.6 the other', ['drum 203.4', 'drum2 203.6']],
+  ['leading lining 3.1 mm, trailing lining 4.4 mm', ['lining 3.1', 'trailing 4.4']],
+  ['a 0.4 mm groove in the drum', ['score 0.4']],
+  ['the lip is 0.6 mm', ['lip 0.6']],
   ['drum is 9 inch', ['drum 9']],
   ['drum 8" max 8.09"', ['drum 8', 'mark 8.09']],
   ['lining 2 mm', ['lining 2']],
@@ -62,7 +68,21 @@ describe('carried along', () => {
   });
   it('inches as inches; the right wheel and the trailing shoe where they are said', () => {
     const m = carried('right drum 9 in, trailing lining 3/32 in');
-    expect(m.parts.inspect.paper.wheels.right).toEqual({ drumA: '9 in', trailThin: '3/32 in' });
+    expect(m.parts.inspect.paper.wheels.right).toEqual({
+      drumA: '9 in',
+      trailThin: '3/32 in',
+    });
+  });
+  it('all figures of a sentence, a score and both wheels with them', () => {
+    const { paper } = carried('drum 183.4, it says 184, score 0.3').parts.inspect;
+    expect(paper.wheels.left).toEqual({ drumA: '183.4 mm', score: '0.3 mm' });
+    expect(paper.limits).toEqual({ drumMax: '184 mm' });
+    const both = carried('left drum 203.1, right drum 203.9, max 204').parts.inspect.paper;
+    expect([both.wheels.left, both.wheels.right]).toEqual([
+      { drumA: '203.1 mm' },
+      { drumA: '203.9 mm' },
+    ]);
+    expect(both.limits).toEqual({ drumMax: '204 mm' });
   });
   it('notches, a pull at the tyre and figures of rollers to What I see', () => {
     const lever = carried('handbrake 9 clicks');
@@ -95,6 +115,11 @@ it('stands first in the list, before what the words alone would find', () => {
 it('is told on the command line, with where it leads', async () => {
   const told: string[] = [];
   await main(['ask', 'lining 2 mm', '--json'], (t) => told.push(t), console.error);
-  const { found } = JSON.parse(told.join('')) as { found: { title: string; leads: string }[] };
-  expect(found[0]).toMatchObject({ title: 'Judge it: lining 2 mm', leads: 'Inspect' });
+  const { found } = JSON.parse(told.join('')) as {
+    found: { title: string; leads: string }[];
+  };
+  expect(found[0]).toMatchObject({
+    title: 'Judge it: lining 2 mm',
+    leads: 'Inspect',
+  });
 });

@@ -73,8 +73,8 @@ is it dangerous to breathe the black dust | caution:wear, not here:dust
 can i stamp on the pedal while the drum is off to see it move | caution:piston, question:q079
 `;
 
-/** Written after that, and left as they were: what somebody not thought of would find. Of these 32, 23. */
-const heldOut = `
+/** Written after that and left alone then: 23 of 32. Later mended for too, when newer ones were written. */
+const once = `
 drum gone solid on the stub after the winter | fault:hub rust, station:drum-off, fault:rusted on, question:q064
 pulls off about five mill and then it catches | fault:lip, question:q001
 cant find any hole to stick a blade in | question:q003, order:back, question:q008
@@ -110,4 +110,4 @@ something for my apprentices about fault finding | lesson:cheapest-reading, stat
 `;
 
 export const mendedFor: readonly Phrasing[] = listed(later);
-export const untouched: readonly Phrasing[] = listed(heldOut);
+export const heldOut: readonly Phrasing[] = listed(once);

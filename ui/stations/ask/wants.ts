@@ -21,16 +21,16 @@ export const carryFigures = intention(
         );
       case 'inspect': {
         const there = f.write.reduce(
-          (now, [key, text]) => {
+          (now, [key, text, wheel]) => {
             if (key === 'drumMax') return writeLimit.does(now, key, text);
             return key === 'drumNew'
               ? writeAxle.does(now, key, text)
-              : write.does(now, f.wheel, key, text);
+              : write.does(now, wheel, key, text);
           },
           opened(m, 'inspect'),
         );
         const at = lines.findIndex((l) => l.key === f.write[0]?.[0]);
-        return select.does(there, f.wheel, at);
+        return select.does(there, f.write[0]?.[2] ?? 'left', at);
       }
     }
   },
