@@ -51,6 +51,7 @@ export {
   startState,
   strutLength,
 } from './brake/state.ts';
+export { stopStiffness } from './brake/stop-contacts.ts';
 export {
   axleForce,
   decelerationBy,
@@ -138,6 +139,7 @@ export {
   type LeverInHand,
   leverInHand,
   pressingHoldDown,
+  pullOfHand,
   sentBack,
   type Unhooking,
   unhooking,
@@ -171,6 +173,7 @@ export {
   TOO_HOT,
   type WheelBrake,
 } from './study/checks.ts';
+export { type DrumInHand, type DrumPull, drumInHand } from './study/drum-by-hand.ts';
 export { type Excess, excess } from './study/excess.ts';
 export type { FaultChange } from './study/fault-types.ts';
 export { axleWith, canFail, type FaultId, faultChanges, withFault } from './study/faults.ts';

@@ -1,4 +1,11 @@
-import type { Brake, Hand, Holdable, Point } from '../sim/index.ts';
+import {
+  type Brake,
+  type Hand,
+  type Holdable,
+  type Instant,
+  type Point,
+  stopStiffness,
+} from '../sim/index.ts';
 
 /** A hand whose spring is soft and whose far end is so far off that it pulls its limit, level. */
 export const pulling = (
@@ -25,3 +32,11 @@ export const drawn = (hands: readonly Hand[], part: number): Hand[] =>
     ...h,
     to: [h.at[0] + part * (h.to[0] - h.at[0]), h.at[1] + part * (h.to[1] - h.at[1])],
   }));
+
+/** How deep every stop that bears is pressed in, mm. */
+export const stopsDeep = (brake: Brake, i: Instant): { name: string; deep: number }[] =>
+  i.forces.flatMap(({ name, on, force }) => {
+    const kind = (['cylinder', 'hub', 'pads', 'lever'] as const).find((k) => name === `stop: ${k}`);
+    const side = on === 'front' ? 'front' : 'rear';
+    return kind ? [{ name, deep: Math.hypot(...force) / stopStiffness(brake, side, kind) }] : [];
+  });

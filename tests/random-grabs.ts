@@ -13,7 +13,7 @@ import { apply, type Frame } from '../ui/stage/geometry.ts';
 import { webPath } from '../ui/stage/parts/web.ts';
 import { placesOf } from '../ui/stage/place.ts';
 import { benchBrake, quay } from './brakes.ts';
-import { drawn } from './hands.ts';
+import { drawn, stopsDeep } from './hands.ts';
 
 /** As many under one seed. */
 export const BATCH = 100;
@@ -158,10 +158,8 @@ export interface Wrong {
 function tryOne(g: Grab, twice: boolean): void {
   const { seen, held, brake } = takes(g);
   nothingThrough(brake, held, g.drumOff);
-  for (const { name, force } of held.forces) {
-    const deep = Math.hypot(...force) / 1e5;
-    if (name.startsWith('stop')) must(deep < 0.01, `${name}: ${deep} mm deep`);
-  }
+  for (const { name, deep } of stopsDeep(brake, held))
+    must(deep < 0.01, `${name}: ${deep} mm deep`);
   if (!twice) return;
   const again = takes(g).seen;
   must(

@@ -1,6 +1,8 @@
+import { makePull, pullOf } from '../balance/forces/hands.ts';
 import type { Instant } from '../balance/instant.ts';
+import type { Hand } from '../balance/types.ts';
 import { leverForm } from '../brake/lever-form.ts';
-import type { Brake, Side } from '../brake/types.ts';
+import type { Brake, Point, Side } from '../brake/types.ts';
 import { sin } from '../math/trig.ts';
 import { holdDownPreload } from './tilt.ts';
 
@@ -55,6 +57,12 @@ export function handForce(instant: Instant): number {
     ...pistons,
     ...pulls.map(({ force }) => Math.sqrt(force[0] * force[0] + force[1] * force[1])),
   );
+}
+
+/** What one hand of several pulls at its place, which stands there now, N. */
+export function pullOfHand(hand: Hand, at: Point): number {
+  const { x, y } = pullOf(hand, at[0], at[1], makePull());
+  return Math.sqrt(x * x + y * y);
 }
 
 /** The toothed lever as it is in a hand that pulls it along its slot. */

@@ -34,6 +34,16 @@ export interface LipForce {
   readonly givesFirst: 'lining edge' | 'hold-down pin';
 }
 
+/** What holds a shoe on its pads: preload, N, rate, N/mm, and way to solid coils, mm, of its hold-down. */
+export function shoeHeldDown({ across, shoes }: Brake): {
+  readonly preload: number;
+  readonly rate: number;
+  readonly travel: number;
+} {
+  const { rate, travel } = across.holdDown;
+  return { preload: shoes.front.holdDown.friction / (2 * PAD_FRICTION), rate, travel };
+}
+
 /**
  * A pull on the drum, spread evenly over the shoes that the lip catches.
  *
@@ -47,8 +57,8 @@ export function lipForce(brake: Brake, fit: LipFit, pull: number): LipForce {
   const caught = (['front', 'rear'] as const).filter((side) => fit[side].greatest > 0);
   const shoes = Math.max(1, caught.length);
   const onShoe = caught.length > 0 ? pull / shoes : 0;
-  const { rate, travel, pin } = brake.across.holdDown;
-  const preload = brake.shoes.front.holdDown.friction / (2 * PAD_FRICTION);
+  const { pin } = brake.across.holdDown;
+  const { preload, rate, travel } = shoeHeldDown(brake);
   const give = Math.max(0, Math.min(travel, (onShoe - preload) / rate));
   const pinArea = (PI / 4) * pin * pin;
   const edge = Math.min(...caught.map((side) => fit[side].area));

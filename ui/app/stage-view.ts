@@ -62,8 +62,8 @@ export class StageView extends LitElement {
   #shown: readonly Drawing[] = [];
   /** Where the mouse is, px; null when it is not to be looked up. */
   #hover: Point | null = null;
-  /** The pointer that the station has taken. */
-  #grip: number | null = null;
+  /** The pointers that the station has taken, in their order. */
+  readonly #grips: number[] = [];
   #names: readonly NumberedName[] = [];
   #numbered = false;
   /** The brake was a small key when the buttons were last drawn. */
@@ -259,8 +259,13 @@ export class StageView extends LitElement {
     const at = this.#local(e);
     this.#pointer.point(this.#drawings, at);
     const { takes } = this.station;
-    if (takes && this.#grip === null && takes.down(this.session, this.#mm(at), this.#pointer.at)) {
-      this.#grip = e.pointerId;
+    const finger = this.#grips.length;
+    if (
+      takes &&
+      finger < takes.fingers &&
+      takes.down(this.session, this.#mm(at), this.#pointer.at, finger)
+    ) {
+      this.#grips.push(e.pointerId);
       this.#pointer.clear();
       this.#hover = null;
       (e.currentTarget as HTMLElement).setPointerCapture(e.pointerId);
@@ -273,8 +278,9 @@ export class StageView extends LitElement {
   };
 
   #move = (e: PointerEvent): void => {
-    if (e.pointerId === this.#grip) {
-      this.station.takes?.move(this.session, this.#mm(this.#local(e)));
+    const finger = this.#grips.indexOf(e.pointerId);
+    if (finger >= 0) {
+      this.station.takes?.move(this.session, this.#mm(this.#local(e)), finger);
       return;
     }
     if (e.pointerType === 'mouse') this.#hover = this.#local(e);
@@ -295,9 +301,10 @@ export class StageView extends LitElement {
 
   #up = (e: PointerEvent): void => {
     this.#pointers.delete(e.pointerId);
-    if (e.pointerId !== this.#grip) return;
-    this.#grip = null;
-    this.station.takes?.up(this.session);
+    const finger = this.#grips.indexOf(e.pointerId);
+    if (finger < 0) return;
+    this.#grips.splice(finger, 1);
+    this.station.takes?.up(this.session, finger);
   };
 
   /** A place of the screen in the brake, mm. */

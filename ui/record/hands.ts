@@ -18,6 +18,8 @@ export const handParts = [
   'front piston',
   'rear piston',
   'drum',
+  'drum pulled',
+  'drum rocked',
 ] as const;
 export type HandPart = (typeof handParts)[number];
 
@@ -29,15 +31,36 @@ export interface Hold {
   readonly to: Point;
   /**
    * Turn of the drum at which the hand on it pulls nothing, rad: as far as it has gone round. Of the toothed lever: the
-   * tooth at which it was taken.
+   * tooth at which it was taken. Of a drum that is pulled off its studs or rocked: how far the hand has gone, mm.
    */
   readonly turn: number;
+}
+
+/** What a second hand can hold beside the first: parts that move with the shoes. */
+export const secondParts = [
+  'front shoe',
+  'rear shoe',
+  'strut',
+  'parking lever',
+  'cable',
+  'front piston',
+  'rear piston',
+] as const;
+export type SecondPart = (typeof secondParts)[number];
+
+/** A second hand, or a second finger on the drawing. */
+export interface Second {
+  readonly part: SecondPart;
+  readonly at: Point;
+  readonly to: Point;
 }
 
 export interface HandsRecord {
   readonly open: boolean;
   readonly part: HandPart;
   readonly hold: Hold | null;
+  /** Only beside a first one. */
+  readonly second: Second | null;
   /** With a bar that makes the hand stronger. */
   readonly tool: boolean;
   /** Shoes' movements and gaps are drawn ten times as large. */
@@ -49,6 +72,7 @@ export const NO_HANDS: HandsRecord = {
   open: false,
   part: 'front shoe',
   hold: null,
+  second: null,
   tool: false,
   large: false,
   drumOff: false,
@@ -61,6 +85,11 @@ export const handsSchema: v.GenericSchema<unknown, HandsRecord> = v.strictObject
   open: v.boolean(),
   part: v.picklist(handParts),
   hold: v.nullable(v.strictObject({ at: point, to: point, turn: far })),
+  // Links of before know one hand alone.
+  second: v.optional(
+    v.nullable(v.strictObject({ part: v.picklist(secondParts), at: point, to: point })),
+    null,
+  ),
   tool: v.boolean(),
   large: v.boolean(),
   drumOff: v.boolean(),
@@ -87,14 +116,18 @@ const within = ([x, y]: Point): Point => [
 export const openHands = intention(
   'hands.open',
   (m: Moment, open: boolean) =>
-    put(open ? released(m) : m, { open, hold: null, ...(open ? {} : { drumOff: false }) }),
+    put(open ? released(m) : m, {
+      open,
+      ...{ hold: null, second: null },
+      ...(open ? {} : { drumOff: false }),
+    }),
   (_before, after) => (after.hands.open ? 'hands in the brake' : 'hands out of the brake'),
 );
 
 export const chooseHand = intention(
   'hands.part',
   (m: Moment, part: HandPart) =>
-    put(m, { part, hold: m.hands.part === part ? m.hands.hold : null }),
+    m.hands.part === part ? m : put(m, { part, hold: null, second: null }),
   (_before, after) => `hand: ${after.hands.part}`,
 );
 
@@ -102,7 +135,7 @@ export const chooseHand = intention(
 export const grab = intention(
   'hands.grab',
   (m: Moment, part: HandPart, at: Point, to: Point, turn: number) =>
-    put(m, { part, hold: { at: within(at), to: within(to), turn } }),
+    put(m, { part, hold: { at: within(at), to: within(to), turn }, second: null }),
   (_before, after) => `hold of ${after.hands.part}`,
   { joins: 'hands' },
 );
@@ -121,9 +154,53 @@ export const pullTo = intention(
   { joins: 'hands' },
 );
 
+/** Parts that take both hands, or the whole of one's mind. */
+const alone: readonly HandPart[] = ['both toes', 'adjuster lever', 'drum pulled', 'drum rocked'];
+
+/** A second hand takes hold beside the first, which must not be two already, nor on the toothed lever. */
+export const grabSecond = intention(
+  'hands.grab-second',
+  (m: Moment, part: SecondPart, at: Point, to: Point) => {
+    const { hold, part: first } = m.hands;
+    if (!hold || first === part || alone.includes(first)) return m;
+    return put(m, { second: { part, at: within(at), to: within(to) } });
+  },
+  (_before, after) => `second hand: ${after.hands.second?.part ?? ''}`,
+  { joins: 'hands' },
+);
+
+export const pullSecond = intention(
+  'hands.pull-second',
+  (m: Moment, to: Point) => {
+    const { second } = m.hands;
+    if (!second) return m;
+    const [x, y] = within(to);
+    return second.to[0] === x && second.to[1] === y
+      ? m
+      : put(m, { second: { ...second, to: [x, y] } });
+  },
+  (_before, after) => `pull at ${after.hands.second?.part ?? ''}`,
+  { joins: 'hands' },
+);
+
+/** One of two fingers is lifted: the other holds on, and is the first from then on. */
+export const liftFinger = intention(
+  'hands.lift',
+  (m: Moment, which: 0 | 1) => {
+    const { second } = m.hands;
+    if (!second) return m;
+    if (which === 1) return put(m, { second: null });
+    const { part, at, to } = second;
+    return put(m, { part, hold: { at, to, turn: 0 }, second: null });
+  },
+  (before, _after, which) =>
+    `${which === 1 ? (before.hands.second?.part ?? '') : before.hands.part} let go`,
+  { joins: 'hands' },
+);
+
 export const letGoHand = intention(
   'hands.let-go',
-  (m: Moment) => put(m, { hold: null }),
+  (m: Moment) => put(m, { hold: null, second: null }),
   (before) => `${before.hands.part} let go`,
   { joins: 'hands', ends: true },
 );
@@ -146,8 +223,8 @@ export const takeDrum = intention(
   (m: Moment, drumOff: boolean) =>
     put(m, {
       drumOff,
-      hold: null,
-      ...(drumOff && m.hands.part === 'drum' ? { part: 'front shoe' } : {}),
+      ...{ hold: null, second: null },
+      ...(drumOff && m.hands.part.startsWith('drum') ? { part: 'front shoe' } : {}),
     }),
   (_before, after) => (after.hands.drumOff ? 'drum off' : 'drum on again'),
 );

@@ -23,12 +23,18 @@ export interface PageView {
   readonly full: boolean;
 }
 
-/** A pointer on the stage that a station takes for itself. */
+/** Pointers on the stage that a station takes for itself. */
 export interface Taker {
-  /** @param at mm in the brake; @param part what lies there */
-  down(session: Session, at: Point, part: Pointed | null): boolean;
-  move(session: Session, at: Point): void;
-  up(session: Session): void;
+  /** So many at once. */
+  readonly fingers: number;
+  /**
+   * @param at mm in the brake
+   * @param part what lies there
+   * @param finger 0 for the first of those that are taken, 1 for the second; when the first is lifted the second is it
+   */
+  down(session: Session, at: Point, part: Pointed | null, finger: number): boolean;
+  move(session: Session, at: Point, finger: number): void;
+  up(session: Session, finger: number): void;
 }
 
 /** A large button of the wall. */

@@ -1,19 +1,10 @@
-import type { Shoe } from '../../brake/types.ts';
+import { type StopKind, stopStiffness, webEdge } from '../../brake/stop-contacts.ts';
 import { cos, sin } from '../../math/trig.ts';
 import type { Arrow } from '../instant.ts';
 import { makePlaced, place } from '../place.ts';
 import type { Acting, Force, Placed, Rig, ShoeRig, Spot, Work } from '../types.ts';
 import { addForce, book, indexOf } from './sums.ts';
 
-/**
- * What stops the shoes when no drum does, as one-sided springs as stiff as a heel on its flat, N/mm: an edge of 2.5 mm
- * on a web of 4 mm is 1.7e5 to 2.2e5 by line contact (K. L. Johnson, Contact Mechanics), with what bears it half of that:
- * - the toe's shoulder runs up against the wheel cylinder's end, its boot folded between;
- * - the web's inner edge, or the parking lever's, comes to lie on the hub;
- * - the hold-down's pin tilts until its cup binds: the shoe cannot leave its plate pads sideways.
- * With the drum on, the linings meet it long before, and the stops are not asked.
- */
-const STIFF = 1e5;
 /** A folded boot between toe and cylinder, mm: from memory. */
 const BOOT = 2;
 /** How far a hold-down's pin lets its shoe go from where it rests, mm: a pin of some 30 mm tilts by 15°; from memory. */
@@ -26,7 +17,9 @@ interface Stop {
   readonly shoe: ShoeRig;
   readonly spot: Spot;
   readonly at: Placed;
-  readonly kind: 'cylinder' | 'hub' | 'pads';
+  readonly kind: StopKind;
+  /** Of its contact, N/mm. */
+  readonly stiff: number;
   /** Half of what lies between the place and the edge that bears, mm. */
   readonly half: number;
   /** N, and its direction. */
@@ -36,14 +29,10 @@ interface Stop {
   depth: number;
 }
 
-/** Radius of the inner edge of a shoe's web from the arc's centre, mm: under lining and table by the web's depth. */
-const webEdge = ({ lining, steel }: Shoe): number =>
-  lining.groundRadius - lining.thicknessNew - steel.tableThickness - steel.webDepth;
-
 function stopsOf(rig: Rig, shoe: ShoeRig): Stop[] {
-  const make = (spot: Spot, kind: Stop['kind']): Stop => stopAt(rig, shoe, spot, kind);
+  const make = (spot: Spot, kind: StopKind): Stop => stopAt(rig, shoe, spot, kind);
   const [from, to] = shoe.shoe.steel.tableArc;
-  const r = webEdge(shoe.shoe);
+  const r = webEdge(rig.brake, shoe.side);
   const edge = Array.from({ length: EDGE }, (_, i) => {
     const angle = from + ((to - from) * i) / (EDGE - 1);
     return make(rig.spotOn(shoe.side, [r * cos(angle), r * sin(angle)]), 'hub');
@@ -51,8 +40,9 @@ function stopsOf(rig: Rig, shoe: ShoeRig): Stop[] {
   return [make(shoe.toe, 'cylinder'), make(shoe.hold, 'pads'), ...edge];
 }
 
-const stopAt = (rig: Rig, shoe: ShoeRig, spot: Spot, kind: Stop['kind'], half = 0): Stop => ({
+const stopAt = (rig: Rig, shoe: ShoeRig, spot: Spot, kind: StopKind, half = 0): Stop => ({
   ...{ shoe, spot, kind, half, at: makePlaced(rig.n) },
+  stiff: stopStiffness(rig.brake, shoe.side, kind),
   ...{ force: 0, ex: 0, ey: 0, depth: 0 },
 });
 
@@ -63,11 +53,17 @@ function leverStops(rig: Rig): Stop[] {
   return Array.from({ length: ALONG }, (_, i) => {
     const t = (i + 1) / ALONG;
     const on = (k: 0 | 1) => lever.pivot[k] + t * (lever.hook[k] - lever.pivot[k]);
-    return stopAt(rig, rig.rear, rig.spotOn('lever', [on(0), on(1)]), 'hub', half);
+    return stopAt(rig, rig.rear, rig.spotOn('lever', [on(0), on(1)]), 'lever', half);
   });
 }
 
-/** The stops of shoes whose drum is off. */
+/**
+ * What stops the shoes when no drum does, as one-sided springs as stiff as their contacts (stop-contacts.ts):
+ * - the toe's shoulder runs up against the wheel cylinder's end, its boot folded between;
+ * - the web's inner edge, or the parking lever's, comes to lie on the hub;
+ * - the hold-down's pin tilts until its cup binds: the shoe cannot leave its plate pads sideways.
+ * With the drum on, the linings meet it long before, and the stops are not asked.
+ */
 export class Stops implements Force {
   readonly name = 'stop';
   readonly remembers = 4;
@@ -86,7 +82,7 @@ export class Stops implements Force {
   /** Where toes and hold-downs rest: no stop is nearer than that. Toe's distance and hold-down's place, front, rear. */
   rest(w: Work, y: Float64Array, memory: Float64Array): void {
     for (const stop of this.#stops) {
-      if (stop.kind === 'hub') continue;
+      if (stop.kind === 'hub' || stop.kind === 'lever') continue;
       const p = place(this.#rig, y, w.turns, stop.spot, stop.at);
       const i = this.slot + (indexOf(stop.shoe) === 0 ? 0 : 2);
       if (stop.kind === 'pads') {
@@ -135,7 +131,7 @@ export class Stops implements Force {
       }
     }
     if (!(stop.depth > 0)) return;
-    stop.force = STIFF * stop.depth;
+    stop.force = stop.stiff * stop.depth;
     const { ex, ey, force } = stop;
     addForce(rig, w, p, force * ex, force * ey);
     book(w, indexOf(shoe), force * ex, force * ey);
@@ -148,7 +144,9 @@ export class Stops implements Force {
         const alongL = ex * (p.dx[l] as number) + ey * (p.dy[l] as number);
         const acrossL = -ey * (p.dx[l] as number) + ex * (p.dy[l] as number);
         w.k[j * n + l] =
-          (w.k[j * n + l] as number) - STIFF * along * alongL + force * round * across * acrossL;
+          (w.k[j * n + l] as number) -
+          stop.stiff * along * alongL +
+          force * round * across * acrossL;
       }
     }
   }

@@ -7,9 +7,10 @@ import {
   type Instant,
   type Rig,
   restingFrom,
+  stopStiffness,
 } from '../../../sim/index.ts';
-import { rigidQuay } from '../../brakes.ts';
-import { drawn, pulling, toes } from '../../hands.ts';
+import { quay, rigidQuay } from '../../brakes.ts';
+import { drawn, pulling, stopsDeep, toes } from '../../hands.ts';
 import { near } from '../../near.ts';
 
 const { rig, state, brake } = rigidQuay();
@@ -145,15 +146,46 @@ describe('with the drum off', () => {
       for (const newton of [50, 100]) {
         const i = by([pulling('front', front.toe, newton, sense)], true);
         expect(i.lost).toBe(false);
-        const stops = i.forces.filter((f) => f.name.startsWith('stop'));
+        const stops = stopsDeep(brake, i);
         expect(stops.length).toBeGreaterThan(0);
-        for (const { force } of stops) expect(Math.hypot(...force) / 1e5).toBeLessThan(0.01);
+        for (const { deep } of stops) expect(deep).toBeLessThan(0.01);
         // Toe from 27.5 to the cylinder's end at 18 and a folded boot of 2.
         expect(Math.abs(moved(i))).toBeGreaterThan(6);
         expect(Math.abs(moved(i))).toBeLessThan(7.5);
       }
     }
   });
+});
+
+it('a stop is as stiff as its contact, by the parts’ sizes', () => {
+  // Steel, 210 000 MPa and 0.3: 2(1 − ν²)/πEl = 6.90e-7 mm/N on a web of 4 mm; ν/(1 − ν) = 0.4286. Load 1.5 kN and
+  // 5 mm behind it, b² = 8·1500·r·0.91/(π·210 000·l), as K. L. Johnson, Contact Mechanics, has line contact.
+  const byHand = (r: number, l: number): number => {
+    const b = Math.sqrt((8 * 1500 * r * 0.91) / (Math.PI * 210000 * l));
+    return 1 / (((2 * 0.91) / (Math.PI * 210000 * l)) * (2 * Math.log(10 / b) - 0.3 / 0.7));
+  };
+  const van = quay().brake;
+  // The van: edges of 2.25 mm, web 4, hub 30, the web's inner edge on 100 − 4.5 − 2 − 22.5 = 71, lever of 5.
+  near(stopStiffness(van, 'front', 'cylinder'), byHand(2.25, 4), { rel: 1e-9 }, 'toe');
+  near(stopStiffness(van, 'rear', 'pads'), byHand(2.25, 4), { rel: 1e-9 }, 'hold-down');
+  near(stopStiffness(van, 'front', 'hub'), byHand((30 * 71) / 41, 4), { rel: 1e-9 }, 'web');
+  near(stopStiffness(van, 'rear', 'lever'), byHand(30, 5), { rel: 1e-9 }, 'lever');
+  near(byHand(2.25, 4), 1.64e5, { rel: 0.01 }, 'in numbers');
+});
+
+it('both pistons and a hand on one stop, a spring unhooked: 1.16 kN, less than 0.01 mm deep', () => {
+  const condition = { ...state.condition, unhooked: [0] };
+  const held = balance(
+    rig,
+    { ...state, condition },
+    { pressure: 2, turning: 0, drumOff: true, hands: [pulling('front', front.toe, 200, -1)] },
+  );
+  const most = Math.max(
+    ...held.forces.filter((f) => f.name.startsWith('stop')).map((f) => Math.hypot(...f.force)),
+  );
+  // Two pistons of 19.05 mm at 20 bar push 1.14 kN, which one stop bears.
+  expect(most).toBeGreaterThan((2 * 2 * Math.PI * 19.05 ** 2) / 4);
+  for (const { name, deep } of stopsDeep(brake, held)) expect(deep, name).toBeLessThan(0.01);
 });
 
 describe('springs and hold-downs taken off', () => {

@@ -18,7 +18,7 @@ import { shipped } from '../../../ui/lessons/library.ts';
 import { runStep } from '../../../ui/lessons/run.ts';
 import { questions } from '../../../ui/questions/index.ts';
 import { brakeOf, read } from '../../../ui/record/derive.ts';
-import { handParts } from '../../../ui/record/hands.ts';
+import { handParts, secondParts } from '../../../ui/record/hands.ts';
 import { intentions } from '../../../ui/record/intentions.ts';
 import { lastStretch } from '../../../ui/record/life.ts';
 import { type Moment, stationIds } from '../../../ui/record/moment.ts';
@@ -180,6 +180,9 @@ export const asked: Readonly<Record<string, Asked>> = {
   'hands.part': (_m, c) => [c.of(handParts)],
   'hands.grab': (_m, c) => [c.of(handParts), spot(c), spot(c), c.real(-9, 9)],
   'hands.pull': (_m, c) => [spot(c), c.real(-9, 9)],
+  'hands.grab-second': (_m, c) => [c.of(secondParts), spot(c), spot(c)],
+  'hands.pull-second': (_m, c) => [spot(c)],
+  'hands.lift': (_m, c) => [c.of([0, 1] as const)],
   'hands.let-go': nothing,
   'hands.tool': flag,
   'hands.large': flag,

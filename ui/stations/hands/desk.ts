@@ -1,14 +1,18 @@
 import {
   balance,
   createRig,
+  type DrumInHand,
+  drumInHand,
   type Hand,
   handForce,
   type Instant,
   type LeverInHand,
+  type LipFit,
   type Lock,
   leverForm,
   type MotionPress,
   type Point,
+  pullOfHand,
   type Removal,
   type Rig,
   type RimHand,
@@ -21,17 +25,23 @@ import { putState } from '../../record/bench.ts';
 import {
   chooseHand,
   grab,
+  grabSecond,
   type HandPart,
   type HandsRecord,
   type Hold,
   handParts,
   letGoHand,
+  liftFinger,
+  pullSecond,
   pullTo,
+  secondParts,
+  takeDrum,
 } from '../../record/hands.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
 import { distance, nearAngle } from '../../stage/geometry.ts';
 import { LeverHand } from './lever.ts';
+import { handsOn } from './make.ts';
 import { placeNow, spun, unplaced } from './places.ts';
 
 /** A bare hand: its spring, N/mm, and the most it pulls, N. */
@@ -69,7 +79,7 @@ export class HandsDesk {
   get parts(): readonly HandPart[] {
     const lever = leverForm(this.session.brake) !== null;
     return handParts.filter(
-      (p) => (p !== 'drum' || !this.record.drumOff) && (p !== 'adjuster lever' || lever),
+      (p) => (!p.startsWith('drum') || !this.record.drumOff) && (p !== 'adjuster lever' || lever),
     );
   }
 
@@ -107,11 +117,20 @@ export class HandsDesk {
   /** What the hands do to the moving brake. */
   acts({ pressure }: MotionPress): MotionPress {
     const { record, session } = this;
-    const { part, hold, drumOff } = record;
+    const { part, hold, second, drumOff } = record;
     const cable = session.station === 'park' ? session.moment.parts.park.cable : 0;
     const press: MotionPress = { pressure, turning: 0, cable, drumOff };
-    if (part === 'drum')
-      return { ...press, coasts: true, ...(hold ? { rim: this.#rim(hold) } : {}) };
+    if (part === 'drum') {
+      const rim = hold ? { rim: this.#rim(hold) } : {};
+      return {
+        ...press,
+        coasts: true,
+        ...rim,
+        ...(hold && second ? { hands: this.#of(hold) } : {}),
+      };
+    }
+    // Off its studs and on them again the drum moves no shoe in this plane: what it does is a sum of its own.
+    if (part === 'drum pulled' || part === 'drum rocked') return press;
     // Lifted off its teeth the lever moves no shoe: what it does to the strut stands in the tooth.
     return hold && part !== 'adjuster lever' ? { ...press, hands: this.#of(hold) } : press;
   }
@@ -126,57 +145,15 @@ export class HandsDesk {
   }
 
   #of(hold: Hold): readonly Hand[] {
-    const { part } = this.record;
+    const { part, second } = this.record;
     const { brake } = this.session;
     return this.#hands
       .of(hold, () => new Kept())
-      .of([this.rate, part, brake], () => this.#make(hold, part));
-  }
-
-  #make({ at, to }: Hold, part: HandPart): readonly Hand[] {
-    const { rate, limit } = this;
-    const { parkingLever: lever, shoes } = this.session.brake;
-    const hand = (on: Hand['on'], held = at, where = to): Hand => ({
-      on,
-      at: held,
-      to: where,
-      rate,
-      limit,
-    });
-    switch (part) {
-      case 'front shoe':
-        return [hand('front')];
-      case 'rear shoe':
-        return [hand('rear')];
-      case 'both toes': {
-        const { toe } = shoes.rear;
-        return [
-          hand('front'),
-          hand('rear', toe, [toe[0] - (to[0] - at[0]), toe[1] + to[1] - at[1]]),
-        ];
-      }
-      case 'strut':
-        return [hand('strut')];
-      case 'parking lever':
-        return [hand('lever')];
-      case 'cable': {
-        // A cable only pulls, and only its own way.
-        const along = (to[0] - at[0]) * lever.pull[0] + (to[1] - at[1]) * lever.pull[1];
-        const way = Math.max(0, along);
-        return [
-          hand('lever', lever.hook, [
-            lever.hook[0] + way * lever.pull[0],
-            lever.hook[1] + way * lever.pull[1],
-          ]),
-        ];
-      }
-      case 'front piston':
-      case 'rear piston':
-        return [hand(part)];
-      case 'adjuster lever':
-      case 'drum':
-        return [];
-    }
+      .of([this.rate, part, second, brake], () => {
+        const { limit, rate } = this;
+        const other = second ? handsOn(brake, second.part, second, rate, limit) : [];
+        return [...handsOn(brake, part, hold, rate, limit), ...other];
+      });
   }
 
   /** Where a part is held when no place is chosen, as it stands in the reference pose, mm. */
@@ -202,6 +179,12 @@ export class HandsDesk {
       case 'parking lever':
       case 'cable':
         return parkingLever.hook;
+      case 'drum pulled':
+      case 'drum rocked': {
+        // At the front shoe's side, where the rim is.
+        const r = drum.radiusNew + drum.rim / 2;
+        return [-r, 0];
+      }
       case 'drum': {
         const r = drum.radiusNew + drum.rim / 2;
         return spun([-0.77 * r, 0.64 * r], -this.session.instant().drumAngle);
@@ -213,16 +196,54 @@ export class HandsDesk {
   take(part: HandPart = this.record.part, at: Point = this.usual(part)): void {
     const { session } = this;
     const now = session.instant();
-    const turn = part === 'adjuster lever' ? now.tooth : now.drumAngle;
+    const along = part === 'drum pulled' || part === 'drum rocked';
+    const turn = along ? 0 : part === 'adjuster lever' ? now.tooth : now.drumAngle;
     session.do(grab, part, at, placeNow(session.brake, now, part, at), turn);
   }
 
   /** A place of the stage taken hold of; the place is of the drawing, which may make more of the movement. */
   takeAt(part: HandPart, drawn: Instant, at: Point): void {
     const { brake } = this.session;
-    const both = this.record.part === 'both toes' && part === 'front shoe';
-    const taken = both ? 'both toes' : part;
+    const { part: chosen } = this.record;
+    const both = chosen === 'both toes' && part === 'front shoe';
+    const along = part === 'drum' && (chosen === 'drum pulled' || chosen === 'drum rocked');
+    const taken = both ? 'both toes' : along ? chosen : part;
     this.take(taken, unplaced(brake, drawn, taken, at));
+  }
+
+  /** A second finger takes hold beside the first; whether there is anything for it. */
+  takeSecond(part: HandPart, drawn: Instant, at: Point): boolean {
+    const second = secondParts.find((p) => p === part);
+    if (!second) return false;
+    const { brake } = this.session;
+    const place = unplaced(brake, drawn, second, at);
+    const to = placeNow(brake, this.session.instant(), second, place);
+    this.session.do(grabSecond, second, place, to);
+    return this.record.second?.part === second;
+  }
+
+  /** How linings and lip stand to each other. */
+  get fit(): LipFit {
+    return this.#now.fit;
+  }
+
+  /** A drum that is pulled off its studs, or rocked, in the hand; null where it is not. */
+  get drum(): DrumInHand | null {
+    const { hold, part } = this.record;
+    if (!hold || (part !== 'drum pulled' && part !== 'drum rocked')) return null;
+    const { limit, rate } = this;
+    const at = part === 'drum pulled' ? null : hold.at[0] < 0 ? 'front' : 'rear';
+    const way = Math.max(0, hold.turn);
+    return drumInHand(this.session.brake, this.#now, { way, rate, limit, at });
+  }
+
+  /** The hand goes so far from where it took the drum, mm; off, the drum is off. */
+  #drumTo(way: number): void {
+    const { hold } = this.record;
+    if (!hold) return;
+    const far = Math.max(0, way);
+    this.session.do(pullTo, [hold.at[0], hold.at[1] - far], far);
+    if (this.drum?.off) this.session.do(takeDrum, true);
   }
 
   /** Pulls by so much more, N to the right and up; takes hold first. A drum is turned by as much along its rim. */
@@ -236,6 +257,10 @@ export class HandsDesk {
       return;
     }
     const [x, y] = hold.to;
+    if (this.drum) {
+      this.#drumTo(hold.turn + (right === 0 ? -up : right) / this.rate);
+      return;
+    }
     if (this.record.part === 'adjuster lever') {
       this.#lever.pull(Math.sign(right), up / this.rate);
       return;
@@ -264,6 +289,7 @@ export class HandsDesk {
       const off = (now.drumAngle - hold.turn) * this.rate * Math.hypot(...hold.at);
       return Math.max(-this.limit, Math.min(this.limit, off));
     }
+    if (this.drum) return Math.min(this.limit, hold.turn * this.rate);
     const from = placeNow(brake, now, part, hold.at);
     return Math.max(-this.limit, Math.min(this.limit, (hold.to[0] - from[0]) * this.rate));
   }
@@ -276,15 +302,29 @@ export class HandsDesk {
       this.#lever.goTo(to);
       return;
     }
+    if (this.drum) {
+      this.#drumTo(distance(hold.at, to));
+      return;
+    }
     if (part !== 'drum') {
-      const { brake } = this.session;
-      const seen = placeNow(brake, drawn, part, hold.at);
-      const is = placeNow(brake, this.session.instant(), part, hold.at);
-      this.session.do(pullTo, [is[0] + to[0] - seen[0], is[1] + to[1] - seen[1]], 0);
+      this.session.do(pullTo, this.#asLong(drawn, part, hold.at, to), 0);
       return;
     }
     const angle = Math.atan2(to[1], to[0]) - Math.atan2(hold.at[1], hold.at[0]);
     this.turnTo(nearAngle(angle, hold.turn));
+  }
+
+  followSecond(drawn: Instant, to: Point): void {
+    const { second } = this.record;
+    if (second) this.session.do(pullSecond, this.#asLong(drawn, second.part, second.at, to));
+  }
+
+  /** Where a hand is whose line is as long as it is drawn, mm. */
+  #asLong(drawn: Instant, part: HandPart, at: Point, to: Point): Point {
+    const { brake } = this.session;
+    const seen = placeNow(brake, drawn, part, at);
+    const is = placeNow(brake, this.session.instant(), part, at);
+    return [is[0] + to[0] - seen[0], is[1] + to[1] - seen[1]];
   }
 
   turnTo(turn: number): void {
@@ -294,6 +334,11 @@ export class HandsDesk {
 
   letGo(): void {
     if (this.record.hold) this.session.do(letGoHand);
+  }
+  /** One of the fingers is lifted; the other holds on. */
+  lift(finger: number): void {
+    if (this.record.second) this.session.do(liftFinger, finger === 1 ? 1 : 0);
+    else this.letGo();
   }
 
   choose(by: 1 | -1): void {
@@ -312,9 +357,27 @@ export class HandsDesk {
   force(instant: Instant): number {
     if (!this.record.hold) return 0;
     if (this.record.part === 'drum') return Math.abs(this.session.motion.rimForce);
-    const { lever } = this;
+    const { drum, lever } = this;
+    if (drum) return drum.pull;
     if (lever) return lever.free ? Math.hypot(lever.pull, lever.holds) : lever.pull;
-    return handForce(instant);
+    const { hold, part, second } = this.record;
+    return second && hold ? this.#pull(instant, part, hold) : handForce(instant);
+  }
+
+  /** What the second hand feels, N. */
+  secondForce(instant: Instant): number {
+    const { second } = this.record;
+    return second ? this.#pull(instant, second.part, second) : 0;
+  }
+
+  #pull(
+    instant: Instant,
+    part: HandPart,
+    held: { readonly at: Point; readonly to: Point },
+  ): number {
+    const { brake } = this.session;
+    const [hand] = handsOn(brake, part, held, this.rate, this.limit);
+    return hand ? pullOfHand(hand, placeNow(brake, instant, part, hand.at)) : 0;
   }
 
   /** Torque that the hand has on the drum, N·mm. */

@@ -37,20 +37,32 @@ export const hands: Station = {
         ? 'Drum off, true scale: press a part and pull'
         : 'True scale: press a part and pull',
   // Values of the comb would lie under the hand.
-  without: (session) => (session.moment.hands.drumOff ? OF_DRUM : ['peak']),
+  without: (session) =>
+    session.moment.hands.drumOff
+      ? OF_DRUM
+      : (deskOf(HandsDesk, session).drum?.slid ?? 0) > 0
+        ? ['peak', 'drum']
+        : ['peak'],
   acts: (session, press) => deskOf(HandsDesk, session).acts(press),
   agreement: (session) => deskOf(HandsDesk, session).agreement(),
   drawn,
   takes: {
-    down(session, at, pointed) {
+    // Two hands.
+    fingers: 2,
+    down(session, at, pointed, finger) {
       const desk = deskOf(HandsDesk, session);
       const part = pointed && holdable(pointed);
       if (!part || !desk.parts.includes(part)) return false;
+      if (finger > 0) return desk.takeSecond(part, drawn(session), at);
       desk.takeAt(part, drawn(session), at);
       return true;
     },
-    move: (session, at) => deskOf(HandsDesk, session).follow(drawn(session), at),
-    up: (session) => deskOf(HandsDesk, session).letGo(),
+    move(session, at, finger) {
+      const desk = deskOf(HandsDesk, session);
+      if (finger > 0) desk.followSecond(drawn(session), at);
+      else desk.follow(drawn(session), at);
+    },
+    up: (session, finger) => deskOf(HandsDesk, session).lift(finger),
   },
   extra: (session, input) => handStage(deskOf(HandsDesk, session), input),
   wall: {

@@ -33,6 +33,9 @@ function frameOf(brake: Brake, instant: Instant, part: HandPart): Frame {
     case 'parking lever':
     case 'cable':
       return places.parking;
+    case 'drum pulled':
+    case 'drum rocked':
+      return { angle: 0, x: 0, y: 0 };
     case 'drum':
       return { angle: instant.drumAngle, x: 0, y: 0 };
   }

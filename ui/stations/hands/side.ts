@@ -32,11 +32,19 @@ const told = (key: string, name: string, value: number, digits: number, unit: st
 
 /** What is felt and seen at the part that is held: three figures. */
 function figures(desk: HandsDesk, now: Instant): readonly Told[] {
-  const { part } = desk.record;
+  const { part, second } = desk.record;
   const strut = told('strut', 'Strut force', now.strutForce, 0, 'N');
   const home = told('strut-home', 'Strut, let go', desk.home.strutForce, 0, 'N');
   const side = (s: Side) =>
     told('toe', `Toe moved, ${s}`, Math.abs(desk.toeMoved(now, s)), 2, 'mm');
+  const parted = told(
+    'parted',
+    'Off the strut',
+    Math.max(0, now.separation - now.strutLength),
+    2,
+    'mm',
+  );
+  if (second) return [told('second', 'Second hand', desk.secondForce(now), 0, 'N'), parted, strut];
   switch (part) {
     case 'front shoe':
     case 'strut':
@@ -44,11 +52,7 @@ function figures(desk: HandsDesk, now: Instant): readonly Told[] {
     case 'rear shoe':
       return [side('rear'), strut, home];
     case 'both toes':
-      return [
-        told('parted', 'Off the strut', Math.max(0, now.separation - now.strutLength), 2, 'mm'),
-        strut,
-        home,
-      ];
+      return [parted, strut, home];
     case 'adjuster lever': {
       const lever = desk.lever;
       return [
@@ -68,6 +72,15 @@ function figures(desk: HandsDesk, now: Instant): readonly Told[] {
         told('back', 'Off its toe', behind, 2, 'mm'),
         told('fluid', 'Fluid gone home', fluid / 1000, 2, 'ml'),
         told('push', 'Left on the toe', now.shoes[s].pistonForce, 0, 'N'),
+      ];
+    }
+    case 'drum pulled':
+    case 'drum rocked': {
+      const d = desk.drum;
+      return [
+        told('slid', part === 'drum pulled' ? 'Drum out' : 'That side out', d?.slid ?? 0, 1, 'mm'),
+        told('lip', 'The lip bears', d?.lip ?? 0, 0, 'N'),
+        told('lifted', 'Shoes off their pads', d?.give ?? 0, 1, 'mm'),
       ];
     }
     case 'drum':

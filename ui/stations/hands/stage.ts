@@ -5,6 +5,7 @@ import { label } from '../../stage/layers/label.ts';
 import { circlePath, polygon, polyline } from '../../stage/path.ts';
 import type { StageInput } from '../../stage/scene.ts';
 import type { Label, Shape } from '../../stage/shapes.ts';
+import { caughtFlash, rimPulled } from '../drum-off/pull.ts';
 import { BAR_ARMS, type HandsDesk, LIMIT } from './desk.ts';
 import { placeNow, spun } from './places.ts';
 
@@ -83,52 +84,76 @@ function rubber(key: string, from: Point, to: Point, tool: boolean): Shape[] {
   ];
 }
 
-/** The hand with its rubber line, and how hard it pulls. */
-export function handStage(
-  desk: HandsDesk,
-  { brake, instant, view }: StageInput,
-): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
-  const { hold, part, tool } = desk.record;
-  if (!hold) return { shapes: [], labels: [] };
-  const from = placeNow(brake, instant, part, hold.at);
-  const far = part === 'drum' ? spun(hold.at, hold.turn) : hold.to;
-  // The line ends where a hand is at its strongest; a pointer may be farther off.
+/** A hand as it is drawn: from the place it holds to where it is, and how hard it pulls, N. */
+interface Line {
+  readonly from: Point;
+  readonly to: Point;
+  readonly force: number | null;
+}
+
+/** The line ends where a hand is at its strongest; a pointer may be farther off. */
+function ending(desk: HandsDesk, from: Point, far: Point): Point {
   const most = desk.limit / desk.rate;
   const reach = distance(from, far);
-  const to = reach > most ? mix(from, far, most / reach) : far;
-  const lines: [Point, Point][] = [[from, to]];
+  return reach > most ? mix(from, far, most / reach) : far;
+}
+
+function linesOf(desk: HandsDesk, { brake, instant }: StageInput): readonly Line[] {
+  const { hold, part, second } = desk.record;
+  if (!hold) return [];
+  const now = desk.session.instant();
+  const from = placeNow(brake, instant, part, hold.at);
+  const to = ending(desk, from, part === 'drum' ? spun(hold.at, hold.turn) : hold.to);
+  const lines: Line[] = [{ from, to, force: desk.force(now) }];
   if (part === 'both toes') {
-    const { toe } = brake.shoes.rear;
-    const other = placeNow(brake, instant, 'rear shoe', toe);
-    lines.push([other, [other[0] - (to[0] - from[0]), other[1] + to[1] - from[1]]]);
+    const other = placeNow(brake, instant, 'rear shoe', brake.shoes.rear.toe);
+    const mirrored: Point = [other[0] - (to[0] - from[0]), other[1] + to[1] - from[1]];
+    lines.push({ from: other, to: mirrored, force: null });
   }
-  const force = desk.force(desk.session.instant());
-  const along = reach > 0.5 ? direction(from, to) : ([-1, 0] as const);
-  // Beyond the fist, where the bar's is too.
-  const at: Point = tool
-    ? [to[0] + along[0] * 16 - along[1] * 18, to[1] + along[1] * 16 + along[0] * 18]
-    : [to[0] + along[0] * 16, to[1] + along[1] * 16];
-  const left = along[0] < 0;
-  const put = (key: string, text: string, dy: number, style: 'peak' | 'gap word'): Label =>
-    label(view, {
-      ...{ key, text, at, dy, style },
-      anchor: left ? 'end' : 'start',
-      colour: style === 'peak' ? 'ink' : 'ink2',
-    });
-  const labels: Label[] =
-    view.narrow || view.wall
-      ? []
-      : [
-          put('hand force', `${number(force, 0)}\u00a0N`, -8, 'peak'),
-          put(
-            'hand limit',
-            tool ? `of ${number(desk.limit, 0)}, bar ${BAR_ARMS}:1` : `of a hand’s ${LIMIT}`,
-            14,
-            'gap word',
-          ),
-        ];
-  return {
-    shapes: lines.flatMap(([a, b], i) => rubber(`hand ${i}`, a, b, tool)),
-    labels,
-  };
+  if (second) {
+    const held = placeNow(brake, instant, second.part, second.at);
+    const end = ending(desk, held, second.to);
+    lines.push({ from: held, to: end, force: desk.secondForce(now) });
+  }
+  return lines;
+}
+
+/** The rim on its way towards the eye, its middle half as far as a side that is rocked; lit where the lip bears. */
+function rimShapes(desk: HandsDesk, { brake, instant, state }: StageInput): Shape[] {
+  const { drum } = desk;
+  if (!drum || drum.slid === 0) return [];
+  const slid = desk.record.part === 'drum rocked' ? drum.slid / 2 : drum.slid;
+  const lit = drum.lip > 0 ? caughtFlash(brake, desk.fit, 1, 1) : [];
+  return [...rimPulled(brake, instant, state.drumRadius, slid, false), ...lit];
+}
+
+/** The hands with their rubber lines, and how hard each pulls. */
+export function handStage(
+  desk: HandsDesk,
+  input: StageInput,
+): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
+  const { tool } = desk.record;
+  const { view } = input;
+  const lines = linesOf(desk, input);
+  const labels = lines.flatMap(({ from, to, force }, i): Label[] => {
+    if (force === null || view.narrow || view.wall) return [];
+    const along = distance(from, to) > 0.5 ? direction(from, to) : ([-1, 0] as const);
+    // Beyond the fist, where the bar's is too.
+    const at: Point = tool
+      ? [to[0] + along[0] * 16 - along[1] * 18, to[1] + along[1] * 16 + along[0] * 18]
+      : [to[0] + along[0] * 16, to[1] + along[1] * 16];
+    const put = (key: string, text: string, dy: number, style: 'peak' | 'gap word'): Label =>
+      label(view, {
+        ...{ key: i === 0 ? key : `${key} ${i}`, text, at, dy, style },
+        anchor: along[0] < 0 ? 'end' : 'start',
+        colour: style === 'peak' ? 'ink' : 'ink2',
+      });
+    const limit = tool ? `of ${number(desk.limit, 0)}, bar ${BAR_ARMS}:1` : `of a hand’s ${LIMIT}`;
+    return [
+      put('hand force', `${number(force, 0)}\u00a0N`, -8, 'peak'),
+      put('hand limit', limit, 14, 'gap word'),
+    ];
+  });
+  const hands = lines.flatMap(({ from, to }, i) => rubber(`hand ${i}`, from, to, tool));
+  return { shapes: [...rimShapes(desk, input), ...hands], labels };
 }

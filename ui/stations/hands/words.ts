@@ -11,7 +11,9 @@ export const rows: Readonly<Record<HandPart, readonly [name: string, does: strin
   cable: ['Cable', 'pull'],
   'front piston': ['Front piston', 'push back: fluid goes'],
   'rear piston': ['Rear piston', 'push back: fluid goes'],
-  drum: ['Drum', 'turn, rock, feel the drag'],
+  drum: ['Drum', 'turn to and fro, feel the drag'],
+  'drum pulled': ['Drum, straight', 'pull it off its studs'],
+  'drum rocked': ['Drum, one side', 'rock it against its lip'],
 };
 
 /** What happens, in two sentences at most. */
@@ -32,5 +34,9 @@ export const tells: Readonly<Record<HandPart, string>> = {
     'Pushed back it leaves its toe: cup and pressure push against it, fluid goes home.',
   'rear piston':
     'Pushed back it leaves its toe: cup and pressure push against it, fluid goes home.',
-  drum: 'Turn it round, or rock it. What you feel is the drag of the linings and the weight that has to be started.',
+  'drum pulled':
+    'Towards you it slides until its lip meets the linings: then you lift both shoes off their pads against their hold-downs.',
+  'drum rocked':
+    'Pulled at one side of its rim it turns about the other: the shoe of that side has your whole pull.',
+  drum: 'Turn it round, or to and fro. What you feel is the drag of the linings and the weight that has to be started.',
 };
