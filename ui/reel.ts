@@ -32,15 +32,24 @@ export class Reel {
   /** When teeth dropped, s: the crests of the toothed lever. */
   #crests: number[] = [];
 
+  #parted = false;
+
+  /** The next step begins a record of its own: something was done to the brake that no press says. */
+  part(): void {
+    this.#parted = true;
+  }
+
   /** The brake stands before a step in which this is done to it. */
   note(motion: Motion, done: Done): void {
     const last = this.#cells.at(-1);
     const { dt, time } = motion;
     const goesOn =
       last !== undefined &&
+      !this.#parted &&
       last.from.dt === dt &&
       Math.abs(endOf(last) - time) < dt / 4 &&
       (last.done.length + 1) * dt <= APART * 1.001;
+    this.#parted = false;
     if (goesOn) last.done.push(done);
     else this.#cells.push({ from: motion.snapshot(), done: [done] });
     this.#forget(time - KEPT);

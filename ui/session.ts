@@ -589,6 +589,17 @@ export class Session extends EventTarget {
     }
   }
 
+  /** A hand lets the toothed lever go, so far off its tooth's root, mm: it is heard when it hits, and can be seen again. */
+  letLeverFall(lift: number): void {
+    const form = leverForm(this.brake);
+    const drop = this.motion.letFall(lift);
+    if (!form || !drop) return;
+    this.reel.part();
+    this.reel.crest(drop.at);
+    const { after, energy } = hitOf(form, drop);
+    this.#hits.push({ at: drop.at + after, energy });
+  }
+
   /** What the lever's fall has come to by now is heard and seen when it hits. */
   #hear(): void {
     const due = this.#hits.filter(({ at }) => at <= this.motion.time);

@@ -36,6 +36,8 @@ export interface Drop {
   readonly pace: number;
   /** Strength of the spring, 1 sound. */
   readonly strength: number;
+  /** From how high over the root, mm, where a hand lets it go; a tooth's height where left out: over a crest. */
+  readonly from?: number;
 }
 
 /** The edge went back before the crest: when, and from which phase. */
@@ -110,14 +112,14 @@ function driven(
 export function hitOf(form: LeverForm, drop: Drop): Hit {
   const { mass } = bodyOf(form);
   const { toothHeight: h, spring } = form;
-  const { ahead, pace, rise, strength } = drop;
+  const { ahead, from = h, pace, rise, strength } = drop;
   const [force, k] = [strength * spring.fitted, strength * spring.rate];
-  let t = Math.sqrt((2 * mass * h) / (force + k * h)) + (2 * mass * rise) / force;
+  let t = Math.sqrt((2 * mass * from) / (force + k * from)) + (2 * mass * rise) / force;
   for (let i = 0; i < 6; i++) {
-    const { s, speed } = driven(h, rise, mass, spring, strength, t);
+    const { s, speed } = driven(from, rise, mass, spring, strength, t);
     t -= (s - h * (ahead + pace * t)) / (speed - h * pace);
   }
-  const { speed } = driven(h, rise, mass, spring, strength, t);
+  const { speed } = driven(from, rise, mass, spring, strength, t);
   return {
     after: t,
     speed: h * pace - speed,
@@ -184,13 +186,31 @@ export function leverAt(
   const since = time - drop.at;
   const hit = hitOf(form, drop);
   if (since < hit.after) {
-    const { s } = driven(h, drop.rise, bodyOf(form).mass, form.spring, drop.strength, since);
+    const { s } = driven(
+      drop.from ?? h,
+      drop.rise,
+      bodyOf(form).mass,
+      form.spring,
+      drop.strength,
+      since,
+    );
     return { phase: tooth + phase, lift: Math.max(flank, s) };
   }
   return {
     phase: tooth + phase,
     lift: flank + bounce(form, drop, hit, since - hit.after),
   };
+}
+
+/** A lever that a hand lets go so far off its root, mm; null where no spring drives it back. */
+export function fallFrom(
+  brake: Brake,
+  lift: number,
+  { at, tooth, strength }: Pick<Drop, 'at' | 'tooth' | 'strength'>,
+): Drop | null {
+  const form = leverForm(brake);
+  if (!form || !(lift > 0) || !(strength * form.spring.fitted > 0)) return null;
+  return { at, tooth, rise: 0, ahead: 0, pace: 0, strength, from: lift };
 }
 
 /** One step of Motion, as the lever's body sees it. */

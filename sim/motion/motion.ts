@@ -13,7 +13,7 @@ import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { BrakeJoint, type MovingShoe } from './brake-joint.ts';
 import { handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
-import { AT_REST, type Drop, leverAt, leverStep } from './lever-body.ts';
+import { AT_REST, type Drop, fallFrom, leverAt, leverStep } from './lever-body.ts';
 import {
   type Bristles,
   type Clockwork,
@@ -388,6 +388,19 @@ export class Motion {
       this.time,
     );
     return { ...instant, ...(locked ? { locked } : {}), ...(lever ? { lever } : {}) };
+  }
+
+  /**
+   * A hand lets the toothed lever go, so far off the root of its tooth, mm: from now on it falls by its spring and its
+   * mass, as over a crest.
+   *
+   * @returns the fall; null where no spring drives the lever, which then stays with the law
+   */
+  letFall(lift: number): Drop | null {
+    const { leverSpring: strength } = this.state.condition;
+    const drop = fallFrom(this.rig.brake, lift, { at: this.time, tooth: this.tooth, strength });
+    if (drop) this.#now.lever = { ...this.#now.lever, drop, letGo: null };
+    return drop;
   }
 
   /** This moment, to come back to. */

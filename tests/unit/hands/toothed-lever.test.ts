@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import farmTrailer from '../../../scenes/farm-trailer.json';
 import quayVan from '../../../scenes/quay-van.json';
-import { leverForm, leverInHand, rest, standingState } from '../../../sim/index.ts';
+import { leverForm, leverInHand, leverMass, rest, standingState } from '../../../sim/index.ts';
 import { letGoHand, openHands } from '../../../ui/record/hands.ts';
 import { Session } from '../../../ui/session.ts';
 import { HandsDesk } from '../../../ui/stations/hands/desk.ts';
@@ -81,6 +81,58 @@ describe('a toothed lever in the hand', () => {
     expect([session.state.tooth, desk.lever]).toEqual([4, null]);
     for (let n = 0; n < 9 && session.state.tooth !== 5; n++) session.undo();
     expect(session.state.tooth).toBe(5);
+  });
+
+  it('let go it falls by its spring and its mass, hits and rings out, to be seen slowly and looked back at', () => {
+    const session = Session.of(quayVan, true);
+    session.standing('Worn-in');
+    session.do(openHands, true);
+    const desk = new HandsDesk(session);
+    desk.take('adjuster lever');
+    // A hand 6 mm up: (5·6 − 15)/(5 + 1.5) = 2.3 mm, and the slot ends at two teeth.
+    for (let n = 0; n < 3; n++) desk.pull(0, 10);
+    near(desk.lever?.lift ?? 0, 2, { abs: 1e-9 }, 'in the hand');
+    const heard = session.clickedAt;
+    session.motion.setStep(1 / 96000);
+    const from = session.motion.time;
+    desk.letGo();
+    const form = leverForm(session.brake);
+    if (!form) throw new Error('no lever');
+    // m·s″ = −(F0 + k·s) from 2 mm: at the root when cos ωt = (F0/k)/(2 + F0/k), with F0·2 + k·2²/2 = 33 mJ.
+    const w = Math.sqrt(form.spring.rate / leverMass(form).mass);
+    const far = form.spring.fitted / form.spring.rate;
+    const lands = Math.acos(far / (2 + far)) / w;
+    const lifts: number[] = [];
+    const still = { pressure: 0, turning: 0 } as const;
+    while (session.motion.time < from + lands) {
+      session.motion.step(still);
+      const t = session.motion.time - from;
+      const lift = session.motion.instant().lever?.lift ?? Number.NaN;
+      if (t < lands) near(lift, (2 + far) * Math.cos(w * t) - far, { abs: 2e-3 }, `at ${t}`);
+      lifts.push(lift);
+    }
+    // Some tens of steps at ×1/400, and it bounces after.
+    expect(lifts.length).toBeGreaterThan(40);
+    let bounces = 0;
+    for (let n = 0; n < 400; n++) {
+      session.motion.step(still);
+      bounces = Math.max(bounces, session.motion.instant().lever?.lift ?? 0);
+    }
+    expect(bounces).toBeGreaterThan(0.01);
+    expect(bounces).toBeLessThan(2 * 0.4 ** 2 + 0.05);
+    expect(session.reel.crests.at(-1)).toBe(from);
+    expect(session.clickedAt).toBe(heard);
+    session.frame(1 / 60);
+    // Heard once it has hit.
+    expect(session.clickedAt).toBeGreaterThan(heard);
+  });
+
+  it('with a broken spring nothing drives it: it is with the law at once', () => {
+    const session = Session.of(quayVan, true);
+    const { motion } = session;
+    motion.load({ ...motion.state, condition: { ...motion.state.condition, leverSpring: 0 } });
+    expect(motion.letFall(1)).toBeNull();
+    expect(motion.instant().lever?.lift).toBe(0);
   });
 
   it('a pointer draws it the same way: up its slot, then along its row', () => {

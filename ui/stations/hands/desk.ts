@@ -332,8 +332,12 @@ export class HandsDesk {
     if (hold) this.session.do(pullTo, spun(hold.at, turn), turn);
   }
 
+  /** What is held goes its own way: a lifted toothed lever falls. */
   letGo(): void {
-    if (this.record.hold) this.session.do(letGoHand);
+    if (!this.record.hold) return;
+    const lift = this.lever?.lift ?? 0;
+    this.session.do(letGoHand);
+    if (lift > 0) this.session.letLeverFall(lift);
   }
   /** One of the fingers is lifted; the other holds on. */
   lift(finger: number): void {
