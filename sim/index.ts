@@ -312,7 +312,7 @@ export type { Answer } from './study/vary/answers.ts';
 export type { Base, Press as VaryPress } from './study/vary/base.ts';
 export { type Quantity, quantitiesOf } from './study/vary/quantities.ts';
 export { curveOf, type SweepAsk, sweep } from './study/vary/sweep.ts';
-export { type Setting, type Shown, Vary, type VaryPoint } from './study/vary/vary.ts';
+export { SET, type Setting, type Shown, Vary, type VaryPoint } from './study/vary/vary.ts';
 export { FREE_COLD, type FreeRow, setTight, wearsFree } from './study/wear-free.ts';
 export { nowWorkings } from './study/working/now.ts';
 export type { Now } from './study/working/now-shoe.ts';

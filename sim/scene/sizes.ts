@@ -170,3 +170,13 @@ function put(data: unknown, [key, ...deeper]: readonly Step[], value: number): u
 /** A scene with a size at another value: data, that may no longer be a brake. */
 export const withSize = (scene: object, { at }: Size, value: number): object =>
   at.reduce<object>((now, { path, sign }) => put(now, path, sign * value) as object, scene);
+
+/** What a size is in a scene; NaN where the scene has none there. */
+export function sizeIn(scene: object, { at }: Size): number {
+  const [first] = at;
+  const found = first?.path.reduce<unknown>(
+    (data, step) => (data as Readonly<Record<Step, unknown>> | null | undefined)?.[step],
+    scene,
+  );
+  return typeof found === 'number' ? found : Number.NaN;
+}

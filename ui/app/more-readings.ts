@@ -34,6 +34,8 @@ import { bothOf } from '../record/across.ts';
 import { PRESS_BAR } from '../record/bench.ts';
 import type { Session } from '../session.ts';
 
+export { ownRows } from '../stations/vary/own-rows.ts';
+
 /** Pull of the cable for which the parked brake is told, N: an ordinary pull (own choice). */
 const CABLE = 300;
 /** Speed that a stop is told from, km/h: in town (own choice). */

@@ -228,3 +228,7 @@ export function quantitiesOf(base: Base, brake: Brake): readonly Quantity[] {
 /** How a press or a state is set; undefined for a size. */
 export const setterOf = (id: string): Setter['set'] | undefined =>
   Object.hasOwn(setters, id) ? setters[id]?.set : undefined;
+
+/** What a press or a state has; undefined for a size. */
+export const setNow = (id: string, base: Base, brake: Brake): number | undefined =>
+  Object.hasOwn(setters, id) ? setters[id]?.of(base, brake) : undefined;

@@ -6,13 +6,13 @@ import type { Brake, Side } from '../../brake/types.ts';
 import type { Finding } from '../../scene/finding.ts';
 import { readScene } from '../../scene/read.ts';
 import type { Scene } from '../../scene/schema.ts';
-import { type Size, sizesOf, withSize } from '../../scene/sizes.ts';
+import { type Size, sizeIn, sizesOf, withSize } from '../../scene/sizes.ts';
 import { application } from '../../wear/application.ts';
 import { LessonValues } from '../lesson-values.ts';
 import { UNHELD } from '../removal.ts';
 import { type Answer, ownAnswers } from './answers.ts';
 import type { Base, Press } from './base.ts';
-import { setterOf } from './quantities.ts';
+import { setNow, setterOf } from './quantities.ts';
 
 /**
  * One thing of a brake varied, or two: each point is a brake of its own, read by the scene's rules and
@@ -69,6 +69,9 @@ function judge(rig: Rig, state: BrakeState, { pressure, turning, cable }: Press)
 /** What can be read of a brake pressed so. */
 const valuesOf = (rig: Rig, { press }: Base, state: BrakeState): LessonValues =>
   new LessonValues({ rig, state, ...press, moreSlack: 0, held: UNHELD, rows: [], events: [] });
+
+/** Key of a quantity as it is at a point, for formulas that name it: `set cylinder.bore`. */
+export const SET = 'set ';
 
 /** Varies what is asked of one brake; a brake of a size is built once while only its press or state changes. */
 export class Vary {
@@ -150,6 +153,12 @@ export class Vary {
     return { scene, state, instant: valuesOf(rig, stood.base, state).instant };
   }
 
+  /** What a quantity is on a brake that stands. */
+  #set(id: string, base: Base, brake: Brake): number {
+    const size = this.#sizes.get(id);
+    return setNow(id, base, brake) ?? (size ? sizeIn(base.scene, size) : Number.NaN);
+  }
+
   /** One point: what the keys read there. */
   point(settings: readonly Setting[], keys: readonly string[]): VaryPoint {
     const at = settings.map(([, value]) => value);
@@ -167,6 +176,7 @@ export class Vary {
     const { instant } = values;
     const { locked } = instant;
     const told = keys.map((key) => {
+      if (key.startsWith(SET)) return this.#set(key.slice(SET.length), stood.base, stood.brake);
       const own = ownAnswers.find((a) => a.key === key);
       if (own) return own.of(rig, stood.base.state, judged.clicked);
       return values.of(key)?.value ?? Number.NaN;

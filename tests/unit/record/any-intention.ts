@@ -414,6 +414,11 @@ export const asked: Readonly<Record<string, Asked>> = {
   ],
   'vary.press': (_m, c) => [c.real(-50, 400), c.of([0, c.real(-50, 9000), Number.NaN])],
   'vary.steps': flag,
+  'vary.formula': (_m, c) => [
+    c.of(['', 'pull', 'x'.repeat(99)]),
+    c.of(['torque / 2', '', '1 +', 'y'.repeat(999)]),
+  ],
+  'vary.forget': (_m, c) => [c.of(['pull', 'none'])],
   'vary.ask': (_m, c) => [c.of([{}, { of: 'cable', cable: 300 }, { read: ['torque'] }])],
   'vary.pick': (_m, c) => {
     const { brake, scene } = read(brakes[c.whole(0, brakes.length - 1)] ?? brakes[0]);

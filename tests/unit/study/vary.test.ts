@@ -232,3 +232,10 @@ describe('a curve', () => {
     expect([...sweep(quay, ask)]).toHaveLength(25);
   });
 });
+
+it('tells a quantity as it is at a point, of a size and of a state', () => {
+  const vary = new Vary(baseOf(quayVan));
+  const keys = ['set cylinder.bore', 'set shoes.lining.friction', 'set tooth', 'set nothing'];
+  const at = vary.point([['cylinder.bore', 20.5]], keys);
+  expect(at.values).toEqual([20.5, 0.38, 0, Number.NaN]);
+});

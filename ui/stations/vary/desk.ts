@@ -13,13 +13,16 @@ import {
   type VaryPoint,
 } from '../../../sim/index.ts';
 import { number } from '../../format.ts';
+import type { Known } from '../../formula-reader.ts';
 import type { Bench } from '../../record/bench.ts';
 import { brakeOfBench, brakeOfRef, read, sceneOf } from '../../record/derive.ts';
 import { Kept } from '../../record/kept.ts';
 import { brakes } from '../../scenes.ts';
 import type { Session } from '../../session.ts';
+import { hasFormulas, loadFormulas } from '../../typed-formula.ts';
 import { type Curve, VaryBook } from '../../vary-book.ts';
 import type { CurveAsk } from '../../vary-messages.ts';
+import { asAnswer, keysFor, knownNames, pointFor, type ReadOwn, readAll } from './formulas.ts';
 import { FRICTION, type VaryPart, varyHome, varyPick } from './part.ts';
 import { nearestPoint, type Panel, panelsOf, type Region, regionsOf } from './scale.ts';
 
@@ -41,6 +44,10 @@ export class VaryDesk {
   readonly #vary = new Kept<Vary>();
   readonly #quantities = new Kept<readonly Quantity[]>();
   readonly #answers = new Kept<readonly Answer[]>();
+  readonly #known = new Kept<readonly Known[]>();
+  readonly #own = new Kept<readonly ReadOwn[]>();
+  readonly #all = new Kept<readonly Answer[]>();
+  readonly #points = new Kept<readonly Curve[]>();
   readonly #shown = new Kept<Instant | null>();
   readonly #panels = new Kept<readonly Panel[]>();
   readonly #regions = new Kept<readonly Region[]>();
@@ -92,8 +99,56 @@ export class VaryDesk {
   get quantities(): readonly Quantity[] {
     return this.#quantities.of([this.base], () => quantitiesOf(this.base, this.vary.brake));
   }
-  get answers(): readonly Answer[] {
+  /** What the bench itself can tell of this brake. */
+  get #told(): readonly Answer[] {
     return this.#answers.of([this.vary], () => this.vary.answers);
+  }
+  /** What a formula may name. */
+  get known(): readonly Known[] {
+    const { quantities } = this;
+    return this.#known.of([this.#told, quantities], () => knownNames(this.#told, quantities));
+  }
+  /** Formulas of one's own as they are read here; none until their reader is there. */
+  get own(): readonly ReadOwn[] {
+    const { formulas } = this.part;
+    if (formulas.length > 0 && !hasFormulas()) {
+      loadFormulas().then(
+        () => this.session.changed(),
+        () => undefined,
+      );
+    }
+    return this.#own.of([formulas, this.known, hasFormulas()], () => readAll(formulas, this.known));
+  }
+  /** All that can be read: one's own first. */
+  get answers(): readonly Answer[] {
+    const { own, vary } = this;
+    return this.#all.of([own, vary], () => [
+      ...own
+        .filter((f) => f.read.ok)
+        .map((f) => {
+          const keys = keysFor([f.key], own);
+          const [value = Number.NaN] = pointFor([f.key], own, keys, vary.point([], keys)).values;
+          return asAnswer(f, value);
+        }),
+      ...this.#told,
+    ]);
+  }
+  /** Keys that the mechanics are asked for. */
+  get #keys(): readonly string[] {
+    return keysFor(
+      this.read.map((a) => a.key),
+      this.own,
+    );
+  }
+  /** A point as it is read. */
+  #pointOf(set: readonly Setting[]): VaryPoint {
+    const keys = this.#keys;
+    return pointFor(
+      this.read.map((a) => a.key),
+      this.own,
+      keys,
+      this.vary.point(set, keys),
+    );
   }
 
   quantity(id: string): Quantity | undefined {
@@ -147,7 +202,7 @@ export class VaryDesk {
   /** What is asked of a worker: a curve for each value of the second quantity, or one for each brake. */
   #asks(): readonly (CurveAsk & { readonly label: string })[] {
     const { and, base, of, range } = this;
-    const keys = this.read.map((a) => a.key);
+    const keys = this.#keys;
     const ask: SweepAsk = { id: of.id, from: range[0], to: range[1], whole: of.whole, keys };
     if (and) {
       const { quantity, values } = and;
@@ -169,8 +224,17 @@ export class VaryDesk {
   get curves(): readonly Curve[] {
     const { and, base, of, part, range } = this;
     const key = [base, of.id, ...range, part.read, and?.quantity.id, and?.values, part.beside];
-    this.#book.ask(key, () => this.#asks());
-    return this.#book.curves;
+    const { own } = this;
+    this.#book.ask([...key, own], () => this.#asks());
+    const { curves } = this.#book;
+    return this.#points.of([curves], () => {
+      const keys = this.#keys;
+      const wanted = this.read.map((a) => a.key);
+      return curves.map((c) => ({
+        ...c,
+        points: c.points.map((p) => pointFor(wanted, own, keys, p)),
+      }));
+    });
   }
   get panels(): readonly Panel[] {
     const { curves, read: told } = this;
@@ -198,17 +262,11 @@ export class VaryDesk {
   /** The first curve's readings there. */
   get point(): VaryPoint {
     const set: Setting[] = this.picked === null ? [] : [[this.of.id, this.picked]];
-    return this.vary.point(
-      set,
-      this.read.map((a) => a.key),
-    );
+    return this.#pointOf(set);
   }
   /** The readings of the brake as it is. */
   get plain(): VaryPoint {
-    return this.vary.point(
-      [],
-      this.read.map((a) => a.key),
-    );
+    return this.#pointOf([]);
   }
 
   /** The pressed brake on the stage. */

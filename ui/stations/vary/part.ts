@@ -23,11 +23,24 @@ export interface VaryPart {
   readonly cable: number;
   /** The adjuster does what it does in such a press. */
   readonly steps: boolean;
+  /** Quantities of one's own: sums of readings and sizes, as typed. */
+  readonly formulas: readonly OwnFormula[];
+}
+
+export interface OwnFormula {
+  readonly name: string;
+  readonly text: string;
 }
 
 /** Most that is read, most curves of a family. */
 export const MOST_READ = 3;
 export const MOST_CURVES = 6;
+/** Most formulas of one's own, and their longest name and text. */
+export const MOST_FORMULAS = 6;
+const LONGEST_NAME = 40;
+export const LONGEST_TEXT = 200;
+/** A formula's key among what is read. */
+export const ownKey = (name: string): string => `own ${name}`;
 const MOST_BAR = 200;
 const MOST_PULL = 5000;
 
@@ -48,6 +61,7 @@ const initial = (): VaryPart => ({
   bar: 40,
   cable: 0,
   steps: false,
+  formulas: [],
 });
 
 /** Of a record from before there was such a station. */
@@ -76,6 +90,19 @@ export const varyPart: Part<VaryPart> = {
     bar: within(MOST_BAR),
     cable: within(MOST_PULL),
     steps: v.boolean(),
+    // Links from before there were any.
+    formulas: v.optional(
+      v.pipe(
+        v.array(
+          v.strictObject({
+            name: v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME)),
+            text: v.pipe(v.string(), v.maxLength(LONGEST_TEXT)),
+          }),
+        ),
+        v.maxLength(MOST_FORMULAS),
+      ),
+      [],
+    ),
   }),
 };
 
@@ -152,13 +179,47 @@ export const varySteps = intention(
   (_before, after) => (after.parts.vary.steps ? 'the adjuster at work' : 'the adjuster held'),
 );
 
+/** A formula of one's own put among the others, under its name; read from then on. */
+export const varyFormula = intention(
+  'vary.formula',
+  (m: Moment, name: string, text: string) => {
+    const { formulas, read } = m.parts.vary;
+    const called = name.trim().slice(0, LONGEST_NAME);
+    if (called === '') return m;
+    const made = { name: called, text: text.slice(0, LONGEST_TEXT) };
+    const others = formulas.filter((f) => f.name !== called);
+    if (others.length >= MOST_FORMULAS) return m;
+    const key = ownKey(called);
+    return ask(m, {
+      formulas: [...others, made],
+      read: [...read.filter((k) => k !== key), key].slice(-MOST_READ),
+    });
+  },
+  (_before, _after, name) => `formula ${name.slice(0, LONGEST_NAME)}`,
+);
+
+/** Away with a formula. */
+export const varyForget = intention(
+  'vary.forget',
+  (m: Moment, name: string) => {
+    const { formulas, read } = m.parts.vary;
+    if (!formulas.some((f) => f.name === name)) return m;
+    const left = read.filter((k) => k !== ownKey(name));
+    return ask(m, {
+      formulas: formulas.filter((f) => f.name !== name),
+      read: left.length > 0 ? left : FACTOR,
+    });
+  },
+  'a formula less',
+);
+
 /** All that is asked at once: a ready-made question, or one that another station leads to. */
 export const varyAsk = intention(
   'vary.ask',
   (
     m: Moment,
     asked: Partial<Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'bar' | 'cable' | 'steps'>>,
-  ) => ask(opened(m, 'vary'), { ...initial(), ...asked }),
+  ) => ask(opened(m, 'vary'), { ...initial(), formulas: m.parts.vary.formulas, ...asked }),
   'what if',
 );
 

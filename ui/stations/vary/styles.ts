@@ -37,7 +37,8 @@ export const varyStyles = css`
     main[data-station='vary'] .vary-read { order: 3; }
     main[data-station='vary'] .vary-ctl { order: 4; position: static; }
     main[data-station='vary'] .vary-ask { order: 5; }
-    main[data-station='vary'] .vary-ready { order: 6; }
+    main[data-station='vary'] .vary-own { order: 6; }
+    main[data-station='vary'] .vary-ready { order: 7; }
     .vary-four { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .vary-ready .btn, .vary-read .btn { min-height: 56px; }
     .vary-field :is(input, select) { min-height: 56px; }

@@ -1,0 +1,139 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { number } from '../../format.ts';
+import type { Session } from '../../session.ts';
+import { hasFormulas, loadFormulas, readTypedFormula } from '../../typed-formula.ts';
+import { deskOf } from '../station.ts';
+import { VaryDesk } from './desk.ts';
+
+import { LONGEST_TEXT, MOST_FORMULAS, ownKey, varyForget, varyFormula } from './part.ts';
+import { found } from './search.ts';
+
+/** As many names are offered at once; the rest is found by typing. */
+const OFFERED = 6;
+
+/** A quantity of one's own: its name and its sum of readings and sizes, judged while it is typed. */
+export class OwnFormulaField extends LitElement {
+  static override properties = {
+    session: { attribute: false },
+    rev: { type: Number },
+    name: { state: true },
+    text: { state: true },
+  };
+  declare session: Session;
+  declare rev: number;
+  declare name: string;
+  declare text: string;
+
+  constructor() {
+    super();
+    this.name = '';
+    this.text = '';
+  }
+
+  static override styles = css`
+    :host { display: block; padding: 10px 16px 14px; }
+    h2 { margin: 0 0 6px; font-size: 20px; font-weight: 740; }
+    label { display: grid; gap: 2px; font-size: 14.5px; font-weight: 560; color: var(--ink2); margin-bottom: 8px; }
+    input { font: inherit; font-size: 17px; font-weight: 620; color: var(--ink); background: var(--sheet); border: 2px solid var(--ink); border-radius: 0; min-height: 46px; padding: 0 10px; width: 100%; box-sizing: border-box; min-width: 0; }
+    p { margin: 6px 0; font-size: 15px; line-height: 1.35; }
+    .bad { color: var(--bad); font-weight: 620; }
+    ul { list-style: none; margin: 0 0 8px; padding: 0; }
+    li { display: flex; gap: 8px; align-items: center; border-top: 1px solid var(--rule); min-height: 44px; font-size: 15px; }
+    li span { flex: 1; min-width: 0; overflow-wrap: anywhere; }
+    button { font: inherit; font-size: 15px; font-weight: 620; color: inherit; background: var(--sheet); border: 2px solid var(--ink); border-radius: 0; min-height: 44px; padding: 0 12px; cursor: pointer; }
+    button:disabled { color: var(--off); border-color: var(--rule); cursor: default; }
+    .names { display: flex; flex-wrap: wrap; gap: 6px; }
+    .names button { border-width: 1px; font-weight: 560; text-align: left; }
+    :is(button, input):focus-visible { outline: 4px solid var(--trail); outline-offset: 1px; }
+  `;
+
+  #load = (): void => {
+    if (hasFormulas()) return;
+    loadFormulas().then(
+      () => this.requestUpdate(),
+      () => this.session.say('What reads formulas could not be loaded: is the network there?'),
+    );
+  };
+
+  /** The word at the end of what is typed: names are offered for it. */
+  get #word(): string {
+    return /[A-Za-z][\w.]*$/.exec(this.text)?.[0] ?? '';
+  }
+
+  #offer(desk: VaryDesk): TemplateResult | typeof nothing {
+    const word = this.#word;
+    if (word === '' || desk.known.some((k) => k.name === word)) return nothing;
+    const about = new Map<string, string>([
+      ...desk.answers.map((a) => [a.key, a.name] as const),
+      ...desk.quantities.map((q) => [q.id, `${q.name} ${q.of}`] as const),
+    ]);
+    const fits = found(desk.known, (k) => `${k.name} ${about.get(k.name) ?? ''}`, word);
+    return html`<div class="names" role="group" aria-label="Names that fit">${fits
+      .slice(0, OFFERED)
+      .map(
+        (k) =>
+          html`<button @click=${() => {
+            this.text = `${this.text.slice(0, this.text.length - word.length)}${k.name}`;
+            this.renderRoot.querySelector<HTMLInputElement>('input.text')?.focus();
+          }}>${k.name} <small>${about.get(k.name) ?? ''}</small></button>`,
+      )}</div>`;
+  }
+
+  #judged(desk: VaryDesk): TemplateResult | typeof nothing {
+    if (this.text.trim() === '') return nothing;
+    const read = readTypedFormula(this.text, desk.known);
+    if (!read) return html`<p role="status">Its reader is coming …</p>`;
+    if (!read.ok)
+      return html`<p class="bad" role="status">At character ${read.at + 1}: found “${read.found}”; allowed: ${read.why}.</p>`;
+    const keys = read.uses.map((k) => k.key);
+    const value = read.worth(desk.vary.point([], keys).values);
+    const told = Number.isFinite(value) ? `${number(value, 3)} ${read.unit}` : 'nothing to tell';
+    return html`<p role="status">As the brake is: ${told}.</p>`;
+  }
+
+  #add(desk: VaryDesk): void {
+    const { name, text, session } = this;
+    const read = readTypedFormula(text, desk.known);
+    if (!read?.ok) return;
+    session.do(varyFormula, name.trim() || text.slice(0, 40), text);
+    this.name = '';
+    this.text = '';
+  }
+
+  override render() {
+    const { session } = this;
+    const desk = deskOf(VaryDesk, session);
+    const { formulas } = desk.part;
+    const ready = readTypedFormula(this.text, desk.known)?.ok === true;
+    const full = formulas.length >= MOST_FORMULAS;
+    const put = (field: 'name' | 'text') => (e: Event) => {
+      this[field] = (e.target as HTMLInputElement).value;
+    };
+    return html`<h2>Own formula</h2>
+      ${
+        formulas.length > 0
+          ? html`<ul>${formulas.map(
+              (f) =>
+                html`<li data-formula=${ownKey(f.name)}><span><b>${f.name}</b> = ${f.text}</span><button @click=${() => {
+                  this.name = f.name;
+                  this.text = f.text;
+                  this.#load();
+                }}>Edit</button><button @click=${() => session.do(varyForget, f.name)}>Remove</button></li>`,
+            )}</ul>`
+          : nothing
+      }
+      ${
+        full
+          ? html`<p>${MOST_FORMULAS} formulas are kept at most: remove one for another.</p>`
+          : html`<label>Name <input class="name" maxlength="40" .value=${this.name} @input=${put('name')}></label>
+      <label>Readings, sizes and units, such as torque / (drum.diameterNew / 2) <input class="text" maxlength=${LONGEST_TEXT} spellcheck="false" autocapitalize="off" .value=${this.text} @focus=${this.#load} @input=${put('text')} @keydown=${(
+        e: KeyboardEvent,
+      ) => {
+        if (e.key === 'Enter') this.#add(desk);
+      }}></label>
+      ${this.#judged(desk)}${this.#offer(desk)}
+      <p><button ?disabled=${!ready} @click=${() => this.#add(desk)}>Read it</button></p>`
+      }`;
+  }
+}
+customElements.define('takeup-own-formula', OwnFormulaField);
