@@ -16,6 +16,8 @@ export interface Settling {
   readonly leverStop: number;
   /** The drum turns: hold-downs of shoes free of the strut lose their friction's share. */
   readonly shaken: Shaken;
+  /** Clamp of the strut to begin with, N, where nearly the same was solved before; 0 when left out. */
+  readonly clamp?: number;
 }
 
 /** Which one-sided supports act. */
@@ -78,13 +80,13 @@ export function solvePose(
   w: Work,
   y: Float64Array,
   act: Acting,
-  { inertia, leverStop, shaken }: Settling,
+  { inertia, leverStop, shaken, clamp = 0 }: Settling,
   guess: Supports,
 ): Solution {
   const s: Solution = {
     strutOn: guess.strutOn,
     leverFree: guess.leverFree,
-    clamp: 0,
+    clamp,
     residual: 0,
     iterations: 0,
     converged: false,

@@ -116,8 +116,9 @@ export class BrakeJoint extends Joint {
     for (const { law } of this.#shoes) law.turn = turn;
   }
 
-  #solvePose(start: Float64Array): void {
-    this.pose.set(start);
+  /** @param start pose to seek from; null: the one found last */
+  #solvePose(start: Float64Array | null): void {
+    if (start) this.pose.set(start);
     this.solution = solvePose(
       this.#rig,
       workOf(this.#rig),
@@ -127,13 +128,14 @@ export class BrakeJoint extends Joint {
         inertia: this.#inertia,
         leverStop: this.leverStop,
         shaken: this.turning ? 'off the strut' : 'not',
+        clamp: start ? 0 : this.solution.clamp,
       },
       this.solution,
     );
   }
 
   /** Finds the pose at the step's end with the drum turning at a speed; gives the torque on the drum. */
-  #solveAt(start: Float64Array, speed: number, h: number): number {
+  #solveAt(start: Float64Array | null, speed: number, h: number): number {
     this.turnBy(speed * h);
     const { rubbing } = this.#rig.brake;
     if (rubbing) {
@@ -161,14 +163,22 @@ export class BrakeJoint extends Joint {
       torque +
       (rim ? rimTorque(rim, this.drumAngle + speed * h, speed, inertia) : 0) +
       (bearing ? bearingTorque(speed) : 0);
-    const left = (speed: number): number =>
-      (inertia * (speed - before)) / h - outer(speed) - this.#solveAt(start, speed, h);
-    const fa = left(before);
+    const leftFrom = (at: Float64Array | null, speed: number): number =>
+      (inertia * (speed - before)) / h - outer(speed) - this.#solveAt(at, speed, h);
+    // Each asking seeks on from the pose of the one before: it is the same step, a little slower or faster.
+    const left = (speed: number): number => leftFrom(null, speed);
+    const fa = leftFrom(start, before);
     if (Math.abs(fa) < DRUM_NOTHING) return;
     const a = before;
     // One step towards the answer at the friction found, then on until it is bracketed.
     const b = before - (h * fa) / inertia;
-    const [speed] = rootBetween(left, [a, fa], acrossZero(left, [a, fa], [b, left(b)], 12), {
+    const fb = left(b);
+    // Sliding linings give the same at any speed: mostly that is it.
+    if (Math.abs(fb) < DRUM_NOTHING) {
+      this.drumSpeed = b;
+      return;
+    }
+    const [speed] = rootBetween(left, [a, fa], acrossZero(left, [a, fa], [b, fb], 12), {
       near: DRUM_NOTHING,
       apart: (u, v) => Math.abs(v - u) < 1e-15 * (1 + Math.abs(v)),
       trials: 60,
