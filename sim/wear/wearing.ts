@@ -353,7 +353,8 @@ export class Wearing {
       this.#lawFront.mu = mus.front;
       this.#lawRear.mu = mus.rear;
       act.memory.set(act.home);
-      if (this.#remembers) {
+      // What nobody pushes stands where it rests: there is no way to it by steps.
+      if (this.#remembers && (act.pressure > 0 || act.cable > 0)) {
         pose.set(this.#restPose);
         return pressInSteps(rig, act, this.#linings, work, pose, turning, solve);
       }
