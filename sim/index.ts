@@ -311,6 +311,14 @@ export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/
 export type { Answer } from './study/vary/answers.ts';
 export type { Base, Press as VaryPress } from './study/vary/base.ts';
 export { type Quantity, quantitiesOf } from './study/vary/quantities.ts';
+export {
+  type Band,
+  bandOf,
+  type SampleAsk,
+  sampling,
+  type Tolerance,
+  valueAt,
+} from './study/vary/sample.ts';
 export { curveOf, type SweepAsk, sweep } from './study/vary/sweep.ts';
 export { SET, type Setting, type Shown, Vary, type VaryPoint } from './study/vary/vary.ts';
 export { FREE_COLD, type FreeRow, setTight, wearsFree } from './study/wear-free.ts';

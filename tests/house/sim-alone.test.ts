@@ -21,7 +21,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
  * time. Math under another name would hide its functions, so it may only stand before a dot.
  */
 const banned =
-  /\bMath\b(?!\.(abs|ceil|floor|max|min|round|sign|sqrt|trunc|PI)\b)|\*\*|\b(Date|Intl|performance|crypto)\b|\.(toLocale\w*|localeCompare)\b/;
+  /\bMath\b(?!\.(abs|ceil|floor|imul|max|min|round|sign|sqrt|trunc|PI)\b)|\*\*|\b(Date|Intl|performance|crypto)\b|\.(toLocale\w*|localeCompare)\b/;
 
 /** Lines of code, without comments, that the rule refuses. */
 const refused = (text: string): string[] =>

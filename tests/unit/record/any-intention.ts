@@ -418,6 +418,15 @@ export const asked: Readonly<Record<string, Asked>> = {
     c.of(['', 'pull', 'x'.repeat(99)]),
     c.of(['torque / 2', '', '1 +', 'y'.repeat(999)]),
   ],
+  'vary.spread': (_m, c) => [
+    c.of([
+      [],
+      [{ id: 'cylinder.bore', kind: 'gauge', amount: 0.1 }],
+      [{ id: '?', kind: 'times', amount: 2 }],
+      [{ id: 'pressure', kind: 'percent', amount: 999 }],
+    ] as const),
+    c.of([1, 7, -3, 0.5]),
+  ],
   'vary.forget': (_m, c) => [c.of(['pull', 'none'])],
   'vary.ask': (_m, c) => [c.of([{}, { of: 'cable', cable: 300 }, { read: ['torque'] }])],
   'vary.pick': (_m, c) => {

@@ -15,7 +15,7 @@ const turns: readonly [Turning, string][] = [
 const typed = (text: string): number => Number(text.trim().replace(',', '.').replace('−', '-'));
 
 /** A field of a plain number: what cannot be is told, and the field keeps what was there. */
-function field(
+export function field(
   desk: VaryDesk,
   name: string,
   unit: string,

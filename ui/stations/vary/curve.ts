@@ -105,12 +105,24 @@ export class VaryCurve extends LitElement {
     return svg`<g>
       ${steps.map((s) => svg`<path d=${`M${LEFT} ${box.y(s).toFixed(1)}H${width - RIGHT}`} stroke="var(--faint)" /><text class="quiet" x=${LEFT - 8} y=${box.y(s) + 5} text-anchor="end">${number(s, digits)}</text>`)}
       <clipPath id=${clip}><rect x=${LEFT} y=${box.top} width=${Math.max(0, width - LEFT - RIGHT)} height=${Math.max(0, box.bottom - box.top)} /></clipPath>
-      <g clip-path=${`url(#${clip})`}>${panel.lines.map((l) => this.#line(l, box))}</g>
+      <g clip-path=${`url(#${clip})`}>${panel.lines.map((l) => this.#band(l, box))}${panel.lines.map((l) => this.#line(l, box))}</g>
       <path d=${`M${LEFT} ${box.top}V${box.bottom}H${width - RIGHT}`} fill="none" stroke="var(--ink)" stroke-width="2" />
       <text class="title" x=${8} y=${box.top - 12}>${[panel.title, panel.unit].filter(Boolean).join(', ')}</text>
       ${this.#ends(panel, box)}
       ${this.#marks(panel, box, at)}
     </g>` as TemplateResult;
+  }
+
+  /** Where a curve may lie with what is not known exactly: 95 of 100 brakes. */
+  #band(line: Line, box: Box): TemplateResult | typeof nothing {
+    const { spread, read } = this.#desk;
+    const k = read.findIndex((a) => a.key === line.key);
+    const told = spread?.curve.filter(({ bands }) => bands[k]?.told === 1) ?? [];
+    if (line.curve > 0 || told.length < 2) return nothing;
+    const at = (x: number, y: number): string => `${this.#x(x).toFixed(1)} ${box.y(y).toFixed(1)}`;
+    const up = told.map(({ x, bands }) => at(x, bands[k]?.high ?? 0));
+    const down = told.map(({ x, bands }) => at(x, bands[k]?.low ?? 0)).reverse();
+    return svg`<path class="band" d=${`M${[...up, ...down].join('L')}Z`} fill=${COLOURS[line.role]} fill-opacity="0.16" stroke="none" />` as TemplateResult;
   }
 
   #line(line: Line, box: Box): TemplateResult[] {

@@ -1,14 +1,17 @@
 import {
   type Answer,
   BAR,
+  type Band,
   type Base,
   type Brake,
+  bandOf,
   type Instant,
   type Quantity,
   quantitiesOf,
   type Setting,
   type SweepAsk,
   startState,
+  type Tolerance,
   Vary,
   type VaryPoint,
 } from '../../../sim/index.ts';
@@ -36,10 +39,45 @@ export const short = (value: number): string => {
 
 const withUnit = (value: string, unit: string): string => (unit ? `${value} ${unit}` : value);
 
+/** Brakes drawn for the band of one brake, and at each of so many places of a curve. */
+const SAMPLES = 200;
+const ON_CURVE = 48;
+const PLACES = 9;
+
+/** What is not known exactly, carried to what is read. */
+export interface Spread {
+  /** Of the brake as it is, by the order of what is read. */
+  readonly bands: readonly Band[];
+  /** Of brakes drawn, those that lock or cannot be. */
+  readonly untold: number;
+  /** The first curve's bands, place by place. */
+  readonly curve: readonly { readonly x: number; readonly bands: readonly Band[] }[];
+  /** By how much each alone moves what is read, the most first; by the order of what is read. */
+  readonly swings: readonly { readonly name: string; readonly by: readonly number[] }[];
+  readonly done: boolean;
+}
+
+/** A scale so wide that the bands lie on it, unless they run away as beside a lock. */
+function withBands(panel: Panel, read: readonly Answer[], spread: Spread | null): Panel {
+  const keys = new Set(panel.lines.map((l) => l.key));
+  const bands = (spread?.curve ?? []).flatMap((at) =>
+    at.bands.filter((band, k) => band.told === 1 && keys.has(read[k]?.key ?? '')),
+  );
+  const high = Math.max(panel.high, ...bands.map((band) => 1.04 * band.high));
+  const low = Math.min(panel.low, ...bands.map((band) => band.low));
+  const most = panel.high + RUNAWAY * (panel.high - panel.low);
+  return { ...panel, low, high: Math.min(most, high) };
+}
+/** A band may widen the scale by so much of it. */
+const RUNAWAY = 0.5;
+
 /** What the What-if station works out: curves by a worker, and the brake of the point on the stage. */
 export class VaryDesk {
   readonly session: Session;
   readonly #book: VaryBook;
+  /** Samples of what is not known exactly. */
+  readonly #samples: VaryBook;
+  readonly #spread = new Kept<Spread | null>();
   readonly #base = new Kept<Base>();
   readonly #vary = new Kept<Vary>();
   readonly #quantities = new Kept<readonly Quantity[]>();
@@ -55,6 +93,7 @@ export class VaryDesk {
   constructor(session: Session) {
     this.session = session;
     this.#book = new VaryBook(() => session.changed());
+    this.#samples = new VaryBook(() => session.changed());
   }
 
   get part(): VaryPart {
@@ -104,7 +143,7 @@ export class VaryDesk {
     return this.#answers.of([this.vary], () => this.vary.answers);
   }
   /** What a formula may name. */
-  get known(): readonly Known[] {
+  get names(): readonly Known[] {
     const { quantities } = this;
     return this.#known.of([this.#told, quantities], () => knownNames(this.#told, quantities));
   }
@@ -117,7 +156,7 @@ export class VaryDesk {
         () => undefined,
       );
     }
-    return this.#own.of([formulas, this.known, hasFormulas()], () => readAll(formulas, this.known));
+    return this.#own.of([formulas, this.names, hasFormulas()], () => readAll(formulas, this.names));
   }
   /** All that can be read: one's own first. */
   get answers(): readonly Answer[] {
@@ -237,17 +276,85 @@ export class VaryDesk {
     });
   }
   get panels(): readonly Panel[] {
-    const { curves, read: told } = this;
-    return this.#panels.of([curves, this.part.read], () =>
+    const { curves, read: told, spread } = this;
+    return this.#panels.of([curves, this.part.read, spread], () =>
       panelsOf(
         curves.map((c) => c.points),
         told,
-      ),
+      ).map((panel) => withBands(panel, told, spread)),
     );
   }
   get regions(): readonly Region[] {
     const { curves } = this;
     return this.#regions.of([curves], () => regionsOf(curves.map((c) => c.points)));
+  }
+
+  /** Tolerances on what this brake has. */
+  get known(): readonly { readonly tolerance: Tolerance; readonly quantity: Quantity }[] {
+    return this.part.spread.known.flatMap((tolerance) => {
+      const quantity = this.quantity(tolerance.id);
+      return quantity ? [{ tolerance, quantity }] : [];
+    });
+  }
+
+  #sampleAsks(): readonly (CurveAsk & { readonly label: string })[] {
+    const { base, of, range } = this;
+    const tolerances = this.known.map((k) => k.tolerance);
+    const { seed } = this.part.spread;
+    const ask = { tolerances, seed, keys: this.#keys };
+    const [low, high] = range;
+    const places = Array.from(
+      { length: PLACES },
+      (_, k) => low + ((high - low) * k) / (PLACES - 1),
+    );
+    const values = [...new Set(of.whole ? places.map(Math.round) : places)];
+    return [
+      { base, ask: { ...ask, samples: SAMPLES }, label: 'here' },
+      { base, ask: { ...ask, samples: 1, alone: true }, label: 'alone' },
+      { base, ask: { ...ask, samples: ON_CURVE, over: { id: of.id, values } }, label: 'over' },
+    ];
+  }
+
+  /** What is not known exactly, carried to what is read; null where all is taken as known. */
+  get spread(): Spread | null {
+    const { base, own, part, of, range, known } = this;
+    if (known.length === 0) return null;
+    this.#samples.ask([base, of.id, ...range, part.read, part.spread, own], () =>
+      this.#sampleAsks(),
+    );
+    const { curves, busy } = this.#samples;
+    return this.#spread.of([curves, busy], () => this.#spreadOf(curves, !busy));
+  }
+
+  #spreadOf(curves: readonly Curve[], done: boolean): Spread {
+    const keys = this.#keys;
+    const wanted = this.read.map((a) => a.key);
+    const pointsOf = (label: string): readonly VaryPoint[] =>
+      (curves.find((c) => c.label === label)?.points ?? []).map((p) =>
+        pointFor(wanted, this.own, keys, p),
+      );
+    const bandsOf = (points: readonly VaryPoint[]): readonly Band[] =>
+      wanted.map((_, k) => bandOf(points.map((p) => p.values[k] as number)));
+    const here = pointsOf('here');
+    const alone = pointsOf('alone');
+    const over = pointsOf('over');
+    const swings = this.known
+      .map(({ quantity }, which) => {
+        const end = (e: 0 | 1) => alone.find((p) => p.at[0] === which && p.at[1] === e);
+        const by = wanted.map((_, k) =>
+          Math.abs((end(1)?.values[k] ?? Number.NaN) - (end(0)?.values[k] ?? Number.NaN)),
+        );
+        return { name: quantity.of ? `${quantity.name}, ${quantity.of}` : quantity.name, by };
+      })
+      .sort((a, b) => (b.by[0] ?? 0) - (a.by[0] ?? 0));
+    const places = [...new Set(over.map((p) => p.at[0] as number))];
+    return {
+      bands: bandsOf(here),
+      untold: here.filter((p) => p.why !== 'sound').length / Math.max(1, here.length),
+      curve: places.map((x) => ({ x, bands: bandsOf(over.filter((p) => p.at[0] === x)) })),
+      swings,
+      done,
+    };
   }
 
   /** Where the point on the stage is; null: the brake as it is. */

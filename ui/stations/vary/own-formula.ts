@@ -62,12 +62,12 @@ export class OwnFormulaField extends LitElement {
 
   #offer(desk: VaryDesk): TemplateResult | typeof nothing {
     const word = this.#word;
-    if (word === '' || desk.known.some((k) => k.name === word)) return nothing;
+    if (word === '' || desk.names.some((k) => k.name === word)) return nothing;
     const about = new Map<string, string>([
       ...desk.answers.map((a) => [a.key, a.name] as const),
       ...desk.quantities.map((q) => [q.id, `${q.name} ${q.of}`] as const),
     ]);
-    const fits = found(desk.known, (k) => `${k.name} ${about.get(k.name) ?? ''}`, word);
+    const fits = found(desk.names, (k) => `${k.name} ${about.get(k.name) ?? ''}`, word);
     return html`<div class="names" role="group" aria-label="Names that fit">${fits
       .slice(0, OFFERED)
       .map(
@@ -81,7 +81,7 @@ export class OwnFormulaField extends LitElement {
 
   #judged(desk: VaryDesk): TemplateResult | typeof nothing {
     if (this.text.trim() === '') return nothing;
-    const read = readTypedFormula(this.text, desk.known);
+    const read = readTypedFormula(this.text, desk.names);
     if (!read) return html`<p role="status">Its reader is coming …</p>`;
     if (!read.ok)
       return html`<p class="bad" role="status">At character ${read.at + 1}: found “${read.found}”; allowed: ${read.why}.</p>`;
@@ -93,7 +93,7 @@ export class OwnFormulaField extends LitElement {
 
   #add(desk: VaryDesk): void {
     const { name, text, session } = this;
-    const read = readTypedFormula(text, desk.known);
+    const read = readTypedFormula(text, desk.names);
     if (!read?.ok) return;
     session.do(varyFormula, name.trim() || text.slice(0, 40), text);
     this.name = '';
@@ -104,7 +104,7 @@ export class OwnFormulaField extends LitElement {
     const { session } = this;
     const desk = deskOf(VaryDesk, session);
     const { formulas } = desk.part;
-    const ready = readTypedFormula(this.text, desk.known)?.ok === true;
+    const ready = readTypedFormula(this.text, desk.names)?.ok === true;
     const full = formulas.length >= MOST_FORMULAS;
     const put = (field: 'name' | 'text') => (e: Event) => {
       this[field] = (e.target as HTMLInputElement).value;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { BrakeState, Scene } from '../../../sim/index.ts';
+import type { BrakeState, Scene, Tolerance } from '../../../sim/index.ts';
 import { type BrakeRef, freshBench, released } from '../../record/bench.ts';
 import { arrive, leave, opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
@@ -25,6 +25,8 @@ export interface VaryPart {
   readonly steps: boolean;
   /** Quantities of one's own: sums of readings and sizes, as typed. */
   readonly formulas: readonly OwnFormula[];
+  /** What is not known exactly, and the seed of what is drawn from it. */
+  readonly spread: { readonly known: readonly Tolerance[]; readonly seed: number };
 }
 
 export interface OwnFormula {
@@ -39,6 +41,15 @@ export const MOST_CURVES = 6;
 export const MOST_FORMULAS = 6;
 const LONGEST_NAME = 40;
 export const LONGEST_TEXT = 200;
+/** Most tolerances, and the largest seed. */
+export const MOST_KNOWN = 12;
+export const MOST_SEED = 999999;
+/** What a tolerance may be, by its kind. */
+export const AMOUNTS: Readonly<Record<Tolerance['kind'], readonly [number, number]>> = {
+  percent: [0, 90],
+  gauge: [0, 1000],
+  times: [1, 10],
+};
 /** A formula's key among what is read. */
 export const ownKey = (name: string): string => `own ${name}`;
 const MOST_BAR = 200;
@@ -62,10 +73,14 @@ const initial = (): VaryPart => ({
   cable: 0,
   steps: false,
   formulas: [],
+  spread: { known: [], seed: 1 },
 });
 
 /** Of a record from before there was such a station. */
 export const NO_VARY: VaryPart = initial();
+
+const fits = (kind: Tolerance['kind'], amount: number): boolean =>
+  amount >= AMOUNTS[kind][0] && amount <= AMOUNTS[kind][1];
 
 export const varyPart: Part<VaryPart> = {
   anew: false,
@@ -102,6 +117,25 @@ export const varyPart: Part<VaryPart> = {
         v.maxLength(MOST_FORMULAS),
       ),
       [],
+    ),
+    spread: v.optional(
+      v.strictObject({
+        known: v.pipe(
+          v.array(
+            v.pipe(
+              v.strictObject({
+                id,
+                kind: v.picklist(['percent', 'gauge', 'times']),
+                amount: v.pipe(v.number(), v.finite()),
+              }),
+              v.check(({ kind, amount }) => fits(kind, amount), 'a tolerance within its bounds'),
+            ),
+          ),
+          v.maxLength(MOST_KNOWN),
+        ),
+        seed: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(MOST_SEED)),
+      }),
+      { known: [], seed: 1 },
     ),
   }),
 };
@@ -213,13 +247,35 @@ export const varyForget = intention(
   'a formula less',
 );
 
+/** How well things are known, and the seed. The brake of a point stays: it is told of with its band. */
+export const varySpread = intention(
+  'vary.spread',
+  (m: Moment, known: readonly Tolerance[], seed: number) =>
+    known.every((t) => fits(t.kind, t.amount) && t.id.length > 0) && Number.isInteger(seed)
+      ? withPart(m, 'vary', {
+          spread: {
+            known: known.slice(0, MOST_KNOWN).map((t) => ({ ...t, id: t.id.slice(0, 80) })),
+            seed: Math.max(1, Math.min(MOST_SEED, seed)),
+          },
+        })
+      : m,
+  'how well it is known',
+  { joins: 'vary.spread' },
+);
+
 /** All that is asked at once: a ready-made question, or one that another station leads to. */
 export const varyAsk = intention(
   'vary.ask',
   (
     m: Moment,
     asked: Partial<Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'bar' | 'cable' | 'steps'>>,
-  ) => ask(opened(m, 'vary'), { ...initial(), formulas: m.parts.vary.formulas, ...asked }),
+  ) =>
+    ask(opened(m, 'vary'), {
+      ...initial(),
+      formulas: m.parts.vary.formulas,
+      spread: m.parts.vary.spread,
+      ...asked,
+    }),
   'what if',
 );
 

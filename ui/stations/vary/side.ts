@@ -3,6 +3,7 @@ import type { Answer, Quantity } from '../../../sim/index.ts';
 import { number } from '../../format.ts';
 import type { PageView } from '../station.ts';
 import { short, type VaryDesk } from './desk.ts';
+import { knownBlock } from './known.ts';
 import { MOST_CURVES, MOST_READ, varyAnd, varyAsk, varyBeside, varyOf, varyRead } from './part.ts';
 import './own-formula.ts';
 import './picker.ts';
@@ -116,6 +117,7 @@ export function varySide({ session }: PageView, desk: VaryDesk): TemplateResult 
   return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p></section>
     ${table(desk)}
     ${asked(desk)}
+    ${knownBlock(desk)}
     <section class="blk vary-own" aria-label="Own formula"><takeup-own-formula .session=${session} .rev=${session.revision}></takeup-own-formula></section>
     <section class="blk vary-ready" aria-labelledby="ready"><h2 id="ready">Ready made</h2>${readyMade
       .filter((r) => r.fits?.(brake) ?? true)

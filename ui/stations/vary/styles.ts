@@ -23,6 +23,18 @@ export const varyStyles = css`
   .vary-ctl .seg { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); }
   .vary-check { display: flex; gap: 10px; align-items: center; min-height: 40px; font-size: 15px; line-height: 1.25; }
   .vary-check input { width: 22px; height: 22px; margin: 0; accent-color: var(--ink); flex: none; }
+  .vary-known { padding: 10px 16px 14px; display: grid; gap: 8px; }
+  .vary-known h2 { margin: 0; font-size: 20px; font-weight: 740; }
+  .vary-known h3 { margin: 6px 0 0; font-size: 16px; font-weight: 700; }
+  .vary-known p { margin: 0; font-size: 15px; line-height: 1.35; }
+  .vary-known :is(ul, ol) { list-style: none; margin: 0; padding: 0; }
+  .vary-known ul li { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr) auto; gap: 4px 8px; align-items: end; border-top: 1px solid var(--rule); padding: 6px 0; }
+  .vary-known ul li > span { grid-column: 1 / -1; font-size: 15.5px; font-weight: 660; }
+  .vary-known table { border-collapse: collapse; width: 100%; }
+  .vary-known :is(th, td) { padding: 4px 0 4px 10px; text-align: right; font-size: 16px; font-weight: 680; border-top: 1px solid var(--rule); white-space: nowrap; }
+  .vary-known :is(tbody th, th:first-child) { text-align: left; font-size: 15px; font-weight: 560; white-space: normal; padding-left: 0; }
+  .vary-rank li { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 2px 8px; font-size: 15px; padding: 3px 0; }
+  .vary-rank svg { grid-column: 1 / -1; width: 100%; height: 12px; fill: var(--ink); }
   .vary-ready { padding: 10px 16px 14px; display: grid; gap: 8px; }
   .vary-ready h2 { margin: 0; font-size: 20px; font-weight: 740; }
   .vary-ready .btn { justify-content: flex-start; text-align: left; min-height: 46px; padding: 4px 14px; }
@@ -37,11 +49,13 @@ export const varyStyles = css`
     main[data-station='vary'] .vary-read { order: 3; }
     main[data-station='vary'] .vary-ctl { order: 4; position: static; }
     main[data-station='vary'] .vary-ask { order: 5; }
+    main[data-station='vary'] .vary-known { order: 6; }
     main[data-station='vary'] .vary-own { order: 6; }
     main[data-station='vary'] .vary-ready { order: 7; }
     .vary-four { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .vary-ready .btn, .vary-read .btn { min-height: 56px; }
     .vary-field :is(input, select) { min-height: 56px; }
     .vary-check { min-height: 56px; }
+    .vary-known .btn { min-height: 56px; }
   }
 `;

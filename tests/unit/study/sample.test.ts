@@ -1,0 +1,131 @@
+import { expect, it } from 'vitest';
+import quayVan from '../../../scenes/quay-van.json';
+import {
+  type Base,
+  bandOf,
+  readScene,
+  type SampleAsk,
+  sampling,
+  startState,
+  type Tolerance,
+  Vary,
+  valueAt,
+} from '../../../sim/index.ts';
+import { VaryJob } from '../../../ui/vary-job.ts';
+import { near } from '../../near.ts';
+
+const base: Base = (() => {
+  const read = readScene(quayVan);
+  if (!read.ok) throw new Error('a teaching brake is read');
+  return {
+    scene: read.scene,
+    state: startState(read.brake),
+    press: { pressure: 4, turning: 1, cable: 0 },
+    bending: false,
+    steps: false,
+  };
+})();
+const vary = new Vary(base);
+const ask = (tolerances: readonly Tolerance[], change: Partial<SampleAsk> = {}): SampleAsk => ({
+  tolerances,
+  seed: 1,
+  samples: 200,
+  keys: ['pistonForce', 'brakeFactor'],
+  ...change,
+});
+const values = (asked: SampleAsk, k = 0): number[] =>
+  [...sampling(vary, asked)].map((p) => p.values[k] as number);
+const deviation = (all: readonly number[]): number => {
+  const mean = all.reduce((a, b) => a + b, 0) / all.length;
+  return Math.sqrt(all.reduce((s, x) => s + (x - mean) ** 2, 0) / (all.length - 1));
+};
+
+const friction = { id: 'shoes.lining.friction', kind: 'percent', amount: 10 } as const;
+const bore = { id: 'cylinder.bore', kind: 'gauge', amount: 0.1 } as const;
+const pressure = { id: 'pressure', kind: 'gauge', amount: 2 } as const;
+
+it('a seed repeats to the bit, in a worker’s slices too; another seed does not', () => {
+  const asked = ask([friction, bore], { samples: 30 });
+  const once = [...sampling(vary, asked)];
+  expect([...sampling(new Vary(base), asked)]).toEqual(once);
+  expect([...sampling(vary, { ...asked, seed: 2 })]).not.toEqual(once);
+  const job = new VaryJob({ run: 1, curves: [{ base, ask: asked }] });
+  const sliced = [];
+  while (!job.done) for (const { points } of job.slice(() => true).fresh) sliced.push(...points);
+  expect(sliced).toEqual(once);
+});
+
+it('a product’s spread is that of linear propagation', () => {
+  // F = p·π·d²/4: (s_F/F)² = (s_p/p)² + (2·s_d/d)², first order (JCGM 100:2008, 5.1.2): 1/40 and 2·0.05/19.05.
+  const all = values(ask([pressure, bore], { samples: 400 }));
+  const force = 4 * (Math.PI / 4) * 19.05 ** 2;
+  const expected = force * Math.sqrt((1 / 40) ** 2 + ((2 * 0.05) / 19.05) ** 2);
+  near(deviation(all), expected, { rel: 0.02 }, 'deviation');
+  const band = bandOf(all);
+  // Nearly normal: 1.960 deviations to either side of the middle. A quantile of 400 samples is known to
+  // √(0.975·0.025/400)/φ(1.96) = 0.13 of them, 5 % of half the band for both ends: twice that is allowed.
+  near(band.middle, force, { rel: 0.002 }, 'middle');
+  near((band.high - band.low) / 2, 1.96 * expected, { rel: 0.1 }, 'half the band');
+  expect(band.told).toBe(1);
+});
+
+it('of one thing that all rises with, the band’s ends are the readings at the ends of its tolerance', () => {
+  // A rising function takes quantiles to quantiles.
+  const band = bandOf(values(ask([friction]), 1));
+  for (const [u, came] of [
+    [0.025, band.low],
+    [0.5, band.middle],
+    [0.975, band.high],
+  ] as const) {
+    const at = vary.point([[friction.id, valueAt(friction, 0.38, u)]], ['brakeFactor']);
+    near(came, at.values[0] as number, { rel: 0.004 }, `${u}`);
+  }
+});
+
+it('draws what each kind says', () => {
+  expect(valueAt(friction, 0.4, 0.5)).toBe(0.4);
+  near(valueAt(friction, 0.4, 1 - 1e-12), 0.44, { rel: 1e-9 }, 'ten per cent more');
+  // Half of ± 0.1 is the deviation: 1.959964 of it above 97.5 of 100.
+  near(valueAt(bore, 20, 0.975), 20 + 0.05 * 1.959964, { abs: 1e-6 }, 'gauge');
+  const wear = { id: 'x', kind: 'times', amount: 2 } as const;
+  near(valueAt(wear, 3, 0.75), 3 * Math.SQRT2, { rel: 1e-9 }, 'half way to twice');
+  near(valueAt(wear, 3, 1e-12), 1.5, { rel: 1e-9 }, 'half of it');
+});
+
+it('spreads evenly: one in each part of a tolerance', () => {
+  const set = [...sampling(vary, ask([friction], { samples: 50 }))].map((p) => p.at[0] as number);
+  const parts = set.map((mu) => Math.floor(((mu / 0.38 - 0.9) / 0.2) * 50));
+  expect([...parts].sort((a, b) => a - b)).toEqual(Array.from({ length: 50 }, (_, k) => k));
+  expect(parts).not.toEqual([...parts].sort((a, b) => a - b));
+});
+
+it('tells each tolerance alone at both ends, and the same brakes at every place of a curve', () => {
+  const alone = [...sampling(vary, ask([friction, bore], { alone: true }))];
+  expect(alone.map((p) => p.at)).toEqual([
+    [0, 0],
+    [0, 1],
+    [1, 0],
+    [1, 1],
+  ]);
+  const swing = (k: number, which: number) =>
+    (alone[2 * which + 1]?.values[k] as number) - (alone[2 * which]?.values[k] as number);
+  // Friction does nothing to the piston, the bore nothing to speak of to the factor.
+  expect(swing(0, 0)).toBe(0);
+  expect(swing(0, 1)).toBeGreaterThan(5);
+  expect(Math.abs(swing(1, 1))).toBeLessThan(0.1 * swing(1, 0));
+  const over = [
+    ...sampling(
+      vary,
+      ask([friction, bore], { samples: 4, over: { id: bore.id, values: [18, 20] } }),
+    ),
+  ];
+  expect(over.map((p) => p.at[0])).toEqual([18, 20, 18, 20, 18, 20, 18, 20]);
+  expect(over.every((p) => p.at.length === 2)).toBe(true);
+  expect(over[0]?.at[1]).toBe(over[1]?.at[1]);
+});
+
+it('counts what cannot be told', () => {
+  const band = bandOf([1, 2, 3, Number.NaN]);
+  expect(band).toEqual({ low: 1.05, middle: 2, high: 2.95, told: 0.75 });
+  expect(bandOf([]).told).toBe(0);
+});

@@ -1,0 +1,99 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Quantity, Tolerance } from '../../../sim/index.ts';
+import { number } from '../../format.ts';
+import { field } from './controls.ts';
+import type { VaryDesk } from './desk.ts';
+import { AMOUNTS, MOST_KNOWN, MOST_SEED, varySpread } from './part.ts';
+import type { Choice } from './picker.ts';
+
+/** How well sizes are known, and what that does to what is read: bands, and which of them matters most. */
+
+const kinds: readonly (readonly [Tolerance['kind'], string])[] = [
+  ['percent', '± per cent'],
+  ['gauge', '± by its gauge'],
+  ['times', 'times or over'],
+];
+
+/**
+ * What is usual: friction ± 10 % from lining to lining, wear up to twice or half, springs ± 10 % (common
+ * practice); a length by a caliper ± 0.1 mm; else ± 5 % (own choice).
+ */
+function usual({ id, unit }: Quantity): Tolerance {
+  if (/wearRate/.test(id)) return { id, kind: 'times', amount: 2 };
+  if (/friction|^springs|spring/i.test(id)) return { id, kind: 'percent', amount: 10 };
+  return unit === 'mm' ? { id, kind: 'gauge', amount: 0.1 } : { id, kind: 'percent', amount: 5 };
+}
+
+function one(desk: VaryDesk, tolerance: Tolerance, q: Quantity): TemplateResult {
+  const { session, part } = desk;
+  const { known, seed } = part.spread;
+  const put = (next: Tolerance | null): void =>
+    session.do(
+      varySpread,
+      known.flatMap((t) => (t.id === tolerance.id ? (next ? [next] : []) : [t])),
+      seed,
+    );
+  const { kind, amount } = tolerance;
+  const unit = kind === 'percent' ? '%' : kind === 'gauge' ? q.unit : '';
+  const name = q.of ? `${q.name}, ${q.of}` : q.name;
+  const chosen = (e: Event): void => {
+    const next = (e.target as HTMLSelectElement).value as Tolerance['kind'];
+    put({
+      id: tolerance.id,
+      kind: next,
+      amount: next === 'times' ? 2 : next === 'percent' ? 10 : 0.1,
+    });
+  };
+  return html`<li data-known=${tolerance.id}><span>${name}</span>
+    <label class="vary-field">How<select @change=${chosen}>${kinds.map(([k, told]) => html`<option value=${k} ?selected=${k === kind}>${told}</option>`)}</select></label>
+    ${field(desk, 'By', unit, amount, AMOUNTS[kind], (x) => put({ ...tolerance, amount: x }))}
+    <button class="btn" @click=${() => put(null)}>Remove</button></li>`;
+}
+
+/** Ranked bars: by how much each alone moves the first of what is read. */
+function ranked(desk: VaryDesk): TemplateResult | typeof nothing {
+  const { read, spread } = desk;
+  const [first] = read;
+  const most = spread?.swings[0]?.by[0] ?? Number.NaN;
+  if (!spread || !first || !(most > 0)) return nothing;
+  return html`<h3>What matters most for ${first.name.toLowerCase()}</h3><ol class="vary-rank">${spread.swings.map(
+    ({ name, by: [by = Number.NaN] }) =>
+      html`<li><span>${name}</span><b>${number(by, first.digits)}${first.unit ? ` ${first.unit}` : ''}</b><svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true"><rect width=${Number.isFinite(by) ? Math.max(0.5, (100 * by) / most) : 0} height="10" /></svg></li>`,
+  )}</ol>`;
+}
+
+/** A reading's band, with how it is told. */
+function banded(desk: VaryDesk): TemplateResult | typeof nothing {
+  const { read, spread } = desk;
+  if (!spread) return nothing;
+  return html`<table aria-label="Bands"><thead><tr><th scope="col">95 of 100 brakes</th><th scope="col">from</th><th scope="col">middle</th><th scope="col">to</th></tr></thead><tbody>${read.map(
+    (a, k) => {
+      const band = spread.bands[k];
+      const told = (x: number | undefined): string => number(x ?? Number.NaN, a.digits);
+      return html`<tr data-band=${a.key}><th scope="row">${a.name}${a.unit ? html` <small>${a.unit}</small>` : nothing}</th><td>${told(band?.low)}</td><td>${told(band?.middle)}</td><td>${told(band?.high)}</td></tr>`;
+    },
+  )}</tbody></table>
+  ${spread.untold > 0 ? html`<p>${number(100 * spread.untold, 0)} of 100 such brakes lock, give way or cannot be built: they stand in no band.</p>` : nothing}
+  ${spread.done ? nothing : html`<p role="status">More brakes are being drawn …</p>`}`;
+}
+
+export function knownBlock(desk: VaryDesk): TemplateResult {
+  const { known, part, quantities, session } = desk;
+  const { seed } = part.spread;
+  const taken = new Set(known.map((k) => k.quantity.id));
+  const choices = quantities
+    .filter((q) => !taken.has(q.id) && q.value !== 0)
+    .map(
+      (q): Choice => ({ id: q.id, name: q.name, more: [q.of, q.unit].filter(Boolean).join(', ') }),
+    );
+  const add = (e: CustomEvent<string>): void => {
+    const q = desk.quantity(e.detail);
+    if (q) session.do(varySpread, [...part.spread.known, usual(q)], seed);
+  };
+  return html`<section class="blk vary-known" aria-labelledby="known"><h2 id="known">How well it is known</h2>
+    ${known.length === 0 ? html`<p>Friction is never known exactly, a size no better than its gauge. Name what is not, and see what that does: bands instead of figures.</p>` : html`<ul>${known.map(({ tolerance, quantity }) => one(desk, tolerance, quantity))}</ul>`}
+    ${part.spread.known.length < MOST_KNOWN ? html`<takeup-picker label="Add what is not known exactly" data-pick="known" .chosen=${[]} .choices=${choices} @choose=${add}></takeup-picker>` : nothing}
+    ${banded(desk)}${ranked(desk)}
+    ${known.length > 0 ? field(desk, 'Seed: the same draws again', '', seed, [1, MOST_SEED], (x) => session.do(varySpread, part.spread.known, Math.round(x))) : nothing}
+  </section>`;
+}
