@@ -174,8 +174,7 @@ it('opens every station at once from its address, and all of them without the se
     await page.goto(new URL(`?station=${id}`, browser.address).href);
     await expect.poll(() => main.getAttribute('data-station')).toBe(id);
     expect(await page.locator('main .waiting').count(), id).toBe(0);
-    // What is still on its way would be broken off by the next.
-    await expect.poll(whole).toBe(1);
+    // Fonts that are still on their way would be broken off by the next; stations may be (open.ts).
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
   }
   expect(errors).toEqual([]);

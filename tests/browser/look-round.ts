@@ -129,7 +129,12 @@ export async function lookRound({ width, height, theme, drawn }: Round): Promise
   const first = theme === 'Sheet' ? 0 : 1;
   /** Stations with a drawing in view: a phone has some without. */
   let drawings = 0;
+  // Few: where no drawing is looked at, half of the stations, in the dark the other half. Many: all.
+  const leap = drawn ? 1 : samples('stationsInOne');
+  let looked = 0;
   for (let at = 0; at < count; at++) {
+    if ((at + first) % leap !== 0) continue;
+    looked++;
     const station = await openStation(page, at);
     if (await page.locator('takeup-stage').isVisible()) drawings++;
     await eachView(page, async (view) => {
@@ -154,7 +159,7 @@ export async function lookRound({ width, height, theme, drawn }: Round): Promise
     await frames(page, 2);
     await access.at(dialog);
   });
-  access.judge(count);
+  access.judge(looked);
   contrast?.judge(3 * drawings, count);
   expect(errors).toEqual([]);
   await close();

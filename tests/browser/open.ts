@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { serve } from '../../ui/serve/static.mjs';
 import { findBrowser } from '../run/browser.mjs';
+import { Contexts } from './contexts.ts';
 import { SLOW, slowDown } from './slow.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -39,6 +40,7 @@ export interface Opened {
  * is, though it may be none. `ratio`: device pixels in a CSS one as the page is told, where a picture of it
  * is taken at another scale. `few`: the page shows what tells most alone, as to whoever opens it first; the
  * other tests are of all that it can show. `prepare` runs in the page before its own scripts.
+ * `alone`: in a context that no other test uses, before or after.
  */
 type OpenOptions = BrowserContextOptions & {
   readonly path?: string;
@@ -47,12 +49,13 @@ type OpenOptions = BrowserContextOptions & {
   readonly ratio?: number;
   readonly few?: boolean;
   readonly prepare?: () => void;
+  readonly alone?: boolean;
 };
 
 export interface OpenBrowser {
   /** Where the built page is served. */
   readonly address: string;
-  /** A new page in a context of its own: nothing is remembered from another. 1920×1080 unless told. */
+  /** A new page in a context that remembers nothing of another (contexts.ts). 1920×1080 unless told. */
   open(options?: OpenOptions): Promise<Opened>;
   close(): Promise<void>;
 }
@@ -66,16 +69,27 @@ export async function openBrowser(): Promise<OpenBrowser> {
   const executablePath = process.env['TAKEUP_BROWSER'] || (await findBrowser());
   const { server, address } = await serve(built, 0);
   const browser = await chromium.launch({ executablePath, args: flags });
+  const contexts = new Contexts(browser, address);
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
-    const { path: asked, clock = false, language, ratio, few = false, prepare, ...rest } = options;
+    const {
+      path: asked,
+      clock = false,
+      language,
+      ratio,
+      few = false,
+      prepare,
+      alone,
+      ...rest
+    } = options;
     const path = asked ?? (isPhone(rest) ? AT_THE_BRAKE : '');
-    const context = await browser.newContext({
-      viewport: { width: 1920, height: 1080 },
-      ...rest,
-    });
-    const page = await context.newPage();
-    context.setDefaultTimeout(30000 * SLOW);
+    // A clock that is the test's stays so for the whole context.
+    const { page, close } = await contexts.page(
+      { viewport: { width: 1920, height: 1080 }, ...rest },
+      !few,
+      alone ?? clock,
+    );
+    page.context().setDefaultTimeout(30000 * SLOW);
     await slowDown(page);
     if (language !== undefined) {
       await page.addInitScript((told) => {
@@ -86,15 +100,6 @@ export async function openBrowser(): Promise<OpenBrowser> {
       await page.addInitScript((told) => {
         Object.defineProperty(globalThis, 'devicePixelRatio', { get: () => told });
       }, ratio);
-    }
-    if (!few) {
-      await context.addInitScript(() => {
-        try {
-          localStorage.setItem('takeup-full', 'yes');
-        } catch {
-          // Where a test shuts the storage, or fills it, the page shows what tells most.
-        }
-      });
     }
     if (prepare) await page.addInitScript(prepare);
     if (clock) await page.clock.install({ time: 0 });
@@ -130,7 +135,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
         mkdirSync(shots, { recursive: true });
         return page.screenshot({ path: join(shots, `${name}.png`) });
       },
-      close: () => context.close(),
+      close,
     };
   }
 

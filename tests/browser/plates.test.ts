@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { samples } from '../samples.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { type Plate, platesOf, type Size, show, sizes } from './plates.ts';
 
@@ -70,30 +71,37 @@ async function picture(size: Size, plate: Plate): Promise<Buffer> {
   return shot;
 }
 
-describe.each(Object.keys(sizes) as Size[])('on a %s', (size) => {
-  it.each([...platesOf(size)])('%s looks as it was judged', async (plate) => {
-    const file = `${folder}/${plate}-${size}.png`;
-    const bytes = await picture(size, plate);
-    if (writing) {
-      writeFileSync(file, bytes);
-      return;
-    }
-    expect(existsSync(file), `${file}; npm run plates makes it`).toBe(true);
-    const actual = PNG.sync.read(bytes);
-    const expected = PNG.sync.read(readFileSync(file));
-    expect([actual.width, actual.height]).toEqual([expected.width, expected.height]);
-    const { width, height } = actual;
-    const difference = new PNG({ width, height });
-    const off = pixelmatch(actual.data, expected.data, difference.data, width, height, {
-      threshold: COLOUR,
-    });
-    const kept = (what: string) => `${shots}/${plate}-${size}-${what}.png`;
-    if (off > SHARE * width * height) {
-      mkdirSync(shots, { recursive: true });
-      writeFileSync(kept('actual'), bytes);
-      writeFileSync(kept('expected'), PNG.sync.write(expected));
-      writeFileSync(kept('difference'), PNG.sync.write(difference));
-    } else for (const w of ['actual', 'expected', 'difference']) rmSync(kept(w), { force: true });
-    expect(off / (width * height), `pictures in ${shots}`).toBeLessThanOrEqual(SHARE);
-  });
+const all = Object.keys(sizes) as Size[];
+/** Few: each plate at one of the sizes, by turns. Many, and whenever they are made anew: at all. */
+const every = writing ? 1 : samples('platesInOne');
+
+describe.each(all)('on a %s', (size) => {
+  it.each(platesOf(size).filter((_, i) => (i + all.indexOf(size)) % every === 0))(
+    '%s looks as it was judged',
+    async (plate) => {
+      const file = `${folder}/${plate}-${size}.png`;
+      const bytes = await picture(size, plate);
+      if (writing) {
+        writeFileSync(file, bytes);
+        return;
+      }
+      expect(existsSync(file), `${file}; npm run plates makes it`).toBe(true);
+      const actual = PNG.sync.read(bytes);
+      const expected = PNG.sync.read(readFileSync(file));
+      expect([actual.width, actual.height]).toEqual([expected.width, expected.height]);
+      const { width, height } = actual;
+      const difference = new PNG({ width, height });
+      const off = pixelmatch(actual.data, expected.data, difference.data, width, height, {
+        threshold: COLOUR,
+      });
+      const kept = (what: string) => `${shots}/${plate}-${size}-${what}.png`;
+      if (off > SHARE * width * height) {
+        mkdirSync(shots, { recursive: true });
+        writeFileSync(kept('actual'), bytes);
+        writeFileSync(kept('expected'), PNG.sync.write(expected));
+        writeFileSync(kept('difference'), PNG.sync.write(difference));
+      } else for (const w of ['actual', 'expected', 'difference']) rmSync(kept(w), { force: true });
+      expect(off / (width * height), `pictures in ${shots}`).toBeLessThanOrEqual(SHARE);
+    },
+  );
 });

@@ -30,29 +30,34 @@ interface Line {
 /** Terms are told apart by this in a text that the index splits. */
 const GAP = '\n';
 
-const lines: Line[] = [];
-const joined = (text: string): string =>
-  termsOf(text)
-    .map((t) => t.term)
-    .join(GAP);
-entries.forEach((e, entry) => {
-  const put = (text: string, own: boolean): void => {
-    lines.push({ id: lines.length, entry, text: joined(text), own });
-  };
-  put(`${e.title} ${e.text}`, true);
-  for (const said of e.says) put(said, false);
-});
+interface Index {
+  readonly lines: readonly Line[];
+  readonly search: MiniSearch<Line>;
+  /** In how many entries a term stands. */
+  readonly spread: ReadonlyMap<string, number>;
+  /** The terms that stand in any. */
+  readonly known: ReadonlySet<string>;
+}
 
-const index = new MiniSearch<Line>({
-  fields: ['text'],
-  tokenize: (text) => text.split(GAP).filter((t) => t !== ''),
-  processTerm: (term) => term,
-});
-index.addAll(lines);
-
-/** In how many entries a term stands. */
-const spread = new Map<string, number>();
-{
+function makeIndex(): Index {
+  const lines: Line[] = [];
+  const joined = (text: string): string =>
+    termsOf(text)
+      .map((t) => t.term)
+      .join(GAP);
+  entries.forEach((e, entry) => {
+    const put = (text: string, own: boolean): void => {
+      lines.push({ id: lines.length, entry, text: joined(text), own });
+    };
+    put(`${e.title} ${e.text}`, true);
+    for (const said of e.says) put(said, false);
+  });
+  const search = new MiniSearch<Line>({
+    fields: ['text'],
+    tokenize: (text) => text.split(GAP).filter((t) => t !== ''),
+    processTerm: (term) => term,
+  });
+  search.addAll(lines);
   const seen = new Map<string, Set<number>>();
   for (const { text, entry } of lines)
     for (const term of text.split(GAP)) {
@@ -60,9 +65,16 @@ const spread = new Map<string, number>();
       all.add(entry);
       seen.set(term, all);
     }
-  for (const [term, all] of seen) spread.set(term, all.size);
+  const spread = new Map([...seen].map(([term, all]) => [term, all.size]));
+  return { lines, search, spread, known: new Set(spread.keys()) };
 }
-const known: ReadonlySet<string> = new Set(spread.keys());
+
+let made: Index | undefined;
+/** Made when something is first asked: it takes a fifth of a second. */
+const index = (): Index => {
+  made ??= makeIndex();
+  return made;
+};
 
 /** Where something is, of what kind of answer or how much of it: said beside a trouble, never the trouble itself. */
 const BESIDE = new Set('bothwheels allwheels howmuch explain right press'.split(' '));
@@ -73,7 +85,7 @@ const RAW = 0.65;
 
 /** What a term tells: the rarer the more (inverse document frequency over entries). Unknown ones tell nothing. */
 const tells = (term: string): number => {
-  const n = spread.get(term);
+  const n = index().spread.get(term);
   if (n === undefined) return 0;
   const share = term.startsWith('not_') || BESIDE.has(term) ? 0.5 : ofTrade.has(term) ? 1 : RAW;
   return Math.log(1 + entries.length / n) * share;
@@ -97,12 +109,16 @@ const OWN = 0.6;
 /** How much the second best line of an entry adds. */
 const SECOND = 0.3;
 
+let told: readonly number[] | undefined;
 /** What all words of each line tell. */
-const wholes: readonly number[] = lines.map((line) => {
-  let whole = 0;
-  for (const w of new Set(line.text.split(GAP))) whole += tells(w);
-  return whole;
-});
+const wholes = (): readonly number[] => {
+  told ??= index().lines.map((line) => {
+    let whole = 0;
+    for (const w of new Set(line.text.split(GAP))) whole += tells(w);
+    return whole;
+  });
+  return told;
+};
 
 function ranked(terms: readonly string[]): {
   found: Found[];
@@ -112,16 +128,18 @@ function ranked(terms: readonly string[]): {
   const best = new Map<number, number[]>();
   const hits = new Map<Entry, Set<string>>();
   if (all > 0) {
-    const results = index.search(terms.join(GAP), { combineWith: 'OR' });
+    const { lines, search } = index();
+    const whole = wholes();
+    const results = search.search(terms.join(GAP), { combineWith: 'OR' });
     for (const r of results) {
       const line = lines[r.id as number] as Line;
       const has = new Set(r.queryTerms);
       let share = 0;
       for (const t of has) share += tells(t);
       // What of the question is met, and what of the line.
-      const whole = wholes[r.id as number] as number;
+      const wholly = whole[r.id as number] as number;
       const met = share / all;
-      const meets = whole > 0 ? Math.min(1, share / whole) : 0;
+      const meets = wholly > 0 ? Math.min(1, share / wholly) : 0;
       const value =
         (met * 0.72 + meets * (line.own ? 0.05 : 0.28)) * met ** 0.5 * (line.own ? OWN : 1);
       const entry = entries[line.entry] as Entry;
@@ -183,7 +201,7 @@ const entryOf = (key: string): Entry => entries.find((e) => e.key === key) as En
 
 /** @param most how many are given at the most */
 export function ask(text: string, most = MOST): Answer {
-  const read = termsOf(text, known);
+  const read = termsOf(text, index().known);
   const terms = [...new Set(read.map((t) => t.term))];
   const { found, hits } = ranked(terms);
   const first = found[0];

@@ -96,6 +96,18 @@ function namesFindings(lesson: Lesson): Finding[] {
   return out;
 }
 
+const keysKept = new Map<string, readonly string[]>();
+
+/** The keys of all values of a lesson's brake. They are the same in every state, so none is driven to. */
+function keysOf({ state: _, ...lesson }: Lesson): readonly string[] {
+  const ofBrake = (): readonly string[] => valuesOf(lessonStart(lesson)).keys;
+  if (lesson.scene !== undefined) return ofBrake();
+  const name = lesson.brake ?? '';
+  const keys = keysKept.get(name) ?? ofBrake();
+  keysKept.set(name, keys);
+  return keys;
+}
+
 /** What a lesson must have to be one. */
 function soundFindings(lesson: Lesson): Finding[] {
   return lesson.steps.flatMap((step, i): Finding[] => {
@@ -150,7 +162,7 @@ export function readLesson(data: unknown): ReadLesson {
   }
   const named = namesFindings(lesson);
   if (named.length > 0) return { ok: false, findings: few(named) };
-  const { keys } = valuesOf(lessonStart(lesson));
+  const keys = keysOf(lesson);
   const findings = [
     ...soundFindings(lesson),
     ...lesson.steps.flatMap((step, i) => figureFindings(step, `steps.${i}`, keys)),

@@ -5,7 +5,7 @@ import { tellFinding } from '../../../sim/index.ts';
 import type { Lesson } from '../../../ui/lessons/format.ts';
 import { untrue } from '../../../ui/lessons/holds.ts';
 import { readLessonText } from '../../../ui/lessons/read.ts';
-import { runStep } from '../../../ui/lessons/run.ts';
+import { lessonStart, runStep, valuesOf } from '../../../ui/lessons/run.ts';
 import { figuresOf } from '../../../ui/lessons/text.ts';
 
 /** The lessons that come with the page: every step is run, and its text held against what came of it. */
@@ -44,6 +44,11 @@ describe.each(files)('%s', (file) => {
       // What is set, such as 40 bar or 8 %, is a whole number; what is told has decimals.
       expect(typed).not.toMatch(/\d\.\d/);
     }
+  });
+
+  it('has values of the same names in its state as before it is driven there', () => {
+    const { state: _, ...begins } = lesson;
+    expect(valuesOf(lessonStart(lesson)).keys).toEqual(valuesOf(lessonStart(begins)).keys);
   });
 
   it('shows something for what it does', () => {
