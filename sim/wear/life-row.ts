@@ -5,21 +5,20 @@ import type { LifeRow } from './life-types.ts';
 import type { Plan } from './press-plan.ts';
 import type { Wearing } from './wearing.ts';
 
-/**
- * A row of the chart: the brake at rest, and one press of the duty's first kind, forward.
- *
- * @param cold temperature of the drum at which the clearance is told, °C
- * @param hottest that it has been since the row before, °C
- * @param drag of the released brake
- */
+/** What a row tells beside the press. */
+interface Told extends Pick<LifeRow, 'at' | 'drag'> {
+  /** Temperature of the drum at which the clearance is told, °C. */
+  readonly cold: number;
+  /** The hottest that it has been since the row before, °C. */
+  readonly hottest: number;
+}
+
+/** A row of the chart: the brake at rest, and one press of the duty's first kind, forward. */
 export function rowOf(
   brake: Brake,
   w: Wearing,
   plan: Plan,
-  at: LifeRow['at'],
-  cold: number,
-  hottest: number,
-  drag: LifeRow['drag'],
+  { at, cold, hottest, drag }: Told,
 ): LifeRow {
   const clearance = w.restGap(cold);
   plan.press(w, w.temperature);

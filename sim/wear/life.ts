@@ -387,7 +387,8 @@ class Driven implements Life {
     const { heat } = this.#presses;
     const rest = heat.rest(w);
     const drag = this.#drag.told(rest);
-    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, at, rest, heat.hottest, drag));
+    const told = { at, cold: rest, hottest: heat.hottest, drag };
+    this.rows.push(rowOf(this.#rig.brake, w, this.#shown, told));
     heat.hottest = Number.NEGATIVE_INFINITY;
     this.#lastRow = w.distance;
     this.#lastLost = w.lost;

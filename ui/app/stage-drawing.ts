@@ -86,7 +86,7 @@ function edgeAt(at: StageAt, { brake, state, instant, view }: StageInput): Drawi
   const cause = session.tiltCause;
   const place = edgeBox(at.width, at.height, at.foot);
   const tilt = tiltOf(brake, instant, 'front', cause);
-  const drawn = edgeOn(brake, state, 'front', tilt, cause, view, place);
+  const drawn = edgeOn({ brake, state, side: 'front', tilt, cause }, view, place);
   // It is a section: a right-hand wheel's is the same, and stands where it stood.
   return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
 }

@@ -147,13 +147,18 @@ function fitted(brake: Brake, side: Side, place: Frame): Shape[] {
   ];
 }
 
+/** A shoe as it tips, and what makes it. */
+interface Tipping {
+  readonly brake: Brake;
+  readonly state: BrakeState;
+  readonly side: Side;
+  readonly tilt: Tilt;
+  readonly cause: TiltCause;
+}
+
 /** The shoe of a side edge-on, in a frame of its own on the stage. */
 export function edgeOn(
-  brake: Brake,
-  state: BrakeState,
-  side: Side,
-  tilt: Tilt,
-  cause: TiltCause,
+  { brake, state, side, tilt, cause }: Tipping,
   view: View,
   place: EdgeBox,
 ): Drawing {

@@ -110,7 +110,7 @@ function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape
 
 /** The whole stage at an instant: parts and layers as shapes in millimetres, and their labels. */
 export function drawBrake(input: StageInput): BrakeDrawing {
-  const { brake, state, instant, rest, layers, view, theme } = input;
+  const { brake, state, instant, rest, layers, view } = input;
   const places = placesOf(brake, instant, liftLimit(brake, state.temperature));
   const shapes: Shape[] = [];
   const labels: Label[] = [];
@@ -123,7 +123,7 @@ export function drawBrake(input: StageInput): BrakeDrawing {
 
   if (input.frame) put(zoneFrame(view));
   const warm = layers.heat
-    ? heat(brake, state, instant, places.shoes, theme, view, layers.names === true)
+    ? heat({ ...input, named: layers.names === true }, places.shoes)
     : { shapes: [], labels: [] };
   shapes.push(...solid(input, places, warm.shapes));
   labels.push(...warm.labels);

@@ -11,7 +11,10 @@ const view = fitView(brake, { width: 900, height: 700 });
 const place = { at: [20, 20], width: 300, height: 320 } as const;
 const draw = (cause: Parameters<typeof tiltOf>[3]) => {
   const tilt = tiltOf(brake, rest, 'front', cause);
-  return { tilt, drawn: edgeOn(brake, state, 'front', tilt, cause ?? UPRIGHT, view, place) };
+  return {
+    tilt,
+    drawn: edgeOn({ brake, state, side: 'front', tilt, cause: cause ?? UPRIGHT }, view, place),
+  };
 };
 
 it('draws the shoe upright at true scale: its width is the lining’s', () => {

@@ -15,15 +15,20 @@ const dotShare = (celsius: number): number => 0.24 + 0.72 * Math.max(0, Math.min
 /** Temperature in steps of 5 °C: finer cannot be seen. */
 const step = (celsius: number): number => Math.round(celsius / 5) * 5;
 
+interface HeatInput {
+  readonly brake: Brake;
+  readonly state: BrakeState;
+  readonly instant: Instant;
+  readonly theme: Theme;
+  readonly view: View;
+  /** Its temperatures stand beside it. */
+  readonly named: boolean;
+}
+
 /** Heat as a dot screen over drum and linings: larger dots and another colour where it is hotter. */
 export function heat(
-  brake: Brake,
-  state: BrakeState,
-  instant: Instant,
+  { brake, state, instant, theme, view, named }: HeatInput,
   frames: Readonly<Record<Side, Frame>>,
-  theme: Theme,
-  view: View,
-  named: boolean,
 ): { shapes: Shape[]; labels: Label[] } {
   const celsius = step(state.temperature);
   const colour = heatColour(theme, celsius);
