@@ -6,7 +6,22 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
  * knows how long a file took only where it has run before. Longest first, as measured on 2026-11-28; the
  * rest as Vitest orders them.
  */
-const LONGEST: readonly string[] = ['look-laptop.test.ts', 'access.test.ts', 'look-phone.test.ts'];
+const LONGEST: readonly string[] = [
+  'record.test.ts',
+  'access.test.ts',
+  'load.test.ts',
+  'lessons.test.ts',
+  'drum-off.test.ts',
+  'inspect.test.ts',
+  'wall.test.ts',
+  'look-laptop.test.ts',
+  'drawing.test.ts',
+  'hands.test.ts',
+  'memory.test.ts',
+  'own-brake.test.ts',
+  'plates.test.ts',
+  'look-phone.test.ts',
+];
 
 const rank = ({ moduleId }: TestSpecification): number => {
   const at = LONGEST.indexOf(basename(moduleId));
