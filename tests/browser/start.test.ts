@@ -185,7 +185,7 @@ describe('Ask', () => {
       .toBe('handbrake clicks too many');
     await expect
       .poll(() => page.locator('takeup-ask li').first().getAttribute('data-entry'))
-      .toBe('check:lever');
+      .toBe('fault:stretched cable');
     await expect
       .poll(() => page.locator('takeup-ask .read').innerText())
       .toMatch(/Read as handbrake clicks/);
