@@ -128,7 +128,8 @@ export class BrakeJoint extends Joint {
         inertia: this.#inertia,
         leverStop: this.leverStop,
         shaken: this.turning ? 'off the strut' : 'not',
-        clamp: start ? 0 : this.solution.clamp,
+        // The driven drum's bits are kept as they were: it is asked once a step.
+        clamp: this.freeDrum ? this.solution.clamp : 0,
       },
       this.solution,
     );
