@@ -66,10 +66,10 @@ it('asks for nothing from another host', async () => {
 });
 
 /**
- * Bytes of script that the page loads until the brake moves, as the server packs them: 228 500 on
+ * Bytes of script that the page loads until the brake moves, as the server packs them: 232 300 on
  * 2026-11-28, and a little. With the painting library in it, and all of the engine, it was 334 000.
  */
-const SCRIPTS = 232_000;
+const SCRIPTS = 236_000;
 
 /** The scripts of the page that stands now, in the order in which they were asked for. */
 const scriptsOf = (page: Page): Promise<{ url: string; bytes: number; early: boolean }[]> =>
