@@ -66,3 +66,17 @@ for (const [name, width, height] of [
     await close();
   });
 }
+
+it('from a size in My brake it is one tap to what follows from it', async () => {
+  const { page, errors, close } = await browser.open({
+    reducedMotion: 'reduce',
+    path: '?station=own',
+  });
+  await page.getByRole('button', { name: 'Make it mine' }).click();
+  const size = page.locator('[data-own="bore"]');
+  await size.getByRole('button', { name: /^What if/ }).press('Enter');
+  await page.locator('main[data-station="vary"]').waitFor();
+  await expect.poll(() => page.locator('[data-pick="of"] .now').innerText()).toMatch(/^Bore/);
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -24,6 +24,7 @@ export const ownStyles = css`
   .field input { text-align: right; }
   .field [aria-invalid='true'] { border: 2px solid var(--bad); }
   .told { grid-column: 1 / 3; font-size: 14.5px; text-align: right; }
+  .whatif { border: 0; background: none; min-height: 44px; padding: 0 0 0 10px; font-size: 14.5px; font-weight: 620; text-decoration: underline; text-underline-offset: 3px; }
   .told .bad { display: inline-flex; gap: 6px; align-items: center; text-align: left; }
   .assumed { color: var(--ink2); }
   .assumed b { font-weight: 650; border: 1px dashed var(--ink2); padding: 0 5px; margin-right: 5px; }
