@@ -10,7 +10,6 @@ import {
   type Motion,
   type MotionPress,
   type MotionRecord,
-  playToStep,
   type Reading,
   type Rig,
   readings,
@@ -19,8 +18,8 @@ import {
   type Wheel,
 } from '../sim/index.ts';
 import { stepEnergy, wordsOf } from './adjusters.ts';
-import type { ClickShow, Phase, Stage } from './click-show.ts';
-import type { LookBack } from './look-back.ts';
+import { broughtSlow } from './brought.ts';
+import { LookingBack } from './looking-back.ts';
 import { type Pace, stepAt } from './pace.ts';
 import { wheelOf } from './record/across.ts';
 import {
@@ -67,7 +66,7 @@ import {
   turn,
 } from './record/view.ts';
 import { type Place, walk, wayBack } from './record/walk.ts';
-import { Reel } from './reel.ts';
+import { type Climb, climbOf, ShownPress } from './shown-press.ts';
 import { ClickSound } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import { measuredWheel } from './stations/inspect/part.ts';
@@ -83,34 +82,10 @@ const RELEASE = 0.18;
 const RISE = 0.35;
 /** Steps that "step back" can go. */
 const HISTORY = 240;
-/** The last click is shown from so long before its crest to so long after, s: climb, fall and ring. */
-const AROUND = 4e-3;
 /** How much slower the shoes' way is seen: on the whole brake, and where the loupe shows a tooth. */
 const WATCHED_AT = { brake: 50, tooth: 100 } as const;
 /** A pedal that is down when a moment is put on is held this long before it is shown, s. */
 const HELD = 1.5;
-
-let slow: typeof import('./slow.ts') | null = null;
-
-/** Loads what a look back and a shown click need, once. */
-export async function bringSlow(): Promise<void> {
-  slow ??= await import('./slow.ts');
-}
-
-/** How far the shoes part at the strut: mm, with what the picture of it is about. */
-export interface Climb {
-  /** Of a press that is shown; null: the moving brake. */
-  readonly phase: Phase | null;
-  readonly pace: number;
-  readonly there: number;
-  /** The most of this press. */
-  readonly most: number;
-  /** Play before the lever moves, and what it takes for the next tooth; NaN: there is none. */
-  readonly slot: number;
-  readonly needed: number;
-  readonly clicks: boolean;
-  readonly tooth: number;
-}
 
 /** Something that happened to the brake, told once. */
 export interface Happening {
@@ -143,18 +118,18 @@ export class Session extends EventTarget {
   #history: History;
   #pressure = 0;
   #snapshots: ReturnType<Motion['snapshot']>[] = [];
-  /** The last ten seconds of the moving brake. */
-  readonly reel = new Reel();
+  /** The last ten seconds of the moving brake, and a look back at them. */
+  readonly back = new LookingBack(this);
+  /** A press that is shown once more. */
+  readonly show = new ShownPress(this);
   /** Hits of the falling lever that are still to come, by the moving brake's clock, s, and their energies, mJ. */
   #hits: { readonly at: number; readonly energy: number }[] = [];
-  /** A click of a fast-forward that is being shown. */
-  #show: ClickShow | null = null;
   #watch: Watch | null = null;
   /** The most that the shoes came apart at the strut in the present press or the last one, mm. */
   #reached = 0;
-  #lookBack: LookBack | null = null;
   #clock = 0;
   #revision = 0;
+  readonly #magnified = new KeptFor<Layers, Layers>();
   readonly #told = new KeptFor<readonly PartId[], ReadonlySet<PartId>>();
   /** When objects of the record first appeared by something that was done, s. */
   readonly #began = new WeakMap<object, number>();
@@ -195,7 +170,7 @@ export class Session extends EventTarget {
   }
   /** State of the brake on the stage: the bench's, or the open station's own. */
   get shown(): BrakeState {
-    return this.#show?.state ?? shownState(this.moment);
+    return this.show.state ?? shownState(this.moment);
   }
   get station(): Moment['station'] {
     return this.moment.station;
@@ -203,11 +178,10 @@ export class Session extends EventTarget {
   get layers(): Layers {
     const layers = layersOf(this.moment);
     // A click that is shown is looked at through the loupe, whatever else is.
-    if (!this.#show) return layers;
-    this.#layers ??= { ...layers, loupe: true, edge: false };
-    return this.#layers;
+    return this.show.on
+      ? this.#magnified.of(layers, () => ({ ...layers, loupe: true, edge: false }))
+      : layers;
   }
-  #layers: Layers | null = null;
   get tiltCause(): TiltCause {
     return this.moment.view.tilt;
   }
@@ -277,7 +251,7 @@ export class Session extends EventTarget {
       this.say(`${guestTitle(before)} has left. Yours stands on the bench again.`);
     }
     // Who presses or turns means the brake of now.
-    if (after.pedal !== before.pedal || after.turning !== before.turning) this.lookAtNow();
+    if (after.pedal !== before.pedal || after.turning !== before.turning) this.back.end();
     if (before.pedal === 0 && after.pedal > 0) this.#reached = 0;
     this.#noteBegun(before, after);
     this.#follow(before, false);
@@ -388,14 +362,14 @@ export class Session extends EventTarget {
     this.sound.on = now.view.sound;
     // A tooth that is shown dropping in goes no further than its station.
     if (whole || now.station !== before.station) {
-      this.#endShow();
+      this.show.end();
       this.clickedAt = Number.NEGATIVE_INFINITY;
-      this.lookAtNow();
+      this.back.end();
     }
     const sameBrake = brakeOf(before) === this.brake;
     const moved = this.motion.state === now.bench.state;
     if (!sameBrake || !moved) {
-      this.#endShow();
+      this.show.end();
       this.#reached = 0;
       this.#snapshots = [];
       this.#forget();
@@ -443,14 +417,13 @@ export class Session extends EventTarget {
 
   /** The moment on the stage: of the moving brake, or of what is looked back at or shown. */
   instant(): Instant {
-    return (this.#lookBack ?? this.#show ?? this.motion).instant();
+    return this.back.look?.instant() ?? this.show.instant ?? this.motion.instant();
   }
 
   /** What is not the moving brake's present is forgotten: its state is another. */
   #forget(): void {
-    this.reel.cut();
+    this.back.forget();
     this.#hits = [];
-    this.#lookBack = null;
   }
 
   readings(instant: Instant): Reading[] {
@@ -525,8 +498,8 @@ export class Session extends EventTarget {
   /** Holds the moment, then goes on one step of the engine a call. */
   oneStep(): void {
     this.sound.wake();
-    if (this.#lookBack) {
-      this.#lookBack.stepBy(1, this.pace);
+    if (this.back.look) {
+      this.back.look.stepBy(1, this.pace);
       this.changed();
       return;
     }
@@ -535,15 +508,15 @@ export class Session extends EventTarget {
     this.#advancePedal(this.motion.dt);
     this.#remember();
     const press = this.acts({ pressure: this.#pressure, turning: this.turning });
-    this.reel.note(this.motion, press);
+    this.back.reel.note(this.motion, press);
     this.#clicked(this.motion.step(press).clicked);
     this.#hear();
     this.changed();
   }
 
   stepBack(): void {
-    if (this.#lookBack) {
-      this.#lookBack.stepBy(-1, this.pace);
+    if (this.back.look) {
+      this.back.look.stepBy(-1, this.pace);
       this.changed();
       return;
     }
@@ -551,7 +524,7 @@ export class Session extends EventTarget {
     if (!last) return;
     this.frozen = true;
     this.motion.restore(last);
-    this.reel.cut(this.motion.time);
+    this.back.reel.cut(this.motion.time);
     this.#hits = [];
     this.#took();
     this.#pressure = this.motion.instant().pressure;
@@ -559,7 +532,7 @@ export class Session extends EventTarget {
   }
 
   get canStepBack(): boolean {
-    return this.#lookBack !== null || this.#snapshots.length > 0;
+    return this.back.look !== null || this.#snapshots.length > 0;
   }
 
   go(): void {
@@ -574,10 +547,10 @@ export class Session extends EventTarget {
     const { distance, tooth } = this.state;
     this.tell({ kind: 'click', distance, tooth, text: `Click: tooth ${tooth} on the pedal` });
     const { drops } = this.motion;
-    for (const drop of drops) this.reel.crest(drop.at);
+    for (const drop of drops) this.back.reel.crest(drop.at);
     // Where nobody can see a tooth the press is shown once more, with it.
-    if (this.#show) return;
-    if (this.#watching && !this.layers.loupe && this.showPress(before, true)) return;
+    if (this.show.on) return;
+    if (this.#watching && !this.layers.loupe && this.show.begin(before, true)) return;
     const form = leverForm(this.brake);
     if (!form || drops.length === 0) {
       this.tellClick();
@@ -594,8 +567,8 @@ export class Session extends EventTarget {
     const form = leverForm(this.brake);
     const drop = this.motion.letFall(lift);
     if (!form || !drop) return;
-    this.reel.part();
-    this.reel.crest(drop.at);
+    this.back.reel.part();
+    this.back.reel.crest(drop.at);
     const { after, energy } = hitOf(form, drop);
     this.#hits.push({ at: drop.at + after, energy });
   }
@@ -628,156 +601,30 @@ export class Session extends EventTarget {
 
   /** A fast-forward's click: shown once more as the press makes it, slowly enough to see, and heard as it hits. */
   showClick(after: BrakeState = this.state): void {
-    const shown = after.tooth > 0 && this.showPress({ ...after, tooth: after.tooth - 1 });
+    const shown = after.tooth > 0 && this.show.begin({ ...after, tooth: after.tooth - 1 }, true);
     if (!shown) this.tellClick();
-  }
-
-  /**
-   * Shows a press of a brake, whether it clicks or not; false where there is nothing to be seen of it.
-   *
-   * @param click only one that clicks
-   */
-  showPress(before: BrakeState, click = true): boolean {
-    if (this.reducedMotion || !slow || !wordsOf(this.brake).timbre) return false;
-    const held = this.pedal > 0 && click;
-    const show = slow.ClickShow.of(this.rig, before, held);
-    if (click && !show.clicks) return false;
-    this.#endShow();
-    this.#show = show;
-    this.changed();
-    return true;
   }
 
   /** A press is being shown. */
   get showing(): boolean {
-    return this.#show !== null;
+    return this.show.on;
   }
 
-  /** Whoever presses a key or taps has seen enough; a click that is not told yet is told. */
+  /** Whoever presses a key or taps has seen enough of what is slowed or shown. */
   skipShow(): void {
     this.#watch?.enough();
-    const show = this.#show;
-    if (!show) return;
-    this.#endShow();
-    if (show.clicks && !show.hit) this.tellClick();
-    this.changed();
-  }
-
-  #endShow(): void {
-    this.#show = null;
-    this.#layers = null;
+    this.show.skip();
   }
 
   /** How far the shoes part at the strut, of what is needed for the next tooth: in what is shown, or now. */
   get climb(): Climb {
-    const show = this.#show;
-    if (show) {
-      const { most, needed, part, slot, there } = show;
-      const { tooth } = show.state;
-      return { ...part, most, needed, slot, there, clicks: show.clicks, tooth };
-    }
-    const { separation, strutLength } = this.instant();
-    return {
-      phase: null,
-      pace: this.#watch?.pace ?? 1,
-      most: this.#reached,
-      needed: playToStep(this.brake, this.state),
-      slot: this.brake.adjuster.lostMotion,
-      there: Math.max(0, separation - strutLength),
-      clicks: false,
-      tooth: this.state.tooth,
-    };
-  }
-
-  /** Stages of the press that is shown; none: none is. */
-  get stages(): readonly Stage[] {
-    return this.#show?.stages ?? [];
+    const seen = { pace: this.#watch?.pace ?? 1, most: this.#reached };
+    return this.show.climb ?? climbOf(this.brake, this.state, this.instant(), seen);
   }
 
   /** How much slower than the clock it runs now, by the user's pace or by what is watched. */
   get paceNow(): number {
-    return this.#show?.part.pace ?? (this.pace === 1 ? (this.#watch?.pace ?? 1) : this.pace);
-  }
-
-  /** A look back at the last ten seconds; null: the brake of now is on the stage. */
-  get lookingBack(): LookBack | null {
-    return this.#lookBack;
-  }
-
-  /** Begins to look back, or goes on looking; null when there is nothing yet to look at. */
-  lookBack(): LookBack | null {
-    if (!slow) {
-      // It comes in a moment; one that cannot be loaded is asked for again at the next press.
-      bringSlow().then(
-        () => this.lookBack(),
-        () => undefined,
-      );
-      return null;
-    }
-    if (!this.#lookBack && Number.isFinite(this.reel.begin)) {
-      this.#lookBack = new slow.LookBack(this.rig, this.reel, this.motion.time);
-      this.changed();
-    }
-    return this.#lookBack;
-  }
-
-  lookBackOrNow(): void {
-    if (this.#lookBack) this.lookAtNow();
-    else this.lookBack();
-  }
-
-  /** Looks at a moment of the last ten seconds, s of the brake's time. */
-  seek(time: number): void {
-    const back = this.lookBack();
-    if (!back) return;
-    back.playing = false;
-    back.seek(time);
-    this.changed();
-  }
-
-  /** Plays the marked stretch, once or again and again. */
-  play(loop: boolean): void {
-    this.lookBack()?.play(loop);
-    this.changed();
-  }
-
-  stopPlay(): void {
-    if (this.#lookBack) this.#lookBack.playing = false;
-    this.changed();
-  }
-
-  /** The moment that is looked at begins or ends the marked stretch. */
-  markHere(which: 'from' | 'to'): void {
-    const back = this.lookBack();
-    if (!back) return;
-    const { from, to } = back.stretch;
-    const { time } = back;
-    back.stretch =
-      which === 'from'
-        ? { from: time, to: Math.max(to, time) }
-        : { from: Math.min(from, time), to: time };
-    this.changed();
-  }
-
-  /** The last tooth that dropped in, again and again, at ×1/100 or slower. */
-  lastClick(): void {
-    const at = this.reel.crests.at(-1);
-    const back = at === undefined ? null : this.lookBack();
-    if (at === undefined || !back) return;
-    if (this.pace < 100) this.goAt(100);
-    back.stretch = {
-      from: Math.max(back.begin, at - AROUND),
-      to: Math.min(back.end, at + AROUND),
-    };
-    back.play(true);
-    this.changed();
-  }
-
-  /** The brake of now again: it goes on as it was left. */
-  lookAtNow(): void {
-    if (!this.#lookBack) return;
-    this.#lookBack = null;
-    this.changed();
+    return this.show.pace ?? (this.pace === 1 ? (this.#watch?.pace ?? 1) : this.pace);
   }
 
   #remember(): void {
@@ -797,9 +644,9 @@ export class Session extends EventTarget {
   /** One frame of the page. */
   frame(seconds: number): void {
     this.#clock += seconds;
-    this.#runShow(seconds);
-    if (this.#lookBack) {
-      this.#lookBack.advance(seconds, this.pace, () => this.tellClick());
+    this.show.advance(seconds);
+    if (this.back.look) {
+      this.back.look.advance(seconds, this.pace, () => this.tellClick());
       return;
     }
     if (this.frozen) return;
@@ -814,7 +661,7 @@ export class Session extends EventTarget {
     this.motion.setStep(stepAt(this.pace));
     this.#advancePedal(time);
     const press = this.#press();
-    const note = (): void => this.reel.note(this.motion, press);
+    const note = (): void => this.back.reel.note(this.motion, press);
     this.#clicked(this.motion.advance(time, press, note));
   }
 
@@ -827,12 +674,13 @@ export class Session extends EventTarget {
 
   /** The pedal is on its way, or what it moves, and the brake is seen as it moves. */
   get #watching(): boolean {
-    if (this.pace > 1 || this.reducedMotion || !slow || !this.watches()) return false;
+    if (this.pace > 1 || this.reducedMotion || !broughtSlow() || !this.watches()) return false;
     const moves = Math.abs(this.#pressure - this.pedal * BAR) > 1e-9;
     return moves || (this.#watch?.pace ?? 1) > 1;
   }
 
   #runWatched(seconds: number): void {
+    const slow = broughtSlow();
     if (!slow) return;
     this.#watch ??= new slow.Watch();
     const { motion } = this;
@@ -842,29 +690,18 @@ export class Session extends EventTarget {
         motion.setStep(dt);
         this.#advancePedal(dt);
         const press = this.#press();
-        this.reel.note(motion, press);
+        this.back.reel.note(motion, press);
         return motion.step(press).clicked;
       },
       pedal: () => this.#pressure,
       back: (record: MotionRecord, pedal) => {
         motion.restore(record);
-        this.reel.cut(motion.time);
+        this.back.reel.cut(motion.time);
         this.#pressure = pedal;
       },
       took: (clicked) => this.#clicked(clicked),
       busy: () => this.#hits.length > 0,
     });
-  }
-
-  #runShow(seconds: number): void {
-    const show = this.#show;
-    if (!show) return;
-    const { hit } = show;
-    const on = show.advance(seconds);
-    if (show.hit && !hit) this.tellClick();
-    if (on) return;
-    this.#endShow();
-    this.changed();
   }
 
   /** Any action of the user lets the sound begin, and what is held goes on. */

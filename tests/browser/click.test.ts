@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { Climb, Session } from '../../ui/session.ts';
+import type { Session } from '../../ui/session.ts';
+import type { Climb } from '../../ui/shown-press.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { frames, soon } from './soon.ts';
 

@@ -4,10 +4,11 @@ import farmTrailer from '../../scenes/farm-trailer.json';
 import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import { type BrakeState, leverForm, leverMass, strutLength } from '../../sim/index.ts';
+import { bringSlow } from '../../ui/brought.ts';
 import { ClickShow, type Phase } from '../../ui/click-show.ts';
 import { putStanding, putState } from '../../ui/record/bench.ts';
 import { toggleLayer } from '../../ui/record/view.ts';
-import { bringSlow, Session } from '../../ui/session.ts';
+import { Session } from '../../ui/session.ts';
 import { near } from '../near.ts';
 
 beforeAll(bringSlow);
@@ -143,7 +144,7 @@ describe('in the session', () => {
       });
       s.showClick();
       expect([s.showing, clicks]).toEqual([false, 1]);
-      expect(s.showPress(s.state, false)).toBe(false);
+      expect(s.show.begin(s.state, false)).toBe(false);
     }
   });
 });

@@ -3,11 +3,12 @@ import farmTrailer from '../../scenes/farm-trailer.json';
 import runabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import { leverForm, type MotionRecord } from '../../sim/index.ts';
+import { bringSlow } from '../../ui/brought.ts';
 import type { LookBack } from '../../ui/look-back.ts';
 import { stepAt } from '../../ui/pace.ts';
 import { putState } from '../../ui/record/bench.ts';
 import { KEPT } from '../../ui/reel.ts';
-import { bringSlow, Session } from '../../ui/session.ts';
+import { Session } from '../../ui/session.ts';
 import { loudness } from '../../ui/sound.ts';
 import { near } from '../near.ts';
 
@@ -27,11 +28,11 @@ function open(): Session {
   return s;
 }
 const back = (s: Session): LookBack => {
-  const found = s.lookBack();
+  const found = s.back.begin();
   if (!found) throw new Error('nothing to look back at');
   return found;
 };
-const whole = (s: Session): MotionRecord => (s.lookingBack?.motion ?? s.motion).snapshot();
+const whole = (s: Session): MotionRecord => (s.back.look?.motion ?? s.motion).snapshot();
 
 describe('a look back', () => {
   it('has every moment again to the bit, in any order', () => {
@@ -41,10 +42,10 @@ describe('a look back', () => {
     run(s, 1.2, () => seen.push({ time: s.motion.time, record: s.motion.snapshot() }));
     s.release();
     run(s, 0.5, () => seen.push({ time: s.motion.time, record: s.motion.snapshot() }));
-    expect(s.reel.crests.length).toBeGreaterThan(0);
+    expect(s.back.reel.crests.length).toBeGreaterThan(0);
     for (let n = 0; n < seen.length; n += 7) {
       const { time, record } = seen[(n * 31) % seen.length] as (typeof seen)[number];
-      s.seek(time + 1e-7);
+      s.back.seek(time + 1e-7);
       // What waits for the next picture belongs to the clock of the page.
       expect({ ...whole(s), backlog: 0 }).toEqual({ ...record, backlog: 0 });
     }
@@ -55,13 +56,13 @@ describe('a look back', () => {
     s.pressTo(30);
     run(s, 0.6);
     const now = s.motion.snapshot();
-    s.seek(s.motion.time - 0.3);
+    s.back.seek(s.motion.time - 0.3);
     run(s, 1);
-    s.play(true);
+    s.back.play(true);
     run(s, 1);
     expect(s.motion.snapshot()).toEqual(now);
-    s.lookAtNow();
-    expect(s.lookingBack).toBeNull();
+    s.back.end();
+    expect(s.back.look).toBeNull();
     run(s, 0.1);
     expect(s.motion.time).toBeGreaterThan(0.6);
   });
@@ -71,13 +72,13 @@ describe('a look back', () => {
       const s = open();
       s.pressTo(40);
       run(s, 0.8);
-      const at = s.reel.crests[0] as number;
+      const at = s.back.reel.crests[0] as number;
       s.goAt(pace);
       const look = back(s);
       look.stretch = { from: at - 2e-3, to: at + 6e-3 };
       const once = (): unknown[] => {
         const seen: unknown[] = [];
-        s.play(false);
+        s.back.play(false);
         for (let n = 0; n < 4000 && look.playing; n++) {
           s.frame(FRAME);
           seen.push(look.motion.snapshot(), look.instant().lever);
@@ -100,7 +101,7 @@ describe('a look back', () => {
     const s = open();
     s.pressTo(40);
     run(s, 0.8);
-    s.lastClick();
+    s.back.lastClick();
     expect(s.pace).toBe(100);
     const look = back(s);
     const times: number[] = [];
@@ -108,9 +109,9 @@ describe('a look back', () => {
     expect(look.playing).toBe(true);
     expect(times.filter((t, n) => n > 0 && t < (times[n - 1] as number)).length).toBeGreaterThan(2);
     // The lever lies in its old tooth, on its crest, in the air, and in the next one.
-    s.stopPlay();
+    s.back.stop();
     s.release();
-    expect(s.lookingBack).toBeNull();
+    expect(s.back.look).toBeNull();
   });
 
   it('shows the fall of the last click in five pictures at ×1/100, twenty and more at ×1/400', () => {
@@ -120,7 +121,7 @@ describe('a look back', () => {
     const h = leverForm(s.brake)?.toothHeight ?? 0;
     const pictures = (pace: 100 | 400): number => {
       s.goAt(pace);
-      s.lastClick();
+      s.back.lastClick();
       const look = back(s);
       look.loop = false;
       let falling = 0;
@@ -145,7 +146,7 @@ describe('a look back', () => {
     s.pressTo(40);
     run(s, 0.8);
     s.goAt(400);
-    s.seek((s.reel.crests[0] as number) + 1e-3);
+    s.back.seek((s.back.reel.crests[0] as number) + 1e-3);
     const look = back(s);
     const from = look.time;
     s.oneStep();
@@ -165,15 +166,15 @@ describe('a look back', () => {
       s.pressTo(n % 2 ? 0 : 20);
       run(s, 1.7);
     }
-    near(s.motion.time - s.reel.begin, KEPT, { abs: 0.01 });
-    expect(s.reel.cells.length).toBeLessThanOrEqual(KEPT * 240 + 2);
+    near(s.motion.time - s.back.reel.begin, KEPT, { abs: 0.01 });
+    expect(s.back.reel.cells.length).toBeLessThanOrEqual(KEPT * 240 + 2);
     s.goAt(400);
     s.pressTo(30);
     run(s, 4);
-    expect(s.reel.cells.every(({ done }) => done.length <= 101)).toBe(true);
+    expect(s.back.reel.cells.every(({ done }) => done.length <= 101)).toBe(true);
     s.backToNew();
-    expect(s.reel.cells.length).toBe(0);
-    expect(s.lookBack()).toBeNull();
+    expect(s.back.reel.cells.length).toBe(0);
+    expect(s.back.begin()).toBeNull();
   });
 
   it('a step back takes what came after out of the past', () => {
@@ -181,10 +182,10 @@ describe('a look back', () => {
     s.pressTo(40);
     run(s, 0.2);
     for (let n = 0; n < 9; n++) s.oneStep();
-    const long = s.reel.cells.reduce((n, c) => n + c.done.length, 0);
+    const long = s.back.reel.cells.reduce((n, c) => n + c.done.length, 0);
     s.stepBack();
     s.stepBack();
-    expect(s.reel.cells.reduce((n, c) => n + c.done.length, 0)).toBe(long - 2);
+    expect(s.back.reel.cells.reduce((n, c) => n + c.done.length, 0)).toBe(long - 2);
     near(back(s).end, s.motion.time, { abs: 1e-12 });
   });
 });
@@ -198,7 +199,8 @@ describe('the sound', () => {
     let passed = Number.NaN;
     for (let n = 0; n < 60 * 400 && play.mock.calls.length === 0; n++) {
       s.frame(FRAME);
-      if (Number.isNaN(passed) && s.reel.crests.length > 0) passed = s.reel.crests[0] as number;
+      if (Number.isNaN(passed) && s.back.reel.crests.length > 0)
+        passed = s.back.reel.crests[0] as number;
     }
     // The quay van's lever weighs some 19 g: its fall of 1 mm under 15 to 16.5 N lasts 1.5 ms at rest, less on a climbing flank.
     expect(s.motion.time - passed).toBeGreaterThan(0.6e-3);

@@ -313,11 +313,11 @@ export class TakeupApp extends LitElement {
     else if (called) this.#show(called);
     else if (e.key === '.') session.oneStep();
     else if (e.key === ',') session.stepBack();
-    else if (e.key === 'r') session.lookBackOrNow();
-    else if (e.key === 'c') session.lastClick();
+    else if (e.key === 'r') session.back.turn();
+    else if (e.key === 'c') session.back.lastClick();
     else if (e.key === '[') session.goAt(slower(session.pace, 1));
     else if (e.key === ']') session.goAt(slower(session.pace, -1));
-    else if (e.key === 'Escape' && session.lookingBack) session.lookAtNow();
+    else if (e.key === 'Escape' && session.back.look) session.back.end();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't' && !this.#covered) this.#openTable();

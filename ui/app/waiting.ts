@@ -1,6 +1,6 @@
 import { html } from 'lit';
+import { bringSlow } from '../brought.ts';
 import { askField } from '../pieces/ask-field.ts';
-import { bringSlow } from '../session.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
 import { loadReader } from '../typed-size.ts';

@@ -92,7 +92,7 @@ export function wallSide(
   return html`<section class="words" aria-label="For the class">
       <h1>${stationNames[station.id]}</h1>
       ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
-      <div class="says">${session.lookingBack ? html`<p>${agoText(session.lookingBack)}, time at ${paceName(session.pace)}.</p>` : (station.wall?.says?.(page) ?? nothing)}</div>
+      <div class="says">${session.back.look ? html`<p>${agoText(session.back.look)}, time at ${paceName(session.pace)}.</p>` : (station.wall?.says?.(page) ?? nothing)}</div>
       ${figures}
       <div class="acts">${wallActions(page, station).map(action)}</div>
       ${

@@ -16,8 +16,8 @@ function slider(session: Session, back: LookBack): TemplateResult {
     `${(100 * Math.max(0, Math.min(1, (time - begin) / long))).toFixed(2)}%`;
   const { from, to } = back.stretch;
   const seek = (e: Event): void =>
-    session.seek(begin + Number((e.target as HTMLInputElement).value));
-  const ticks = session.reel.crests.filter((t) => t <= end);
+    session.back.seek(begin + Number((e.target as HTMLInputElement).value));
+  const ticks = session.back.reel.crests.filter((t) => t <= end);
   return html`<div class="reel"><i class="marked" .style=${`left:${at(from)};right:${(100 - Number.parseFloat(at(to))).toFixed(2)}%`}></i>
     ${ticks.map((t) => html`<i class="click" title="Click" .style=${`left:${at(t)}`}></i>`)}
     <input type="range" aria-label="Look back" aria-valuetext=${agoText(back)} min="0" max=${long} step=${1 / 240} .value=${String(back.time - begin)} @input=${seek}></div>`;
@@ -32,14 +32,14 @@ export function lookBackRows(session: Session, back: LookBack): TemplateResult {
     ${slider(session, back)}
     <div class="row four">
       ${on('Step back', () => session.stepBack())}
-      ${back.playing ? on('Stop', () => session.stopPlay()) : on('Play', () => session.play(back.loop))}
+      ${back.playing ? on('Stop', () => session.back.stop()) : on('Play', () => session.back.play(back.loop))}
       ${on('Step on', () => session.oneStep())}
-      ${on('Loop', () => session.play(!back.loop), { pressed: back.loop })}
+      ${on('Loop', () => session.back.play(!back.loop), { pressed: back.loop })}
     </div>
     <div class="row four">
-      ${on('Last click', () => session.lastClick(), { off: session.reel.crests.length === 0 })}
-      ${on('From here', () => session.markHere('from'))}
-      ${on('To here', () => session.markHere('to'))}
-      ${on('Now', () => session.lookAtNow())}
+      ${on('Last click', () => session.back.lastClick(), { off: session.back.reel.crests.length === 0 })}
+      ${on('From here', () => session.back.markHere('from'))}
+      ${on('To here', () => session.back.markHere('to'))}
+      ${on('Now', () => session.back.end())}
     </div></div>`;
 }

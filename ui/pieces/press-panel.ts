@@ -3,7 +3,8 @@ import { wordsOf } from '../adjusters.ts';
 import type { Phase } from '../click-show.ts';
 import { number } from '../format.ts';
 import { paceName } from '../pace.ts';
-import type { Climb, Session } from '../session.ts';
+import type { Session } from '../session.ts';
+import type { Climb } from '../shown-press.ts';
 import { NARROW } from './page-sizes.ts';
 
 /** Least and usual length of the bar, mm between the strut's seats. */
@@ -133,7 +134,7 @@ export class PressPanel extends LitElement {
 
   /** Its stages, one after the other, with how long each lasts in the brake's own time. */
   #stages(): TemplateResult | typeof nothing {
-    const { stages } = this.session;
+    const { stages } = this.session.show;
     if (stages.length === 0) return nothing;
     return html`<ol>${stages.map(
       ({ phase, from, to, on }) =>

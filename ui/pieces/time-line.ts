@@ -38,12 +38,12 @@ export function stepRow(session: Session): TemplateResult {
           ? html`<button class="btn" @click=${() => session.go()}>Go on</button>`
           : html`<button class="btn" ?disabled=${!session.canStepBack} @click=${() => session.stepBack()}>Step back</button>`
       }
-      <button class="btn" @click=${() => session.lookBack()}>Look back</button>
+      <button class="btn" @click=${() => session.back.begin()}>Look back</button>
     </div>`;
 }
 
 /** All of it, where a station has the moving brake. */
 export function timeRows(session: Session): TemplateResult {
-  const back = session.lookingBack;
+  const back = session.back.look;
   return html`${paceRow(session)}${back ? lookBackRows(session, back) : stepRow(session)}`;
 }

@@ -93,12 +93,12 @@ function controls({ session, size, full }: PageView): TemplateResult {
   const bar = session.pressure / BAR;
   return html`<section class="blk ctl" aria-label="Controls">
     ${
-      session.lookingBack
+      session.back.look
         ? nothing
         : html`<div><div class="lab" id="drum">Drum</div>
       <div class="row withhands"><div class="seg" role="group" aria-labelledby="drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${icons[seenTurn(session, name)]}${name}</button>`)}</div>${handsButton(session)}</div></div>`
     }
-    ${size === 'narrow' || !(full || session.lookingBack) ? nothing : timeRows(session)}
+    ${size === 'narrow' || !(full || session.back.look) ? nothing : timeRows(session)}
     <takeup-pedal .session=${session} .bar=${bar}></takeup-pedal>
   </section>`;
 }

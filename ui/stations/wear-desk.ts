@@ -223,7 +223,7 @@ export class WearDesk {
 
   /** The brake as it stands is pressed, and it is shown how far that climbs. */
   pressHere(): void {
-    this.session.showPress(this.session.state, false);
+    this.session.show.begin(this.session.state, false);
   }
 
   /** To the next event along the run, or back to the one before. */

@@ -120,7 +120,7 @@ describe('a toothed lever in the hand', () => {
     }
     expect(bounces).toBeGreaterThan(0.01);
     expect(bounces).toBeLessThan(2 * 0.4 ** 2 + 0.05);
-    expect(session.reel.crests.at(-1)).toBe(from);
+    expect(session.back.reel.crests.at(-1)).toBe(from);
     expect(session.clickedAt).toBe(heard);
     session.frame(1 / 60);
     // Heard once it has hit.

@@ -2,6 +2,7 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vite
 import quayVan from '../../../scenes/quay-van.json';
 import { driveLife, KM, type LifeEvent, type LifeRow } from '../../../sim/index.ts';
 import { toldEvent } from '../../../sim/workshop/index.ts';
+import { bringSlow } from '../../../ui/brought.ts';
 import { LifeJob } from '../../../ui/life-job.ts';
 import type { LifeAsk, LifeDriver, LifeEar, LifeOrder } from '../../../ui/life-messages.ts';
 import { LifePlay } from '../../../ui/life-play.ts';
@@ -15,7 +16,7 @@ import { LifeBook } from '../../../ui/record/life-book.ts';
 import type { Moment } from '../../../ui/record/moment.ts';
 import { readMoment } from '../../../ui/record/record.ts';
 import { dutyOn, PLAIN_ROAD } from '../../../ui/record/road.ts';
-import { bringSlow, Session } from '../../../ui/session.ts';
+import { Session } from '../../../ui/session.ts';
 import {
   chooseHill,
   chooseLane,
