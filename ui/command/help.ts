@@ -33,6 +33,9 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         force of the foot against pedal travel: first touch, linings on the drum, what is left to the
         floor, and the travel part by part: which of it is this axle's
         [--failed this|other], state and what is out of order as press takes them
+  park SCENE [--cable 300] [--slope 20] [--flexible] [--json]
+        held by its cable, N at the hook: torque each way, slope held, notches, pull at the grip; on a
+        slope, %, what that asks for, and the margin. State and what is out of order as press takes them
   vary SCENE --of ID [--from A --to B] [--points N] [--read KEY,KEY] [--json|--csv]
         any size, state or press of the brake over a range, readings at each point; more points
         where the curve bends unless --points says how many
@@ -67,6 +70,7 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
            notes: [ text ] }
   pedal  { scene, command, drum, readings,
            curve: { units, points: [ { pressure, line, force, travel, runOut } ] }, notes: [ text ] }
+  park   { scene, command, cable: {value, unit}, slope: {value, unit}, readings }
   vary   { scene, command, pressure, drum, of: { id, name, unit }, readings: [ { key, name, unit } ],
            curves: [ { also: { id, value }, points: [ { at, values, told, clicked } ] } ] }
            told says why a point has no values: a shoe locks, a part yields, no such brake can be

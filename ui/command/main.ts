@@ -31,6 +31,7 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     flags: ['flexible', 'json'],
   },
   pedal: { options: ['pressure', 'failed', 'drum', ...STATE], flags: ['flexible', 'json'] },
+  park: { options: ['cable', 'slope', ...STATE], flags: ['flexible', 'json'] },
   vary: {
     options: [
       'of',

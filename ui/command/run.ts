@@ -4,6 +4,7 @@ import { asJson } from './json.ts';
 import { checkLesson, isLessonText } from './lesson.ts';
 import { life } from './life.ts';
 import { sceneIn, textBy } from './load.ts';
+import { park } from './park.ts';
 import { pedal } from './pedal.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
@@ -55,7 +56,7 @@ export async function run(args: Arguments, say: Say, complain: Say): Promise<num
     await vary(args, rig, result.scene, say);
     return 0;
   }
-  const commands = { press, stop, pedal, wear, life } as const;
+  const commands = { press, stop, pedal, park, wear, life } as const;
   await commands[command as keyof typeof commands](args, rig, say);
   return 0;
 }
