@@ -186,6 +186,16 @@ it('a step that cannot be done yet is crossed with its reason, and leads back', 
     await main.waitFor();
     const card = (step: number) =>
       page.locator(`[data-step="${step}"], .ns-strip [aria-label^="${step} "]`).first();
+    // It opens on a worn brake, and says so: its drum is 200.60, new 200.00 (the quay van's file).
+    await expect
+      .poll(() => page.locator('[data-worn]').innerText())
+      .toMatch(/A worn brake: its drum is 0\.60 over its new 200\.00.*tooth 15/);
+    // Nothing of a card is cut off.
+    const cut = () =>
+      page
+        .locator('.ns-strip button')
+        .evaluateAll((all) => all.filter((e) => e.scrollHeight > e.clientHeight + 1).length);
+    await expect.poll(cut).toBe(0);
     // The strut stands at tooth 15 as the worn shoes left it: the shoes are 3.23 wider than the bore.
     await card(4).click();
     await expect.poll(() => main.innerText()).toMatch(/still set for worn linings.*3\.2\d wider/s);
@@ -198,6 +208,7 @@ it('a step that cannot be done yet is crossed with its reason, and leads back', 
     await shot(`new-shoes-not-yet-${size}`);
     await page.getByRole('button', { name: 'To step 2: set back' }).click();
     await page.getByRole('button', { name: 'Back off as far as it goes' }).click();
+    await page.locator('[data-worn]').waitFor({ state: 'detached' });
     await card(4).click();
     await page.getByRole('button', { name: 'Set by the gauge' }).waitFor();
     expect(errors).toEqual([]);

@@ -251,7 +251,7 @@ describe('What I see', () => {
       }
       await expect
         .poll(() => page.locator('.case').innerText())
-        .toMatch(/Hot one rear.*By hand freely/s);
+        .toMatch(/one rear drum gets hot.*the wheel turns freely by hand/s);
       await page.reload();
       await station(page, id);
       await page.getByRole('button', { name: 'What I see', exact: true }).click();
@@ -275,7 +275,7 @@ describe('What I see', () => {
       .toMatch(/Not to be seen on this bench/);
     await expect
       .poll(() => page.locator('takeup-likely [data-cause]').first().innerText())
-      .toMatch(/Fits: /);
+      .toMatch(/Because .*Then you would also find: /s);
     expect(errors).toEqual([]);
     await close();
   });

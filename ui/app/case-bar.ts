@@ -13,7 +13,7 @@ export function caseBar(session: Session): TemplateResult | typeof nothing {
   if (!text && !coming) {
     coming = true;
     // Where it cannot be had the way back stands there without them.
-    import('../stations/see/words.ts')
+    import('../stations/see/sentences.ts')
       .then((words) => {
         text = words.caseText;
         session.changed();

@@ -7,7 +7,7 @@ import { ownRow } from './controls.ts';
 import type { ShoeDesk } from './desk.ts';
 import type { ShoeStep } from './part.ts';
 import { beddingPicture, cablePicture, fitPicture, halfAcross, teethTable } from './pictures.ts';
-import { hindrance, mm2, stepNames, task, thought } from './words.ts';
+import { hindrance, mm2, shortHindrance, stepNames, task, thought, wornAtFirst } from './words.ts';
 
 export const STEPS: readonly ShoeStep[] = [1, 2, 3, 4, 5, 6];
 
@@ -33,10 +33,14 @@ function cautionOf(desk: ShoeDesk): string {
 const cell = (key: string, name: string, value: number) =>
   html`<div class="c" data-key=${key}><b>${name}</b><div class="v">${mm2(value)}<small>mm</small></div></div>`;
 
+/** Said at the first step: that the brake here is a worn one. */
+const wornOf = (desk: ShoeDesk): string => (desk.step === 1 ? wornAtFirst(desk) : '');
+
 export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
   const { row } = desk;
   const narrow = size === 'narrow';
-  return html`${narrow ? ownRow(desk) : nothing}<section class="blk h"><h1>New shoes</h1><p>${thought[desk.step]}</p></section>
+  const worn = wornOf(desk);
+  return html`${narrow ? html`${worn ? html`<p class="ns-worn" data-worn>${worn}</p>` : nothing}${ownRow(desk)}` : nothing}<section class="blk h"><h1>New shoes</h1>${worn && !narrow ? html`<p class="ns-worn" data-worn>${worn}</p>` : html`<p>${thought[desk.step]}</p>`}</section>
     <section class="blk rd" aria-label="Readings">
       ${cell('bore', 'Bore, largest of 3', desk.bore)}${cell('across', 'Across the linings', row.across)}
       ${cell('difference', 'Difference', row.difference)}${cell('clearance', 'Clearance, each', row.centre)}
@@ -57,7 +61,7 @@ export function strip({ size }: PageView, desk: ShoeDesk): TemplateResult {
       return html`<button class=${open ? 'on' : ''} aria-current=${open ? 'step' : nothing} aria-label=${`${step} ${stepNames[step]}${done ? `: ${done.text}` : ''}`} @click=${() => desk.go(step)}><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</button>`;
     return html`<button class=${open ? 'on' : ''} aria-current=${open ? 'step' : nothing} data-step=${step} @click=${() => desk.go(step)}>
       <span class="ns-n"><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</span>
-      <span class="ns-t"><b>${stepNames[step]}</b><span data-done=${step}>${open ? task(desk, step) : (done?.text ?? '')}</span>${open && done && !why ? html`<em>${done.text}</em>` : nothing}</span></button>`;
+      <span class="ns-t"><b>${stepNames[step]}</b><span data-done=${step}>${open ? task(desk, step) : why ? shortHindrance(desk, step) : (done?.text ?? '')}</span>${open && done && !why ? html`<em>${done.text}</em>` : nothing}</span></button>`;
   };
   return html`<div class="ns-strip" role="group" aria-label="Six steps, in any order">${STEPS.map(card)}</div>
     ${size === 'narrow' ? html`<div class="ns-say"><b>${stepNames[desk.step]}.</b> ${task(desk, desk.step)}${desk.done[desk.step] && !hindrance(desk, desk.step) ? html` <em>${desk.done[desk.step]?.text}</em>` : nothing}</div>` : nothing}`;

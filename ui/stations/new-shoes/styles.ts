@@ -19,7 +19,11 @@ export const shoesStyles = css`
   .ns-strip .on b { font-size: 27px; }
   .ns-strip .on .ns-t > span { font-size: 18px; }
   .ns-strip .on .park-mk { background: var(--sheet); padding: 2px; width: 26px; height: 26px; }
-  .ns-over { position: absolute; right: 34px; top: 44px; width: 27.5%; max-height: calc(100% - 260px); overflow: auto; border: 2px solid var(--ink); background: var(--sheet); z-index: 1; }
+  .ns-over { position: absolute; right: 34px; top: 44px; width: 27.5%; max-height: calc(100% - 260px); overflow: auto; border: 2px solid var(--ink); z-index: 1;
+    /* Where more lies below or above, a dark edge says so; it is covered where nothing does. */
+    background: linear-gradient(var(--sheet), var(--sheet)) 0 0 / 100% 16px no-repeat local, linear-gradient(var(--sheet), var(--sheet)) 0 100% / 100% 16px no-repeat local, linear-gradient(var(--ink), transparent) 0 0 / 100% 12px no-repeat scroll, linear-gradient(transparent, var(--ink)) 0 100% / 100% 12px no-repeat scroll, var(--sheet); }
+  .ns-over p:last-child { padding-bottom: 6px; }
+  .h .ns-worn { font-weight: 640; }
   .ns-card { padding: 12px 18px 14px; }
   .ns-card h2 { margin: 0 0 4px; font-size: 21px; font-weight: 760; }
   .ns-card h2 small { font-size: 14px; font-weight: 540; color: var(--ink2); margin-left: 8px; }
@@ -104,6 +108,7 @@ export const shoesStyles = css`
     .ns-ctl .seg button, .ns-count { font-size: 13.5px; }
   }
   @media ${NARROW} {
+    p.ns-worn { order: 0; margin: 0; padding: 10px 14px; font-size: 15.5px; line-height: 1.32; font-weight: 640; background: var(--sheet); border-bottom: 1px solid var(--rule); }
     .ns-strip { height: 58px; border-bottom: 1px solid var(--rule); }
     .ns-strip button, .ns-strip .on { flex: 1; flex-direction: row; align-items: center; justify-content: center; gap: 4px; padding: 0; }
     .ns-strip strong, .ns-strip .on strong { font-size: 22px; line-height: 1; }

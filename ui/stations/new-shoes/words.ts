@@ -24,6 +24,26 @@ export const thought: Readonly<Record<ShoeStep, string>> = {
   6: 'The shoes set the gap, the lever rests on its stop, and only then comes the cable.',
 };
 
+/**
+ * What stands there before anything is set: a drum that is worn, a strut that the old linings left
+ * long. Empty once the strut is set back, and for a drum and strut that are as new.
+ */
+export function wornAtFirst(desk: ShoeDesk): string {
+  const { bore, tooth } = desk;
+  const born = 2 * desk.session.brake.drum.radiusNew;
+  const worn = bore - born > 5e-3;
+  if (tooth === 0 || desk.drumOn) return '';
+  return worn
+    ? `A worn brake: its drum is ${number(bore - born, 2)} over its new ${number(born, 2)}, and its old linings left it at ${desk.named(tooth)}. Measure your own first.`
+    : `Its old linings left the strut long, at ${desk.named(tooth)}.`;
+}
+
+/** Why a card that is not open is crossed, in two or three words. */
+export const shortHindrance = (desk: ShoeDesk, step: ShoeStep): string => {
+  const hindered = desk.hindered(step);
+  return hindered ? (hindered.first === 2 ? 'Set back first.' : 'Not with these parts.') : '';
+};
+
 /** Why a step cannot be done yet; empty where it can. */
 export function hindrance(desk: ShoeDesk, step: ShoeStep): string {
   const hindered = desk.hindered(step);

@@ -17,8 +17,9 @@ import {
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
 import { carry, lookAtCause, newCase, type SeePart, sayAll, saySign } from './part.ts';
+import { alsoText, sentenceOf } from './sentences.ts';
 import { type Progress, SignTables } from './tables.ts';
-import { type Asked, askedOf, firstOf, showsText, UNSURE } from './words.ts';
+import { type Asked, askedOf, firstOf, UNSURE, valueText } from './words.ts';
 
 /** So many causes are listed. */
 const MOST = 5;
@@ -119,7 +120,7 @@ export class SeeDesk {
         const [id] = cause.faults;
         const also = this.#also(this.table, id);
         const rigid = this.#rigidOf(id, at, cause, also);
-        const named = (keys: readonly string[]) => keys.map((k) => askedOf(k)?.name ?? k);
+        const named = (keys: readonly string[]) => keys.map((k) => sentenceOf(k, said[k] ?? ''));
         const of = cause.fits.length + cause.against.length;
         const fits = of === 0 ? 0 : Math.round((5 * cause.fits.length) / of);
         return {
@@ -136,7 +137,7 @@ export class SeeDesk {
     return new Map(
       alsoShows(table, id, this.part.said).map((s) => [
         s.key,
-        showsText(s, shown[s.key], table.sound[s.key]),
+        alsoText(s.key, shown[s.key], table.sound[s.key]),
       ]),
     );
   }
@@ -194,9 +195,7 @@ export class SeeDesk {
     for (const { fault } of this.causes.slice(0, 4)) {
       const shown = table.faults[fault.id]?.[sign.key];
       if (shown === undefined) continue;
-      const text = showsText({ ...sign, name: '' }, shown, shown)
-        .replace(/^: |, sound.*$/g, '')
-        .trim();
+      const text = valueText(sign.key, shown);
       rows.set(text, [...(rows.get(text) ?? []), fault]);
     }
     return [...rows].map(([shows, faults]) => ({ shows, faults }));

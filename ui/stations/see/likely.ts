@@ -10,6 +10,15 @@ import { SeeDesk, type ToldCause } from './desk.ts';
 import { answers } from './sign-row.ts';
 import { seeLook } from './styles.ts';
 
+/** What speaks for a cause and what it leaves unexplained, as sentences. */
+const why = (c: ToldCause): string =>
+  [
+    c.fitsTo.length > 0 ? `Because ${c.fitsTo.join('; ')}.` : 'Nothing that you said points to it.',
+    c.against.length > 0 ? `It does not explain that ${c.against.join('; ')}.` : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
+
 /** The cheapest next check with its answers, and the likely causes, best first. */
 export class LikelyList extends LitElement {
   static override properties = { session: { attribute: false }, rev: { type: Number } };
@@ -61,7 +70,7 @@ export class LikelyList extends LitElement {
     return html`<div class="check" data-check-next=${check?.check.id ?? 'first'}>
       <i>${check ? `Cheapest next check, ${check.minutes} ${check.minutes === 1 ? 'minute' : 'minutes'}: ${check.check.name}` : 'To begin with'}</i>
       ${signs.map((a) => html`<h2>${a.ask}</h2>${a.how ? html`<p>${a.how}</p>` : nothing}${answers(desk, a)}`)}
-      ${would.length > 1 ? html`<div class="would">${would.map((w) => html`<div><b>${w.shows}</b>: ${w.faults.map((f) => f.name).join(', ')}</div>`)}${plain}</div>` : nothing}
+      ${would.length > 1 ? html`<div class="would"><div>Asked because the answer parts them:</div>${would.map((w) => html`<div><b>${w.shows}</b>: ${w.faults.map((f) => f.name).join(', ')}</div>`)}${plain}</div>` : nothing}
     </div>`;
   }
 
@@ -79,8 +88,8 @@ export class LikelyList extends LitElement {
     return html`<li data-cause=${c.fault.id}><button @click=${() => desk.lookAt(c.fault.id)}>
       <i class="n">${at + 1}</i><b>${c.fault.name}</b>
       <div class="fit" role="img" aria-label=${`fits ${c.fits} of 5`}>${[1, 2, 3, 4, 5].map((n) => html`<u class=${n <= c.fits ? 'on' : ''}></u>`)}</div>
-      <span>${c.also.length > 0 ? `Also: ${c.also.join('; ')}.` : c.fault.tells}</span>
-      <small>${c.fitsTo.length > 0 ? `Fits: ${c.fitsTo.join(', ')}.` : ''}${c.against.length > 0 ? ` Against: ${c.against.join(', ')}.` : ''}</small>${c.rigid === null ? nothing : html`<small class="rigid">rigid: ${c.rigid}</small>`}
+      <span data-why>${why(c)}</span>
+      <small data-also>${c.also.length > 0 ? `Then you would also find: ${c.also.join('; ')}.` : c.fault.tells}</small>${c.rigid === null ? nothing : html`<small class="rigid">rigid: ${c.rigid}</small>`}
     </button></li>`;
   }
 

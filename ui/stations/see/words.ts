@@ -81,19 +81,5 @@ export function valueText(key: string, value: SignValue | string): string {
   return labels.join(' or ');
 }
 
-/** "Notches 3.6, sound 5.3", "Bleed point: frees at once". */
-export function showsText(sign: Sign, shown: SignValue, sound: SignValue): string {
-  if (typeof shown === 'number')
-    return `${sign.name} ${valueText(sign.key, shown)}, sound ${valueText(sign.key, sound)}`;
-  return `${sign.name}: ${valueText(sign.key, shown)}`;
-}
-
 /** Key of an answer that is not known. */
 export const UNSURE = '?';
-
-/** What was said in one line: "Hot one rear · By hand stiff". */
-export const caseText = (said: Readonly<Record<string, string>>): string =>
-  Object.entries(said)
-    .filter(([, value]) => value !== UNSURE)
-    .map(([key, value]) => `${askedOf(key)?.name ?? key} ${valueText(key, value)}`)
-    .join(' · ') || 'nothing said yet';
