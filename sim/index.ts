@@ -302,6 +302,12 @@ export {
 } from './study/removal.ts';
 export { type RestFaces, restFaces } from './study/rest-faces.ts';
 export { type RoadDrag, roadDrag } from './study/road-drag.ts';
+export {
+  HOT_DRUM,
+  type OrderOutcome,
+  type SettingOrder,
+  setOrders,
+} from './study/set-orders.ts';
 export { slopeReadings } from './study/slope-readings.ts';
 export { brakingTorque, pressureToSlow, type Stop, stopAt } from './study/stop.ts';
 export { dragReadings, slowingReadings, stopReadings } from './study/stop-readings.ts';

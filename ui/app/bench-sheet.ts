@@ -110,7 +110,14 @@ export class BenchSheet extends LitElement {
       <section><button aria-haspopup="dialog" @click=${() => {
         this.close();
         this.dispatchEvent(new Event('table'));
-      }}>All readings…</button></section>
+      }}>All readings…</button>${
+        this.size === 'narrow'
+          ? nothing
+          : html` <button aria-haspopup="dialog" @click=${() => {
+              this.close();
+              this.dispatchEvent(new Event('keys'));
+            }}>Keys (?)</button>`
+      }</section>
       <section><div class="lab" id="sound">Sound of the click</div><div class="seg" role="group" aria-labelledby="sound">${[
         true,
         false,

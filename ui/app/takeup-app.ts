@@ -24,6 +24,7 @@ import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { caseBar } from './case-bar.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
+import type { KeysSheet } from './keys-sheet.ts';
 import { layerNames } from './layer-names.ts';
 import { footOf } from './layout.ts';
 import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
@@ -321,6 +322,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't' && !this.#covered) this.#openTable();
+    else if (e.key === '?') this.#openKeys();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
@@ -401,6 +403,13 @@ export class TakeupApp extends LitElement {
     table?.open();
   }
 
+  async #openKeys(): Promise<void> {
+    await import('./keys-sheet.ts');
+    const sheet = this.renderRoot.querySelector<KeysSheet>('takeup-keys');
+    await sheet?.updateComplete;
+    sheet?.open();
+  }
+
   /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
   async #openSheet(): Promise<void> {
     await import('./bench-sheet.ts');
@@ -466,7 +475,8 @@ export class TakeupApp extends LitElement {
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
         <button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()}></takeup-bench-sheet>
+      <takeup-keys></takeup-keys>
       <takeup-readings .session=${session} .instant=${this.#instant} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
 

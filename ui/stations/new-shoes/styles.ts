@@ -1,5 +1,6 @@
 import { css } from 'lit';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
+import { scrollEdge } from '../../pieces/scroll-edge.ts';
 
 /** What only this station has. */
 export const shoesStyles = css`
@@ -20,8 +21,7 @@ export const shoesStyles = css`
   .ns-strip .on .ns-t > span { font-size: 18px; }
   .ns-strip .on .park-mk { background: var(--sheet); padding: 2px; width: 26px; height: 26px; }
   .ns-over { position: absolute; right: 34px; top: 44px; width: 27.5%; max-height: calc(100% - 260px); overflow: auto; border: 2px solid var(--ink); z-index: 1;
-    /* Where more lies below or above, a dark edge says so; it is covered where nothing does. */
-    background: linear-gradient(var(--sheet), var(--sheet)) 0 0 / 100% 16px no-repeat local, linear-gradient(var(--sheet), var(--sheet)) 0 100% / 100% 16px no-repeat local, linear-gradient(var(--ink), transparent) 0 0 / 100% 12px no-repeat scroll, linear-gradient(transparent, var(--ink)) 0 100% / 100% 12px no-repeat scroll, var(--sheet); }
+    background: ${scrollEdge}; }
   .ns-over p:last-child { padding-bottom: 6px; }
   .h .ns-worn { font-weight: 640; }
   .ns-card { padding: 12px 18px 14px; }

@@ -25,7 +25,7 @@ export const orderStation: Station = {
   over: ({ session, size }) =>
     size === 'narrow'
       ? html``
-      : html`<div class="or-over beside">${card(deskOf(OrderDesk, session))}</div>`,
+      : html`<div class="or-over beside">${card(deskOf(OrderDesk, session), false)}</div>`,
   shown: (session) => deskOf(OrderDesk, session).instant,
   without: (session) => (deskOf(OrderDesk, session).off.has('drum') ? OF_DRUM : []),
   lacks: (session) => lacking(deskOf(OrderDesk, session).off),

@@ -60,7 +60,12 @@ const presses = new KeptFor<BrakeState, FirstPresses>();
  * New shoes as they are set: sizes from New shoes, the tooth that its gauge asks for, then pressed until
  * silent. The drum is on.
  */
-export function setUp(m: Moment): { readonly preset: BrakeState; pressed(): FirstPresses } {
+export function setUp(m: Moment): {
+  readonly preset: BrakeState;
+  /** The same with the strut right back, as new shoes go in. */
+  readonly back: BrakeState;
+  pressed(): FirstPresses;
+} {
   const brake = brakeOf(m);
   const rig = rigOf(m);
   const shoes = m.parts['new-shoes'];
@@ -68,7 +73,12 @@ export function setUp(m: Moment): { readonly preset: BrakeState; pressed(): Firs
   const fitting = fittingOf(rig);
   const tooth = presetTooth(fitting.rows(hands), shoes.wanted)?.tooth ?? 0;
   const preset = fitting.state({ ...hands, tooth });
-  return { preset, pressed: () => presses.of(preset, () => pressUntilSilent(rig, preset, PRESS)) };
+  const back = fitting.state({ ...hands, tooth: 0 });
+  return {
+    preset,
+    back,
+    pressed: () => presses.of(preset, () => pressUntilSilent(rig, preset, PRESS)),
+  };
 }
 
 const kept = new KeptFor<BrakeState, Kept<BrakeState>>();

@@ -4,18 +4,20 @@ import {
   balance,
   type FirstPresses,
   handTurn,
+  type OrderOutcome,
   PRESS,
   parked,
   pedalStack,
   presetRow,
   type Rig,
+  setOrders,
   turnLimits,
 } from '../../../sim/index.ts';
 import { stepsOf, wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Moment } from '../../record/moment.ts';
-import { fittingOf, HELD_OFF, handsOf } from '../new-shoes/fitting.ts';
+import { fittingOf, handsOf } from '../new-shoes/fitting.ts';
 import { setUp } from './part.ts';
 
 /** A firm pull at each cable, N: what notches are counted at (common practice, as the examinations take it). */
@@ -39,23 +41,25 @@ export class Setting {
   readonly gap: number;
   readonly lip: number;
   readonly toothName: string;
-  readonly heldOff = HELD_OFF;
   readonly felt: number;
   readonly stiff: number;
   readonly #brake: Brake;
   readonly #rig: Rig;
   readonly #preset: BrakeState;
+  readonly #back: BrakeState;
+  readonly #orders = new Kept<readonly OrderOutcome[]>();
   readonly #pressed: () => FirstPresses;
   readonly #then = new Kept<Afterwards>();
 
   constructor(moment: Moment, rig: Rig) {
     const { brake } = rig;
     const hands = handsOf(brake, moment.parts['new-shoes']);
-    const { preset, pressed } = setUp(moment);
+    const { preset, back, pressed } = setUp(moment);
     const row = presetRow(rig, preset);
     this.#brake = brake;
     this.#rig = rig;
     this.#preset = preset;
+    this.#back = back;
     this.#pressed = pressed;
     this.bore = hands.bore;
     this.thickness = hands.thickness;
@@ -98,11 +102,9 @@ export class Setting {
   get notches(): number {
     return this.#after.notches;
   }
-  get gapHeld(): number {
-    return this.#after.gapHeld;
-  }
-  get notchesHeld(): number {
-    return this.#after.notchesHeld;
+  /** The right order and the usual wrong ones, each worked through. */
+  get orders(): readonly OrderOutcome[] {
+    return this.#orders.of([], () => setOrders(this.#rig, this.#preset, this.#back, PULL));
   }
   /** What turns the wheel by hand, forward and backward, N at the tyre. */
   get turns(): readonly [number, number] {
@@ -122,18 +124,15 @@ export class Setting {
 
 type Afterwards = ReturnType<typeof afterwards>;
 
-/** Set by presses, with the lever home and with a cable that holds it off its stop. */
+/** Set by presses, with the lever home. */
 function afterwards(rig: Rig, silent: BrakeState) {
   const { brake } = rig;
-  const held: BrakeState = { ...silent, leverOffStop: HELD_OFF };
   const { forward, backward } = handTurn({ rig, state: silent });
   const { tyreRadius } = brake.vehicle;
   return {
     gap: presetRow(rig, silent).centre,
     pedal: pedalStack(brake, balance(rig, silent, PRESS)).total,
     notches: parked(rig, silent, PULL).notches,
-    gapHeld: presetRow(rig, held).centre,
-    notchesHeld: parked(rig, held, PULL).notches,
     turns: [forward / tyreRadius, backward / tyreRadius] as const,
   };
 }

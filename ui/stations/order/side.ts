@@ -8,6 +8,7 @@ import { stationNames } from '../../record/moment.ts';
 import type { PageView } from '../station.ts';
 import { bedCharts } from './charts.ts';
 import type { OrderDesk } from './desk.ts';
+import { ordersSaid, ordersTable } from './orders.ts';
 import { type OrderPage, orderPages } from './plan.ts';
 import { textOf } from './step.ts';
 import { toolPicture } from './tools.ts';
@@ -105,15 +106,19 @@ function ways(desk: OrderDesk): TemplateResult {
   )}</ol>`;
 }
 
+/** Steps whose place in the order matters: what another order gives stands there. */
+const ORDERS_AT: readonly string[] = ['silent', 'home', 'cable-last'];
+const ordersAt = ({ page, id }: OrderDesk): boolean => page === 'set' && ORDERS_AT.includes(id);
+
 /** Everything of the open step but what to do: part, tool, forces, what may fly, which way round, checks. */
-export function card(desk: OrderDesk): TemplateResult {
+export function card(desk: OrderDesk, narrow: boolean): TemplateResult {
   const { step, id, page } = desk;
   const [tool, says] = step.tool;
   if (page === 'bed') return html`${bedCharts(desk.bedding)}${checks(desk)}`;
   return html`<h2>${step.name}</h2>
     <div class="or-part">${toolPicture(tool, says)}<p>${says}</p></div>
     ${holds(desk)}${page === 'back' && (id === 'push' || id === 'try') ? backOff(desk) : nothing}
-    ${id === 'way-out' ? ways(desk) : nothing}
+    ${id === 'way-out' ? ways(desk) : nothing}${ordersAt(desk) ? (narrow ? ordersTable(desk.set, true) : ordersSaid(desk.set)) : nothing}
     ${fact('May fly:', step.flies)}${fact('Goes back:', step.back ? textOf(step.back, desk) : undefined)}
     ${checks(desk)}
     ${
@@ -133,9 +138,9 @@ export function orderSide({ size }: PageView, desk: OrderDesk): TemplateResult {
     ${
       narrow
         ? html`<section class="blk or-now" aria-label="This step"><h2><i>${desk.at + 1}</i> ${step.name}</h2><p>${textOf(step.does, desk)}</p><p class="care">${caution}<span>${step.care}</span></p></section>
-          <section class="blk or-card">${card(desk)}</section>`
+          <section class="blk or-card">${card(desk, true)}</section>`
         : nothing
-    }${list(desk, narrow)}
+    }${list(desk, narrow)}${!narrow && ordersAt(desk) ? html`<section class="blk or-beside">${ordersTable(desk.set, false)}</section>` : nothing}
     <p class="foot or-foot">${cautions.standing}</p>`;
 }
 

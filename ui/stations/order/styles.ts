@@ -1,5 +1,6 @@
 import { css } from 'lit';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
+import { scrollEdge } from '../../pieces/scroll-edge.ts';
 
 /** The work in its order: a ruled list of steps, and the open one's card. */
 export const orderStyles = css`
@@ -21,7 +22,7 @@ export const orderStyles = css`
   .or-list .on .or-tick { color: var(--sheet); }
   .or-list .care, .or-now .care { display: grid; grid-template-columns: 28px minmax(0, 1fr); gap: 10px; font-weight: 660; }
   .or-list .care svg, .or-now .care svg { width: 28px; height: 26px; }
-  .or-over { position: absolute; right: 34px; top: 34px; width: 33%; max-height: calc(100% - 128px); overflow: auto; border: 2px solid var(--ink); background: var(--sheet); z-index: 1; padding: 12px 18px 14px; }
+  .or-over { position: absolute; right: 34px; top: 34px; width: 33%; max-height: calc(100% - 128px); overflow: auto; border: 2px solid var(--ink); background: ${scrollEdge}; z-index: 1; padding: 12px 18px 14px; }
   .or-over h2, .or-card h2, .or-now h2 { margin: 0; font-size: 22px; font-weight: 760; line-height: 1.2; }
   .or-part { display: grid; grid-template-columns: 116px minmax(0, 1fr); gap: 14px; align-items: center; border-bottom: 1px solid var(--rule); padding: 8px 0; }
   .or-part p { margin: 0; font-size: 16px; line-height: 1.3; }
@@ -32,6 +33,18 @@ export const orderStyles = css`
   .or-holds dt { font-size: 14.5px; color: var(--ink2); font-weight: 560; }
   .or-holds dd { margin: 0; font-size: 27px; font-weight: 750; line-height: 1.1; white-space: nowrap; }
   .or-holds small { font-size: 15px; font-weight: 560; margin-left: 5px; }
+  .or-orders { width: 100%; border-collapse: collapse; margin-top: 8px; font-size: 16px; }
+  .or-orders caption { text-align: left; font-size: 16px; font-weight: 720; padding-bottom: 2px; }
+  .or-orders th, .or-orders td { text-align: right; padding: 3px 5px; border-top: 1px solid var(--rule); font-weight: 640; vertical-align: top; }
+  .or-orders th:first-child { text-align: left; padding-left: 4px; }
+  .or-orders thead th { font-size: 13.5px; font-weight: 560; color: var(--ink2); border: 0; line-height: 1.1; }
+  .or-orders .says td { text-align: left; border-top: 0; padding-top: 0; font-weight: 480; color: var(--ink2); line-height: 1.3; }
+  .or-beside { padding: 8px 14px 10px; }
+  .or-said { margin: 0; padding: 7px 0; border-bottom: 1px solid var(--rule); font-size: 15.5px; line-height: 1.3; }
+  .or-said div { padding: 3px 0; }
+  .or-said dt { font-weight: 700; }
+  .or-said dd { margin: 0; }
+  .or-orders .on { background: color-mix(in srgb, var(--ink) 8%, var(--sheet)); }
   .or-fact { margin: 7px 0 0; font-size: 16px; line-height: 1.34; }
   .or-checks { border: 0; margin: 8px 0 0; padding: 0; }
   .or-checks legend { padding: 0; font-size: 14.5px; color: var(--ink2); font-weight: 560; }
@@ -86,6 +99,10 @@ export const orderStyles = css`
     .or-holds dd { font-size: 21px; }
     .or-holds dt, .or-checks legend, .or-ways small, .or-key, .or-card figcaption, .or-over figcaption { font-size: 13px; }
     .or-holds small { font-size: 14px; }
+    .or-orders, .or-orders caption { font-size: 14px; }
+    .or-said { font-size: 14px; }
+    .or-beside { padding: 4px 12px 6px; }
+    .or-orders thead th { font-size: 13px; }
     .or-checks label { min-height: 25px; }
     .or-checks input { width: 18px; height: 18px; }
     .or-to, .or-step .btn { min-height: 36px; font-size: 14px; }

@@ -64,15 +64,7 @@ export function setWords(desk: Facts): Readonly<Record<string, Step>> {
       tool: ['pliers', 'spanner at the cable’s nut'],
       checks: ['Notches as the maker says', 'Wheels free again at 0 notches'],
       care: cautions.park,
-      holds: () => [
-        { name: 'Notches at 300 N', value: number(set.notches, 1), unit: '' },
-        {
-          name: `Cable first, ${set.heldOff} mm off`,
-          value: number(set.notchesHeld, 1),
-          unit: 'notches',
-        },
-        { name: 'its gap', value: mm2(set.gapHeld), unit: 'mm' },
-      ],
+      holds: () => [{ name: 'Notches at 300 N', value: number(set.notches, 1), unit: '' }],
     },
     turn: {
       name: 'Turn it by hand: how stiff is right',
