@@ -147,6 +147,8 @@ export const toldOther: Readonly<Record<string, string>> = {
     pedal to the carpet`,
   'check:lever': `
     handbrake no use
+    handbrake goes too far
+    handbrake too far up
     park brake weak
     car rolls back at hill start
     handbrake does not grip on the ramp
