@@ -228,3 +228,23 @@ it('on the phone: a size tells what it changed, friction its band, and the figur
   expect(errors).toEqual([]);
   await close();
 });
+
+it('the size typed last stands as a dimension on the drawing, with where it was dashed', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    viewport: { width: 1366, height: 768 },
+    reducedMotion: 'reduce',
+    path: '?station=own',
+  });
+  const own = page.locator('takeup-own');
+  await own.getByRole('button', { name: 'Make it mine' }).click();
+  const texts = () => page.locator('takeup-stage').evaluate((e) => e.shadowRoot?.textContent ?? '');
+  await own.locator('#own-pinBelow').fill('82');
+  await expect.poll(texts).toMatch(/82\.0/);
+  await expect.poll(texts).toMatch(/dashed: it was \d+\.\d/);
+  await shot('own-brake-dimension');
+  // A width is not of this view: nothing is drawn for it.
+  await own.locator('#own-liningWidth').fill('41');
+  await expect.poll(texts).not.toMatch(/dashed: it was/);
+  expect(errors).toEqual([]);
+  await close();
+});

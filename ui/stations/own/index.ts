@@ -1,5 +1,10 @@
 import { html, nothing } from 'lit';
+import { sizeAt } from '../../../sim/index.ts';
+import { sceneOfOwn } from '../../record/derive.ts';
 import { deskOf, type Station } from '../station.ts';
+import { OwnDesk } from './desk.ts';
+import { dimension } from './dimension.ts';
+import { ownGroups } from './measures.ts';
 import './page.ts';
 import { PhotoDesk } from './photo/desk.ts';
 import './photo/picture.ts';
@@ -19,4 +24,10 @@ export const own: Station = {
       ? html`<takeup-photo .session=${session}></takeup-photo>`
       : html`${nothing}`,
   controls: () => html``,
+  extra: (session, input) => {
+    const { changed, own } = deskOf(OwnDesk, session);
+    const field = ownGroups.flatMap((g) => g.fields).find((f) => f.key === changed?.key);
+    if (!changed || !own || !field) return { shapes: [], labels: [] };
+    return dimension(input, changed, sizeAt(sceneOfOwn(own), field.key), field.digits);
+  },
 };
