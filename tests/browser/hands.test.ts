@@ -142,6 +142,47 @@ it('by touch on the stage: a finger on the front shoe carries the pair, and lets
   await close();
 });
 
+it('by two fingers on the stage: both shoes at once, off the strut; one lifted, the other holds on', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    isMobile: true,
+  });
+  await handsIn(page);
+  // At half height a bare hand has half the arm of one at the toe: a bar in each.
+  await page.getByRole('button', { name: 'Bar', exact: true }).click();
+  // Its button stands below the drawing.
+  await page.evaluate(() => scrollTo(0, 0));
+  const stage = await placeOf(page.locator('takeup-stage'));
+  const client = await page.context().newCDPSession(page);
+  const touch = (
+    type: 'touchStart' | 'touchMove' | 'touchEnd',
+    ...at: readonly (readonly [number, number])[]
+  ) =>
+    client.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: at.map(([x, y], id) => ({ x, y, id })),
+    });
+  const y = stage.y + 0.47 * stage.height;
+  const [a, b] = [stage.x + 0.2 * stage.width, stage.x + 0.8 * stage.width];
+  await touch('touchStart', [a, y]);
+  await touch('touchStart', [a, y], [b, y]);
+  await page.locator('.hands-rd [data-key="second"]').waitFor();
+  for (let i = 1; i <= 12; i++) await touch('touchMove', [a - 8 * i, y], [b + 8 * i, y]);
+  await soon(async () => expect(await force(page)()).toBeGreaterThan(150));
+  await soon(async () => expect(await read(page, 'second')()).toBeGreaterThan(150));
+  await soon(async () => expect(await read(page, 'parted')()).toBeGreaterThan(0.1));
+  await shot('hands-two-fingers');
+  await touch('touchEnd', [b + 96, y]);
+  await soon(async () =>
+    expect(await page.locator('.hands-rd [data-key="second"]').count()).toBe(0),
+  );
+  await touch('touchEnd');
+  await soonNear(force(page), 0, { abs: 0 }, 'let go');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('by mouse on the stage, movements ten times as large, and said so', async () => {
   const { page, errors, shot, close } = await browser.open();
   await handsIn(page);
