@@ -97,7 +97,9 @@ export class AskList extends LitElement {
     const { read, found } = this.#answer.of([text], () => ask(text));
     const note = doesNotCarry(session.moment.parts.kind);
     const also = alsoMeant(text);
-    const words = [...new Set(read.map((t) => t.typed))];
+    // What a "not" turns stands there turned alone.
+    const turned = new Set(read.filter((t) => t.term.startsWith('not_')).map((t) => t.typed));
+    const words = [...new Set(read.map((t) => t.typed))].filter((w) => !turned.has(`not ${w}`));
     const danger = found.slice(0, 3).some((f) => f.entry.danger);
     return html`
       <div class="read"><p role="status">${
