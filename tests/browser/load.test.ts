@@ -160,8 +160,8 @@ it('opens every station at once from its address, and all of them without the se
   await expect.poll(whole).toBe(1);
   expect((await scriptsOf(page)).filter((s) => !s.early).length).toBeGreaterThan(5);
   const ids: string[] = [];
-  // What reads sizes and what draws curves comes when it is first wanted.
-  const cut = /\/(units|uPlot)[^/]*\.js$/;
+  // What reads sizes (with what it shares with formulas) and what draws curves comes when it is first wanted.
+  const cut = /\/(units|create|uPlot)[^/]*\.js$/;
   await page.route('**/*.js', (route) =>
     cut.test(route.request().url()) ? route.continue() : route.abort(),
   );

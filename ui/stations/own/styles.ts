@@ -88,6 +88,7 @@ export const ownStyles = css`
     .field small, .kept small, .note, .told { font-size: 14.5px; }
     input, select { min-height: 56px; font-size: 18px; }
     .btn { min-height: 56px; font-size: 16.5px; }
+    .whatif { min-height: 56px; }
     .file input { min-height: 56px; }
     .plain { columns: 1; }
     .changed .by { display: none; }
