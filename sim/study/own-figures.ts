@@ -22,14 +22,14 @@ export interface OwnFigures {
   readonly pedal: number;
 }
 
-function rigOf(scene: Scene): Rig | null {
+function rigOf(scene: Scene, flexible: boolean): Rig | null {
   const read = readScene(scene);
-  return read.ok ? createRig(read.brake) : null;
+  return read.ok ? createRig(read.brake, { flexible }) : null;
 }
 
-/** Null where the scene cannot be built. */
-export function ownFigures(scene: Scene, bar: number): OwnFigures | null {
-  const rig = rigOf(scene);
+/** Null where the scene cannot be built. @param flexible shoes that bend */
+export function ownFigures(scene: Scene, bar: number, flexible = false): OwnFigures | null {
+  const rig = rigOf(scene, flexible);
   if (!rig) return null;
   const state = freshState(rig.brake);
   const still = rest(rig, state);
@@ -53,9 +53,11 @@ const MOST = 60000 * KM;
 /**
  * Distance to the first click once presses have taken up what they can, by the brake's own first duty, mm.
  * Infinity where none comes before a limit is reached; null where the scene cannot be built.
+ *
+ * @param flexible shoes that bend
  */
-export function firstClick(scene: Scene): number | null {
-  const rig = rigOf(scene);
+export function firstClick(scene: Scene, flexible = false): number | null {
+  const rig = rigOf(scene, flexible);
   if (!rig) return null;
   const { state } = pressUntilSilent(rig, freshState(rig.brake));
   const life = wearOn(rig, state, { distance: MOST, toNextClick: true });

@@ -4,6 +4,7 @@ import {
   axleWith,
   balance,
   createRig,
+  expected,
   freshState,
   ownAnswers,
   type Rig,
@@ -12,6 +13,7 @@ import {
   shoeFactor,
   standingState,
   underShoes,
+  wearRatio,
 } from '../../../sim/index.ts';
 import {
   cases,
@@ -19,13 +21,20 @@ import {
   examine,
   faultOf,
   Investigation,
+  ownSays,
   parted,
 } from '../../../sim/workshop/index.ts';
-import { read } from '../../../ui/record/derive.ts';
+import { read, sceneOfOwn } from '../../../ui/record/derive.ts';
+import type { OwnBrake } from '../../../ui/record/shelf.ts';
 import { Session } from '../../../ui/session.ts';
 import { FaultsDesk } from '../../../ui/stations/faults/desk.ts';
 import { OwnDesk } from '../../../ui/stations/own/desk.ts';
+import { loadReader } from '../../../ui/typed-size.ts';
 import { near } from '../../near.ts';
+
+/** One's brake with another friction. */
+const sceneAt = (own: OwnBrake, friction: number): Scene =>
+  sceneOfOwn({ ...own, sizes: { ...own.sizes, friction } });
 
 /** The van as the mechanics have it apart from the page, under shoes of a kind, its linings worn in under them. */
 const { brake } = read(quayVan);
@@ -134,5 +143,56 @@ describe('My brake’s own checks under shoes that bend', () => {
     near(ownAnswers(scene, 40)?.factor ?? Number.NaN, factor(plain), { rel: 1e-9 }, 'rigid');
     // New linings: the leading shoe has 1.91 bending, 1.72 rigid (sim/decisions, wear belongs to its shoes).
     expect(factor(bent) / factor(plain)).toBeGreaterThan(1.03);
+  });
+
+  it('what a size changes, friction’s band and what the numbers say are told bending, rigid beside', async () => {
+    await loadReader();
+    const { session } = open();
+    const desk = new OwnDesk(session);
+    desk.typeDrum('200');
+    desk.make();
+    const own = (): OwnBrake => {
+      if (!desk.own) throw new Error('no brake of one’s own on the bench');
+      return desk.own;
+    };
+    desk.write(own(), 'friction', '0.42');
+    await settled(() => desk.changed?.clicks === null || desk.changed?.rigid?.clicks === null);
+    const scene = sceneOfOwn(own());
+    const made = read(scene).brake;
+    const rigs = [createRig(made, { flexible: true }), createRig(made)] as const;
+    const torque = (rig: Rig): number =>
+      Math.abs(balance(rig, freshState(rig.brake), at).torqueOnDrum);
+    const { changed } = desk;
+    near(changed?.after.torque ?? Number.NaN, torque(rigs[0]), { rel: 1e-9 }, 'bending');
+    near(changed?.rigid?.after.torque ?? Number.NaN, torque(rigs[1]), { rel: 1e-9 }, 'rigid');
+    expect(torque(rigs[0])).not.toBe(torque(rigs[1]));
+    expect(changed?.clicks?.[1]).not.toBe(changed?.rigid?.clicks?.[1]);
+    const friction = desk.frictionOf(own());
+    expect(friction.answers[1]?.factor).toBe(
+      ownAnswers(sceneAt(own(), friction.most), 40, true)?.factor,
+    );
+    expect(friction.rigid?.[1]?.factor).toBe(ownAnswers(sceneAt(own(), friction.most), 40)?.factor);
+    for (const [key, text] of [
+      ['leading', '3'],
+      ['trailing', '4.1'],
+      ['pedal', '40'],
+    ] as const) {
+      desk.measure(own(), key, text);
+    }
+    await settled(() => desk.says.working);
+    const { told, rigid } = desk.says;
+    const { found } = desk.foundOf(own());
+    const said = (rig: Rig) =>
+      ownSays(rig.brake, own().sizes, found, expected(rig, found), wearRatio(rig));
+    expect(told).toEqual(said(rigs[0]));
+    expect(rigid).toEqual(said(rigs[1]));
+    // The pedal goes further with shoes that give.
+    expect(told).not.toEqual(rigid);
+    session.toggleBending();
+    expect([desk.says.rigid, desk.changed?.rigid, desk.frictionOf(own()).rigid]).toEqual([
+      null,
+      null,
+      null,
+    ]);
   });
 });

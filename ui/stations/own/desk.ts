@@ -63,22 +63,36 @@ export interface Preview {
   readonly drags: boolean;
 }
 
-/** What the size typed last changed. Clicks come later than the rest, null until then. */
-export interface Changed {
-  readonly key: OwnKey;
-  /** What it was before, in the unit of its field, and whether that was measured. */
-  readonly was: number;
-  readonly measured: boolean;
+/** Figures before and after a change. Clicks come later than the rest, null until then. */
+export interface Turned {
   readonly before: OwnFigures;
   readonly after: OwnFigures;
   readonly clicks: readonly [before: number, after: number] | null;
 }
 
+/** What the size typed last changed; where shoes bend, with them. */
+export interface Changed extends Turned {
+  readonly key: OwnKey;
+  /** What it was before, in the unit of its field, and whether that was measured. */
+  readonly was: number;
+  readonly measured: boolean;
+  /** The same with rigid shoes; null where they do not bend. */
+  readonly rigid: Turned | null;
+}
+
 /** Friction of one's brake with its band, and what the band does to factor and torque; null: it locks. */
 export interface FrictionTold extends ReturnType<typeof frictionBand> {
   readonly value: number;
-  readonly answers: readonly [OwnAnswers | null, OwnAnswers | null];
+  readonly answers: Answers;
+  /** The same with rigid shoes; null where they do not bend. */
+  readonly rigid: Answers | null;
 }
+
+type Answers = readonly [OwnAnswers | null, OwnAnswers | null];
+
+/** Of what shoes a figure is told. */
+type Kind = 'bend' | 'rigid';
+type Pair = readonly [OwnFigures | null, OwnFigures | null];
 
 /** One's brake with other sizes, its places kept. */
 const sceneWith = (own: OwnBrake, sizes: OwnSizes): Scene =>
@@ -108,17 +122,21 @@ export class OwnDesk {
   readonly session: Session;
   readonly teaching: readonly Scene[] = teachingScenes();
   readonly #judged = new KeptFor<OwnBrake, OwnJudged>();
-  readonly #friction = new KeptFor<OwnBrake, FrictionTold>();
+  readonly #friction = {
+    bend: new KeptFor<OwnBrake, FrictionTold>(),
+    rigid: new KeptFor<OwnBrake, FrictionTold>(),
+  };
   readonly #found = new KeptFor<object, FoundRead>();
-  readonly #expected = new Kept<Expected | null>();
-  readonly #figures = new Kept<readonly [OwnFigures | null, OwnFigures | null]>();
-  readonly #clicks: Piecewise<string, number>;
-  readonly #ratios: Piecewise<Brake, number>;
+  readonly #expected = { bend: new Kept<Expected | null>(), rigid: new Kept<Expected | null>() };
+  readonly #figures = { bend: new Kept<Pair>(), rigid: new Kept<Pair>() };
+  readonly #clicks: Record<Kind, Piecewise<string, number>>;
+  readonly #ratios: Record<Kind, Piecewise<Brake, number>>;
 
   constructor(session: Session) {
     this.session = session;
-    this.#clicks = new Piecewise(() => session.changed());
-    this.#ratios = new Piecewise(() => session.changed());
+    const redraw = () => session.changed();
+    this.#clicks = { bend: new Piecewise(redraw), rigid: new Piecewise(redraw) };
+    this.#ratios = { bend: new Piecewise(redraw), rigid: new Piecewise(redraw) };
   }
 
   get #part(): OwnPart {
@@ -175,7 +193,7 @@ export class OwnDesk {
     return isBending(brake) ? previews.of(plain, () => previewOf(plain)) : null;
   }
 
-  /** Does the bench's brake bend? What is told of sizes and figures is worked out with rigid shoes. */
+  /** Does the bench's brake bend? */
   get bends(): boolean {
     return isBending(this.session.brake);
   }
@@ -188,19 +206,36 @@ export class OwnDesk {
     const { key, before } = changed;
     if (before[key] === own.sizes[key]) return null;
     const scenes = [sceneWith(own, before), sceneOfOwn(own)] as const;
-    const [was, now] = this.#figures.of([own, before], () => [
-      ownFigures(scenes[0], PRESS_BAR),
-      ownFigures(scenes[1], PRESS_BAR),
+    const rigid = this.#turned(own, before, scenes, false);
+    const told = this.bends ? this.#turned(own, before, scenes, true) : rigid;
+    return (
+      told && {
+        ...told,
+        key,
+        was: sizeAt(scenes[0], key),
+        measured: before[key] !== undefined,
+        rigid: this.bends ? rigid : null,
+      }
+    );
+  }
+
+  #turned(
+    own: OwnBrake,
+    before: OwnSizes,
+    scenes: readonly [Scene, Scene],
+    flexible: boolean,
+  ): Turned | null {
+    const kind = flexible ? 'bend' : 'rigid';
+    const [was, now] = this.#figures[kind].of([own, before], () => [
+      ownFigures(scenes[0], PRESS_BAR, flexible),
+      ownFigures(scenes[1], PRESS_BAR, flexible),
     ]);
     if (!was || !now) return null;
-    const { results } = this.#clicks.of(JSON.stringify([own.name, before, own.sizes]), () =>
-      scenes.map((scene) => () => firstClick(scene) ?? Number.NaN),
+    const { results } = this.#clicks[kind].of(JSON.stringify([own.name, before, own.sizes]), () =>
+      scenes.map((scene) => () => firstClick(scene, flexible) ?? Number.NaN),
     );
     const [first, second] = results;
     return {
-      key,
-      was: sizeAt(scenes[0], key),
-      measured: before[key] !== undefined,
       before: was,
       after: now,
       clicks: first === undefined || second === undefined ? null : [first, second],
@@ -209,12 +244,17 @@ export class OwnDesk {
 
   /** Friction with its band, of the last sound sizes. */
   frictionOf(own: OwnBrake): FrictionTold {
-    return this.#friction.of(own, () => {
+    const { bends } = this;
+    return this.#friction[bends ? 'bend' : 'rigid'].of(own, () => {
       const value = sizeAt(sceneOfOwn(own), 'friction');
       const band = frictionBand(own.texts.friction ?? '', value);
-      const at = (friction: number): OwnAnswers | null =>
-        ownAnswers(sceneWith(own, { ...own.sizes, friction }), PRESS_BAR);
-      return { ...band, value, answers: [at(band.least), at(band.most)] };
+      const at = (friction: number, flexible: boolean): OwnAnswers | null =>
+        ownAnswers(sceneWith(own, { ...own.sizes, friction }), PRESS_BAR, flexible);
+      const both = (flexible: boolean): Answers => [
+        at(band.least, flexible),
+        at(band.most, flexible),
+      ];
+      return { ...band, value, answers: both(bends), rigid: bends ? both(false) : null };
     });
   }
 
@@ -223,18 +263,32 @@ export class OwnDesk {
     return this.#found.of(own.found ?? own, () => readFound(own.found ?? {}));
   }
 
-  /** What the measured figures say, as far as it is worked out; and whether more is coming. */
-  get says(): { readonly told: readonly Say[]; readonly working: boolean } {
+  /**
+   * What the measured figures say, as far as it is worked out, and whether more is coming; where shoes bend, what
+   * rigid ones would say beside, null where they do not.
+   */
+  get says(): {
+    readonly told: readonly Say[];
+    readonly rigid: readonly Say[] | null;
+    readonly working: boolean;
+  } {
+    const { brake } = this.session;
+    const plain = this.#saysOf(rigid(brake), 'rigid');
+    if (!isBending(brake)) return { ...plain, rigid: null };
+    const bent = this.#saysOf(brake, 'bend');
+    return { told: bent.told, rigid: plain.told, working: bent.working || plain.working };
+  }
+
+  #saysOf(brake: Brake, kind: Kind): { readonly told: readonly Say[]; readonly working: boolean } {
     const { own } = this;
     if (!own?.found) return { told: [], working: false };
-    const brake = rigid(this.session.brake);
     const rig = rigOfBrake(brake);
     const { found } = this.foundOf(own);
-    const e = this.#expected.of([rig, found], () => expected(rig, found));
+    const e = this.#expected[kind].of([rig, found], () => expected(rig, found));
     // How unlike both linings wear takes a drive: only where both were measured.
     const both = found.leading !== undefined && found.trailing !== undefined;
     const { results, working } = both
-      ? this.#ratios.of(brake, () => [() => wearRatio(rig)])
+      ? this.#ratios[kind].of(brake, () => [() => wearRatio(rig)])
       : { results: [], working: false };
     return {
       told: ownSays(brake, own.sizes, found, e, results[0] ?? null),

@@ -89,7 +89,7 @@ export class OwnPage extends LitElement {
       : nothing;
     const { changed } = this.desk;
     return html`<div class="field ${text.trim() === '' ? 'open' : ''}" data-own=${field.key}><label for=${id}>${field.name}${field.unit ? `, ${field.unit}` : ''}<small>${field.how}</small></label>
-      <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told"><span id=${`${id}-said`}>${said}</span>${ask}</div></div>${field.key === 'friction' ? frictionBar(this.desk, own) : nothing}${changed?.key === field.key ? changedRows(changed, this.desk.bends) : nothing}`;
+      <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told"><span id=${`${id}-said`}>${said}</span>${ask}</div></div>${field.key === 'friction' ? frictionBar(this.desk, own) : nothing}${changed?.key === field.key ? changedRows(changed) : nothing}`;
   }
 
   /** From a picture: taken or chosen here, gone on with, or taken away. */
