@@ -45,14 +45,18 @@ export const cutStyles = css`
 /** Read up, never towards good. */
 const up = (value: number): string => number(-down(-value, 2), 2);
 
+/** The least that is told, mm. */
+const LEAST = 0.005;
+
 function against(left: number | null, limit: number | null, to: string, whose: string) {
-  const level = left === null ? 'watch' : left < -1e-8 ? 'bad' : 'good';
+  // What leaves nothing that is told is no pass.
+  const level = left === null ? 'watch' : left < -1e-8 ? 'bad' : left < LEAST ? 'watch' : 'good';
   const said =
     left === null
       ? 'none set, no verdict'
       : left < -1e-8
         ? `${up(-left)} too far`
-        : `${number(down(left, 2), 2)} left`;
+        : `${number(down(Math.max(0, left), 2), 2)} left`;
   return html`<div class="against">${marks[level]}<div><b>${said}</b><small>${to}${limit === null ? '' : `, ${number(limit, 2)}`}${whose && limit !== null ? `: ${whose}` : ''}</small></div></div>`;
 }
 
