@@ -284,7 +284,7 @@ const told: Readonly<Record<FaultId, string>> = {
     fierce after washing the car`,
   'water inside': `
     drove through a flood and no brakes
-    brakes did not bite after the ford
+    brakes did not bite after wading through water
     water splash and brakes useless for a while
     after rain brakes weak until dried
     brakes come back after a few presses in the wet
