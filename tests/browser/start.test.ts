@@ -61,6 +61,10 @@ const walks: readonly Walk[] = [
       await thumb.tap(
         page.locator('takeup-likely').getByRole('button', { name: 'more', exact: true }),
       );
+      // A step alone says nothing yet: the question stands until the figure is right.
+      await page.locator('[data-check-next="notches"]').waitFor();
+      expect(await page.locator('takeup-likely input').first().inputValue()).not.toBe('');
+      await thumb.tap(page.locator('takeup-likely [data-done]').first());
       await expect.poll(() => firstCause(page)).toBe('hose');
     },
   },

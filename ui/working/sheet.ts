@@ -128,7 +128,8 @@ export class WorkingSheet extends LitElement {
 
   override render() {
     const { working: w, reading, steps, bodies } = this;
-    if (!w) return html`<p>${reading.name}: nothing to tell now.</p>`;
+    if (!w)
+      return html`<p>${reading.name}: nothing to tell of the brake as it stands. Most need it pressed: hold the pedal (Space) and look again.</p>`;
     return html`<div class="line" tabindex="0" role="group" aria-label=${`Working of ${reading.name}`} data-text=${workingText(w)} data-numbers=${numbersText(w.formula, w.figures)} data-result=${resultText(w)}>${this.#line(w)}</div>
       ${this.#moving(w) ? html`<p>The brake is still moving: this is what the same pose gives at rest.</p>` : nothing}
       ${this.#givens(w)}

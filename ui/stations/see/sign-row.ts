@@ -3,7 +3,16 @@ import { isFigure } from '../../../sim/workshop/index.ts';
 import type { SeeDesk } from './desk.ts';
 import { type Asked, UNSURE } from './words.ts';
 
-/** The answers of one sign: words to tap, or a figure to step and to type. */
+/** The field beside a button. */
+const fieldOf = (e: Event): HTMLInputElement | null | undefined =>
+  (e.currentTarget as HTMLElement).closest('.opts')?.querySelector('input');
+
+/**
+ * The answers of one sign: words to tap, or a figure to step and to type.
+ *
+ * @param unsure it is asked for by itself, and gone once it is answered: then a figure is stepped in its field, and
+ * counts when that is said; in the list of all that can be said each step counts
+ */
 export function answers(desk: SeeDesk, a: Asked, unsure = true): TemplateResult {
   const said = desk.part.said[a.key];
   if (!isFigure(a.values)) {
@@ -16,12 +25,27 @@ export function answers(desk: SeeDesk, a: Asked, unsure = true): TemplateResult 
   const sound = desk.table.sound[a.key as keyof typeof desk.table.sound];
   const begin = typeof sound === 'number' ? Math.round(sound / step) * step : least;
   const now = said === undefined || said === UNSURE ? Number.NaN : Number(said.replace(',', '.'));
-  const put = (value: number) =>
-    desk.say(a.key, String(Number(Math.max(least, Math.min(most, value)).toFixed(digits))));
-  const by = (d: number) => put(Number.isNaN(now) ? begin : now + d);
+  const within = (value: number): string =>
+    String(Number(Math.max(least, Math.min(most, value)).toFixed(digits)));
+  const by = (e: Event, d: number): void => {
+    const field = unsure ? fieldOf(e) : null;
+    const from = field
+      ? field.value === ''
+        ? Number.NaN
+        : Number(field.value.replace(',', '.'))
+      : now;
+    const to = within(Number.isNaN(from) ? begin : from + d);
+    if (field) field.value = to;
+    else desk.say(a.key, to);
+  };
+  const done = (e: Event): void => {
+    const field = fieldOf(e);
+    if (field && field.value !== '') desk.say(a.key, field.value);
+    else field?.focus();
+  };
   return html`<div class="opts"><span class="step" role="group" aria-label=${a.ask}>
-      <button aria-label="less" @click=${() => by(-step)}>−</button>
+      <button aria-label="less" @click=${(e: Event) => by(e, -step)}>−</button>
       <input inputmode="decimal" aria-label=${unit ? `${a.name}, ${unit}` : a.name} .value=${said === undefined || said === UNSURE ? '' : said} placeholder=${unit || '–'} @change=${(e: Event) => desk.say(a.key, (e.target as HTMLInputElement).value)} />
-      <button aria-label="more" @click=${() => by(step)}>+</button></span>
+      <button aria-label="more" @click=${(e: Event) => by(e, step)}>+</button></span>${unsure ? html`<button data-done @click=${done}>That is it</button>` : ''}
     ${unsure ? html`<button class="unsure ${said === UNSURE ? 'on' : ''}" data-say=${`${a.key}=${UNSURE}`} @click=${() => desk.say(a.key, UNSURE)}>not sure</button>` : ''}</div>`;
 }

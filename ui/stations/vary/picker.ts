@@ -57,7 +57,9 @@ export class VaryPicker extends LitElement {
     this.typed = '';
     if (!this.open) return;
     await this.updateComplete;
-    this.renderRoot.querySelector('input')?.focus();
+    // What is kept in reach below would cover the list.
+    this.scrollIntoView({ block: 'start' });
+    this.renderRoot.querySelector('input')?.focus({ preventScroll: true });
   };
 
   #key = (e: KeyboardEvent): void => {
