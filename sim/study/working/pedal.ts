@@ -24,16 +24,18 @@ const freePlay = (brake: Brake): Term =>
     given('s_0', brake.hydraulics.freePlay, 'mm', 'Free play at the push rod', 'scene'),
   );
 
-/** Travel that moves the pistons of all brakes of the axle that are pressed. @param volume of one, mm³ */
-function pistons(brake: Brake, volume: number): Term {
-  const { own } = atWork(brake.hydraulics);
-  const n = given(
+const brakesPressed = (brake: Brake): Term =>
+  given(
     'n',
-    brake.vehicle.brakes * own,
+    brake.vehicle.brakes * atWork(brake.hydraulics).own,
     '',
     'Brakes of this axle that are pressed',
     'scene',
   );
+
+/** Travel that moves the pistons of all brakes of the axle that are pressed. @param volume of one, mm³ */
+function pistons(brake: Brake, volume: number): Term {
+  const n = brakesPressed(brake);
   const v = given('V', volume, 'mm³', 'Fluid that one brake takes', 'reading', 'fluid');
   return atPedal(brake, product(n, v));
 }
@@ -196,13 +198,7 @@ export function partWorkings(brake: Brake, c: PedalCurve): Derivations {
   const seated = c.seated
     ? given('V_seated', c.seated.fluid, 'mm³', 'Of it until both linings lie', 'balance')
     : whole;
-  const n = given(
-    'n',
-    brake.vehicle.brakes * own,
-    '',
-    'Brakes of this axle that are pressed',
-    'scene',
-  );
+  const n = brakesPressed(brake);
   const give = h.circuits?.give ?? 0;
   const one = (symbol: string, value: number, name: string) =>
     given(symbol, value, 'mm', name, 'worked');

@@ -1,30 +1,18 @@
 import { expect, it } from 'vitest';
 import quayVan from '../../../scenes/quay-van.json';
 import {
-  type Base,
   bandOf,
-  readScene,
   type SampleAsk,
   sampling,
-  startState,
   type Tolerance,
   Vary,
   valueAt,
 } from '../../../sim/index.ts';
 import { VaryJob } from '../../../ui/vary-job.ts';
 import { near } from '../../near.ts';
+import { baseOf } from '../../vary-base.ts';
 
-const base: Base = (() => {
-  const read = readScene(quayVan);
-  if (!read.ok) throw new Error('a teaching brake is read');
-  return {
-    scene: read.scene,
-    state: startState(read.brake),
-    press: { pressure: 4, turning: 1, cable: 0 },
-    bending: false,
-    steps: false,
-  };
-})();
+const base = baseOf(quayVan);
 const vary = new Vary(base);
 const ask = (tolerances: readonly Tolerance[], change: Partial<SampleAsk> = {}): SampleAsk => ({
   tolerances,

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import runaboutScene from '../../../scenes/ferry-runabout.json';
 import quayVan from '../../../scenes/quay-van.json';
 import {
-  type Base,
   balance,
   createRig,
   curveOf,
@@ -17,19 +16,8 @@ import {
   type VaryPoint,
 } from '../../../sim/index.ts';
 import { near } from '../../near.ts';
+import { baseOf } from '../../vary-base.ts';
 
-function baseOf(scene: object, change: Partial<Base> = {}): Base {
-  const read = readScene(scene);
-  if (!read.ok) throw new Error('a teaching brake is read');
-  return {
-    scene: read.scene,
-    state: startState(read.brake),
-    press: { pressure: 4, turning: 1, cable: 0 },
-    bending: false,
-    steps: false,
-    ...change,
-  };
-}
 const quay = new Vary(baseOf(quayVan));
 const curve = (vary: Vary, id: string, from: number, to: number, keys: readonly string[]) => {
   const whole = quantitiesOf(vary.base, vary.brake).find((q) => q.id === id)?.whole ?? false;

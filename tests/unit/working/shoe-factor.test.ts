@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { balance, bodyGap, freeBody, rest, type ShoeSteps, shoeSteps } from '../../../sim/index.ts';
 import { reasonText, stepText } from '../../../sim/workshop/index.ts';
 import { pinnedPair, quay } from '../../brakes.ts';
+import { closedFactor } from '../../closed-factor.ts';
 import { near } from '../../near.ts';
 import { bendingQuay, slidingRunabout } from '../../working-brakes.ts';
 
@@ -22,19 +23,6 @@ const steps = (
 const value = ({ closed, elements }: ShoeSteps, code: string): number =>
   [...(closed ?? []), ...elements].find((s) => s.code === code)?.value ?? Number.NaN;
 
-/**
- * Closed form of the pinned shoe in other letters, sizes over the radius (Limpert, Brake Design and Safety,
- * ch. 2; form from memory): as in tests/reference/closed-form.test.ts.
- */
-function limpert(mu: number, a: number, h: number, from: number, to: number, sign: 1 | -1): number {
-  const rad = Math.PI / 180;
-  const arc = (to - from) * rad;
-  const a3 = (to + from) * rad;
-  const x = (a * (arc - Math.sin(arc) * Math.cos(a3))) / (4 * Math.sin(arc / 2) * Math.sin(a3 / 2));
-  const y = 1 - a * Math.cos(arc / 2) * Math.cos(a3 / 2);
-  return (mu * h) / (x - sign * mu * y);
-}
-
 it('goes the closed way to what another writing of it gives, for other shapes and frictions', () => {
   for (const s of [
     { pin: 0.8, arm: 1.6, from: 35, to: 145 },
@@ -52,8 +40,18 @@ it('goes the closed way to what another writing of it gives, for other shapes an
         to: s.to,
       });
       const { front, rear } = steps(built, 1);
-      near(front.factors[0], limpert(mu, s.pin, s.arm, s.from, s.to, 1), { rel: 1e-6 }, 'leading');
-      near(rear.factors[0], limpert(mu, s.pin, s.arm, s.from, s.to, -1), { rel: 1e-6 }, 'trailing');
+      near(
+        front.factors[0],
+        closedFactor(mu, s.pin, s.arm, s.from, s.to, 1),
+        { rel: 1e-6 },
+        'leading',
+      );
+      near(
+        rear.factors[0],
+        closedFactor(mu, s.pin, s.arm, s.from, s.to, -1),
+        { rel: 1e-6 },
+        'trailing',
+      );
       // 48 elements miss it by less than 0.1 %, as that test allows.
       for (const x of [front, rear]) near(x.factors[1], x.factors[0], { rel: 1e-3 }, x.side);
       expect(front.reasons).toEqual([]);
