@@ -6,6 +6,7 @@ import type { Moment, StationId } from './moment.ts';
 import { readOld, type SizesOf } from './old.ts';
 import type { Wrong } from './record.ts';
 import { EMPTY_SHELF, type OwnBrake, readOwn, type Shelf } from './shelf.ts';
+import { readSeen, type Seen, ShelfLog } from './shelf-log.ts';
 import { mergeShelf, withShelf } from './shelf-merge.ts';
 import { plainMoment } from './start.ts';
 import { forAll, forThis, fullKey, keep, putAside, recall } from './store.ts';
@@ -167,8 +168,9 @@ export class Home {
   #place: Place;
   #moment: Moment | null = null;
   #addressed: Moment | null = null;
-  /** The shelf as it last stood in the browser. */
-  #shelf: Shelf;
+  readonly #log: ShelfLog;
+  /** What another window wrote does not know of all that was written here: it is to be written again. */
+  #unknown = false;
   #keeping = 0;
   #keptAt = 0;
   #addressing = 0;
@@ -181,7 +183,10 @@ export class Home {
     this.#window = opened.window;
     this.#troubles = opened.troubles;
     this.#scrolls = scrolls;
-    this.#shelf = session.moment.shelf;
+    const seen = readSeen(
+      (parse(recall(forAll, SHELF).text ?? '') as { seen?: unknown } | null)?.seen,
+    );
+    this.#log = new ShelfLog(opened.window, seen, session.moment.shelf);
     this.#place = placeOf(session.moment);
   }
 
@@ -293,21 +298,26 @@ export class Home {
   /** Brakes of one's own: what another window kept meanwhile is not written over. */
   #keepShelf(): void {
     const { shelf } = this.session.moment;
-    if (shelf === this.#shelf) return;
-    const theirs = this.#theirs() ?? this.#shelf;
-    const { shelf: merged, told: said } = mergeShelf(this.#shelf, shelf, theirs);
+    if (shelf === this.#log.last && !this.#unknown) return;
+    this.#unknown = false;
+    const { text } = recall(forAll, SHELF);
+    const theirs = text === null ? null : this.#read(text);
+    const seen = theirs?.seen ?? {};
+    const base = theirs ? this.#log.base(seen) : this.#log.last;
+    const { shelf: merged, told: said } = mergeShelf(base, shelf, theirs?.shelf ?? base);
     this.#take(merged, said);
-    this.#shelf = this.session.moment.shelf;
-    const trouble = keep(forAll, SHELF, JSON.stringify(this.#shelf));
+    const mine = this.session.moment.shelf;
+    const kept = { ...mine, seen: this.#log.writes(seen, mine) };
+    const trouble = keep(forAll, SHELF, JSON.stringify(kept));
     if (trouble !== '') this.tell(trouble);
   }
 
-  #theirs(): Shelf | null {
-    const { text } = recall(forAll, SHELF);
-    if (text === null) return null;
-    const { shelf, trouble } = readShelf(parse(text), text);
+  /** What was written of the shelf, and what it knows of. */
+  #read(text: string): { readonly shelf: Shelf; readonly seen: Seen } {
+    const data = parse(text);
+    const { shelf, trouble } = readShelf(data, text);
     if (trouble !== '') this.tell(trouble);
-    return shelf;
+    return { shelf, seen: readSeen((data as { seen?: unknown } | null | undefined)?.seen) };
   }
 
   #take(merged: Shelf, said: readonly string[]): void {
@@ -323,13 +333,21 @@ export class Home {
   /** Another window kept brakes of one's own. */
   #heard = (e: StorageEvent): void => {
     if (e.key !== fullKey(SHELF) || e.newValue === null) return;
-    const theirs = this.#theirs();
-    if (!theirs) return;
-    const { shelf, told: said } = mergeShelf(this.#shelf, this.session.moment.shelf, theirs);
+    const { shelf: theirs, seen } = this.#read(e.newValue);
+    const { shelf, told: said } = mergeShelf(
+      this.#log.base(seen),
+      this.session.moment.shelf,
+      theirs,
+    );
+    const known = this.#log.knows(seen);
     this.#take(shelf, said);
     // What is mine alone is still to be kept: only then are both alike.
     const mine = this.session.moment.shelf;
-    this.#shelf = JSON.stringify(mine) === JSON.stringify(theirs) ? mine : theirs;
+    const same = JSON.stringify(mine) === JSON.stringify(theirs);
+    this.#log.heard(seen, same ? mine : theirs);
+    if (known || same) return;
+    this.#unknown = true;
+    if (this.#keeping === 0) this.#keeping = window.setTimeout(this.#keep, KEEP_EVERY);
   };
 
   #walked = (e: PopStateEvent): void => {
