@@ -19,6 +19,8 @@ export interface Arguments {
   readonly command: string;
   /** Or the words, of a command that takes some. */
   readonly scene: string;
+  /** Of a command that takes several: all of them, the scene the first. */
+  readonly files: readonly string[];
   readonly options: ReadonlyMap<string, string>;
   readonly flags: ReadonlySet<string>;
 }
@@ -29,6 +31,8 @@ export interface Takes {
   readonly flags: readonly string[];
   /** Takes words in place of a scene: what they are, for a call without. */
   readonly words?: string;
+  /** Takes several scenes or files: what they are, and how many at least. */
+  readonly several?: readonly [what: string, least: number];
 }
 
 /** The word, or its beginning where it is long. */
@@ -48,10 +52,10 @@ export function parse(
   const flags = new Set<string>();
   const asked = (names: readonly string[]): boolean => words.some((word) => names.includes(word));
   if (command === '' || command === 'help' || asked(HELP)) {
-    return { command: 'help', scene: '', options, flags };
+    return { command: 'help', scene: '', files: [], options, flags };
   }
   if (command === 'version' || asked(VERSION)) {
-    return { command: 'version', scene: '', options, flags };
+    return { command: 'version', scene: '', files: [], options, flags };
   }
   const takes = Object.hasOwn(commands, command) ? commands[command] : undefined;
   if (!takes) {
@@ -92,7 +96,13 @@ export function parse(
   if (takes.words !== undefined) {
     const said = plain.join(' ').trim();
     if (said === '') throw new UsageError('WORDS', 'nothing', takes.words);
-    return { command, scene: said, options, flags };
+    return { command, scene: said, files: [], options, flags };
+  }
+  if (takes.several) {
+    const [what, least] = takes.several;
+    if (plain.length < least)
+      throw new UsageError('FILES', `${plain.length} of them`, `${least} or more ${what}`);
+    return { command, scene: plain[0] as string, files: plain, options, flags };
   }
   const [scene = '', ...more] = plain;
   if (scene === '') {
@@ -101,7 +111,7 @@ export function parse(
   if (more.length > 0) {
     throw new UsageError('after SCENE', quoted(more.join(' ')), 'options only');
   }
-  return { command, scene, options, flags };
+  return { command, scene, files: [scene], options, flags };
 }
 
 /** A size within bounds in a unit, typed with that unit, another of its kind, or none; or the default. */

@@ -44,6 +44,22 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--steps]                 the adjuster does what it does in such a press; else it keeps its tooth
         [--pressure 4] [--cable 0] [--drum …] [--flexible], state and what is out of order as press
         takes them
+        [--jobs 2]                so many workers of this machine: worth it from a thousand points on
+        [--part 3/16]             the third of sixteen parts, as a file for gather: one a machine
+  gather FILE FILE … [--json|--csv]
+        all parts of one vary put together: to the bit what the single run tells
+  compare SCENE SCENE … [--read KEY,KEY] [--json|--csv]
+        brakes pressed alike, reading beside reading, and how far each is from the first;
+        press, state and what is out of order as press takes them
+  off SCENE [--hub-rust] [--linings-rusted] [--aside 0] [--json]
+        the drum pulled off: what holds it, what hands feel, how many teeth free it; state as press
+        takes it
+  fit SCENE [--thickness MM] [--ground MM] [--bore MM] [--json]
+        new linings, ground to a radius, in a bore of that diameter: where they bear, and what they
+        brake before they are bedded in
+  figure SCENE [--width 1600] [--height 1100] [--colours print|sheet|board] [--layers forces] [--json]
+        the drawing of the pressed brake as SVG; layers: gaps, true-gaps, pressure, forces, names,
+        rest, heat, none; press, state and what is out of order as press takes them
   wear SCENE --km N [--wheel left|right] [--flexible] [--json]
         click log and end state, released
   life SCENE [--km N] [--duty NAME] [--wheel left|right] [--json]
@@ -62,6 +78,16 @@ export const usage = `takeup: one leading/trailing drum brake, computed
   help, -h, --help
         this; --version or -v the version
 
+Examples:
+  takeup press quay-van --pressure "40 bar" --json
+  takeup vary quay-van --of cylinder.bore --points 200 --read torque --csv > torque.csv
+  takeup vary quay-van --of shoes.lining.friction --points 10000 --jobs 2 --json
+  takeup vary quay-van --of tooth --read restClearanceMean --part 1/2 > part-1.json
+  takeup vary quay-van --of tooth --read restClearanceMean --part 2/2 > part-2.json
+  takeup gather part-1.json part-2.json --csv
+  takeup off quay-van --km 60000
+  takeup figure quay-van --pressure 4 --layers forces,pressure > brake.svg
+
 SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar".
 
 --json prints one object:
@@ -74,6 +100,12 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
   vary   { scene, command, pressure, drum, of: { id, name, unit }, readings: [ { key, name, unit } ],
            curves: [ { also: { id, value }, points: [ { at, values, told, clicked } ] } ] }
            told says why a point has no values: a shoe locks, a part yields, no such brake can be
+  vary --part   one line of JSON, which gather reads
+  compare { command, pressure, drum, brakes: [ { scene, title, locked, readings } ] }
+  off    { scene, command, comesOff, heldBy, locks: [ text ], turns, forward, backward, rocks, slides,
+           slide, lip, overlap, rub, backOff: { teeth, rows } }
+  fit    { scene, command, thickness, ground, bore, bears, gap, torque, share, slidesOn }
+  figure { scene, command, width, height, svg }
   wear   { scene, command, km: {value, unit}, locked,
            events: [ { kind, tooth, distance: {value, unit}, text } ], end }
   life   { scene, command, duty, adjuster, ended, km, stops,
@@ -85,5 +117,7 @@ Any command answers with findings in the scene as check does, and with a call th
 out as { error: { place, found, allowed } }.
 readings and end hold { name, symbol, value, unit } by key; value is null where there is nothing to
 tell. locked is "front" or "rear" for a shoe that holds the drum by itself, else null.
+
+Long work (vary, life) says on the way of errors how far it is, every other second.
 
 Exit codes: 0 done, 1 findings in the scene, 2 a call that cannot be carried out.`;

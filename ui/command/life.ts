@@ -1,7 +1,7 @@
 import {
   adjusterKinds,
+  createLife,
   createRig,
-  driveLife,
   forecast,
   KM,
   type Rig,
@@ -16,7 +16,11 @@ import { ends } from '../words.ts';
 import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
 import { asJson, jsonValues } from './json.ts';
 import { lines, type Say } from './print.ts';
+import { progress } from './progress.ts';
 import { startOf } from './state.ts';
+
+/** Driven in one go, mm. */
+const PIECE = 1000 * KM;
 
 /** The scene's brake with the adjuster asked for. */
 async function rigOf(args: Arguments, rig: Rig): Promise<Rig> {
@@ -29,7 +33,7 @@ async function rigOf(args: Arguments, rig: Rig): Promise<Rig> {
 }
 
 /** `life`: driven by a duty of the scene to a distance or a limit, its events and what is left. */
-export async function life(args: Arguments, plain: Rig, say: Say): Promise<void> {
+export async function life(args: Arguments, plain: Rig, say: Say, complain: Say): Promise<void> {
   const rig = await rigOf(args, plain);
   const { brake } = rig;
   const names = brake.duties.map((d) => d.name);
@@ -45,11 +49,16 @@ export async function life(args: Arguments, plain: Rig, say: Say): Promise<void>
     condition: { ...start.condition, adjusterSeized: args.flags.has('seized') },
   };
   const far = args.options.has('km') ? await sizeOf(args, 'km', 0, 'km', [0, 1e6]) : null;
-  const run = driveLife(rig, state, duty, {
+  const run = createLife(rig, state, duty, {
     ...(far === null ? {} : { distance: far * KM }),
     oneByOne: args.flags.has('one-by-one'),
     stopAtLimit: !args.flags.has('past-limits'),
   });
+  const tick = progress(complain, 'km', far);
+  while (!run.done) {
+    run.advance(PIECE);
+    tick((run.distance - start.distance) / KM);
+  }
   const end = run.state();
   const last = run.rows.at(-1);
   const left = last

@@ -8,6 +8,8 @@ const scenes = fileURLToPath(new URL('../../scenes/', import.meta.url));
 
 /** Longest file worth reading, bytes: the scenes here have a few thousand. */
 const LONGEST = 5e6;
+/** Of what this program wrote itself, which is a machine's share of many points. */
+const LONGEST_OWN = 1e9;
 
 /** What stands in a path's way, by the system's code for it. */
 const IN_THE_WAY: Readonly<Record<string, string>> = {
@@ -20,13 +22,13 @@ const IN_THE_WAY: Readonly<Record<string, string>> = {
 };
 
 /** The file's bytes, or why there are none: null where nothing is there. */
-function bytesOf(path: string): Uint8Array | string | null {
+function bytesOf(path: string, longest = LONGEST): Uint8Array | string | null {
   try {
     const there = statSync(path);
     if (there.isDirectory()) return `the folder ${quoted(path)}`;
     // A pipe is one too, but a device may go on for ever.
     if (!there.isFile() && !there.isFIFO()) return `${quoted(path)}, which is no file`;
-    if (there.size > LONGEST) return `${quoted(path)}, ${there.size} bytes long`;
+    if (there.size > longest) return `${quoted(path)}, ${there.size} bytes long`;
     return readFileSync(path);
   } catch (error) {
     const { code = '' } = error as NodeJS.ErrnoException;
@@ -60,6 +62,14 @@ export function textBy(name: string): string | null {
     }
   }
   throw new UsageError('SCENE', found ?? `no file ${quoted(name)}`, 'a path or a name in scenes/');
+}
+
+/** The text of a file by its path alone. @throws UsageError where there is none */
+export function fileText(path: string): string {
+  const bytes = bytesOf(path, LONGEST_OWN);
+  if (typeof bytes === 'string') throw new UsageError('FILES', bytes, 'files that can be read');
+  if (!bytes) throw new UsageError('FILES', `no file ${quoted(path)}`, 'files that are there');
+  return textOf(bytes);
 }
 
 /** What is told of a file that is no text. */

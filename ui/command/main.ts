@@ -21,9 +21,12 @@ const STATE = [
   'off-centre',
 ] as const;
 
+/** How it is pressed. */
+const PRESS = ['pressure', 'drum', 'speed', 'cable', 'slope', ...STATE] as const;
+
 const COMMANDS: Readonly<Record<string, Takes>> = {
   press: {
-    options: ['pressure', 'drum', 'speed', 'cable', 'slope', ...STATE],
+    options: PRESS,
     flags: ['flexible', 'json'],
   },
   stop: {
@@ -32,6 +35,21 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
   },
   pedal: { options: ['pressure', 'failed', 'drum', ...STATE], flags: ['flexible', 'json'] },
   park: { options: ['cable', 'slope', ...STATE], flags: ['flexible', 'json'] },
+  compare: {
+    options: [...PRESS, 'read'],
+    flags: ['flexible', 'json', 'csv'],
+    several: ['scenes', 2],
+  },
+  off: { options: ['aside', ...STATE], flags: ['hub-rust', 'linings-rusted', 'flexible', 'json'] },
+  fit: {
+    options: ['thickness', 'ground', 'bore', 'wheel'],
+    flags: ['flexible', 'json'],
+  },
+  figure: {
+    options: [...PRESS, 'width', 'height', 'colours', 'layers'],
+    flags: ['flexible', 'json'],
+  },
+  gather: { options: [], flags: ['json', 'csv'], several: ['files that vary --part wrote', 1] },
   vary: {
     options: [
       'of',
@@ -44,6 +62,8 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
       'pressure',
       'cable',
       'drum',
+      'jobs',
+      'part',
       ...STATE,
     ],
     flags: ['flexible', 'json', 'csv', 'list', 'steps'],

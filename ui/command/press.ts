@@ -27,8 +27,8 @@ const TURNING: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
   backward: -1,
 };
 
-/** `press`: the readings of one application, after the ratchet had its say. */
-export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> {
+/** One application as the options have it, after the ratchet had its say. */
+export async function pressOf(args: Arguments, rig: Rig) {
   const pressure = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
   const cable = await sizeOf(args, 'cable', 0, 'N', [0, 5000]);
@@ -51,6 +51,12 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
   const { oval, offCentre } = state.condition;
   if (oval > 0 || offCentre > 0)
     list.push(...turnReadings(rig, state, { pressure, turning, cable }));
+  return { pressure, drum, clicked: judged.clicked, state, instant, list };
+}
+
+/** `press`: the readings of one application. */
+export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> {
+  const { pressure, drum, clicked, state, instant, list } = await pressOf(args, rig);
   if (args.flags.has('json')) {
     say(
       asJson({
@@ -62,14 +68,14 @@ export async function press(args: Arguments, rig: Rig, say: Say): Promise<void> 
         lost: instant.lost,
         yields: instant.yields,
         tooth: state.tooth,
-        clicked: judged.clicked,
+        clicked: clicked,
         readings: jsonValues(list),
       }),
     );
     return;
   }
   say(`${rig.brake.title}: ${number(pressure / BAR, 1)} bar, drum ${drum}`);
-  if (judged.clicked > 0) say(`Clicked to tooth ${state.tooth}.`);
+  if (clicked > 0) say(`Clicked to tooth ${state.tooth}.`);
   if (instant.locked) say(locks(instant.locked));
   if (instant.lost) say(lostText);
   if (instant.yields) say(yieldText(instant.yields));

@@ -1,9 +1,14 @@
 import { type Brake, createRig, KMH, lettersOf, SURFACES, tellFinding } from '../../sim/index.ts';
 import type { Arguments } from './args.ts';
+import { compare } from './compare.ts';
+import { figure } from './figure.ts';
+import { fit } from './fit.ts';
+import { gather } from './gather.ts';
 import { asJson } from './json.ts';
 import { checkLesson, isLessonText } from './lesson.ts';
 import { life } from './life.ts';
 import { sceneIn, textBy } from './load.ts';
+import { off } from './off.ts';
 import { park } from './park.ts';
 import { pedal } from './pedal.ts';
 import { press } from './press.ts';
@@ -37,6 +42,8 @@ function frictionOf(brake: Brake): string {
 /** Reads the scene and does what was asked; gives the exit code. */
 export async function run(args: Arguments, say: Say, complain: Say): Promise<number> {
   const { scene, command, flags } = args;
+  if (command === 'gather') return gather(args, say);
+  if (command === 'compare') return compare(args, say, complain);
   const text = textBy(scene);
   if (command === 'check' && text !== null && isLessonText(text)) {
     return checkLesson(args, text, say);
@@ -53,10 +60,10 @@ export async function run(args: Arguments, say: Say, complain: Say): Promise<num
   }
   const rig = createRig(result.brake, { flexible: flags.has('flexible') });
   if (command === 'vary') {
-    await vary(args, rig, result.scene, say);
+    await vary(args, rig, result.scene, say, complain);
     return 0;
   }
-  const commands = { press, stop, pedal, park, wear, life } as const;
-  await commands[command as keyof typeof commands](args, rig, say);
+  const commands = { press, stop, pedal, park, off, fit, figure, wear, life } as const;
+  await commands[command as keyof typeof commands](args, rig, say, complain);
   return 0;
 }

@@ -1,7 +1,6 @@
 import {
   BAR,
   type Base,
-  curveOf,
   nearest,
   type Quantity,
   quantitiesOf,
@@ -9,15 +8,18 @@ import {
   type Scene,
   type Setting,
   type Turning,
-  tellFinding,
   Vary,
-  type VaryPoint,
 } from '../../sim/index.ts';
-import { number } from '../format.ts';
 import { type Arguments, choiceOf, quoted, sizeOf, UsageError } from './args.ts';
+import type { Part } from './gather.ts';
+import { work } from './jobs.ts';
 import { asJson } from './json.ts';
+import { keysOf } from './keys.ts';
 import type { Say } from './print.ts';
+import { progress } from './progress.ts';
 import { stateOf } from './state.ts';
+import { type Head, type Plan, unitsOf } from './vary-plan.ts';
+import { tellCurves } from './vary-told.ts';
 
 const TURNING: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
   forward: 1,
@@ -27,6 +29,9 @@ const TURNING: Readonly<Record<'forward' | 'stopped' | 'backward', Turning>> = {
 /** Curves of a family, and points of a curve. */
 const MOST_CURVES = 12;
 const MOST_POINTS = 20000;
+/** Workers of one machine, and parts of a question. */
+const MOST_JOBS = 64;
+const MOST_PARTS = 10000;
 
 /** What was set of a quantity: plain numbers, in its unit. */
 function plain(text: string, place: string, { unit, range, whole }: Quantity): number {
@@ -51,22 +56,6 @@ function quantity(all: readonly Quantity[], id: string, place: string): Quantity
   throw new UsageError(place, quoted(id), `${near ? `${near}, or another` : 'one'} of --list`);
 }
 
-/** The keys that are read at each point. */
-function keysOf(args: Arguments, vary: Vary): readonly string[] {
-  const known = vary.answers.map((a) => a.key);
-  const asked = (args.options.get('read') ?? 'brakeFactor,torque').split(',').map((k) => k.trim());
-  for (const key of asked) {
-    if (known.includes(key)) continue;
-    const near = nearest(key, known);
-    throw new UsageError(
-      '--read',
-      quoted(key),
-      `${near ? `${near}, or another` : 'one'} of --list`,
-    );
-  }
-  return asked;
-}
-
 /** The values of the second quantity; one curve without. */
 function others(args: Arguments, all: readonly Quantity[]): readonly (Setting | null)[] {
   const id = args.options.get('and');
@@ -81,42 +70,35 @@ function others(args: Arguments, all: readonly Quantity[]): readonly (Setting | 
   return found.map((value): Setting => [second.id, value]);
 }
 
-function pointsOf(
-  vary: Vary,
-  args: Arguments,
-  of: Quantity,
-  also: Setting | null,
-  keys: readonly string[],
-) {
+/** Ends of the range, and how many points were asked for; null: as many as the curve needs. */
+function rangeOf(args: Arguments, of: Quantity): Pick<Plan, 'from' | 'to' | 'count'> {
   const end = (name: 'from' | 'to', usual: number): number => {
     const text = args.options.get(name);
     return text === undefined ? usual : plain(text, `--${name}`, of);
   };
   const [from, to] = [end('from', of.usual[0]), end('to', of.usual[1])];
-  const points = args.options.get('points');
-  const ask = { id: of.id, from, to, whole: of.whole, keys, ...(also ? { also: [also] } : {}) };
-  if (points === undefined) return curveOf(vary, ask);
-  const count = Number(points);
-  if (!Number.isInteger(count) || count < 1 || count > MOST_POINTS)
-    throw new UsageError('--points', quoted(points), `1 to ${MOST_POINTS}`);
-  // As many as were asked for, evenly: no more where it bends.
-  const at = (i: number): number => (count > 1 ? from + ((to - from) * i) / (count - 1) : from);
-  const set = Array.from({ length: count }, (_, i) => (of.whole ? Math.round(at(i)) : at(i)));
-  return [...new Set(set)].map((x) => vary.point([[of.id, x], ...(also ? [also] : [])], keys));
+  return { from, to, count: wholeOf(args, 'points', null, MOST_POINTS) };
 }
 
-/** Why nothing is told at a point, in a word or two; empty where it is. */
-const whyText = ({ why, locked, finding }: VaryPoint): string =>
-  why === 'locks'
-    ? `${locked} shoe locks`
-    : finding
-      ? `cannot be: ${tellFinding(finding)}`
-      : why === 'sound'
-        ? ''
-        : why;
+/** A whole number from 1 to the most. */
+function wholeOf<T>(args: Arguments, name: string, fallback: T, most: number): number | T {
+  const text = args.options.get(name);
+  if (text === undefined) return fallback;
+  const count = Number(text);
+  if (!Number.isInteger(count) || count < 1 || count > most)
+    throw new UsageError(`--${name}`, quoted(text), `1 to ${most}`);
+  return count;
+}
 
-const csvText = (text: string): string =>
-  /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+/** `3/16`: the third of sixteen; null: all of it. */
+function partOf(args: Arguments): readonly [part: number, parts: number] | null {
+  const text = args.options.get('part');
+  if (text === undefined) return null;
+  const [, part, parts] = /^(\d{1,5})\/(\d{1,5})$/.exec(text)?.map(Number) ?? [];
+  if (!part || !parts || part > parts || parts > MOST_PARTS)
+    throw new UsageError('--part', quoted(text), `K/N, K from 1 to N, N up to ${MOST_PARTS}`);
+  return [part, parts];
+}
 
 /** All that can be varied and read, one a line. */
 function list(vary: Vary, all: readonly Quantity[], json: boolean, say: Say): void {
@@ -138,7 +120,13 @@ function list(vary: Vary, all: readonly Quantity[], json: boolean, say: Say): vo
 }
 
 /** `vary`: one quantity over a range, with a second one a family of curves; readings at each point. */
-export async function vary(args: Arguments, rig: Rig, scene: Scene, say: Say): Promise<void> {
+export async function vary(
+  args: Arguments,
+  rig: Rig,
+  scene: Scene,
+  say: Say,
+  complain: Say,
+): Promise<void> {
   const pressure = await sizeOf(args, 'pressure', 4, 'MPa', [0, 20]);
   const cable = await sizeOf(args, 'cable', 0, 'N', [0, 5000]);
   const drum = choiceOf(args, 'drum', ['forward', 'stopped', 'backward'], 'forward');
@@ -160,67 +148,60 @@ export async function vary(args: Arguments, rig: Rig, scene: Scene, say: Say): P
   const id = args.options.get('of');
   if (id === undefined) throw new UsageError('--of', 'nothing', 'what to vary: an id of --list');
   const of = quantity(all, id, '--of');
-  const keys = keysOf(args, varied);
-  const curves = others(args, all).map((also) => ({
-    also,
-    points: pointsOf(varied, args, of, also, keys),
-  }));
-  const told = keys
-    .map((key) => varied.answers.find((a) => a.key === key))
-    .filter((a) => a != null);
-  if (json) {
-    const value = (x: number): number | null => (Number.isFinite(x) ? x : null);
-    say(
-      asJson({
-        scene: varied.brake.name,
-        command: 'vary',
-        pressure: { value: pressure / BAR, unit: 'bar' },
-        drum,
-        of: { id: of.id, name: of.name, unit: of.unit },
-        readings: told,
-        curves: curves.map(({ also, points }) => ({
-          also: also && { id: also[0], value: also[1] },
-          points: points.map((p) => ({
-            at: p.at[0],
-            values: p.values.map(value),
-            told: whyText(p) || null,
-            clicked: p.clicked,
-          })),
-        })),
-      }),
-    );
+  const keys = keysOf(
+    args,
+    varied.answers.map((a) => a.key),
+    ['brakeFactor', 'torque'],
+  );
+  const also = others(args, all);
+  const jobs = wholeOf(args, 'jobs', 1, MOST_JOBS);
+  const part = partOf(args);
+  const plan: Plan = { base, of, ...rangeOf(args, of), also, keys };
+  const second = also[0] ? all.find((q) => q.id === also[0]?.[0]) : undefined;
+  const shortly = ({ id: named, name, unit }: Quantity) => ({ id: named, name, unit });
+  const head: Head = {
+    scene: varied.brake.name,
+    title: varied.brake.title,
+    pressure: { value: pressure / BAR, unit: 'bar' },
+    drum,
+    of: shortly(of),
+    second: second ? shortly(second) : null,
+    readings: keys
+      .map((key) => varied.answers.find((a) => a.key === key))
+      .filter((a) => a !== undefined),
+    values: also.map((set) => set?.[1] ?? null),
+  };
+  const units = unitsOf(plan);
+  // Every so many: parts of a range differ in what they cost, and so each has a bit of all.
+  const mine = units
+    .map((unit, at) => ({ unit, at }))
+    .filter(({ at }) => part === null || at % part[1] === part[0] - 1);
+  const tick = progress(complain, 'pieces', mine.length);
+  const found = await work(
+    plan,
+    mine.map(({ unit }) => unit),
+    jobs,
+    tick,
+  );
+  if (part) {
+    const told: Part = {
+      command: 'vary part',
+      part: part[0],
+      parts: part[1],
+      asked: JSON.stringify(plan),
+      head,
+      units: units.length,
+      done: mine.map(({ unit, at }, k) => ({
+        unit: at,
+        curve: unit.curve,
+        points: found[k] ?? [],
+      })),
+    };
+    say(JSON.stringify(told));
     return;
   }
-  const unit = (name: string, u: string): string => (u ? `${name} [${u}]` : name);
-  const second = curves[0]?.also ? all.find((q) => q.id === curves[0]?.also?.[0]) : undefined;
-  const head = [
-    ...(second ? [unit(second.id, second.unit)] : []),
-    unit(of.id, of.unit),
-    ...told.map((a) => unit(a.key, a.unit)),
-    'told',
-  ];
-  if (args.flags.has('csv')) {
-    say(head.map(csvText).join(','));
-    for (const { also, points } of curves)
-      for (const p of points) {
-        const row = [...(also ? [also[1]] : []), p.at[0] as number, ...p.values];
-        say(
-          [...row.map((x) => (Number.isFinite(x) ? String(x) : '')), csvText(whyText(p))].join(','),
-        );
-      }
-    return;
-  }
-  say(`${varied.brake.title}: ${number(pressure / BAR, 1)} bar, drum ${drum}`);
-  for (const { also, points } of curves) {
-    if (also && second) say(`${second.name} ${also[1]}${second.unit ? ` ${second.unit}` : ''}`);
-    say(head.slice(second ? 1 : 0, -1).join('  '));
-    for (const p of points) {
-      const row = p.values.map((x, k) => number(x, told[k]?.digits ?? 2));
-      say(
-        [String(Number((p.at[0] as number).toPrecision(6))), ...row, whyText(p)]
-          .join('  ')
-          .trimEnd(),
-      );
-    }
-  }
+  const curves = also.map((_, curve) =>
+    mine.flatMap(({ unit }, k) => (unit.curve === curve ? (found[k] ?? []) : [])),
+  );
+  tellCurves(head, curves, json ? 'json' : args.flags.has('csv') ? 'csv' : 'text', say);
 }
