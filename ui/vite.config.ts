@@ -1,7 +1,9 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { engineWithoutShapes } from './serve/engine.mjs';
+import { hosting } from './serve/hosting.mjs';
 import { changes, notices } from './serve/notices.mjs';
+import { offline, WORKER } from './serve/offline.mjs';
 
 /** The build tool's list of what it took in; it does not stay in what is served. */
 const LIST = 'taken.json';
@@ -20,10 +22,12 @@ const withoutUnused = (): Plugin => ({
   },
 });
 
+const here = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
+
 export default defineConfig({
-  root: fileURLToPath(new URL('.', import.meta.url)),
+  root: here('.'),
   base: './',
-  plugins: [withoutUnused(), engineWithoutShapes(), notices(LIST), changes()],
+  plugins: [withoutUnused(), engineWithoutShapes(), notices(LIST), changes(), hosting(), offline()],
   // The life run's worker is a module too.
   worker: { format: 'es' },
   build: {
@@ -32,6 +36,13 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     target: 'es2022',
+    rollupOptions: {
+      input: { index: here('index.html'), offline: here('offline/worker.ts') },
+      output: {
+        // A worker is known by its address: it may not change with its content.
+        entryFileNames: ({ name }) => (name === 'offline' ? WORKER : 'assets/[name]-[hash].js'),
+      },
+    },
     license: { fileName: LIST },
     chunkSizeWarningLimit: 900,
   },

@@ -43,7 +43,8 @@ export class Contexts {
   }
 
   async #made(options: BrowserContextOptions, full: boolean): Promise<BrowserContext> {
-    const context = await this.#browser.newContext(options);
+    // What is kept for times without a network would be fetched again by each test: offline.test.ts is for that.
+    const context = await this.#browser.newContext({ serviceWorkers: 'block', ...options });
     if (full) {
       await context.addInitScript(() => {
         try {

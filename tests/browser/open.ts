@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { serve } from '../../ui/serve/static.mjs';
 import { findBrowser } from '../run/browser.mjs';
 import { Contexts } from './contexts.ts';
@@ -60,15 +60,24 @@ export interface OpenBrowser {
   close(): Promise<void>;
 }
 
+/** The folder of the built page. */
+export function builtPage(): string {
+  const built = join(root, 'dist');
+  if (existsSync(join(built, 'index.html'))) return built;
+  throw new Error('The page is not built. Run npm run test:browser, or npm run build first.');
+}
+
+/** A browser on nothing yet. */
+export const startBrowser = async (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: process.env['TAKEUP_BROWSER'] || (await findBrowser()),
+    args: flags,
+  });
+
 /** Serves the built page by the project's own server and starts a browser on it. */
 export async function openBrowser(): Promise<OpenBrowser> {
-  const built = join(root, 'dist');
-  if (!existsSync(join(built, 'index.html'))) {
-    throw new Error('The page is not built. Run npm run test:browser, or npm run build first.');
-  }
-  const executablePath = process.env['TAKEUP_BROWSER'] || (await findBrowser());
-  const { server, address } = await serve(built, 0);
-  const browser = await chromium.launch({ executablePath, args: flags });
+  const { server, address } = await serve(builtPage(), 0);
+  const browser = await startBrowser();
   const contexts = new Contexts(browser, address);
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
@@ -109,6 +118,8 @@ export async function openBrowser(): Promise<OpenBrowser> {
     page.on('console', (message) => {
       const text = `${message.text()} (${message.location().url})`;
       if (message.type() === 'error') errors.push(`console: ${text}`);
+      // The test tool's own word for what contexts.ts asked of it.
+      if (text.startsWith('Service Worker registration blocked by Playwright')) return;
       if (message.type() === 'warning') warnings.push(text);
     });
     page.on('requestfailed', (request) => {

@@ -46,7 +46,7 @@ const page = [
 ];
 const pagePaths = page.map(([, path]) => `(^|/)${path}`);
 /** The server, the command line, the build's own configuration: not of the page. */
-const besides = '(^|/)ui/((serve|command)/|vite\\.config\\.ts$)';
+const besides = '(^|/)ui/((serve|command|offline)/|vite\\.config\\.ts$)';
 
 const pageForbidden = page.slice(0, -1).map(([place], i) => ({
   name: `ui-${place}-imports-later`,

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing } from 'lit';
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
@@ -70,6 +70,8 @@ export class TakeupApp extends LitElement {
   #frame = 0;
   #agreement = 0;
   #moves = false;
+  /** A newer page that is offered. */
+  #newer: TemplateResult | typeof nothing = nothing;
   #spaceHeld = false;
   readonly #mover = new FocusMover();
   /** What tells of shoes that bend; loaded when they are first asked for. */
@@ -255,7 +257,15 @@ export class TakeupApp extends LitElement {
     this.#moves = true;
     performance.mark('takeup moves');
     this.#stage()?.bringCard();
-    bringRest();
+    bringRest()
+      .then(async () => {
+        const { keepOffline } = await import('./offline.ts');
+        await keepOffline((newer) => {
+          this.#newer = newer;
+          this.requestUpdate();
+        });
+      })
+      .catch(() => undefined);
   }
 
   /** Shoes that bend, or are to bend, or no longer: their linings are seen to. */
@@ -633,7 +643,7 @@ export class TakeupApp extends LitElement {
         : guest !== nothing
           ? guest
           : carried;
-    return html`${this.#top(size)}${troubleBar(this.home)}
+    return html`${this.#top(size)}${troubleBar(this.home)}${this.#newer}
       <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>

@@ -13,11 +13,12 @@ export function troubleBar(home: Home): TemplateResult | typeof nothing {
 }
 
 export const troubleStyles = css`
-  .troubles { flex: none; background: var(--sheet); border-bottom: 2px solid var(--ink); }
-  .troubles p { display: flex; gap: 12px; align-items: center; margin: 0; padding: 6px 20px; font-size: 16px; line-height: 1.3; overflow-wrap: anywhere; }
+  .troubles, .newer { flex: none; background: var(--sheet); border-bottom: 2px solid var(--ink); }
+  .newer { border-bottom: 1px solid var(--rule); }
+  :is(.troubles, .newer) p { display: flex; gap: 12px; align-items: center; margin: 0; padding: 6px 20px; font-size: 16px; line-height: 1.3; overflow-wrap: anywhere; }
   .troubles p + p { border-top: 1px solid var(--rule); }
   .troubles svg { flex: none; width: 26px; height: 24px; }
-  .troubles span { flex: 1; min-width: 0; }
-  .troubles button { flex: none; border: 2px solid var(--ink); background: var(--sheet); min-height: 34px; padding: 0 14px; }
-  @media ${NARROW} { .troubles p { flex-wrap: wrap; } .troubles button { min-height: 56px; flex: 1 0 100%; } }
+  :is(.troubles, .newer) span { flex: 1; min-width: 0; }
+  :is(.troubles, .newer) button { flex: none; border: 2px solid var(--ink); background: var(--sheet); min-height: 34px; padding: 0 14px; }
+  @media ${NARROW} { :is(.troubles, .newer) p { flex-wrap: wrap; } :is(.troubles, .newer) button { min-height: 56px; flex: 1 0 100%; } }
 `;

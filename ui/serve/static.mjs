@@ -5,6 +5,7 @@ import { createServer, STATUS_CODES } from 'node:http';
 import { extname, join, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { brotliCompress, constants, gzip } from 'node:zlib';
+import { HEADERS, NOT_FRAMED, POLICY } from './policy.mjs';
 
 /** @type {Record<string, string>} */
 const types = {
@@ -22,13 +23,8 @@ const types = {
 /** On every answer, whatever was asked. */
 const always = {
   'cache-control': 'no-cache',
-  'content-security-policy':
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
-  // No page of another site may load anything from here, nor keep a hand on the page's window.
-  'cross-origin-opener-policy': 'same-origin',
-  'cross-origin-resource-policy': 'same-origin',
-  'referrer-policy': 'no-referrer',
-  'x-content-type-options': 'nosniff',
+  'content-security-policy': `${POLICY}; ${NOT_FRAMED}`,
+  ...HEADERS,
 };
 
 /**
