@@ -45,6 +45,11 @@ export class Contexts {
   async #made(options: BrowserContextOptions, full: boolean): Promise<BrowserContext> {
     // What is kept for times without a network would be fetched again by each test: offline.test.ts is for that.
     const context = await this.#browser.newContext({ serviceWorkers: 'block', ...options });
+    // Its own dialogs for files stand outside of the page, where no test can press anything.
+    await context.addInitScript(() => {
+      for (const way of ['showSaveFilePicker', 'showOpenFilePicker'])
+        Reflect.deleteProperty(globalThis, way);
+    });
     if (full) {
       await context.addInitScript(() => {
         try {

@@ -64,6 +64,7 @@ const page = [
   ['session', 'record/home.ts'],
   ['pieces', 'pieces/planted.ts'],
   ['stations', 'stations/planted/index.ts'],
+  ['away', 'away/planted.ts'],
   ['app', 'app/planted.ts'],
   ['main', 'main.ts'],
 ] as const;

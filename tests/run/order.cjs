@@ -41,6 +41,7 @@ const page = [
   ['session', 'ui/(session|life-play|lesson-hand|record/home)\\.ts$'],
   ['pieces', 'ui/(pieces|working)/'],
   ['stations', `ui/stations/(?!${parts})`],
+  ['away', 'ui/away/'],
   ['app', 'ui/app/'],
   ['main', 'ui/main\\.ts$'],
 ];

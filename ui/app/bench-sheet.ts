@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { icons } from '../pieces/icons.ts';
 import { standApart } from '../record/across.ts';
 import type { Home } from '../record/home.ts';
@@ -6,7 +7,6 @@ import type { LayerName, Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
 import { brakeOptions } from './brake-options.ts';
-import { dialogStyles } from './dialog-styles.ts';
 import { layerNames } from './layer-names.ts';
 import { momentFile, momentStyles } from './moment-file.ts';
 
@@ -18,7 +18,7 @@ const views: readonly [ThemeName, string][] = [
 /**
  * What stands on the bench and how it is shown, on one sheet: the brake, the view, the shoes, the
  * sound; on the phone the layers too. Fires `choose` with the key of another brake, and
- * `table` when all readings are asked for.
+ * `table`, `keys` and `away` when those are asked for.
  */
 export class BenchSheet extends LitElement {
   static override properties = {
@@ -106,6 +106,10 @@ export class BenchSheet extends LitElement {
             if (session.bending !== b) session.toggleBending();
           }}>${b ? 'That bend' : 'Rigid'}</button>`,
       )}</div><p>Shoes that bend: web and table of steel give as they really do, and everything is worked out with them, rigid figures beside. Worn linings are bedded in anew, and a life driven so far begins anew. Key b.</p></section>
+      <section><button aria-haspopup="dialog" @click=${() => {
+        this.close();
+        this.dispatchEvent(new Event('away'));
+      }}>Take away…</button><p>Pictures, figures, this moment for a phone, and more. Key e.</p></section>
       ${momentFile(session, this.home, () => this.close())}
       <section><button aria-haspopup="dialog" @click=${() => {
         this.close();

@@ -1,8 +1,8 @@
 import { css, html, LitElement } from 'lit';
+import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { stationNames } from '../record/moment.ts';
 import { stations } from '../stations/index.ts';
-import { dialogStyles } from './dialog-styles.ts';
 
 type Row = readonly [keys: string, does: string];
 
@@ -32,6 +32,7 @@ const desk: readonly (readonly [title: string, rows: readonly Row[]])[] = [
     'The page',
     [
       ['T', 'the table of all readings'],
+      ['E', 'take away what stands here: link, code, file and more'],
       ['M', 'what tells most, or all of it'],
       ['W', 'the wall, and back'],
       ['F', 'full screen'],

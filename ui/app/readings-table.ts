@@ -3,11 +3,11 @@ import { type Derivations, type Instant, type Reading, readingOf } from '../../s
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
+import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { Kept } from '../record/kept.ts';
 import type { Session } from '../session.ts';
 import { varyAsk } from '../stations/vary/part.ts';
-import { dialogStyles } from './dialog-styles.ts';
 import { withIndices } from './symbols.ts';
 
 type More = typeof import('./more-readings.ts');

@@ -2,7 +2,7 @@ import { type Instant, tiltOf } from '../../sim/index.ts';
 import { paceName } from '../pace.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
-import type { Zoom } from '../record/view.ts';
+import type { Layers, Zoom } from '../record/view.ts';
 import type { Session } from '../session.ts';
 import { edgeOn } from '../stage/edge-on.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
@@ -13,7 +13,7 @@ import { type Box, giveWay } from '../stage/settle.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
-import { themes } from '../theme.ts';
+import { type Theme, themes } from '../theme.ts';
 import { edgeBox } from './edge-card.ts';
 import { brakeView, lensFor, ZOOM_HIGH } from './layout.ts';
 
@@ -39,6 +39,15 @@ export interface StageAt {
   readonly bow?:
     | ((session: Session, input: StageInput) => Pick<Drawing, 'shapes' | 'labels'> | null)
     | undefined;
+  /** What leaves the page is of one moment: in place of the one that the session has now. */
+  readonly instant?: Instant;
+  /** Layers that are turned the other way for a sheet alone; loupe and edge-on go with the session. */
+  readonly layers?: Partial<Layers>;
+  readonly theme?: Theme;
+  /** Times larger words and heavier lines. */
+  readonly words?: number;
+  /** A sheet: nothing of the page lies over the drawing. */
+  readonly bare?: boolean;
 }
 
 /** A stage on which the brake and what a station lays over it stand one at a time. */
@@ -54,8 +63,9 @@ export function besideAt({ station, size, width }: StageAt): number {
 
 /** The view before any zoom. */
 export function homeAt(at: StageAt): View {
-  const { session, width, height, foot, size } = at;
-  return brakeView(session, width, height, foot, size, session.wall ? 0 : besideAt(at));
+  const { session, width, height, foot, size, words = 1 } = at;
+  const view = brakeView(session, width, height, foot, size, session.wall ? 0 : besideAt(at));
+  return words === 1 ? view : { ...view, k: view.k * words, text: view.text * words };
 }
 
 /** Is the brake a small key beside the loupe or the shoe edge-on, and so not zoomed? */
@@ -94,6 +104,7 @@ function edgeAt(at: StageAt, { brake, state, instant, view }: StageInput): Drawi
 /** What lies over the stage's drawing, px: the zoom's buttons (stage-view.ts gives them their place) and what a station lays beside the brake. */
 export function takenAt(at: StageAt): Box[] {
   const { width, height, foot, size, session } = at;
+  if (at.bare) return [];
   const out: Box[] = [];
   const share = session.wall || size === 'narrow' ? 0 : besideAt(at);
   if (share > 0) out.push({ left: width * (1 - share), top: 0, right: width, bottom: height });
@@ -115,7 +126,7 @@ const withShoes = ({ bending, bends }: Session, text: string): string =>
 /** What the brake is drawn from at an instant. */
 export function inputAt(at: StageAt, instant: Instant): StageInput {
   const { session, station } = at;
-  const { layers } = session;
+  const layers = { ...session.layers, ...at.layers };
   const view = viewAt(at);
   const small = keyIn(at, view);
   const age = session.clock - session.clickedAt;
@@ -137,7 +148,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
           heat: layers.heat,
         },
     view,
-    theme: themes[session.theme],
+    theme: at.theme ?? themes[session.theme],
     flash: Math.max(0, 1 - age / LIT),
     ...(session.revealed && station.namesOnly ? { only: session.revealed } : {}),
     ...(session.revealed ? { revealed: session.revealed } : {}),
@@ -170,7 +181,7 @@ export function drawStage(at: StageAt): {
   readonly numbered: boolean;
 } {
   const { session, station } = at;
-  const now = station.shown?.(session) ?? session.instant();
+  const now = at.instant ?? station.shown?.(session) ?? session.instant();
   const input = inputAt(at, station.drawn?.(session, now) ?? now);
   const plain = drawBrake(input);
   const extra = station.extra?.(session, input);

@@ -142,7 +142,7 @@ export class StageView extends LitElement {
   }
 
   /** What the drawing depends on beside the session. */
-  #at(): StageAt {
+  get at(): StageAt {
     const { session, station, foot, bow } = this;
     return { session, station, foot, bow, ...this.#size, size: pageSize(), zoom: this.#zoom };
   }
@@ -150,7 +150,7 @@ export class StageView extends LitElement {
   /** Where the counter's card sits, px; null without a loupe. */
   get cardAt(): Point | null {
     if (this.#size.width === 0) return null;
-    const at = this.#at();
+    const at = this.at;
     const lens = lensAt(at);
     if (!lens) return null;
     const instant = this.station.shown?.(this.session) ?? this.session.instant();
@@ -167,19 +167,19 @@ export class StageView extends LitElement {
       painter.setTheme(themes[session.theme]);
       this.#textsAt = 0;
     }
-    const { drawings, names, numbered } = drawStage(this.#at());
+    const { drawings, names, numbered } = drawStage(this.at);
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));
     // Texts at most ten times a second: their layout is the page's greatest cost.
     if (now - this.#textsAt >= 100) {
       this.#textsAt = now;
-      this.#shown = settle(drawings, takenAt(this.#at()));
+      this.#shown = settle(drawings, takenAt(this.at));
       this.#labels?.draw(this.#shown);
       if (this.#hover) this.#pointer.point(drawings, this.#hover);
       if (this.#hover || this.#pointer.at) this.requestUpdate();
       this.#names = names;
       this.#numbered = numbered;
-      if (isKey(this.#at()) !== this.#wasKey) this.requestUpdate();
+      if (isKey(this.at) !== this.#wasKey) this.requestUpdate();
     }
   }
 
@@ -212,9 +212,9 @@ export class StageView extends LitElement {
     if (next === 1) this.session.do(zoomTo, WHOLE);
     else {
       // The point under the pointer stays where it is.
-      const before = viewAt(this.#at());
+      const before = viewAt(this.at);
       const view = zoomView(before, next / this.#zoom.factor, at);
-      const home = homeAt(this.#at());
+      const home = homeAt(this.at);
       this.session.do(zoomTo, {
         factor: next,
         dx: view.origin[0] - home.origin[0],
@@ -309,7 +309,7 @@ export class StageView extends LitElement {
 
   /** A place of the screen in the brake, mm. */
   #mm(px: Point): Point {
-    return toMm(viewAt(this.#at()), this.#unmirrored(px));
+    return toMm(viewAt(this.at), this.#unmirrored(px));
   }
 
   #leave = (): void => {
@@ -362,7 +362,7 @@ export class StageView extends LitElement {
   #zoomButtons() {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
-    this.#wasKey = this.#size.width > 0 && isKey(this.#at());
+    this.#wasKey = this.#size.width > 0 && isKey(this.at);
     if (this.#wasKey) return nothing;
     return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--foot:${this.foot}px`}>
       <span aria-hidden="true">Zoom</span>

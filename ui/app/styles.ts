@@ -218,6 +218,8 @@ export const styles = css`
     .wearlog button, .hotdid, .hotverdict, .hotsum { font-size: 15px; }
     .seg.by button, .wearpages button { font-size: 14px; padding: 0 3px; }
   }
+  /* All tabs and all buttons: the mark alone says whose page it is. */
+  @media (min-width: 1260px) and (max-width: 1360px) { .brand { padding: 0 14px; } .brand span { display: none; } }
   @media ${BARRED} {
     .side { gap: 8px; }
     .h { padding: 8px 18px 9px; }

@@ -13,7 +13,7 @@ import { Home, type Opening } from '../record/home.ts';
 import { type StationId, stationNames } from '../record/moment.ts';
 import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
-import { icons, lens, mark } from '../pieces/icons.ts';
+import { away, icons, lens, mark } from '../pieces/icons.ts';
 import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
 import { type Entry, handsEntry, stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
@@ -332,6 +332,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 't' && !this.#covered) this.#openTable();
+    else if (e.key === 'e') this.#takeAway();
     else if (e.key === '?') this.#openKeys();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
@@ -420,6 +421,17 @@ export class TakeupApp extends LitElement {
     sheet?.open();
   }
 
+  /** What stands on the bench leaves it: loaded when it is first asked for. */
+  async #takeAway(): Promise<void> {
+    const { takeAway } = await import('./take-away.ts');
+    const [page, station, at] = [
+      this.#page(pageSize()),
+      this.#station(),
+      this.#stage()?.at ?? null,
+    ];
+    takeAway(this.renderRoot, { page, station, at, home: this.home, covered: this.#covered });
+  }
+
   /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
   async #openSheet(): Promise<void> {
     await import('./bench-sheet.ts');
@@ -483,9 +495,9 @@ export class TakeupApp extends LitElement {
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
-        <button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
+        ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label="Take away" title="Take away (e)" @click=${() => this.#takeAway()}>${away}${size === 'wide' ? 'Take away' : nothing}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()}></takeup-bench-sheet>
       <takeup-keys></takeup-keys>
       <takeup-readings .session=${session} .instant=${this.#instant} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }

@@ -18,6 +18,9 @@ export const icons: Readonly<Record<string, TemplateResult>> = {
 /** Ask. */
 export const lens = html`<svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true"><circle cx="10" cy="10" r="7" fill="none" stroke="currentColor" stroke-width="3" /><path d="M15.5 15.5L22 22" stroke="currentColor" stroke-width="3.4" /></svg>`;
 
+/** Take away: out of the tray. */
+export const away = html`<svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true"><path d="M3 13V21H21V13M12 16V4M6.5 9L12 3.5L17.5 9" fill="none" stroke="currentColor" stroke-width="2.8" /></svg>`;
+
 export const mark = html`<svg class="mark" viewBox="0 0 46 26" aria-hidden="true"><path d="M1 25V13L10 3V13L19 3V13L28 3V13L37 3V13L45 4V25Z" fill="currentColor" /></svg>`;
 
 /** Warning triangle, black on yellow. */

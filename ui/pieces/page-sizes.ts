@@ -23,7 +23,7 @@ export const NARROW_STAGE = 680;
 
 /** The compact page has room for its stations' names from here on, and for the list of brakes. */
 const TABS = '(min-width: 1260px)';
-const BRAKES = '(min-width: 1420px)';
+const BRAKES = '(min-width: 1470px)';
 
 const is = (condition: string): boolean => matchMedia(condition).matches;
 

@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { NARROW } from '../pieces/page-sizes.ts';
+import { NARROW } from './page-sizes.ts';
 
 /** Look of the sheets that open over the page: square, ruled, head and close button always in view. */
 export const dialogStyles = css`

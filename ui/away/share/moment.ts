@@ -1,0 +1,68 @@
+import { otherFile } from '../../record/file-kind.ts';
+import type { Home } from '../../record/home.ts';
+import { fromText, toText } from '../../record/json.ts';
+import { linkOf, MOST_LINK, sendable } from '../../record/link.ts';
+import type { Session } from '../../session.ts';
+import { type Kind, plainName, saveFile } from '../save.ts';
+
+/** What stands on the bench, to be sent: as a link, or as a file where it is too much for one. */
+
+/** Largest file that is read, bytes. */
+const MOST_FILE = 4 * 1024 * 1024;
+
+export const JSON_FILE: Kind = {
+  tells: 'Moment of the bench',
+  type: 'application/json',
+  endings: ['.json'],
+};
+
+/** The whole address that opens the moment elsewhere; null where it is too much for one. */
+export async function addressOf(session: Session): Promise<string | null> {
+  const link = await linkOf(session.moment);
+  return link.length > MOST_LINK ? null : `${location.origin}${location.pathname}${link}`;
+}
+
+/** @returns what to say */
+export async function copyLink(session: Session): Promise<string> {
+  const address = await addressOf(session);
+  if (address === null) return 'Too much for a link: save it as a file.';
+  try {
+    await navigator.clipboard.writeText(address);
+    return 'Link copied.';
+  } catch {
+    return 'The browser does not let the page copy: take the address from its own bar.';
+  }
+}
+
+export const momentName = ({ brake, station }: Session): string =>
+  `takeup-${plainName(brake.name)}-${station}.json`;
+
+export const momentBlob = ({ moment }: Session): Blob =>
+  new Blob([`${toText(sendable(moment))}\n`], { type: JSON_FILE.type });
+
+/** @returns what to say */
+export const saveMoment = (session: Session): Promise<string> =>
+  saveFile(momentName(session), JSON_FILE, momentBlob(session));
+
+/** Puts a moment's file on the bench; what is wrong with another stands on the page. */
+export async function openMoment(session: Session, home: Home, file: File): Promise<void> {
+  if (file.size > MOST_FILE) {
+    home.tell(`${file.name} was not opened: found ${file.size} bytes; allowed: ${MOST_FILE}.`);
+    return;
+  }
+  const text = await file.text();
+  const other = otherFile(text, 'moment');
+  if (other) {
+    home.tell(`${file.name} was not opened; nothing else has changed. ${other}`);
+    return;
+  }
+  const read = fromText(text);
+  if (read.ok) {
+    session.put({ ...read.moment, shelf: session.moment.shelf }, `${file.name} opened`);
+    return;
+  }
+  const [w] = read.wrong;
+  home.tell(
+    `${file.name} was not opened; nothing else has changed. ${w?.path || 'All of it'}: found ${w?.found}; allowed: ${w?.allowed}.`,
+  );
+}

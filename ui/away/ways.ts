@@ -1,0 +1,19 @@
+import type { Way } from './stand.ts';
+
+/**
+ * Everything that can be taken from the bench, in the order in which it is offered. A new one is a row here
+ * and an element that is handed the stand (`stand.ts`); nothing of it is loaded before it is chosen.
+ */
+export const ways: readonly [Way, ...Way[]] = [
+  {
+    id: 'share',
+    key: 'S',
+    name: 'Share',
+    tells: 'This moment as a link, as a code for a phone’s camera, or as a file.',
+    load: () => import('./share/share-way.ts'),
+    element: 'takeup-away-share',
+  },
+];
+
+/** The way of an id; the first for an unknown one. */
+export const wayOf = (id: string): Way => ways.find((w) => w.id === id) ?? ways[0];
