@@ -114,6 +114,7 @@ export { nearest } from './scene/nearest.ts';
 export { choice, count, list, part, words } from './scene/parts.ts';
 export { type ReadResult, readScene, readSceneText } from './scene/read.ts';
 export { type Scene, sceneSchema } from './scene/schema.ts';
+export { type AtTravel, atTravel, pressedTo } from './study/at-travel.ts';
 export {
   dutyEnergy,
   type SlowDowns,

@@ -4,6 +4,7 @@ import { icons } from '../pieces/icons.ts';
 import { standApart } from '../record/across.ts';
 import type { Home } from '../record/home.ts';
 import type { LayerName, Session } from '../session.ts';
+import { beside, keep } from '../stations/compare/wants.ts';
 import type { PageSize } from '../stations/station.ts';
 import type { ThemeName } from '../theme.ts';
 import { brakeOptions } from './brake-options.ts';
@@ -111,6 +112,13 @@ export class BenchSheet extends LitElement {
         this.close();
         this.dispatchEvent(new Event('away'));
       }}>Take away…</button><p>Pictures, figures, this moment for a phone, and more. Key e.</p></section>
+      <section><div class="lab" id="keeping">This moment</div><div class="seg" role="group" aria-labelledby="keeping"><button @click=${() => {
+        this.close();
+        session.do(keep);
+      }}>Keep as ghost</button><button @click=${() => {
+        this.close();
+        session.do(beside);
+      }}>Side by side</button></div><p>A kept moment is drawn thin and grey over what comes after, with its figures beside. Keys g and x.</p></section>
       ${momentFile(session, this.home, () => this.close())}
       <section><button aria-haspopup="dialog" @click=${() => {
         this.close();

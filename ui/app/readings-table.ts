@@ -25,6 +25,7 @@ export class ReadingsTable extends LitElement {
     session: { attribute: false },
     instant: { attribute: false },
     rigid: { attribute: false },
+    kept: { attribute: false },
     opened: { state: true },
     told: { state: true },
     panel: { state: true },
@@ -35,6 +36,8 @@ export class ReadingsTable extends LitElement {
   declare instant: Instant;
   /** The same with rigid shoes, where those on the stage bend. */
   declare rigid: readonly Reading[] | null;
+  /** The same of the moment that is kept, where one is. */
+  declare kept: readonly Reading[] | null;
   declare opened: boolean;
   /** Null until it is loaded. */
   declare told: More | null;
@@ -51,6 +54,7 @@ export class ReadingsTable extends LitElement {
     this.panel = null;
     this.working = new Set();
     this.rigid = null;
+    this.kept = null;
   }
 
   static override styles = [
@@ -82,6 +86,8 @@ export class ReadingsTable extends LitElement {
         tr.work { padding: 0 16px; }
         tr.work > td { grid-column: 1 / -1; min-width: 0; }
         td.r { grid-column: 2; }
+        td.k { grid-column: 2; font-size: 16px; color: var(--ink2); }
+        td.k::before { content: 'kept '; font-size: 14px; font-weight: 540; }
         td.r::before { content: 'rigid '; font-size: 14px; font-weight: 540; }
         .f { min-width: 0; }
         svg { font-size: 24px; }
@@ -145,19 +151,24 @@ export class ReadingsTable extends LitElement {
     return html`<tr class="work" data-working=${r.key}><td colspan=${columns} @reading=${(e: CustomEvent<string>) => this.#goTo(e.detail)}>${panel.workingPanel(this.session, this.instant, r, work)}</td></tr>`;
   }
 
-  /** @param rigid the same with rigid shoes, in a column of their own */
+  /** @param rigid the same with rigid shoes, in a column of their own; @param kept the same of a kept moment, in theirs */
   #rows(
     title: string,
     list: readonly Reading[],
     work: () => Derivations,
     rigid: readonly Reading[] | null = null,
+    kept: readonly Reading[] | null = null,
   ): TemplateResult {
+    const was = (r: Reading): TemplateResult => {
+      const found = kept?.find((k) => k.key === r.key);
+      return html`<td class="v k">${found && kept ? number(this.#told(found, kept), r.digits) : '–'}</td>`;
+    };
     const head = (text: string) => html`<th scope="col">${text}</th>`;
-    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', ...(rigid ? ['Shoes bend', 'Rigid'] : ['Value']), 'What it means', 'From'].map(head)}</tr></thead>
+    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', ...(kept ? ['Kept'] : []), ...(rigid ? ['Shoes bend', 'Rigid'] : ['Value']), 'What it means', 'From'].map(head)}</tr></thead>
       <tbody>${list.map((r) => {
         const value = this.#told(r, list);
-        return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button><button class="if wk" aria-expanded=${this.working.has(r.key)} @click=${() => this.#toggle(r.key)}>Working<span class="hidden"> of ${r.name}${r.side ? `, ${r.side}` : ''}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>${this.#work(r, rigid ? 5 : 4, work)}`;
+        return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>${kept ? was(r) : nothing}
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button><button class="if wk" aria-expanded=${this.working.has(r.key)} @click=${() => this.#toggle(r.key)}>Working<span class="hidden"> of ${r.name}${r.side ? `, ${r.side}` : ''}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>${this.#work(r, 4 + (rigid ? 1 : 0) + (kept ? 1 : 0), work)}`;
       })}</tbody></table>`;
   }
 
@@ -191,7 +202,7 @@ export class ReadingsTable extends LitElement {
       <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.readings(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid)}${this.told ? html`${this.told.ownRows(session, instant)}${this.#worked(this.told)}` : nothing}`
+          ? html`${this.#rows('Now', session.readings(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid, this.kept)}${this.told ? html`${this.told.ownRows(session, instant)}${this.#worked(this.told)}` : nothing}`
           : nothing
       }
     </dialog>`;

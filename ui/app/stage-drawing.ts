@@ -109,7 +109,7 @@ export function takenAt(at: StageAt): Box[] {
   const share = session.wall || size === 'narrow' ? 0 : besideAt(at);
   if (share > 0) out.push({ left: width * (1 - share), top: 0, right: width, bottom: height });
   if (foot > 0) out.push({ left: 0, top: height - foot, right: width, bottom: height });
-  if (session.wall || isKey(at)) return out;
+  if (session.wall || isKey(at) || at.station.draws) return out;
   const [left, top, wide, high] =
     size === 'narrow'
       ? [0, height - foot - ZOOM_HIGH, 168, ZOOM_HIGH]
@@ -181,6 +181,8 @@ export function drawStage(at: StageAt): {
   readonly numbered: boolean;
 } {
   const { session, station } = at;
+  const own = station.draws?.(session, at);
+  if (own) return { drawings: own, names: [], numbered: false };
   const now = at.instant ?? station.shown?.(session) ?? session.instant();
   const input = inputAt(at, station.drawn?.(session, now) ?? now);
   const plain = drawBrake(input);

@@ -363,7 +363,7 @@ export class StageView extends LitElement {
     const zoomed = this.#zoom.factor > 1;
     if (this.session.wall && !zoomed) return nothing;
     this.#wasKey = this.#size.width > 0 && isKey(this.at);
-    if (this.#wasKey) return nothing;
+    if (this.#wasKey || this.station.draws) return nothing;
     return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--foot:${this.foot}px`}>
       <span aria-hidden="true">Zoom</span>
       <button class="sign" aria-label="Zoom out" title="Zoom out (−)" aria-disabled=${!zoomed} @click=${() => this.zoom(1 / ZOOM)}>−</button>

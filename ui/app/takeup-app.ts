@@ -15,6 +15,8 @@ import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { away, icons, lens, mark } from '../pieces/icons.ts';
 import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
+import type { StageInput } from '../stage/scene.ts';
+import type { Drawing } from '../stage/shapes.ts';
 import { type Entry, handsEntry, stationOf, stations } from '../stations/index.ts';
 import type { PageSize, PageView, Station } from '../stations/station.ts';
 import { type ThemeName, themeCss, themes } from '../theme.ts';
@@ -27,7 +29,6 @@ import { guestBar, guestStyles } from './guest-bar.ts';
 import type { KeysSheet } from './keys-sheet.ts';
 import { layerNames } from './layer-names.ts';
 import { footOf } from './layout.ts';
-import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
 import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import { bring, bringRest, ready } from './waiting.ts';
@@ -37,6 +38,8 @@ import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
+
+type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
 /** What was scrolled before a reload is waited for so many frames. */
 const SCROLL_FRAMES = 300;
@@ -53,14 +56,7 @@ const LONG_CARD = 100;
 
 /** Only wires: stations, stage, keys and the frame loop around one session. */
 export class TakeupApp extends LitElement {
-  static override styles = [
-    styles,
-    namesStyles,
-    edgeStyles,
-    guestStyles,
-    undoStyles,
-    troubleStyles,
-  ];
+  static override styles = [styles, edgeStyles, guestStyles, undoStyles, troubleStyles];
   readonly session: Session;
   readonly home: Home;
   readonly full = new Fullness(storeOf());
@@ -77,6 +73,8 @@ export class TakeupApp extends LitElement {
   /** What tells of shoes that bend; loaded when they are first asked for. */
   #bending: typeof import('./bending.ts').shoesThatBend | null = null;
   #bendingCalled = false;
+  /** Names and kept moments: loaded when first wanted. */
+  #kit: typeof import('./class-kit.ts').classKit | null = null;
   /** What those who hear the page are told now. */
   #told = '';
   readonly #announcer: Announcer;
@@ -243,6 +241,7 @@ export class TakeupApp extends LitElement {
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
       this.#bend(now);
+      if (this.session.layers.names || this.session.moment.parts.compare.kept) this.#bringKit();
       this.#instant = this.#seen();
       this.#told = this.#announcer.hear(now / 1000, this.session);
       this.#agreement =
@@ -259,6 +258,7 @@ export class TakeupApp extends LitElement {
     this.#stage()?.bringCard();
     bringRest()
       .then(async () => {
+        this.#bringKit();
         const { keepOffline } = await import('./offline.ts');
         await keepOffline((newer) => {
           this.#newer = newer;
@@ -287,6 +287,33 @@ export class TakeupApp extends LitElement {
       },
     );
   }
+
+  #kitCalled = false;
+
+  /** What a class asks for beside the brake; what fails is asked for again. */
+  #bringKit(then?: (kit: typeof import('./class-kit.ts').classKit) => void): void {
+    if (this.#kit) then?.(this.#kit);
+    if (this.#kit || (this.#kitCalled && !then)) return;
+    this.#kitCalled = true;
+    import('./class-kit.ts').then(
+      ({ classKit }) => {
+        if (!this.#kit)
+          for (const { styleSheet } of classKit.styles)
+            if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
+        this.#kit = classKit;
+        then?.(classKit);
+      },
+      () => {
+        this.#kitCalled = false;
+      },
+    );
+  }
+
+  /** What is drawn over the brake by what is loaded later. */
+  readonly #bow = (session: Session, input: StageInput): Drawn | null => {
+    const bow = this.#bending?.bow(session, input) ?? null;
+    return this.#kit ? this.#kit.over(session, input, bow) : bow;
+  };
 
   /** The moment on the stage: the station's own, or that of the moving brake. */
   #seen(): Instant {
@@ -330,7 +357,8 @@ export class TakeupApp extends LitElement {
     else if (e.key === ']') session.goAt(slower(session.pace, -1));
     else if (e.key === 'Escape' && session.back.look) session.back.end();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
-    else if (e.key === 'n') revealNext(session, this.#stage()?.names ?? []);
+    else if (e.key === 'n') this.#kit?.revealNext(session, this.#stage()?.names ?? []);
+    else if (e.key === 'g') this.#bringKit((kit) => kit.keepNow(session));
     else if (e.key === 't' && !this.#covered) this.#openTable();
     else if (e.key === 'e') this.#takeAway();
     else if (e.key === '?') this.#openKeys();
@@ -499,18 +527,19 @@ export class TakeupApp extends LitElement {
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()}></takeup-bench-sheet>
       <takeup-keys></takeup-keys>
-      <takeup-readings .session=${session} .instant=${this.#instant} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
+      <takeup-readings .session=${session} .instant=${this.#instant} .kept=${this.#kit?.keptReadings(session) ?? null} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
 
   #layers() {
     const { session } = this;
-    const whole = layerNames(session);
+    const { layers } = this.#station();
+    const whole = layerNames(session).filter(([name]) => layers?.includes(name) ?? true);
     const { full } = this.full;
     const all = full ? whole : whole.filter(([name], i) => i < FEW_LAYERS || session.layers[name]);
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
     if (session.bending) on.push('shoes that bend (b)');
     return html`<div class="show" role="group" aria-label="Show">${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
-      ${full ? nothing : html`<button class="more" title="All layers, readings and steps of time (m)" @click=${() => this.full.turn()}>More</button>`}
+      ${full ? (this.#station().draws ? nothing : this.#kit?.keepButton(session)) : html`<button class="more" title="All layers, readings and steps of time (m)" @click=${() => this.full.turn()}>More</button>`}
       <div class="says">On: ${on.join(', ') || 'nothing'}</div></div>`;
   }
 
@@ -627,7 +656,7 @@ export class TakeupApp extends LitElement {
       station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
     return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
-          <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bending?.bow}></takeup-stage>
+          <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bow}></takeup-stage>
         </section>
         ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
@@ -659,10 +688,10 @@ export class TakeupApp extends LitElement {
       <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
-          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bending?.bow}></takeup-stage>
+          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
-          ${size === 'narrow' || this.#stage()?.numbered ? nothing : namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
+          ${size === 'narrow' || this.#stage()?.numbered ? nothing : this.#kit?.namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
           ${this.#over(page, station)}
           ${this.#pressPanel(size)}
           ${undone(session, this.#foot(size))}
@@ -670,7 +699,8 @@ export class TakeupApp extends LitElement {
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
-          ${size === 'narrow' || this.#stage()?.numbered ? namesList(session, this.#stage()?.names ?? []) : nothing}
+          ${size === 'narrow' || this.#stage()?.numbered ? this.#kit?.namesList(session, this.#stage()?.names ?? []) : nothing}
+          ${this.#kit?.keptBeside(session, this.#instant, station)}
           ${this.#bending?.beside(session, this.#instant, station)}
           ${station.side(page)}${this.#moreOrLess(station)}
           ${station.controls(page)}

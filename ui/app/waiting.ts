@@ -60,6 +60,7 @@ export async function bringRest(): Promise<void> {
     import('../pieces/look-back-rows.ts'),
     import('./readings-table.ts').then(({ loadMore }) => loadMore()),
     import('./bending.ts'),
+    import('./class-kit.ts'),
   ]);
   performance.mark('takeup whole');
 }

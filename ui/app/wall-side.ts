@@ -98,10 +98,12 @@ export function wallSide(
       ${
         beside
           ? html`<p class="besides">${beside}</p>`
-          : html`<div class="layers" role="group" aria-label="Show">${wallLayers.map(
-              ([key, layer, name]) =>
-                html`<button class=${session.layers[layer] ? 'on' : ''} aria-pressed=${session.layers[layer]} @click=${() => session.toggle(layer)}>${letters ? html`<kbd>${key}</kbd>` : nothing}${name}</button>`,
-            )}</div>`
+          : html`<div class="layers" role="group" aria-label="Show">${wallLayers
+              .filter(([, layer]) => station.layers?.includes(layer) ?? true)
+              .map(
+                ([key, layer, name]) =>
+                  html`<button class=${session.layers[layer] ? 'on' : ''} aria-pressed=${session.layers[layer]} @click=${() => session.toggle(layer)}>${letters ? html`<kbd>${key}</kbd>` : nothing}${name}</button>`,
+              )}</div>`
       }
       <div class="hands">
         ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}

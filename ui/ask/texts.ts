@@ -42,6 +42,10 @@ export const stationTexts: Readonly<Partial<Record<StationId, Text>>> = {
     title: 'What if: change one thing',
     text: 'Any size over a range, what follows as a curve, and the brake of any point.',
   },
+  compare: {
+    title: 'Compare: two brakes, one pedal',
+    text: 'Forward against backward, hot against cold, new against worn, tooth by tooth, side by side.',
+  },
   kind: {
     title: 'Which kind is yours?',
     text: 'Pictures of kinds and adjusters, and what carries over.',

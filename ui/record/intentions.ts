@@ -1,6 +1,7 @@
 import * as lessonWants from '../lessons/wants.ts';
 import * as ask from '../stations/ask/part.ts';
 import * as askWants from '../stations/ask/wants.ts';
+import * as compare from '../stations/compare/wants.ts';
 import * as drum from '../stations/drum-off/part.ts';
 import * as faults from '../stations/faults/part.ts';
 import * as inspect from '../stations/inspect/part.ts';
@@ -33,6 +34,7 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   hands,
   walk,
   wear,
+  compare,
   drum,
   park,
   inspect,

@@ -1,5 +1,6 @@
 import type { Turning } from '../../sim/index.ts';
 import type { AskPart } from '../stations/ask/part.ts';
+import type { ComparePart } from '../stations/compare/part.ts';
 import type { DrumPart } from '../stations/drum-off/part.ts';
 import type { FaultsPart } from '../stations/faults/part.ts';
 import type { InspectPart } from '../stations/inspect/part.ts';
@@ -38,6 +39,7 @@ export const stationIds = [
   'lessons',
   'vary',
   'order',
+  'compare',
 ] as const;
 export type StationId = (typeof stationIds)[number];
 
@@ -59,6 +61,7 @@ export const stationNames: Readonly<Record<StationId, string>> = {
   lessons: 'Lessons',
   vary: 'What if',
   order: 'In order',
+  compare: 'Compare',
 };
 
 /** What each station remembers; Apply has nothing of its own. */
@@ -79,6 +82,7 @@ export interface Parts {
   readonly lessons: LessonsPart;
   readonly vary: VaryPart;
   readonly order: OrderPart;
+  readonly compare: ComparePart;
 }
 
 /**

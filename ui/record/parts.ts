@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
 import { askPart } from '../stations/ask/part.ts';
+import { comparePart } from '../stations/compare/part.ts';
 import { drumPart } from '../stations/drum-off/part.ts';
 import { faultsPart } from '../stations/faults/part.ts';
 import { inspectPart } from '../stations/inspect/part.ts';
@@ -77,6 +78,9 @@ export const parts: { readonly [K in StationId]: Part<Parts[K]> } = {
   },
   get order() {
     return orderPart;
+  },
+  get compare() {
+    return comparePart;
   },
 };
 

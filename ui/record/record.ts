@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
 import { isFault } from '../../sim/workshop/index.ts';
+import { NOT_KEPT } from '../stations/compare/part.ts';
 import { NO_LESSONS } from '../stations/lessons/part.ts';
 import { NOT_BEGUN } from '../stations/order/part.ts';
 import { NO_VARY } from '../stations/vary/part.ts';
@@ -34,6 +35,7 @@ const partsSchema: v.GenericSchema<unknown, Parts> = v.strictObject({
   lessons: v.optional(parts.lessons.schema, NO_LESSONS),
   vary: v.optional(parts.vary.schema, NO_VARY),
   order: v.optional(parts.order.schema, NOT_BEGUN),
+  compare: v.optional(parts.compare.schema, NOT_KEPT),
 });
 
 const turning = v.picklist([1, 0, -1] as const);
@@ -154,6 +156,10 @@ function benchWrong(path: string, bench: Bench, shelf: Shelf): Wrong[] {
 /** Fits the record together? Every state its brake, the guest its place. */
 function unsound(m: Moment): Wrong[] {
   const out = benchWrong('bench', m.bench, m.shelf);
+  for (const one of ['kept', 'other'] as const) {
+    const kept = m.parts.compare[one];
+    if (kept) out.push(...benchWrong(`parts.compare.${one}.bench`, kept.bench, m.shelf));
+  }
   if (!m.guest) return out;
   out.push(...benchWrong('guest.mine.bench', m.guest.mine.bench, m.shelf));
   if (!m.guest.stands.includes(m.station)) {

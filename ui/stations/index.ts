@@ -103,6 +103,12 @@ export const stations: readonly [Entry, ...Entry[]] = [
     noTab: true,
     load: async () => (await import('./order/index.ts')).orderStation,
   },
+  {
+    id: 'compare',
+    key: 'x',
+    noTab: true,
+    load: async () => (await import('./compare/index.ts')).compare,
+  },
 ];
 
 /** Hands in the brake take the place of a station while they are open. */

@@ -3,11 +3,11 @@ import type { Instant, MotionPress, Point } from '../../sim/index.ts';
 import type { Find } from '../pieces/cells.ts';
 import type { PageSize } from '../pieces/page-sizes.ts';
 import type { StationId } from '../record/moment.ts';
-import type { Session } from '../session.ts';
+import type { LayerName, Session } from '../session.ts';
 import type { Pointed } from '../stage/hit.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import type { StageInput } from '../stage/scene.ts';
-import type { Label, Shape } from '../stage/shapes.ts';
+import type { Drawing, Label, Shape } from '../stage/shapes.ts';
 
 export type { PageSize } from '../pieces/page-sizes.ts';
 
@@ -35,6 +35,14 @@ export interface Taker {
   down(session: Session, at: Point, part: Pointed | null, finger: number): boolean;
   move(session: Session, at: Point, finger: number): void;
   up(session: Session, finger: number): void;
+}
+
+/** The stage's size, px, and what is kept free at its foot. */
+export interface StageSize {
+  readonly width: number;
+  readonly height: number;
+  readonly foot: number;
+  readonly size: PageSize;
 }
 
 /** A large button of the wall. */
@@ -112,6 +120,10 @@ export interface Station {
   over?(page: PageView): TemplateResult;
   /** The moment that the stage shows, where it is not the moving brake's. */
   shown?(session: Session): Instant | null;
+  /** Draws the whole stage itself, from the lowest drawing to the topmost, px of the stage. */
+  draws?(session: Session, stage: StageSize): readonly Drawing[];
+  /** The only layers that its stage can show. */
+  readonly layers?: readonly LayerName[];
   /** Shapes and labels drawn on the brake, over its own layers. */
   extra?(
     session: Session,

@@ -17,6 +17,7 @@ import {
 import { shipped } from '../../../ui/lessons/library.ts';
 import { runStep } from '../../../ui/lessons/run.ts';
 import { questions } from '../../../ui/questions/index.ts';
+import { freshBench } from '../../../ui/record/bench.ts';
 import { brakeOf, read } from '../../../ui/record/derive.ts';
 import { handParts, secondParts } from '../../../ui/record/hands.ts';
 import { intentions } from '../../../ui/record/intentions.ts';
@@ -387,6 +388,28 @@ export const asked: Readonly<Record<string, Asked>> = {
     ]),
   ],
   'start.go': (_m, c) => [c.of(ways)],
+  'compare.keep': nothing,
+  'compare.forget': nothing,
+  'compare.ghost': flag,
+  'compare.open': nothing,
+  'compare.pair': (m, c) => {
+    const kept = () => ({
+      bench: {
+        ...freshBench(m.bench.brake, state(m, c)),
+        fault: m.bench.fault,
+        adjuster: m.bench.adjuster,
+      },
+      turning: c.of([1, 0, -1]),
+      bending: c.yes(),
+      pedal: c.real(0, 80),
+      cable: c.real(0, 900),
+    });
+    return [c.of(texts), kept(), c.yes() ? kept() : null];
+  },
+  'compare.swap': nothing,
+  'compare.take': nothing,
+  'compare.push': (_m, c) => [c.real(-10, 300)],
+  'compare.by': (_m, c) => [c.of(['travel', 'pressure'])],
   'order.page': (_m, c) => [c.of(orderPages)],
   'order.worn': nothing,
   'order.go': (_m, c) => [c.whole(-2, 22)],

@@ -138,6 +138,16 @@ export const stationsSaid: Readonly<Record<string, readonly string[]>> = {
     'when does a shoe lock itself at which friction',
     'formula with the numbers put in',
   ],
+  compare: [
+    'compare two brakes side by side',
+    'two brakes with one pedal',
+    'keep this as a ghost',
+    'show what it was before beside what it is now',
+    'new against worn side by side',
+    'hot brake next to a cold one',
+    'before and after side by side',
+    'difference between two brakes',
+  ],
   kind: [
     'which kind of drum brake is mine',
     'which type do I have',
