@@ -13,6 +13,14 @@ export const ways: readonly [Way, ...Way[]] = [
     load: () => import('./share/share-way.ts'),
     element: 'takeup-away-share',
   },
+  {
+    id: 'cut',
+    key: 'M',
+    name: 'Cut-out model',
+    tells: 'The brake as flat parts, to cut of card, plywood or acrylic: SVG, DXF, pages.',
+    load: () => import('./cut/cut-way.ts'),
+    element: 'takeup-away-cut',
+  },
 ];
 
 /** The way of an id; the first for an unknown one. */

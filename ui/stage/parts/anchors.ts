@@ -1,5 +1,5 @@
 import type { Brake, Point, Side } from '../../../sim/index.ts';
-import { add, angleOf, distance, mix, polar } from '../geometry.ts';
+import { add, angleOf, distance, type Frame, mix, polar } from '../geometry.ts';
 import type { PartId } from '../part-names.ts';
 import { circlePath, moved, type Path, polygon, polyline, trace } from '../path.ts';
 import { DASH, outlined, type Shape, stroked, WEIGHT } from '../shapes.ts';
@@ -40,10 +40,10 @@ function pin(brake: Brake, side: Side): Shape[] {
   ];
 }
 
-/** Block with the flat that a round heel slides on. */
-function abutment(brake: Brake, side: Side): Shape[] {
+/** Block with the flat that a round heel slides on, in its own frame, and where it stands. */
+export function abutmentBlock(brake: Brake, side: Side): { path: Path; place: Frame } | null {
   const { anchor } = brake.shoes[side];
-  if (anchor.kind !== 'abutment') return [];
+  if (anchor.kind !== 'abutment') return null;
   const across = anchor.heelRadius * 1.5;
   const deep = anchor.heelRadius * 1.1;
   const block = polygon([
@@ -53,8 +53,13 @@ function abutment(brake: Brake, side: Side): Shape[] {
     [-deep, -across],
   ]);
   const [x, y] = add(anchor.at, polar(1, anchor.normal), -anchor.heelRadius);
+  return { path: block, place: { angle: anchor.normal, x, y } };
+}
+
+function abutment(brake: Brake, side: Side): Shape[] {
+  const block = abutmentBlock(brake, side);
   const make = maker('anchors', 'abutment', ` ${side}`);
-  return [make(block, outlined('keeper', 1.7), { place: { angle: anchor.normal, x, y } })];
+  return block ? [make(block.path, outlined('keeper', 1.7), { place: block.place })] : [];
 }
 
 /** What the heels stand on: pins under a keeper, or abutments. */

@@ -82,6 +82,9 @@ export function leverEdge(brake: Brake, up: number): number {
 /** Outline of the lever in the reference pose, for a picture of it alone. */
 export const leverBody = (brake: Brake): Path => leverPaths(brake).body;
 
+/** Outline of its stop, which rests on the rear web. */
+export const leverStop = (brake: Brake): Path => leverPaths(brake).stop;
+
 /** Lever and cable, behind the rear web. */
 export function parkingLever(brake: Brake, place: Frame): Shape[] {
   const paths = leverPaths(brake);

@@ -14,7 +14,7 @@ import { maker } from './make.ts';
 import { webPath, webRadius } from './web.ts';
 
 /** Radius of a spring hole and of a hold-down's cup, mm: usual sizes, drawn only. */
-const SPRING_HOLE = 2;
+export const SPRING_HOLE = 2;
 const CUP = 5.8;
 
 interface ShoePaths {
@@ -25,21 +25,26 @@ interface ShoePaths {
 }
 const kept = new WeakMap<Shoe, ShoePaths>();
 
+/** The table in section, reference coordinates. */
+export function tablePath(shoe: Shoe): Path {
+  const inner = webRadius(shoe);
+  const [from, to] = shoe.steel.tableArc;
+  return trace()
+    .arc([0, 0], inner + shoe.steel.tableThickness, from, to)
+    .arc([0, 0], inner, to, from)
+    .close().path;
+}
+
 function shoePaths(brake: Brake, shoe: Shoe): ShoePaths {
   const seen = kept.get(shoe);
   if (seen) return seen;
-  const inner = webRadius(shoe);
-  const [from, to] = shoe.steel.tableArc;
   const [hx, hy] = shoe.holdDown.at;
   const made: ShoePaths = {
     web: [
       ...webPath(brake, shoe),
       ...shoe.webHoles.flatMap((hole) => [...circlePath(hole.at, hole.radius)]),
     ],
-    table: trace()
-      .arc([0, 0], inner + shoe.steel.tableThickness, from, to)
-      .arc([0, 0], inner, to, from)
-      .close().path,
+    table: tablePath(shoe),
     holes: springHoles(brake, shoe.side).map((at) => circlePath(at, SPRING_HOLE)),
     holdDown: [
       circlePath([hx, hy], CUP),
@@ -61,7 +66,7 @@ export function windowBox(brake: Brake): { left: number; right: number; y: numbe
   return { left, right: left + lever.window.x + lostMotion, y: finger - 0.28 };
 }
 
-const springHoles = (brake: Brake, side: Side): Point[] =>
+export const springHoles = (brake: Brake, side: Side): Point[] =>
   brake.springs.flatMap(({ ends }) => ends.flatMap((end) => (end.on === side ? [end.at] : [])));
 
 /** One shoe where it stands: web with its holes, table, lining from its true profile. */

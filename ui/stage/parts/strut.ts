@@ -26,7 +26,8 @@ const TONGUE = { half: 2, length: 8.5 };
 /** Sizes scale with the radius of the teeth: u = 1 at 27 mm. */
 const unit = (lever: LeverForm): number => lever.toothRadius / 27;
 
-interface StrutPaths {
+/** The strut's own outlines, in the reference pose; the lever's in its own frame. */
+export interface StrutPaths {
   /** Behind the lever: from the bar down to the block. */
   readonly plate: Path;
   readonly block: Path;
@@ -38,6 +39,8 @@ interface StrutPaths {
   /** Along the steep face of the strut's tooth, on the strut's side of it: lit when the lever hits. */
   readonly edge: Path;
   readonly window: Path;
+  /** Middle lines of the slot for the lever's pin, and of the long hole in the bar. */
+  readonly ways: Readonly<Record<'pin' | 'bar', readonly [Point, Point]>>;
   /** Coil of the lever's spring, on the strut. */
   readonly stud: Point;
   /** Ends of the strut spring: on the strut, and on the rear web. */
@@ -47,7 +50,7 @@ interface StrutPaths {
 /** Where the coil of the lever's spring sits, from the pin, where no scene tells it. */
 const STUD: Point = [17.5, -1];
 
-const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
+export const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
   const lever = leverForm(brake);
   const block = blockOf(brake);
   if (!lever || !block) return null;
@@ -58,6 +61,10 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
   const [nx, ny] = brake.shoes.rear.strutSeat;
   const start = from([13, 0])[0];
   const { outer, hole } = leverOutline(lever);
+  const ways = {
+    pin: [at([0, -0.2]), at([0, toothHeight + 0.7])],
+    bar: [mix([start, ny], [nx, ny], 0.2), mix([start, ny], [nx, ny], 0.63)],
+  } as const;
   return {
     plate: polygon([
       [start, ny + BAR],
@@ -77,12 +84,13 @@ const strutPaths = perBrake((brake: Brake): StrutPaths | null => {
         .line(at([-block.half, block.foot]))
         .close().path,
     ],
-    bar: barPath(brake, lever, start),
-    slot: slotPath(at([0, -0.2]), at([0, toothHeight + 0.7]), 1.75 * u),
+    bar: barPath(brake, lever, start, ways.bar),
+    slot: slotPath(...ways.pin, 1.75 * u),
     pin: circlePath([0, 0], PIN * u),
     lever: [...polygon(outer), ...(hole.length ? polygon(hole) : [])],
     edge: polygon(edgeOf(block.tooth).map(at)),
     window: windowPath(brake),
+    ways,
     stud: lever.spring.at ? at(lever.spring.at) : from(STUD),
     spring: [
       [mix([start, ny], [nx, ny], 0.537)[0], ny - 2.1],
@@ -109,7 +117,12 @@ function edgeOf([foot, tip, face]: Block['tooth']): readonly Point[] {
 }
 
 /** Bar to the rear seat, and below its front end the cheek over the lever, with the slot for its pin. */
-function barPath(brake: Brake, lever: LeverForm, start: number): Path {
+function barPath(
+  brake: Brake,
+  lever: LeverForm,
+  start: number,
+  hole: StrutPaths['ways']['bar'],
+): Path {
   const u = unit(lever);
   const [nx, ny] = brake.shoes.rear.strutSeat;
   const [px, py] = lever.pin;
@@ -128,7 +141,7 @@ function barPath(brake: Brake, lever: LeverForm, start: number): Path {
       .line([nx, ny - BAR])
       .line([nx, ny - TONGUE.half], [nx + TONGUE.length, ny - TONGUE.half])
       .close().path,
-    ...slotPath(mix([start, ny], [nx, ny], 0.2), mix([start, ny], [nx, ny], 0.63), 1.7),
+    ...slotPath(...hole, 1.7),
     ...circlePath(mix([start, ny], [nx, ny], 0.9), 1.5),
   ];
 }
