@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, mergeConfig, type Plugin, type UserConfig } from 'vite';
 import { engineWithoutShapes } from './serve/engine.mjs';
 import { hosting } from './serve/hosting.mjs';
 import { changes, notices } from './serve/notices.mjs';
@@ -35,7 +35,8 @@ const pagesWithoutPictures = (): Plugin => ({
   load: { filter: { id: /^\0none$/ }, handler: () => 'export default null;' },
 });
 
-export default defineConfig({
+/** What the page (this file) and the one file of it (one-file.config.ts) are built by alike. */
+export const building: UserConfig = {
   root: here('.'),
   base: './',
   plugins: [
@@ -44,25 +45,34 @@ export default defineConfig({
     engineWithoutShapes(),
     notices(LIST),
     changes(),
-    hosting(),
-    offline(),
   ],
   // The life run's worker is a module too.
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
-    emptyOutDir: true,
-    assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     target: 'es2022',
-    rollupOptions: {
-      input: { index: here('index.html'), offline: here('offline/worker.ts') },
-      output: {
-        // A worker is known by its address: it may not change with its content.
-        entryFileNames: ({ name }) => (name === 'offline' ? WORKER : 'assets/[name]-[hash].js'),
-      },
-    },
     license: { fileName: LIST },
     chunkSizeWarningLimit: 900,
+    // On a busy machine it would tell how long it took.
+    rollupOptions: { checks: { pluginTimings: false } },
   },
-});
+};
+
+export default defineConfig(
+  mergeConfig(building, {
+    plugins: [hosting(), offline()],
+    build: {
+      emptyOutDir: true,
+      assetsInlineLimit: 0,
+      rollupOptions: {
+        input: { index: here('index.html'), offline: here('offline/worker.ts') },
+        output: {
+          // A worker is known by its address: it may not change with its content.
+          entryFileNames: ({ name }: { name: string }) =>
+            name === 'offline' ? WORKER : 'assets/[name]-[hash].js',
+        },
+      },
+    },
+  }),
+);

@@ -7,7 +7,15 @@ import { boreAt, frictionAt } from '../brake/warm.ts';
 import { wornBed } from '../contact/bed.ts';
 import { type DrumNow, roundDrum, runningDrum } from '../contact/drum.ts';
 import { cos, sin } from '../math/trig.ts';
-import { builtRest, makeRestRig, noteRest, type RestRig, reach, restClamp } from './rest.ts';
+import {
+  builtRest,
+  makeRestRig,
+  noteRest,
+  type Resting,
+  type RestRig,
+  reach,
+  restClamp,
+} from './rest.ts';
 import type { Fitted, Rig, Work } from './types.ts';
 import { makeWork, prepare } from './work.ts';
 
@@ -86,8 +94,9 @@ export function dress(rig: Rig, state: BrakeState): Dressed {
   const { growth } = rig.brake.adjuster;
   const next = growth[state.tooth + 1];
   const leverStop = rig.hookArm > 0 ? state.leverOffStop / rig.hookArm : 0;
-  const restPose = builtRest(on, state, front, rear, leverStop);
-  const clamp = restClamp(on, state, { front, rear }, leverStop, restPose);
+  const resting: Resting = { on, state, worn: { front, rear }, leverStop };
+  const restPose = builtRest(resting);
+  const clamp = restClamp(resting, restPose);
   const home = new Float64Array(w.memory.length);
   noteRest(on, restPose, home);
   const films = state.film && filmShares(rig.brake, state.film);

@@ -110,7 +110,10 @@ export function driveToe(
     },
     addTangent: (push) => addBend(rig, w, toe, shoe.outward * push, 0),
   };
-  const { force, residual } = solveBound(rig, w, drive.pose, act, bound, drive.push, held);
+  const { force, residual } = solveBound(
+    { rig, w, act, bound, force: drive.push, held },
+    drive.pose,
+  );
   drive.push = force;
   let bearing = 0;
   for (const v of shoe.rub.normal) bearing += v;

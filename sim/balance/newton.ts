@@ -151,6 +151,11 @@ export function fillMatrix(x: System, steady: boolean): number {
 const goneBy = ({ by }: Bound, from: number, step: number, scale: number): number =>
   by === 'force' ? from + step : Math.max(0, Math.min(1, from + scale * step));
 
+/**
+ * Iterations with a part shaken off at its end, all or nothing, after which it is sought beyond: where no part
+ * between them lets the shoes lie there, Newton stays at one.
+ */
+const AT_END = 2;
 /** Iterations that do not halve what is unbalanced, after which Newton is stuck, to and fro over a kink. */
 const STUCK = 10;
 /** Unbalanced force below which a bending brake is near enough for its matrix to serve on, N. */
@@ -178,6 +183,7 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
   const { before, step } = w;
   let best = worst;
   let idle = 0;
+  let atEnd = 0;
   for (let i = 0; i < 60; i++) {
     if (worst < nothing) {
       s.residual = worst;
@@ -214,6 +220,9 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
     serves = light && next < WELL * worst;
     worst = next;
     if (!Number.isFinite(worst)) break;
+    if (x.bound?.by === 'shaken' && (x.force === 0 || x.force === 1)) {
+      if (++atEnd > AT_END) break;
+    } else atEnd = 0;
     if (worst < best / 2) {
       best = worst;
       idle = 0;
@@ -319,24 +328,24 @@ export function settle(x: System, y: Float64Array, s: Ended): void {
   s.converged = march(x, y, s);
 }
 
+/** A brake under one bound. */
+export interface Bounded extends Omit<System, 'inertia'> {
+  readonly bound: Bound;
+}
+
 /**
  * A pose under one bound, all freedoms but some held: the same Newton and march, without the brake's
  * one-sided supports.
  *
- * @param force a guess of the bound's
+ * @param asked with a guess of the bound's force
  * @param y pose, guess in, solution out
  * @returns the bound's force, and what is left unbalanced, N
  */
 export function solveBound(
-  rig: Rig,
-  w: Work,
+  asked: Bounded,
   y: Float64Array,
-  act: Acting,
-  bound: Bound,
-  force: number,
-  held: Uint8Array,
 ): { readonly force: number; readonly residual: number } {
-  const x: System = { rig, w, act, inertia: null, bound, force, held };
+  const x: System = { ...asked, inertia: null };
   const s: Ended = { residual: 0, iterations: 0, converged: false };
   settle(x, y, s);
   return { force: x.force, residual: s.residual };

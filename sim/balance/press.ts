@@ -117,6 +117,16 @@ export const remembers = (rig: Rig, turning: Turning): boolean =>
     return shoe.anchor.friction > 0 || friction * (turning === 0 ? 1 : 1 - shakenOff) > 0;
   });
 
+/** One step of a press: by how much each freedom went on in it, and what it ended on. */
+interface Step extends Supports {
+  readonly gone: Float64Array;
+  /** N. */
+  readonly clamp: number;
+}
+
+/** The steps of a press, coarse and fine, by their place in it. */
+export type Path = Map<number, Step>;
+
 /** Bristles of a lining on a standing drum, from the rest pose on. */
 function bristles(shoe: ShoeRig, worn: WornBed, mu: number): Sticking & { readonly shoe: ShoeRig } {
   const { count, anchor } = worn.bed;
@@ -131,25 +141,32 @@ function bristles(shoe: ShoeRig, worn: WornBed, mu: number): Sticking & { readon
   };
 }
 
+/** A step that is to be solved: what it lies on, and the clamp of its strut, N, where one is known. */
+export type From = Supports & { readonly clamp?: number };
+
+/** A press that is to be built up in steps. */
+export interface InSteps {
+  readonly rig: Rig;
+  readonly work: Work;
+  /** With its whole pressure and pull; its memory, of the rest pose, goes along with the steps. */
+  readonly act: Acting;
+  readonly worn: Pick<Fitted, 'front' | 'rear'>;
+  readonly turning: Turning;
+  /** Rest pose in, solution out. */
+  readonly pose: Float64Array;
+  /** One step, from the pose of the last. */
+  readonly solve: (from: From) => Solution;
+  /** The steps of a press nearly alike, where each step starts from; the steps of this one out. */
+  readonly path?: Path;
+}
+
 /**
  * A press built up in steps, with bristles that remember: of the heels, hold-downs and cups, and those
  * of the linings on a standing drum (the `stick` law, as Motion has it). A bending shoe turns until it
  * touches and bends from there, so no one direction tells how far a face was dragged.
- *
- * @param act with its whole pressure and pull; its memory, of the rest pose, goes along with the steps
- * @param worn linings, front and rear
- * @param pose rest pose in, solution out
- * @param solve one step, from the pose of the last
  */
-export function pressInSteps(
-  rig: Rig,
-  act: Acting,
-  worn: Pick<Fitted, 'front' | 'rear'>,
-  work: Work,
-  pose: Float64Array,
-  turning: Turning,
-  solve: (from: Supports) => Solution,
-): Solution {
+export function pressInSteps(press: InSteps): Solution {
+  const { rig, work, act, worn, turning, pose, solve, path } = press;
   const { pressure, cable, hands } = act;
   const standing: ReturnType<typeof bristles>[] = [];
   if (turning === 0) {
@@ -161,7 +178,9 @@ export function pressInSteps(
   }
   const slides = remembers(rig, turning);
   const steps = slides ? SLIDE_STEPS : PRESS_STEPS;
-  const stepTo = (share: number, from: Supports): Solution => {
+  /** @param at place of the step, in fine steps */
+  const stepTo = (at: number, from: Supports, coarse = true): Solution => {
+    const share = at / (steps * FINER);
     act.pressure = pressure * share;
     act.cable = cable * share;
     if (hands) {
@@ -171,7 +190,7 @@ export function pressInSteps(
         limit: h.limit * share,
       }));
     }
-    return solve(from);
+    return path ? again(path, 2 * at + (coarse ? 1 : 0), pose, from, solve) : solve(from);
   };
   /** Takes over what the last step did to all bristles. */
   const keep = (): void => {
@@ -189,16 +208,45 @@ export function pressInSteps(
     const was = solution;
     const from = pose.slice();
     const held = holds(rig, was);
-    solution = stepTo(i / steps, was);
+    solution = stepTo(i * FINER, was);
     if (!slides || holds(rig, solution) === held) continue;
     pose.set(from);
     solution = was;
     for (let k = 1; k <= FINER; k++) {
       if (k > 1) keep();
-      solution = stepTo((i - 1 + k / FINER) / steps, solution);
+      solution = stepTo((i - 1) * FINER + k, solution, false);
     }
   }
   return solution;
+}
+
+/**
+ * A step of a press nearly like the one before, which went on from its own last pose by nearly as much and ended on
+ * the same supports: that is where Newton starts. From the old pose itself the bristles, which hold a hair elsewhere
+ * by now, would seem to stick or slide at random.
+ */
+function again(
+  path: Path,
+  at: number,
+  pose: Float64Array,
+  from: Supports,
+  solve: InSteps['solve'],
+): Solution {
+  const before = path.get(at);
+  const gone = before?.gone ?? new Float64Array(pose.length);
+  const start = pose.slice();
+  for (let j = 0; j < pose.length; j++) pose[j] = (pose[j] as number) + (gone[j] as number);
+  const s = solve(before ?? from);
+  for (let j = 0; j < pose.length; j++) gone[j] = (pose[j] as number) - (start[j] as number);
+  const { strutOn, leverFree, shakenPart, clamp } = s;
+  path.set(at, {
+    strutOn,
+    leverFree,
+    ...(shakenPart === undefined ? {} : { shakenPart }),
+    clamp,
+    gone,
+  });
+  return s;
 }
 
 /** What the shoes lie on, as a number: strut, and drum front and rear. */
@@ -307,7 +355,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
       act,
       work,
       pose,
-      solution: pressInSteps(rig, act, d, work, pose, press.turning, solve),
+      solution: pressInSteps({ rig, work, act, worn: d, turning: press.turning, pose, solve }),
     };
   }
   for (let i = 0; i < rounds; i++) {

@@ -14,6 +14,15 @@ import { makeWork, prepare } from './work.ts';
 /** What of a state a rest pose hangs on, beside the worn linings and the lever's stop. */
 export type Standing = Pick<BrakeState, 'tooth' | 'condition'>;
 
+/** A released brake whose rest pose is asked for. */
+export interface Resting {
+  readonly on: RestRig;
+  readonly state: Standing;
+  readonly worn: Readonly<Record<Side, WornBed>>;
+  /** Turn of the parking lever on its stop, rad. */
+  readonly leverStop: number;
+}
+
 /** A rig of its own for finding rest poses, so that dressing a brake disturbs no solve's buffers. */
 export interface RestRig {
   readonly rig: Rig;
@@ -91,22 +100,16 @@ export function turnPair(on: RestRig, y: Float64Array, length: number, off: () =
  * rule: both centre gaps alike (mean of the two middle elements), as a brake stands after its drum
  * has turned. Heels at home (shift 0), bent as `y` is.
  */
-function turnHome(
-  on: RestRig,
-  y: Float64Array,
-  front: WornBed,
-  rear: WornBed,
-  length: number,
-): void {
+function turnHome({ on, state, worn }: Resting, y: Float64Array): void {
   const { rig } = on;
   const { turns } = on.work;
   turnPair(
     on,
     y,
-    length,
+    strutLength(rig.brake, state.tooth),
     () =>
-      reach(rig.front, front, y, turns.frontCos, turns.frontSin) -
-      reach(rig.rear, rear, y, turns.rearCos, turns.rearSin),
+      reach(rig.front, worn.front, y, turns.frontCos, turns.frontSin) -
+      reach(rig.rear, worn.rear, y, turns.rearCos, turns.rearSin),
   );
 }
 
@@ -117,15 +120,12 @@ const UNPUSHED: Pick<Condition, 'pistonStuck' | 'lean'> = {
   pistonStuck: { front: false, rear: false },
   lean: { front: 0, rear: 0 },
 };
-/** The brake released and its drum away, the strut of a length at rest: what acts then. */
-function released(
-  { rig, work }: RestRig,
-  condition: Condition,
-  worn: Readonly<Record<Side, WornBed>>,
-  strutLength: number,
-): Acting {
-  const still = { strutLength, nextTooth: 0, climbForce: 0 };
-  prepare(work, { condition: { ...condition, ...UNPUSHED }, ...worn, ...still });
+/** The brake released and its drum away: what acts then. */
+function released({ on, state, worn }: Resting, firm: Partial<Condition> = {}): Acting {
+  const { rig, work } = on;
+  const length = strutLength(rig.brake, state.tooth);
+  const still = { strutLength: length, nextTooth: 0, climbForce: 0 };
+  prepare(work, { condition: { ...state.condition, ...firm, ...UNPUSHED }, ...worn, ...still });
   const memory = new Float64Array(work.memory.length);
   const unrubbed = { kind: 'slide', mu: 0, sense: 0 } as const;
   return {
@@ -136,7 +136,7 @@ function released(
     rearLaw: unrubbed,
     memory,
     home: memory,
-    strutLength,
+    strutLength: length,
     strutRest: Number.POSITIVE_INFINITY,
     shaken: 0,
   };
@@ -149,17 +149,10 @@ const SETTLED = 1e-9;
  * How springs and strut bend the shoes at rest: balance with the drum away and the shoes held at
  * home, repeated since the bent shoes' home is a little elsewhere.
  */
-function bend(
-  on: RestRig,
-  y: Float64Array,
-  state: Standing,
-  front: WornBed,
-  rear: WornBed,
-  length: number,
-  leverStop: number,
-): void {
+function bend(r: Resting, y: Float64Array): void {
+  const { on, leverStop } = r;
   const { rig, work: w } = on;
-  const act = released(on, { ...state.condition, groove: FIRM }, { front, rear }, length);
+  const act = released(r, { groove: FIRM });
   const { memory } = act;
   const under = { inertia: null, leverStop, shaken: 'not' } as const;
   const shoes = [rig.front, rig.rear] as const;
@@ -177,7 +170,7 @@ function bend(
         y[j] = solved[j] as number;
       }
     }
-    turnHome(on, y, front, rear, length);
+    turnHome(r, y);
     if (moved < SETTLED) return;
   }
 }
@@ -193,18 +186,13 @@ export function noteRest({ rig, work: w }: RestRig, y: Float64Array, memory: Flo
  * there, so only what it bears beyond that shortens it. With the drum away: one that stands in the way is no
  * part of it. Nought where nothing gives.
  *
- * @param leverStop turn of the parking lever on its stop, rad; @param restPose the built one
+ * @param restPose the built one
  */
-export function restClamp(
-  on: RestRig,
-  state: Standing,
-  worn: Readonly<Record<Side, WornBed>>,
-  leverStop: number,
-  restPose: Float64Array,
-): number {
+export function restClamp(r: Resting, restPose: Float64Array): number {
+  const { on, leverStop } = r;
   const { rig, work } = on;
   if (rig.strutGive === 0) return 0;
-  const act = released(on, state.condition, worn, strutLength(rig.brake, state.tooth));
+  const act = released(r);
   noteRest(on, restPose, act.memory);
   const under = { inertia: null, leverStop, shaken: 'not' } as const;
   const pose = restPose.slice();
@@ -214,18 +202,12 @@ export function restClamp(
   );
 }
 
-/** @param leverStop turn of the parking lever on its stop, rad */
-export function builtRest(
-  on: RestRig,
-  state: Standing,
-  front: WornBed,
-  rear: WornBed,
-  leverStop: number,
-): Float64Array {
-  const y = new Float64Array(on.rig.n);
-  const length = strutLength(on.rig.brake, state.tooth);
-  y[on.rig.leverAt] = leverStop;
-  turnHome(on, y, front, rear, length);
-  if (on.rig.front.modes > 0) bend(on, y, state, front, rear, length, leverStop);
+/** The pose in which the released brake stands, as built. */
+export function builtRest(r: Resting): Float64Array {
+  const { rig } = r.on;
+  const y = new Float64Array(rig.n);
+  y[rig.leverAt] = r.leverStop;
+  turnHome(r, y);
+  if (rig.front.modes > 0) bend(r, y);
   return y;
 }

@@ -1,11 +1,12 @@
 import { ofKind } from '../balance/forces/list.ts';
 import { Piston } from '../balance/forces/piston.ts';
-import { pressInSteps, remembers } from '../balance/press.ts';
+import { type From, type Path, pressInSteps, remembers } from '../balance/press.ts';
 import {
   builtRest,
   faceAt,
   makeRestRig,
   noteRest,
+  type Resting,
   type RestRig,
   reach,
   restClamp,
@@ -41,6 +42,8 @@ export interface Warm extends Supports {
   readonly drift: Float64Array;
   known: boolean;
   readonly shaken: Shaken;
+  /** How it got there, where it goes by steps. */
+  readonly path: Path;
 }
 
 /** One moment of a brake that is driven, whole: what restore() goes on from, bit for bit. Own copies. */
@@ -165,6 +168,7 @@ export class Wearing {
       strutOn: true,
       leverFree: false,
       shaken,
+      path: new Map(),
     };
   }
 
@@ -237,9 +241,14 @@ export class Wearing {
     this.#strut();
     this.#bed('front', 0);
     this.#bed('rear', 0);
-    const { front, rear } = this.#linings;
-    this.#restPose.set(builtRest(this.#on, this, front, rear, this.#leverStop));
-    this.#act.strutRest = restClamp(this.#on, this, this.#linings, this.#leverStop, this.#restPose);
+    const resting: Resting = {
+      on: this.#on,
+      state: this,
+      worn: this.#linings,
+      leverStop: this.#leverStop,
+    };
+    this.#restPose.set(builtRest(resting));
+    this.#act.strutRest = restClamp(resting, this.#restPose);
     noteRest(this.#on, this.#restPose, this.#act.home);
     this.#restAt = this.#lost;
   }
@@ -347,7 +356,8 @@ export class Wearing {
       pose.set(this.#restPose);
     }
     const under = { inertia: null, leverStop: this.#leverStop, shaken: warm.shaken } as const;
-    const solve = (from: Supports) => solvePose(rig, work, pose, act, under, from);
+    const solve = (from: From) =>
+      solvePose(rig, work, pose, act, from.clamp ? { ...under, clamp: from.clamp } : under, from);
     let from: Supports = warm;
     const solveWith = (mus: typeof base): Solution => {
       this.#lawFront.mu = mus.front;
@@ -356,7 +366,16 @@ export class Wearing {
       // What nobody pushes stands where it rests: there is no way to it by steps.
       if (this.#remembers && (act.pressure > 0 || act.cable > 0)) {
         pose.set(this.#restPose);
-        return pressInSteps(rig, act, this.#linings, work, pose, turning, solve);
+        return pressInSteps({
+          rig,
+          work,
+          act,
+          worn: this.#linings,
+          turning,
+          pose,
+          solve,
+          path: warm.path,
+        });
       }
       let s = solve(from);
       for (let i = 0; i < 2 && gaveWay(work, act); i++) s = solve(s);

@@ -47,7 +47,7 @@ const page = [
 ];
 const pagePaths = page.map(([, path]) => `(^|/)${path}`);
 /** The server, the command line, the build's own configuration: not of the page. */
-const besides = '(^|/)ui/((serve|command|offline)/|vite\\.config\\.ts$)';
+const besides = '(^|/)ui/((serve|command|offline)/|(vite|one-file)\\.config\\.ts$)';
 
 const pageForbidden = page.slice(0, -1).map(([place], i) => ({
   name: `ui-${place}-imports-later`,
@@ -133,7 +133,10 @@ module.exports = {
       // What Node runs: the server, the command line, the build's own configuration.
       name: 'page-imports-node',
       severity: 'error',
-      from: { path: '(^|/)ui/', pathNot: '(^|/)ui/(serve|command)/|(^|/)ui/vite\\.config\\.ts$' },
+      from: {
+        path: '(^|/)ui/',
+        pathNot: '(^|/)ui/(serve|command)/|(^|/)ui/(vite|one-file)\\.config\\.ts$',
+      },
       to: { dependencyTypes: ['core'] },
     },
     {

@@ -6,6 +6,7 @@ import { solveBalance } from '../../sim/balance/press.ts';
 import type { BrakeForce } from '../../sim/balance/types.ts';
 import type { Brake } from '../../sim/index.ts';
 import { createRig, freshState, readScene } from '../../sim/index.ts';
+import { Wearing } from '../../sim/wear/wearing.ts';
 
 /** The runabout with a heel that rubs a little on its flat, and a hold-down that is shaken off in part. */
 function rubbing(friction: number, shakenOff: number): Brake {
@@ -89,6 +90,34 @@ describe.each([
       solveBalance(rig, state, { pressure, turning: 1 });
       expect(counter.asked, `${pressure} MPa`).toBeLessThan(MOST_ASKED);
     }
+  });
+});
+
+describe('a press nearly like the one before', () => {
+  // Pressed over and over with a lining that wears and a drum that warms, as a brake that drags is driven.
+  const brake = rubbing(0.001, 0.2);
+  const drive = (again: boolean): { readonly asked: number; readonly at: readonly number[] } => {
+    const wearing = new Wearing(createRig(brake, { more: [counting] }), freshState(brake));
+    let warm = wearing.makeWarm();
+    const at: number[] = [];
+    counter.asked = 0;
+    for (let n = 0; n < 40; n++) {
+      if (!again) warm = wearing.makeWarm();
+      wearing.press(warm, 3, 1, null, 20 + 3 * n);
+      at.push(wearing.torque, 1e6 * wearing.separation);
+      wearing.wearOff(2000);
+    }
+    return { asked: counter.asked, at };
+  };
+
+  it('goes the same way in three fifths of the evaluations at most', () => {
+    const anew = drive(false);
+    const again = drive(true);
+    // To a tenth of a thousandth of a newton metre and of a micrometre.
+    for (const [i, v] of again.at.entries()) {
+      expect(Math.abs(v - (anew.at[i] as number))).toBeLessThan(0.1);
+    }
+    expect(again.asked).toBeLessThan(0.6 * anew.asked);
   });
 });
 

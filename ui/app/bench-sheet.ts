@@ -10,6 +10,7 @@ import type { ThemeName } from '../theme.ts';
 import { brakeOptions } from './brake-options.ts';
 import { layerNames } from './layer-names.ts';
 import { momentFile, momentStyles } from './moment-file.ts';
+import { textLink } from './text-link.ts';
 
 const views: readonly [ThemeName, string][] = [
   ['sheet', 'Sheet'],
@@ -139,8 +140,13 @@ export class BenchSheet extends LitElement {
             if (session.sound.on !== on) session.toggleSound();
           }}>${on ? 'On' : 'Off'}</button>`,
       )}</div></section>
-      <section class="rows"><a href="./changes.txt" target="_blank" rel="noopener">What has changed on this bench</a>
-        <a href="./licences.txt" target="_blank" rel="noopener">Licences of Takeup and of what it is built with</a></section>
+      <section class="rows">${textLink('changes.txt', 'What has changed on this bench')}
+        ${textLink('licences.txt', 'Licences of Takeup and of what it is built with')}
+        ${
+          location.protocol === 'file:'
+            ? nothing
+            : html`<a href="./takeup.html" download="takeup.html">All of Takeup as one file, for a memory stick: opens by a double click, without a network</a>`
+        }</section>
     </dialog>`;
   }
 }

@@ -19,7 +19,7 @@ export const JSON_FILE: Kind = {
 /** The whole address that opens the moment elsewhere; null where it is too much for one. */
 export async function addressOf(session: Session): Promise<string | null> {
   const link = await linkOf(session.moment);
-  return link.length > MOST_LINK ? null : `${location.origin}${location.pathname}${link}`;
+  return link.length > MOST_LINK ? null : `${location.href.replace(/[?#].*$/s, '')}${link}`;
 }
 
 /** @returns what to say */
