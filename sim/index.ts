@@ -317,6 +317,15 @@ export { holdDownPreload, type Tilt, type TiltCause, tiltOf, UPRIGHT } from './s
 export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/turn.ts';
 export type { Answer } from './study/vary/answers.ts';
 export type { Base, Press as VaryPress } from './study/vary/base.ts';
+export {
+  type MapAsk,
+  type MapSide,
+  mapping,
+  NETS,
+  netPlaces,
+  sideValues,
+} from './study/vary/map.ts';
+export type { Mark } from './study/vary/marks.ts';
 export { type Quantity, quantitiesOf } from './study/vary/quantities.ts';
 export {
   type Band,

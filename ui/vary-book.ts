@@ -37,6 +37,14 @@ export class VaryBook {
     return this.#trouble;
   }
 
+  /** What has come stays; no more is worked out until something else is asked. */
+  stop(): void {
+    if (!this.#busy) return;
+    this.#run.stop();
+    this.#busy = false;
+    this.#changed();
+  }
+
   /**
    * Asks for other curves, where the question is another than before.
    *

@@ -1,4 +1,4 @@
-import { sampling, sweep, Vary, type VaryPoint } from '../sim/index.ts';
+import { mapping, sampling, sweep, Vary, type VaryPoint } from '../sim/index.ts';
 import type { NewPoints, VaryNews, VaryOrder } from './vary-messages.ts';
 
 /** Curves worked out slice by slice: the worker's work without the worker. */
@@ -15,6 +15,7 @@ export class VaryJob {
     this.#curves = curves.map(({ base, ask }) => {
       const vary = made.get(base) ?? new Vary(base);
       made.set(base, vary);
+      if ('across' in ask) return mapping(vary, ask);
       return 'tolerances' in ask ? sampling(vary, ask) : sweep(vary, ask);
     });
   }

@@ -1,11 +1,11 @@
-import type { Base, SampleAsk, SweepAsk, VaryPoint } from '../sim/index.ts';
+import type { Base, MapAsk, SampleAsk, SweepAsk, VaryPoint } from '../sim/index.ts';
 
 /** What the page and its worker say to each other about curves. */
 
-/** One curve, or the samples of what is not known exactly: the brake it is of, and what is asked of it. */
+/** One curve, a map, or the samples of what is not known exactly: the brake it is of, and what is asked of it. */
 export interface CurveAsk {
   readonly base: Base;
-  readonly ask: SweepAsk | SampleAsk;
+  readonly ask: SweepAsk | SampleAsk | MapAsk;
 }
 
 /** The curves of a picture; each is told about by its place in the list. */

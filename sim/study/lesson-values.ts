@@ -24,6 +24,7 @@ export class LessonValues {
   readonly stand: Stand;
   readonly #known = new Map<string, LessonValue>();
   #instant: Instant | null = null;
+  #rest: Instant | null = null;
   #parked = false;
 
   constructor(stand: Stand) {
@@ -33,6 +34,12 @@ export class LessonValues {
   get instant(): Instant {
     this.#instant ??= instantAt(this.stand);
     return this.#instant;
+  }
+
+  /** The released brake in the same state. */
+  get rest(): Instant {
+    this.#rest ??= rest(this.stand.rig, this.stand.state);
+    return this.#rest;
   }
 
   /** The value of a key; null where there is no such key. */
@@ -50,7 +57,7 @@ export class LessonValues {
   #read(): void {
     if (this.#known.has('torque')) return;
     const { rig, state } = this.stand;
-    for (const r of readings(rig.brake, state, this.instant, rest(rig, state))) this.#put(r);
+    for (const r of readings(rig.brake, state, this.instant, this.rest)) this.#put(r);
   }
 
   /** Parked readings come last: what a pull does is asked for by few. */

@@ -141,3 +141,37 @@ it('a size found by typing, a curve for each of three teeth, another brake besid
   expect(errors).toEqual([]);
   await close();
 });
+
+it('a map of two things: by keys, with its regions and figures, a point on the stage, after a reload too', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    reducedMotion: 'reduce',
+    path: '?station=vary',
+  });
+  await page.getByRole('button', { name: 'Map: torque over friction and bore' }).click();
+  const map = page.locator('takeup-map svg');
+  await map.waitFor();
+  await expect.poll(() => map.getAttribute('aria-busy')).toBe('false');
+  const words = await map.textContent();
+  for (const told of ['no such brake', 'front shoe locks', 'Bore, mm'])
+    expect(words).toContain(told);
+  expect(await page.locator('takeup-map [data-level] .line').count()).toBeGreaterThan(5);
+  await map.focus();
+  // Five fiftieths of 0.15 to 0.85, and of 15 to 25 mm downwards.
+  for (let n = 0; n < 5; n++) await page.keyboard.press('ArrowRight');
+  for (let n = 0; n < 5; n++) await page.keyboard.press('ArrowDown');
+  const torque = told('torque', ({ cylinder, shoes }) => {
+    cylinder.bore = 18.05;
+    shoes.front.lining.friction = 0.45;
+    shoes.rear.lining.friction = 0.45;
+  });
+  await soonNear(figure(page, 'torque', 1), torque, { abs: 0.06 }, 'N·m');
+  await shot('vary-map');
+  await page.reload();
+  await map.waitFor();
+  await soonNear(figure(page, 'torque', 1), torque, { abs: 0.06 }, 'N·m');
+  await page.getByRole('button', { name: 'A curve for each value' }).click();
+  await page.locator('takeup-curve svg').waitFor();
+  await expect.poll(() => page.locator('.asked.guest').count()).toBe(0);
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -27,6 +27,8 @@ const PAINTING: readonly string[] = [
   'vary/curve.ts #size',
   'vary/curve.ts #hover',
   'vary/curve.ts #dragging',
+  'vary/map-view.ts #size',
+  'vary/map-view.ts #dragging',
 ];
 
 interface Node {

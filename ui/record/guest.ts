@@ -24,8 +24,13 @@ export type GuestCall =
   | { readonly kind: 'question'; readonly id: string }
   | { readonly kind: 'lesson'; readonly id: string }
   | { readonly kind: 'van'; readonly number: number }
-  /** The same brake with one thing of it at another value. */
-  | { readonly kind: 'varied'; readonly of: string; readonly value: number }
+  /** The same brake with one thing of it, or two, at another value. */
+  | {
+      readonly kind: 'varied';
+      readonly of: string;
+      readonly value: number;
+      readonly and?: { readonly id: string; readonly value: number } | undefined;
+    }
   /** The same brake in another standing state. */
   | { readonly kind: 'state'; readonly name: string };
 
@@ -51,6 +56,7 @@ export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind',
     kind: v.literal('varied'),
     of: id,
     value: v.pipe(v.number(), v.finite()),
+    and: v.optional(v.strictObject({ id, value: v.pipe(v.number(), v.finite()) })),
   }),
   v.strictObject({ kind: v.literal('state'), name: id }),
   v.strictObject({

@@ -55,7 +55,10 @@ function bend(points: readonly VaryPoint[], i: number, high: readonly number[]):
 }
 
 const sameSort = (a: VaryPoint, b: VaryPoint): boolean =>
-  a.why === b.why && a.locked === b.locked && a.finding?.path === b.finding?.path;
+  a.why === b.why &&
+  a.locked === b.locked &&
+  a.finding?.path === b.finding?.path &&
+  a.marks.join() === b.marks.join();
 
 /** Where the next points go: between unlike neighbours, and where the curve bends. */
 function wanted(points: readonly VaryPoint[], ask: SweepAsk): number[] {

@@ -12,6 +12,7 @@ import { LessonValues } from '../lesson-values.ts';
 import { UNHELD } from '../removal.ts';
 import { type Answer, ownAnswers } from './answers.ts';
 import type { Base, Press } from './base.ts';
+import { type Mark, marksOf } from './marks.ts';
 import { setNow, setterOf } from './quantities.ts';
 
 /**
@@ -36,6 +37,8 @@ export interface VaryPoint {
   readonly finding: Finding | null;
   /** Teeth that dropped in by the press. */
   readonly clicked: number;
+  /** What is out of the way there, though forces can be told. */
+  readonly marks: readonly Mark[];
 }
 
 /** What a point looks like. */
@@ -164,7 +167,14 @@ export class Vary {
     const at = settings.map(([, value]) => value);
     const { stood, rig } = this.#stand(settings);
     const nothing = keys.map(() => Number.NaN);
-    const none = { at, values: nothing, locked: null, finding: null, clicked: 0 } as const;
+    const none = {
+      at,
+      values: nothing,
+      locked: null,
+      finding: null,
+      clicked: 0,
+      marks: [],
+    } as const;
     if (!stood.ok || !rig) {
       return { ...none, why: 'cannot be', finding: stood.ok ? null : stood.finding };
     }
@@ -188,6 +198,7 @@ export class Vary {
       locked,
       finding: null,
       clicked: judged.clicked,
+      marks: marksOf(rig, judged.state, instant, values.rest),
     };
   }
 }

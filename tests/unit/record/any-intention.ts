@@ -437,6 +437,7 @@ export const asked: Readonly<Record<string, Asked>> = {
   ],
   'vary.press': (_m, c) => [c.real(-50, 400), c.of([0, c.real(-50, 9000), Number.NaN])],
   'vary.steps': flag,
+  'vary.map': flag,
   'vary.formula': (_m, c) => [
     c.of(['', 'pull', 'x'.repeat(99)]),
     c.of(['torque / 2', '', '1 +', 'y'.repeat(999)]),

@@ -122,7 +122,7 @@ export class VaryCurve extends LitElement {
     const at = (x: number, y: number): string => `${this.#x(x).toFixed(1)} ${box.y(y).toFixed(1)}`;
     const up = told.map(({ x, bands }) => at(x, bands[k]?.high ?? 0));
     const down = told.map(({ x, bands }) => at(x, bands[k]?.low ?? 0)).reverse();
-    return svg`<path class="band" d=${`M${[...up, ...down].join('L')}Z`} fill=${COLOURS[line.role]} fill-opacity="0.16" stroke="none" />` as TemplateResult;
+    return svg`<path class="band" d=${`M${[...up, ...down].join('L')}Z`} fill=${COLOURS[line.role]} fill-opacity="0.26" stroke=${COLOURS[line.role]} stroke-opacity="0.75" stroke-width="1.2" />` as TemplateResult;
   }
 
   #line(line: Line, box: Box): TemplateResult[] {
@@ -188,12 +188,16 @@ export class VaryCurve extends LitElement {
     const right = this.#x(Math.min(to, region.to));
     const wide = Math.max(3, right - left);
     const first = region.from > from ? ` from ${short(region.from)}` : '';
-    const family = this.#desk.curves.length > 1 && this.#desk.curves[region.curve]?.label;
-    const text = `${family ? `${family}: ` : ''}${region.text}${first}`;
+    const label = this.#desk.curves.length > 1 && this.#desk.curves[region.curve]?.label;
+    const family = label && !region.soft;
+    const text = `${family ? `${label}: ` : ''}${region.text}${first}`;
     // Along its edge, where no curve can be.
     const inside = wide > 26;
     const x = inside ? left + 19 + 20 * i : left - 8;
     const y = inside ? bottom - 12 : top + 22 + 22 * i;
+    if (region.soft)
+      return svg`<g data-region="soft"><rect x=${left} y=${top} width=${wide} height=${bottom - top} fill="url(#soft)" /><path d=${`M${left} ${top}V${bottom}M${right} ${top}V${bottom}`} stroke="var(--ink2)" stroke-dasharray="2 4" />
+      <text x=${x} y=${y} transform=${inside ? `rotate(-90 ${x} ${y})` : ''} text-anchor=${inside ? 'start' : 'end'} class="quiet">${text}</text></g>` as TemplateResult;
     return svg`<g><rect x=${left} y=${top} width=${wide} height=${bottom - top} fill="url(#none)" /><path d=${`M${left} ${top}V${bottom}`} stroke="var(--bad)" stroke-width="2" />
       <text x=${x} y=${y} transform=${inside ? `rotate(-90 ${x} ${y})` : ''} text-anchor=${inside ? 'start' : 'end'} class="bad">${text}</text></g>` as TemplateResult;
   }
@@ -289,7 +293,7 @@ export class VaryCurve extends LitElement {
     const inRange = look >= range[0] && look <= range[1];
     return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="slider" aria-busy=${desk.busy} aria-label=${of.name} aria-valuemin=${range[0]} aria-valuemax=${range[1]} aria-valuenow=${at} aria-valuetext=${this.#told(at)}
       @pointerdown=${this.#down} @pointermove=${this.#point} @pointerup=${this.#up} @pointercancel=${this.#up} @pointerleave=${this.#leave} @keydown=${this.#key}>
-      <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern></defs>
+      <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern><pattern id="soft" width="7" height="7" patternUnits="userSpaceOnUse"><circle cx="2" cy="2" r="1.2" fill="var(--ink2)" opacity="0.55" /></pattern></defs>
       ${this.#axis(bottom)}
       ${this.#legend()}
       ${regions.map((r, i) => this.#region(r, i, TOP, bottom))}

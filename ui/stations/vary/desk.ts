@@ -6,6 +6,7 @@ import {
   type Brake,
   bandOf,
   type Instant,
+  type MapSide,
   type Quantity,
   quantitiesOf,
   type Setting,
@@ -38,6 +39,12 @@ export const short = (value: number): string => {
 };
 
 const withUnit = (value: string, unit: string): string => (unit ? `${value} ${unit}` : value);
+
+/** A value that can be set, as it is told. */
+function rounded(value: number, { range, whole }: Quantity): number {
+  const x = whole ? Math.round(value) : Number(value.toPrecision(6));
+  return Math.max(range[0], Math.min(range[1], x));
+}
 
 /** Brakes drawn for the band of one brake, and at each of so many places of a curve. */
 const SAMPLES = 200;
@@ -219,6 +226,29 @@ export class VaryDesk {
     return and && quantity && quantity.id !== this.of.id ? { quantity, values: and.values } : null;
   }
 
+  /** Sides of the map; null: curves are drawn. */
+  get across(): (MapSide & Pick<Quantity, 'name' | 'unit'>) | null {
+    if (!this.up) return null;
+    const { of, range } = this;
+    return {
+      id: of.id,
+      from: range[0],
+      to: range[1],
+      whole: of.whole,
+      name: of.name,
+      unit: of.unit,
+    };
+  }
+  /** Between the ends of its values; within its usual range where they leave no room. */
+  get up(): (MapSide & Pick<Quantity, 'name' | 'unit'>) | null {
+    const { and, part } = this;
+    if (!and || !part.map) return null;
+    const { id, name, unit, usual, whole } = and.quantity;
+    const ends = [Math.min(...and.values), Math.max(...and.values)] as const;
+    const [from, to] = ends[0] < ends[1] ? ends : usual;
+    return { id, from, to, whole, name, unit };
+  }
+
   /** The brake beside this one, new, pressed alike; null: none, or it is gone. */
   #besideBase(): { readonly base: Base; readonly title: string } | null {
     const { beside } = this.part;
@@ -242,6 +272,8 @@ export class VaryDesk {
   #asks(): readonly (CurveAsk & { readonly label: string })[] {
     const { and, base, of, range } = this;
     const keys = this.#keys;
+    const { across, up } = this;
+    if (across && up) return [{ base, ask: { across, up, keys }, label: '' }];
     const ask: SweepAsk = { id: of.id, from: range[0], to: range[1], whole: of.whole, keys };
     if (and) {
       const { quantity, values } = and;
@@ -262,7 +294,16 @@ export class VaryDesk {
 
   get curves(): readonly Curve[] {
     const { and, base, of, part, range } = this;
-    const key = [base, of.id, ...range, part.read, and?.quantity.id, and?.values, part.beside];
+    const key = [
+      base,
+      of.id,
+      ...range,
+      part.read,
+      and?.quantity.id,
+      and?.values,
+      part.beside,
+      part.map,
+    ];
     const { own } = this;
     this.#book.ask([...key, own], () => this.#asks());
     const { curves } = this.#book;
@@ -362,14 +403,30 @@ export class VaryDesk {
     const { guest } = this.session.moment;
     return guest?.call.kind === 'varied' && guest.call.of === this.of.id ? guest.call.value : null;
   }
+  /** The second quantity there, where a map was picked from. */
+  get pickedUp(): number | null {
+    const { guest } = this.session.moment;
+    const { up } = this;
+    if (this.picked === null || guest?.call.kind !== 'varied' || !up) return null;
+    return guest.call.and?.id === up.id ? guest.call.and.value : null;
+  }
+  /** What is set at the point on the stage. */
+  get #set(): readonly Setting[] {
+    const { picked, pickedUp, up } = this;
+    if (picked === null) return [];
+    return [[this.of.id, picked], ...(up && pickedUp !== null ? [[up.id, pickedUp] as const] : [])];
+  }
+  /** Where one looks on the map. */
+  get place(): readonly [number, number] {
+    return [this.at, this.pickedUp ?? this.and?.quantity.value ?? Number.NaN];
+  }
   /** Where one looks: the point on the stage, or the value as it is. */
   get at(): number {
     return this.picked ?? this.of.value;
   }
   /** The first curve's readings there. */
   get point(): VaryPoint {
-    const set: Setting[] = this.picked === null ? [] : [[this.of.id, this.picked]];
-    return this.#pointOf(set);
+    return this.#pointOf(this.#set);
   }
   /** The readings of the brake as it is. */
   get plain(): VaryPoint {
@@ -378,21 +435,27 @@ export class VaryDesk {
 
   /** The pressed brake on the stage. */
   get instant(): Instant | null {
-    const { vary, picked } = this;
-    return this.#shown.of([vary, picked], () => {
-      const shown = vary.shown(picked === null ? [] : [[this.of.id, picked]]);
+    const { vary, picked, pickedUp } = this;
+    return this.#shown.of([vary, picked, pickedUp, this.up?.id], () => {
+      const shown = vary.shown(this.#set);
       return shown?.instant ?? null;
     });
   }
 
-  /** Puts the brake of a point onto the stage; where there is no such brake it says why. */
-  pick(value: number): void {
-    const { of, session, vary } = this;
-    const x = of.whole ? Math.round(value) : Number(value.toPrecision(6));
-    const inside = Math.max(of.range[0], Math.min(of.range[1], x));
-    const shown = vary.shown([[of.id, inside]]);
+  /**
+   * Puts the brake of a point onto the stage; where there is no such brake it says why.
+   *
+   * @param high the second quantity, of a map
+   */
+  pick(value: number, high?: number): void {
+    const { of, session, up, vary } = this;
+    const x = rounded(value, of);
+    const second = up && high !== undefined ? this.quantity(up.id) : undefined;
+    const and = second && high !== undefined ? { q: second, value: rounded(high, second) } : null;
+    const set: Setting[] = [[of.id, x], ...(and ? [[and.q.id, and.value] as const] : [])];
+    const shown = vary.shown(set);
     if (!shown) {
-      const { finding } = vary.point([[of.id, inside]], []);
+      const { finding } = vary.point(set, []);
       session.say(
         finding
           ? `No such brake: ${finding.path} ${finding.found}; allowed: ${finding.allowed}.`
@@ -400,9 +463,19 @@ export class VaryDesk {
       );
       return;
     }
-    const title = `${this.brake.title}, ${of.name.toLowerCase()} ${withUnit(short(inside), of.unit)}`;
+    const named = (q: Quantity, v: number): string =>
+      `${q.name.toLowerCase()} ${withUnit(short(v), q.unit)}`;
+    const title = `${this.brake.title}, ${named(of, x)}${and ? `, ${named(and.q, and.value)}` : ''}`;
     const scene = { ...shown.scene, title: title.slice(0, 120) };
-    session.do(varyPick, of.id, inside, { scene, state: shown.state });
+    const brake = { scene, state: shown.state };
+    if (and) session.do(varyPick, of.id, x, brake, { id: and.q.id, value: and.value });
+    else session.do(varyPick, of.id, x, brake);
+  }
+
+  /** What has come of the picture stays; no more is worked out. */
+  stop(): void {
+    this.#book.stop();
+    this.#samples.stop();
   }
 
   home(): void {

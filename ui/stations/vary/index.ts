@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import type { Session } from '../../session.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { varyControls } from './controls.ts';
 import './curve.ts';
@@ -8,8 +9,32 @@ import { varyStyles } from './styles.ts';
 
 /** What if: one thing of the brake varied over a range, what follows as curves, and the brake of any point on the stage. */
 
+/** What draws maps is loaded when the first is asked for. */
+function needMap(session: Session): void {
+  if (customElements.get('takeup-map')) return;
+  import('./map-view.ts').then(
+    () => session.changed(),
+    () => session.say('What draws maps could not be loaded: is the network there?'),
+  );
+}
+
+function drawn(session: Session, desk: VaryDesk): TemplateResult {
+  if (!desk.up)
+    return html`<takeup-curve .session=${session} .rev=${session.revision}></takeup-curve>`;
+  needMap(session);
+  return html`<takeup-map .session=${session} .rev=${session.revision}></takeup-map>`;
+}
+
 const picture = ({ session }: PageView, desk: VaryDesk): TemplateResult =>
-  html`<takeup-curve .session=${session} .rev=${session.revision}></takeup-curve>${desk.trouble ? html`<p role="alert">The curves broke off: ${desk.trouble}</p>` : nothing}`;
+  html`${drawn(session, desk)}${desk.busy ? html`<button class="btn vary-stop" @click=${() => desk.stop()}>Stop working it out</button>` : nothing}${desk.trouble ? html`<p role="alert">The curves broke off: ${desk.trouble}</p>` : nothing}`;
+
+/** The second quantity of a map's point. */
+function second(session: Session): string {
+  const { pickedUp, up } = deskOf(VaryDesk, session);
+  return up && pickedUp !== null
+    ? `, ${up.name.toLowerCase()} ${short(pickedUp)}${up.unit ? ` ${up.unit}` : ''}`
+    : '';
+}
 
 export const vary: Station = {
   id: 'vary',
@@ -31,7 +56,7 @@ export const vary: Station = {
     const pressed = `${short(part.bar)} bar${part.cable > 0 ? `, cable ${short(part.cable)} N` : ''}`;
     return picked === null
       ? `As it is, ${pressed}`
-      : `${of.name} ${short(picked)}${of.unit ? ` ${of.unit}` : ''}, ${pressed}`;
+      : `${of.name} ${short(picked)}${of.unit ? ` ${of.unit}` : ''}${second(session)}, ${pressed}`;
   },
   over: (page) =>
     page.size === 'narrow'

@@ -16,6 +16,8 @@ export interface VaryPart {
   readonly read: readonly string[];
   /** A second quantity, a curve for each of its values. */
   readonly and: { readonly id: string; readonly values: readonly number[] } | null;
+  /** The second goes over its values as the first does: a map, not a curve for each. */
+  readonly map: boolean;
   /** Another brake beside this one. */
   readonly beside: BrakeRef | null;
   /** Line pressure of the press, bar, and pull of the cable, N. */
@@ -68,6 +70,7 @@ const initial = (): VaryPart => ({
   range: null,
   read: FACTOR,
   and: null,
+  map: false,
   beside: null,
   bar: 40,
   cable: 0,
@@ -96,6 +99,7 @@ export const varyPart: Part<VaryPart> = {
         values: v.pipe(v.array(finite), v.minLength(1), v.maxLength(MOST_CURVES)),
       }),
     ),
+    map: v.optional(v.boolean(), false),
     beside: v.nullable(
       v.variant('kind', [
         v.strictObject({ kind: v.literal('scene'), name: id }),
@@ -190,6 +194,13 @@ export const varyAnd = intention(
   { joins: 'vary.and' },
 );
 
+/** A map of both, or a curve for each value of the second. */
+export const varyMap = intention(
+  'vary.map',
+  (m: Moment, map: boolean) => ask(m, { map }),
+  (_before, after) => (after.parts.vary.map ? 'a map' : 'curves'),
+);
+
 export const varyBeside = intention(
   'vary.beside',
   (m: Moment, beside: VaryPart['beside']) => ask(m, { beside, and: null }),
@@ -268,7 +279,9 @@ export const varyAsk = intention(
   'vary.ask',
   (
     m: Moment,
-    asked: Partial<Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'bar' | 'cable' | 'steps'>>,
+    asked: Partial<
+      Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'map' | 'bar' | 'cable' | 'steps'>
+    >,
   ) =>
     ask(opened(m, 'vary'), {
       ...initial(),
@@ -288,8 +301,15 @@ export interface VariedBrake {
 /** Puts the brake of a point onto the stage, as a guest. */
 export const varyPick = intention(
   'vary.pick',
-  (m: Moment, of: string, value: number, { scene, state }: VariedBrake) => {
-    const here = arrive(opened(m, 'vary'), { kind: 'varied', of, value }, ['vary', 'apply']);
+  (
+    m: Moment,
+    of: string,
+    value: number,
+    { scene, state }: VariedBrake,
+    and?: { readonly id: string; readonly value: number },
+  ) => {
+    const call = { kind: 'varied', of, value, ...(and ? { and } : {}) } as const;
+    const here = arrive(opened(m, 'vary'), call, ['vary', 'apply']);
     return released({ ...here, bench: freshBench({ kind: 'whole', scene }, state) });
   },
   (_before, after) =>

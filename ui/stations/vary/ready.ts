@@ -5,7 +5,7 @@ import { FACTOR, FRICTION, type VaryPart } from './part.ts';
 export interface Ready {
   readonly name: string;
   readonly ask: Partial<
-    Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'bar' | 'cable' | 'steps'>
+    Pick<VaryPart, 'of' | 'range' | 'read' | 'and' | 'map' | 'bar' | 'cable' | 'steps'>
   >;
   /** Only for a brake that has what it asks for. */
   readonly fits?: (brake: Brake) => boolean;
@@ -37,6 +37,16 @@ export const readyMade: readonly Ready[] = [
     name: 'Distance to a click against the lever’s tooth',
     ask: { of: 'adjuster.lever.toothAngle', read: ['nextClick'] },
     fits: ({ adjuster }) => adjuster.lever !== null,
+  },
+  {
+    name: 'Map: torque over friction and bore',
+    ask: {
+      of: FRICTION,
+      read: ['torque'],
+      and: { id: 'cylinder.bore', values: [15, 25] },
+      map: true,
+    },
+    fits: ({ cylinder }) => cylinder.bore > 15 && cylinder.bore < 25,
   },
   { name: 'Pedal travel against wear', ask: { of: 'wear', read: ['pedalTravel'] } },
 ];

@@ -1,4 +1,4 @@
-import type { Answer, VaryPoint } from '../../../sim/index.ts';
+import type { Answer, Mark, VaryPoint } from '../../../sim/index.ts';
 
 /** What a picture of curves is made of, free of any painter. */
 
@@ -29,6 +29,8 @@ export interface Region {
   readonly to: number;
   readonly text: string;
   readonly curve: number;
+  /** Forces are told there, though something is out of the way. */
+  readonly soft: boolean;
 }
 
 /** Round steps of an axis within its ends: 1, 2 or 5 times a power of ten, about so many. */
@@ -138,7 +140,17 @@ export function panelsOf(
   });
 }
 
-const wordOf = (p: VaryPoint): string =>
+/** What is out of the way, as it is called in a picture. */
+export const markWords: Readonly<Record<Mark, string>> = {
+  drags: 'linings drag at rest',
+  'front off': 'front shoe off the drum',
+  'rear off': 'rear shoe off the drum',
+  'lining limit': 'lining under its limit',
+  'drum limit': 'drum over its limit',
+};
+
+/** Why nothing is told there; empty where it is. */
+export const wordOf = (p: VaryPoint): string =>
   p.why === 'locks'
     ? `${p.locked} shoe locks`
     : p.why === 'cannot be'
@@ -152,28 +164,40 @@ const wordOf = (p: VaryPoint): string =>
 /** Under this share of the way a region beside another is a step between the two. */
 const SLIVER = 0.01;
 
-/** Where nothing is told, from edge to edge. */
+/** Stretches of a curve in which something is so, from edge to edge. */
+function stretches(
+  points: readonly VaryPoint[],
+  textOf: (p: VaryPoint) => string,
+): { from: number; to: number; text: string }[] {
+  const out: { from: number; to: number; text: string }[] = [];
+  points.forEach((p, i) => {
+    const text = textOf(p);
+    if (text === '') return;
+    const x = p.at[0] as number;
+    const last = out.at(-1);
+    if (last && last.text === text && last.to === points[i - 1]?.at[0]) last.to = x;
+    else out.push({ from: x, to: x, text });
+  });
+  return out;
+}
+
+/** Where nothing is told, and where something is out of the way, from edge to edge. */
 export function regionsOf(curves: readonly (readonly VaryPoint[])[]): readonly Region[] {
   return curves.flatMap((points, curve) => {
-    const out: Region[] = [];
-    for (const p of points) {
-      const text = wordOf(p);
-      const last = out.at(-1);
-      const x = p.at[0] as number;
-      const joins = last && last.text === text && last.to === before(points, p);
-      if (text === '') continue;
-      if (joins) out[out.length - 1] = { ...last, to: x };
-      else out.push({ from: x, to: x, text, curve });
-    }
+    const out = stretches(points, wordOf).map((r): Region => ({ ...r, curve, soft: false }));
     const wide = ((points.at(-1)?.at[0] ?? 0) - (points[0]?.at[0] ?? 0)) * SLIVER;
     const sliver = (r: Region): boolean =>
       r.to - r.from < wide && out.some((o) => o !== r && Math.abs(o.from - r.to) < wide);
-    return out.filter((r) => !sliver(r));
+    // Of a family the first curve tells: more words would lie on each other.
+    const marks = curve > 0 ? [] : (Object.keys(markWords) as Mark[]);
+    const soft = marks.flatMap((mark) =>
+      stretches(points, (p) => (p.marks.includes(mark) ? markWords[mark] : ''))
+        .filter((r) => r.to - r.from >= wide)
+        .map((r): Region => ({ ...r, curve, soft: true })),
+    );
+    return [...out.filter((r) => !sliver(r)), ...soft];
   });
 }
-
-const before = (points: readonly VaryPoint[], p: VaryPoint): number | undefined =>
-  points[points.indexOf(p) - 1]?.at[0];
 
 /** Values of a curve at a place: of the worked-out point that is nearest to it. */
 export function nearestPoint(points: readonly VaryPoint[], x: number): VaryPoint | null {

@@ -4,7 +4,16 @@ import { number } from '../../format.ts';
 import type { PageView } from '../station.ts';
 import { short, type VaryDesk } from './desk.ts';
 import { knownBlock } from './known.ts';
-import { MOST_CURVES, MOST_READ, varyAnd, varyAsk, varyBeside, varyOf, varyRead } from './part.ts';
+import {
+  MOST_CURVES,
+  MOST_READ,
+  varyAnd,
+  varyAsk,
+  varyBeside,
+  varyMap,
+  varyOf,
+  varyRead,
+} from './part.ts';
 import './own-formula.ts';
 import './picker.ts';
 import { besideOptions, chosenBeside, refOf } from './beside.ts';
@@ -40,15 +49,22 @@ function why(desk: VaryDesk): string {
   return '';
 }
 
+/** The second quantity of a map, as it is and at the point. */
+function secondRow({ and, place, up }: VaryDesk, moved: boolean): TemplateResult | typeof nothing {
+  if (!up || !and) return nothing;
+  const told = (x: number): string => `${short(x)}${up.unit ? ` ${up.unit}` : ''}`;
+  return html`<tr><td>${up.name}</td><th scope="col">${told(and.quantity.value)}</th>${moved ? html`<th scope="col" class="after">${told(place[1])}</th><th scope="col"></th>` : nothing}</tr>`;
+}
+
 function table(desk: VaryDesk): TemplateResult {
   const moved = desk.picked !== null;
   const { of, plain, point, read } = desk;
   const told = why(desk);
   return html`<section class="blk vary-read" aria-label="What is read">
-    <table><thead><tr><td>${of.name}</td><th scope="col">${short(of.value)}${of.unit ? ` ${of.unit}` : ''}</th>${moved ? html`<th scope="col" class="after">${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}</th><th scope="col"></th>` : nothing}</tr></thead>
+    <table><thead><tr><td>${of.name}</td><th scope="col">${short(of.value)}${of.unit ? ` ${of.unit}` : ''}</th>${moved ? html`<th scope="col" class="after">${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}</th><th scope="col"></th>` : nothing}</tr>${secondRow(desk, moved)}</thead>
     <tbody>${read.map((a, k) => row(a, plain.values[k] as number, point.values[k] as number, moved))}</tbody></table>
     ${told ? html`<p>${told}</p>` : nothing}
-    ${moved ? html`<button class="btn" @click=${() => desk.home()}>Back to ${short(of.value)}</button>` : html`<p class="quiet">Press or drag on the picture, or its arrow keys: the brake of that point stands on the stage.</p>`}
+    ${moved ? html`<button class="btn" @click=${() => desk.home()}>Back to ${short(of.value)}</button>` : html`<p class="quiet">Press or drag on the picture, or Tab to it and use the arrow keys: the brake of that point stands on the stage.</p>`}
   </section>`;
 }
 
@@ -61,7 +77,7 @@ function familyOf(q: Quantity): readonly number[] {
 }
 
 function second(desk: VaryDesk): TemplateResult {
-  const { session, and, quantities, of } = desk;
+  const { session, and, quantities, of, part } = desk;
   const choices = [
     { id: '', name: 'nothing else', more: '' },
     ...quantities.filter((q) => q.id !== of.id).map(choiceOf),
@@ -90,8 +106,13 @@ function second(desk: VaryDesk): TemplateResult {
     }
     session.do(varyAnd, { id: and.quantity.id, values: read });
   };
-  return html`<takeup-picker label="A curve for each of" .chosen=${[and?.quantity.id ?? '']} .choices=${choices} @choose=${choose}></takeup-picker>
-    ${and ? html`<label class="vary-field">Its values${and.quantity.unit ? `, ${and.quantity.unit}` : ''} <input .value=${and.values.map(short).join('  ')} @change=${values}></label>` : nothing}`;
+  const shapes = [
+    [false, 'A curve for each value'],
+    [true, 'A map of both'],
+  ] as const;
+  return html`<takeup-picker label="A second thing varied" .chosen=${[and?.quantity.id ?? '']} .choices=${choices} @choose=${choose}></takeup-picker>
+    ${and ? html`<div class="seg vary-shape" role="group" aria-label="Picture">${shapes.map(([map, name]) => html`<button aria-pressed=${part.map === map} class=${part.map === map ? 'on' : ''} @click=${() => session.do(varyMap, map)}>${name}</button>`)}</div>` : nothing}
+    ${and ? html`<label class="vary-field">${part.map ? 'From the least to the greatest of' : 'Its values'}${and.quantity.unit ? `, ${and.quantity.unit}` : ''} <input .value=${and.values.map(short).join('  ')} @change=${values}></label>` : nothing}`;
 }
 
 function asked(desk: VaryDesk): TemplateResult {

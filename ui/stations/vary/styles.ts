@@ -4,10 +4,14 @@ import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 /** What stands in the page's own tree. */
 export const varyStyles = css`
   .vary-over { position: absolute; right: 0; top: 0; bottom: 66px; width: 58%; border-bottom: 2px solid var(--ink); border-left: 2px solid var(--ink); background: var(--sheet); display: flex; flex-direction: column; z-index: 1; }
-  .vary-over takeup-curve { flex: 1; min-height: 0; }
+  .vary-over :is(takeup-curve, takeup-map) { flex: 1; min-height: 0; }
+  .vary-stop { position: absolute; right: 14px; top: 8px; min-height: 44px; visibility: hidden; animation: vary-late 0s 0.7s forwards; }
+  @keyframes vary-late { to { visibility: visible; } }
+  .vary-shape { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); }
   .vary-over p, .vary-pic p { margin: 0; padding: 8px 16px; font-size: 15px; border-top: 1px solid var(--rule); min-height: 1.35em; }
-  .vary-pic { display: flex; flex-direction: column; }
+  .vary-pic { display: flex; flex-direction: column; position: relative; }
   .vary-pic takeup-curve { height: 380px; }
+  .vary-pic takeup-map { height: 420px; }
   .vary-read table { border-collapse: collapse; width: 100%; }
   .vary-read :is(th, td) { padding: 6px 16px; text-align: right; font-size: 24px; font-weight: 680; border-top: 1px solid var(--rule); white-space: nowrap; }
   .vary-read thead :is(th, td) { border-top: 0; font-size: 16px; font-weight: 620; color: var(--ink2); }

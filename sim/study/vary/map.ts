@@ -1,0 +1,65 @@
+import { setterOf } from './quantities.ts';
+import type { Vary, VaryPoint } from './vary.ts';
+
+/**
+ * A map of two quantities: a coarse net of points first, then nets twice as fine, each point worked out.
+ * So a first picture comes soon and gets finer; every net is whole before the next begins.
+ */
+
+/** One side of a map. */
+export interface MapSide {
+  readonly id: string;
+  readonly from: number;
+  readonly to: number;
+  readonly whole: boolean;
+}
+
+export interface MapAsk {
+  readonly across: MapSide;
+  readonly up: MapSide;
+  readonly keys: readonly string[];
+}
+
+/** Steps of a side in the finest net, and of how many of them each net goes. */
+const FINEST = 48;
+export const NETS = [4, 2, 1] as const;
+
+/** Values of a side in the finest net: whole ones where it takes no others, at most as many. */
+export function sideValues({ from, to, whole }: MapSide): readonly number[] {
+  const even = Array.from({ length: FINEST + 1 }, (_, i) => from + ((to - from) * i) / FINEST);
+  return whole ? [...new Set(even.map(Math.round))].filter((x) => x >= from && x <= to) : even;
+}
+
+/** Places of a net along a side: every so many, and the last. */
+export function netPlaces(count: number, every: number): readonly number[] {
+  const out = Array.from({ length: Math.ceil(count / every) }, (_, k) => k * every);
+  if (out.at(-1) !== count - 1) out.push(count - 1);
+  return out;
+}
+
+/** Points of a map, each as it is worked out; `at` is across, up. */
+export function* mapping(vary: Vary, { across, up, keys }: MapAsk): Generator<VaryPoint, void> {
+  const [xs, ys] = [sideValues(across), sideValues(up)];
+  const seen = new Set<number>();
+  // A brake is built anew for each size: what is a press or a state goes over it in one go.
+  const turned = setterOf(up.id) !== undefined && setterOf(across.id) === undefined;
+  for (const every of NETS) {
+    const [is, js] = [netPlaces(xs.length, every), netPlaces(ys.length, every)];
+    for (const outer of turned ? is : js) {
+      for (const inner of turned ? js : is) {
+        const [i, j] = turned ? [outer, inner] : [inner, outer];
+        const place = j * xs.length + i;
+        if (seen.has(place)) continue;
+        seen.add(place);
+        const [x, y] = [xs[i] as number, ys[j] as number];
+        yield vary.point(
+          [
+            [across.id, x],
+            [up.id, y],
+          ],
+          keys,
+        );
+      }
+    }
+  }
+}
