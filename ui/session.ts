@@ -196,6 +196,10 @@ export class Session extends EventTarget {
     const { revealed } = this.moment.view;
     return revealed && this.#told.of(revealed, () => new Set(revealed));
   }
+  /** A part is asked for by its name: what is tapped answers. */
+  get asked(): boolean {
+    return this.moment.view.asked !== null && this.layers.names && this.station !== 'lessons';
+  }
   get wall(): boolean {
     return this.moment.view.wall;
   }

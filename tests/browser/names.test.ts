@@ -15,7 +15,7 @@ it('hides the names, tells them one by one, and all again', async () => {
   await strut.waitFor();
   await page.getByRole('button', { name: 'Hide the names' }).click();
   await expect.poll(() => strut.count()).toBe(0);
-  const left = page.locator('.namesbar span');
+  const left = page.locator('.nm-left');
   await expect.poll(() => left.innerText()).toMatch(/^[1-9]\d* hidden$/);
   const before = Number((await left.innerText()).replace(/\D/g, ''));
   await page.getByRole('button', { name: 'Next name' }).click();

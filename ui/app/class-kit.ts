@@ -3,7 +3,8 @@ import type { Session } from '../session.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { ghostShapes, keepNow, keptBeside, keptReadings } from './kept.ts';
-import { namesBar, namesList, namesStyles, revealNext } from './names-bar.ts';
+import { namesStyles, revealNext } from './names-bar.ts';
+import { answer, namesBeside, quizStyles } from './names-beside.ts';
 
 /** What a class asks for beside the brake, names and kept moments: loaded when it is first wanted, or soon after the brake moves. */
 
@@ -26,9 +27,9 @@ const keptStyles = css`
 type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
 export const classKit = {
-  styles: [namesStyles, keptStyles],
-  namesBar,
-  namesList,
+  styles: [namesStyles, quizStyles, keptStyles],
+  names: namesBeside,
+  answer,
   revealNext,
   keepNow,
   keptBeside,

@@ -1,4 +1,4 @@
-import { css, html, nothing, type TemplateResult } from 'lit';
+import { css, html, type TemplateResult } from 'lit';
 import type { Session } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 
@@ -11,21 +11,6 @@ import type { NumberedName } from '../stage/layers/names.ts';
 export function revealNext(session: Session, names: readonly NumberedName[]): void {
   const next = names.find((n) => !session.revealed?.has(n.part));
   if (next) session.reveal(next.part);
-}
-
-/** Buttons over the stage while names are shown. */
-export function namesBar(
-  session: Session,
-  names: readonly NumberedName[],
-  foot: number,
-): TemplateResult {
-  if (!session.layers.names) return html``;
-  const hidden = session.revealed !== null;
-  const left = names.filter((n) => !session.revealed?.has(n.part)).length;
-  return html`<div class="namesbar" role="group" aria-label="Names of the parts" .style=${`bottom:${foot + 5}px`}>
-      <button @click=${() => session.hideNames(!hidden)}>${hidden ? 'Show all names' : 'Hide the names'}</button>
-      ${hidden ? html`<button ?disabled=${left === 0} @click=${() => revealNext(session, names)}>Next name</button><span>${left} hidden</span>` : nothing}
-    </div>`;
 }
 
 /** Where there is no room for words: the numbers with their names, below or beside the drawing. */
@@ -42,9 +27,6 @@ export function namesList(session: Session, names: readonly NumberedName[]): Tem
 }
 
 export const namesStyles = css`
-  .namesbar { position: absolute; left: 50%; transform: translateX(-50%); display: flex; align-items: center; gap: 10px; z-index: 1; white-space: nowrap; }
-  .namesbar button { border: 2px solid var(--ink); background: var(--sheet); min-height: 38px; padding: 0 14px; font-size: 15.5px; font-weight: 600; }
-  .namesbar span { background: var(--sheet); padding: 2px 8px; font-size: 15px; color: var(--ink2); }
   .nameslist { order: 1; padding: 12px 16px; }
   .nameslist .btn { width: 100%; }
   .nameslist ol { list-style: none; margin: 8px 0 0; padding: 0; }

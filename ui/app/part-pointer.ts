@@ -89,6 +89,10 @@ export class PartPointer {
 
   say(session: Session): void {
     if (!this.at) return;
+    if (session.asked) {
+      this.said = `${partNames[this.at.part][1]} Enter: this one.`;
+      return;
+    }
     const told = figures(this.at, session, session.instant());
     this.said = `${title(this.at)}. ${partNames[this.at.part][1]} ${told.map((f) => `${f.name} ${f.value}.`).join(' ')}`;
   }
@@ -102,7 +106,7 @@ export class PartPointer {
 
   card(session: Session, foot: number): TemplateResult {
     const { at } = this;
-    return html`${at ? html`<div class="part" data-part=${at.part} .style=${`bottom:${foot + 14}px`}><b>${title(at)}</b><p>${partNames[at.part][1]}</p>${figures(at, session, session.instant()).map((f) => html`<div>${f.name} <strong>${f.value}</strong></div>`)}</div>` : nothing}
+    return html`${at && !session.asked ? html`<div class="part" data-part=${at.part} .style=${`bottom:${foot + 14}px`}><b>${title(at)}</b><p>${partNames[at.part][1]}</p>${figures(at, session, session.instant()).map((f) => html`<div>${f.name} <strong>${f.value}</strong></div>`)}</div>` : nothing}
       <div class="said" role="status">${this.said}</div>`;
   }
 }

@@ -320,8 +320,13 @@ export class StageView extends LitElement {
   };
 
   #say(): void {
-    if (this.#pointer.at) this.session.reveal(this.#pointer.at.part);
-    this.#pointer.say(this.session);
+    const { at } = this.#pointer;
+    // Where a part is asked for, it is the answer.
+    if (at && this.session.asked) this.dispatchEvent(new CustomEvent('part', { detail: at.part }));
+    else {
+      if (at) this.session.reveal(at.part);
+      this.#pointer.say(this.session);
+    }
     this.requestUpdate();
   }
 
@@ -339,6 +344,11 @@ export class StageView extends LitElement {
     if (step && whole) {
       this.#hover = null;
       this.#pointer.step(whole, step);
+      if (this.session.asked) {
+        this.#pointer.say(this.session);
+        this.requestUpdate();
+      } else this.#say();
+    } else if (e.key === 'Enter' && this.session.asked) {
       this.#say();
     } else if (e.key === 'Escape') {
       this.#pointer.clear();

@@ -15,6 +15,7 @@ import { PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { away, icons, lens, mark } from '../pieces/icons.ts';
 import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
+import type { PartId } from '../stage/part-names.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { type Entry, handsEntry, stationOf, stations } from '../stations/index.ts';
@@ -308,6 +309,9 @@ export class TakeupApp extends LitElement {
       },
     );
   }
+
+  /** A part was tapped that may be the one that is asked for. */
+  readonly #part = (e: CustomEvent<PartId>): void => this.#kit?.answer(this.session, e.detail);
 
   /** What is drawn over the brake by what is loaded later. */
   readonly #bow = (session: Session, input: StageInput): Drawn | null => {
@@ -656,7 +660,7 @@ export class TakeupApp extends LitElement {
       station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
     return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station}>
         <section class="stage" aria-label="Brake drawing">
-          <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bow}></takeup-stage>
+          <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
         </section>
         ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
@@ -688,10 +692,9 @@ export class TakeupApp extends LitElement {
       <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
-          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow}></takeup-stage>
+          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
-          ${size === 'narrow' || this.#stage()?.numbered ? nothing : this.#kit?.namesBar(session, this.#stage()?.names ?? [], this.#foot(size))}
           ${this.#over(page, station)}
           ${this.#pressPanel(size)}
           ${undone(session, this.#foot(size))}
@@ -699,7 +702,7 @@ export class TakeupApp extends LitElement {
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
-          ${size === 'narrow' || this.#stage()?.numbered ? this.#kit?.namesList(session, this.#stage()?.names ?? []) : nothing}
+          ${session.layers.names ? this.#kit?.names(session, this.#stage(), size) : nothing}
           ${this.#kit?.keptBeside(session, this.#instant, station)}
           ${this.#bending?.beside(session, this.#instant, station)}
           ${station.side(page)}${this.#moreOrLess(station)}

@@ -11,6 +11,7 @@ import type { NumberedName } from '../stage/layers/names.ts';
 import { presenterKeys } from '../stations/lessons/part.ts';
 import type { PageView, Station, WallAction } from '../stations/station.ts';
 import { namesList } from './names-bar.ts';
+import { asking, namesActions } from './names-beside.ts';
 import { keysOfWall, wallLayers } from './wall-keys.ts';
 
 /** What stands beside the drawing on the wall: what the class is asked to look at, and what to do, in large type. */
@@ -23,6 +24,8 @@ const big = (r: Reading): TemplateResult => {
 
 /** The station's one or two main things to do; the first is the next. */
 export function wallActions(page: PageView, station: Station): readonly WallAction[] {
+  // Names shown on the wall are hidden, told and asked for there.
+  if (page.session.layers.names) return namesActions(page.session);
   const own = station.wall?.actions?.(page);
   if (own) return own;
   if (!station.pedal) return [];
@@ -82,8 +85,9 @@ export function wallSide(
   const { session, find } = page;
   const keys = station.wall?.readings ?? ['restClearanceMean', 'strutForce', 'tooth'];
   const press = session.showing || (station.pedal && session.layers.loupe);
-  const figures =
-    names.length > 0
+  const figures = session.asked
+    ? asking(session)
+    : names.length > 0
       ? namesList(session, names)
       : press
         ? html`<takeup-press wall .session=${session}></takeup-press>${big(find('tooth'))}`

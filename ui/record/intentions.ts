@@ -21,6 +21,7 @@ import * as bench from './bench.ts';
 import * as guest from './guest.ts';
 import * as hands from './hands.ts';
 import type { AnyIntention } from './intention.ts';
+import * as naming from './naming.ts';
 import * as view from './view.ts';
 import * as walk from './walk.ts';
 
@@ -30,6 +31,7 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   bench,
   across,
   view,
+  naming,
   guest,
   hands,
   walk,

@@ -33,6 +33,17 @@ export const WHOLE: Zoom = { factor: 1, dx: 0, dy: 0 };
 /** Closest look. */
 export const MOST_ZOOM = 12;
 
+/** Parts asked for by name, to be tapped, and how it goes. */
+export interface Asked {
+  /** Still to be found, the one that is asked for first. */
+  readonly left: readonly PartId[];
+  /** Found so far, and found at the first tap. */
+  readonly found: number;
+  readonly hits: number;
+  /** Tapped last in place of the one that is asked for. */
+  readonly wrong: PartId | null;
+}
+
 export interface View {
   /** Layers of the stations in which they were switched; the others have their stations' own. */
   readonly layers: Readonly<Partial<Record<StationId, Layers>>>;
@@ -44,6 +55,8 @@ export interface View {
   readonly wall: boolean;
   /** Parts whose names are told; null: all of them. */
   readonly revealed: readonly PartId[] | null;
+  /** Parts are asked for by name; null: none is. */
+  readonly asked: Asked | null;
   /** How many times larger than it is the gap is drawn. */
   readonly magnification: 1 | 20 | 40;
   /** What is out of order along the axle; shown in the edge-on drawing alone. */
@@ -62,6 +75,7 @@ export const PLAIN_VIEW: View = {
   theme: 'sheet',
   wall: false,
   revealed: null,
+  asked: null,
   magnification: 20,
   tilt: { holdDown: 'fitted', groove: 0 },
   bending: false,
@@ -71,6 +85,7 @@ export const PLAIN_VIEW: View = {
 
 const parts = Object.keys(partNames) as PartId[];
 const onOff = v.boolean();
+const count = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(100));
 const far = v.pipe(v.number(), v.minValue(-1e5), v.maxValue(1e5));
 
 const layers = v.strictObject({
@@ -113,6 +128,17 @@ export const viewSchema: v.GenericSchema<unknown, View> = v.strictObject({
   theme: v.picklist(['sheet', 'board']),
   wall: onOff,
   ...looks,
+  asked: v.optional(
+    v.nullable(
+      v.strictObject({
+        left: v.pipe(v.array(v.picklist(parts)), v.maxLength(parts.length)),
+        found: count,
+        hits: count,
+        wrong: v.nullable(v.picklist(parts)),
+      }),
+    ),
+    null,
+  ),
   bending: onOff,
   // Kept records may have it on or off: a quarter of the clock's time, then the slowest there was.
   slow: v.pipe(
@@ -165,7 +191,7 @@ export const tip = intention(
 /** Hides the names behind their numbers, to be asked for one by one; or tells all again. */
 export const hideNames = intention(
   'view.names',
-  (m: Moment, hidden: boolean) => seen(m, { revealed: hidden ? [] : null }),
+  (m: Moment, hidden: boolean) => seen(m, { revealed: hidden ? [] : null, asked: null }),
   (_before, after) => (after.view.revealed ? 'names hidden' : 'names told'),
 );
 
