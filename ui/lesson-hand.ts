@@ -32,17 +32,29 @@ interface Doing {
   total: number;
 }
 
+/** Who gives the next picture's time, ms: the page's screen, or a film that is made picture by picture. */
+export interface Pictures {
+  ask(tick: (now: number) => void): number;
+  cancel(asked: number): void;
+}
+const screen: Pictures = {
+  ask: (tick) => requestAnimationFrame(tick),
+  cancel: (asked) => cancelAnimationFrame(asked),
+};
+
 /**
  * The scripted hand of a lesson: it does a step's actions on the stage, one after the other, at the pace
  * at which they can be watched. Like the moving brake it is no part of the record; what it did is.
  */
 export class LessonHand {
   readonly #session: Session;
+  readonly #pictures: Pictures;
   #doing: Doing | null = null;
   #frame: number | null = null;
 
-  constructor(session: Session) {
+  constructor(session: Session, pictures: Pictures = screen) {
     this.#session = session;
+    this.#pictures = pictures;
     session.addEventListener('change', () => this.#follow());
   }
 
@@ -63,13 +75,13 @@ export class LessonHand {
     this.#doing = { lesson, step, at, ran, then, beat, moment: -1, ...clock };
     // Of a talk each moment is its last picture then, for as long as it is said.
     if (this.#session.reducedMotion && step.seconds === undefined) this.finish();
-    else this.#frame = requestAnimationFrame(this.#tick);
+    else this.#frame = this.#pictures.ask(this.#tick);
   }
 
   /** Stops where it is; what was done stays. */
   stop(): void {
     this.#doing = null;
-    if (this.#frame !== null) cancelAnimationFrame(this.#frame);
+    if (this.#frame !== null) this.#pictures.cancel(this.#frame);
     this.#frame = null;
   }
 
@@ -116,7 +128,7 @@ export class LessonHand {
     const seconds = doing.before > 0 ? Math.min(0.1, (now - doing.before) / 1000) : 0;
     doing.before = now;
     if (!this.#session.frozen && !this.#session.showing) this.#forward(doing, seconds);
-    if (this.#doing) this.#frame = requestAnimationFrame(this.#tick);
+    if (this.#doing) this.#frame = this.#pictures.ask(this.#tick);
   };
 
   #forward(doing: Doing, seconds: number): void {

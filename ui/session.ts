@@ -67,7 +67,7 @@ import {
 } from './record/view.ts';
 import { type Place, walk, wayBack } from './record/walk.ts';
 import { type Climb, climbOf, ShownPress } from './shown-press.ts';
-import { ClickSound } from './sound.ts';
+import { ClickSound, type Timbre } from './sound.ts';
 import type { PartId } from './stage/part-names.ts';
 import { measuredWheel } from './stations/inspect/part.ts';
 import type { ThemeName } from './theme.ts';
@@ -86,6 +86,16 @@ const HISTORY = 240;
 const WATCHED_AT = { brake: 50, tooth: 100 } as const;
 /** A pedal that is down when a moment is put on is held this long before it is shown, s. */
 const HELD = 1.5;
+
+/** A step as it is heard: `detail` of the session's event `click`. */
+export interface Heard {
+  /** Null: it has no sound. */
+  readonly timbre: Timbre | null;
+  /** mJ */
+  readonly energy: number;
+  /** s of the page. */
+  readonly ago: number;
+}
 
 /** Something that happened to the brake, told once. */
 export interface Happening {
@@ -582,7 +592,8 @@ export class Session extends EventTarget {
     const due = this.#hits.filter(({ at }) => at <= this.motion.time);
     if (due.length === 0) return;
     this.#hits = this.#hits.filter((hit) => !due.includes(hit));
-    this.tellClick(Math.max(...due.map(({ energy }) => energy)));
+    const ago = (this.motion.time - Math.min(...due.map(({ at }) => at))) * this.paceNow;
+    this.tellClick(Math.max(...due.map(({ energy }) => energy)), ago);
   }
 
   /** Puts what happened into words for whoever listens. */
@@ -594,12 +605,13 @@ export class Session extends EventTarget {
    * A step has been taken: flash, and a sound where it has one.
    *
    * @param energy of the lever's hit, mJ; that of its spring's lift when left out
+   * @param ago when it hit, s of the page before now: within the picture that is told
    */
-  tellClick(energy: number = stepEnergy(this.brake, this.state)): void {
+  tellClick(energy: number = stepEnergy(this.brake, this.state), ago = 0): void {
     this.clickedAt = this.#clock;
     const { timbre } = wordsOf(this.brake);
     if (timbre) this.sound.play(timbre, energy);
-    this.dispatchEvent(new Event('click'));
+    this.dispatchEvent(new CustomEvent<Heard>('click', { detail: { timbre, energy, ago } }));
     this.changed();
   }
 

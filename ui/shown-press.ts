@@ -25,8 +25,13 @@ interface Presser {
   readonly reducedMotion: boolean;
   /** Pedal as set, bar. */
   readonly pedal: number;
-  /** A step has been taken: it is told. */
-  tellClick(): void;
+  /**
+   * A step has been taken: it is told.
+   *
+   * @param energy of its hit, mJ; left out: that of its spring's lift
+   * @param ago s of the page
+   */
+  tellClick(energy?: number, ago?: number): void;
   /** What is on the stage has changed. */
   changed(): void;
 }
@@ -102,7 +107,7 @@ export class ShownPress {
     if (!show) return;
     const { hit } = show;
     const on = show.advance(seconds);
-    if (show.hit && !hit) this.#presser.tellClick();
+    if (show.hit && !hit) this.#presser.tellClick(undefined, show.lasts(show.hitAt, show.time));
     if (on) return;
     this.end();
     this.#presser.changed();

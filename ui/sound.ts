@@ -3,9 +3,9 @@
  * hit's energy makes it. Off until the user first acts (browsers ask for it), never more than eight a second.
  * What it says is always seen too: the flash and the mark in the chart.
  */
-const LEAST_APART = 0.125;
+export const LEAST_APART = 0.125;
 /** −12 dBFS. */
-const PEAK = 0.25;
+export const PEAK = 0.25;
 /** Energy of a sound click, mJ: 15 N and 1.5 N/mm over a tooth of 1 mm. */
 const SOUND_HIT = 15.75;
 /** Louder than this nothing is played, as a share of a sound click. */
@@ -13,10 +13,15 @@ const LOUDEST = 1.6;
 
 /** How an adjuster's step sounds: a plate that falls into its tooth, or a pawl over a star wheel. */
 export type Timbre = 'plate' | 'pawl';
-const TONES: Readonly<Record<Timbre, readonly [number, number]>> = {
+export const TONES: Readonly<Record<Timbre, readonly [number, number]>> = {
   plate: [2100, 3400],
   pawl: [4300, 6100],
 };
+
+/** The burst's length, s, and from which frequency on it is heard, Hz. */
+export const BURST = { lasts: 0.003, from: 1800 } as const;
+/** A tone's share of the burst's gain; it falls to a thousandth, −60 dB, over `falls`, and ends at `ends`, s. */
+export const TONE = { share: 0.5, falls: 0.03, ends: 0.04 } as const;
 
 /**
  * Amplitude of a hit as a share of a sound click's: sound power goes with the energy, so 20·log10 √(E/E0) dB
@@ -43,15 +48,15 @@ export class ClickSound {
     this.#last = c.currentTime;
     const peak = PEAK * loudness(energy);
     this.#burst(c, c.currentTime, peak);
-    for (const f of TONES[timbre]) this.#tone(c, c.currentTime, f, peak * 0.5);
+    for (const f of TONES[timbre]) this.#tone(c, c.currentTime, f, peak * TONE.share);
   }
 
   #burst(c: AudioContext, at: number, gain: number): void {
-    const buffer = c.createBuffer(1, Math.round(c.sampleRate * 0.003), c.sampleRate);
+    const buffer = c.createBuffer(1, Math.round(c.sampleRate * BURST.lasts), c.sampleRate);
     const data = buffer.getChannelData(0);
     for (let i = 0; i < data.length; i++) data[i] = Math.random() * 2 - 1;
     const source = new AudioBufferSourceNode(c, { buffer });
-    const pass = new BiquadFilterNode(c, { type: 'highpass', frequency: 1800 });
+    const pass = new BiquadFilterNode(c, { type: 'highpass', frequency: BURST.from });
     source.connect(pass).connect(new GainNode(c, { gain })).connect(c.destination);
     source.start(at);
   }
@@ -60,9 +65,9 @@ export class ClickSound {
     const tone = new OscillatorNode(c, { frequency });
     const level = new GainNode(c, { gain: 0 });
     level.gain.setValueAtTime(gain, at);
-    level.gain.exponentialRampToValueAtTime(gain / 1000, at + 0.03);
+    level.gain.exponentialRampToValueAtTime(gain / 1000, at + TONE.falls);
     tone.connect(level).connect(c.destination);
     tone.start(at);
-    tone.stop(at + 0.04);
+    tone.stop(at + TONE.ends);
   }
 }

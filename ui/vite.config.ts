@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig, mergeConfig, type Plugin, type UserConfig } from 'vite';
 import { engineWithoutShapes } from './serve/engine.mjs';
 import { hosting } from './serve/hosting.mjs';
-import { changes, notices } from './serve/notices.mjs';
+import { changes, notices, takenByWorkers } from './serve/notices.mjs';
 import { offline, WORKER } from './serve/offline.mjs';
 
 /** The build tool's list of what it took in; it does not stay in what is served. */
@@ -47,7 +47,7 @@ export const building: UserConfig = {
     changes(),
   ],
   // The life run's worker is a module too.
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [takenByWorkers()] },
   build: {
     outDir: '../dist',
     modulePreload: { polyfill: false },

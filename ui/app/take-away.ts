@@ -61,6 +61,13 @@ export async function takeAway(
     readings: session.readings(instant),
     covered: taken.covered,
     draw: (ask = {}) => draw(taken, ask),
+    drawer: {
+      stage: (other, station, sheet) => {
+        const at = { session: other, station, ...sheet, size: 'middle', zoom: WHOLE } as const;
+        return drawStage({ ...at, bow: taken.at?.bow, bare: true }).drawings;
+      },
+      settle,
+    },
   };
   await dialog.open(stand);
   return dialog;

@@ -5,6 +5,7 @@ import type { Session } from '../session.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import type { PageSize, Station } from '../stations/station.ts';
 import type { Theme } from '../theme.ts';
+import type { Drawer } from './clip/frame.ts';
 
 /** How the stage is drawn anew for something that leaves it; what is left out is as on the stage. */
 export interface DrawAsk {
@@ -34,6 +35,8 @@ export interface Stand {
   readonly covered: boolean;
   /** All drawings of the stage, from the lowest to the topmost, texts in their places; of that same moment. */
   draw(ask?: DrawAsk): readonly Drawing[];
+  /** Draws the stage of a session of one's own. */
+  readonly drawer: Drawer;
 }
 
 /**

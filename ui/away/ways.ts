@@ -21,6 +21,14 @@ export const ways: readonly [Way, ...Way[]] = [
     load: () => import('./cut/cut-way.ts'),
     element: 'takeup-away-cut',
   },
+  {
+    id: 'clip',
+    key: 'C',
+    name: 'Clip',
+    tells: 'What the brake does as a film with its clicks, a short loop, or a strip for paper.',
+    load: () => import('./clip/clip-way.ts'),
+    element: 'takeup-away-clip',
+  },
 ];
 
 /** The way of an id; the first for an unknown one. */

@@ -22,7 +22,7 @@ const STAGES: Readonly<Record<Phase, string>> = {
 };
 
 /** What happens now, in the words of the one who shows it. */
-function says(session: Session, c: Climb): string {
+export function pressSays(session: Session, c: Climb): string {
   const { step } = wordsOf(session.brake);
   const part = Math.min(99, Math.floor((100 * (c.most - c.slot)) / (c.needed - c.slot)));
   const share = part > 0 ? `${number(part, 0)} % of its tooth` : 'nothing of its tooth';
@@ -146,7 +146,7 @@ export class PressPanel extends LitElement {
     const { session } = this;
     const c = session.climb;
     return html`<div role="group" aria-label="Shoes apart at the strut">
-      <div class="head"><p data-phase=${c.phase ?? 'now'}>${says(session, c)}</p><span>time ${paceName(c.pace)}</span>
+      <div class="head"><p data-phase=${c.phase ?? 'now'}>${pressSays(session, c)}</p><span>time ${paceName(c.pace)}</span>
       ${session.showing ? html`<button data-skip @click=${() => session.skipShow()}>Skip (any key)</button>` : nothing}</div>
       ${this.#bar(c)}${this.#stages()}</div>`;
   }

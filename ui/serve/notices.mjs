@@ -50,6 +50,17 @@ function noticeOf({ name }) {
   return file ? `\n\n${read(join(folder, file))}` : '';
 }
 
+/**
+ * Where the source of a package stands whose licence asks for that to be told (MPL-2.0, 3.2 a).
+ *
+ * @param {Taken} taken
+ */
+function sourceOf({ name, identifier }) {
+  if (identifier !== 'MPL-2.0') return '';
+  const { repository } = JSON.parse(read(join('node_modules', name, 'package.json')));
+  return `Its source: ${String(repository?.url ?? repository).replace(/^git\+/, '')}\n\n`;
+}
+
 const line = '\n\n'.padEnd(82, '-');
 
 /**
@@ -59,11 +70,48 @@ const line = '\n\n'.padEnd(82, '-');
  */
 export function noticesOf(all) {
   const parts = all.map(
-    (t) => `${t.name} ${t.version} (${t.identifier})\n\n${licenceOf(t)}${noticeOf(t)}`,
+    (t) =>
+      `${t.name} ${t.version} (${t.identifier})\n\n${sourceOf(t)}${licenceOf(t)}${noticeOf(t)}`,
   );
   const heading =
     'Takeup and what it is built with: the licences of all that this page consists of.';
   return `${[heading, `Takeup\n\n${read('LICENSE')}`, ...parts].join(`${line}\n\n`)}\n`;
+}
+
+/** Packages that workers took in: each worker is built apart, and the build tool's list knows nothing of it. */
+const inWorkers = new Set();
+
+/**
+ * Remembers what a worker takes in, for the list of all.
+ *
+ * @returns {import('vite').Plugin}
+ */
+export const takenByWorkers = () => ({
+  name: 'takeup:taken-by-workers',
+  generateBundle(_, bundle) {
+    for (const file of Object.values(bundle)) {
+      for (const id of file.type === 'chunk' ? Object.keys(file.modules) : []) {
+        const [, name] = /.*\/node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(id) ?? [];
+        if (name) inWorkers.add(name);
+      }
+    }
+  },
+});
+
+/**
+ * @param {string} name
+ * @returns {Taken}
+ */
+function takenOf(name) {
+  const folder = join('node_modules', name);
+  const { version, license } = JSON.parse(read(join(folder, 'package.json')));
+  const file = readdirSync(join(root, folder)).find((f) => /^licen[cs]e/i.test(f));
+  return {
+    name,
+    version,
+    identifier: license,
+    ...(file ? { text: read(join(folder, file)) } : {}),
+  };
 }
 
 /**
@@ -81,7 +129,11 @@ export function notices(list) {
         const listed = bundle[list];
         if (listed?.type !== 'asset') throw new Error(`the build has left no ${list}`);
         delete bundle[list];
-        const source = noticesOf(JSON.parse(String(listed.source)));
+        /** @type {Taken[]} */
+        const known = JSON.parse(String(listed.source));
+        const more = [...inWorkers].filter((name) => !known.some((t) => t.name === name));
+        const all = [...known, ...more.map(takenOf)];
+        const source = noticesOf(all.sort((a, b) => (a.name < b.name ? -1 : 1)));
         this.emitFile({ type: 'asset', fileName: NOTICES, source });
       },
     },

@@ -2,12 +2,11 @@ import { colourOf } from '../theme.ts';
 import { dashes, flatten, type Polyline } from './flatten.ts';
 import { type Frame, TURN } from './geometry.ts';
 import { type Ground, type Hand, isBaked, outlines, standing, type Window } from './hand.ts';
+import { type AnyCanvas, ownCanvas, type Pen, penOf } from './own-canvas.ts';
 import { both, meet, type Patches, type PatchGrid, type Rect } from './patches.ts';
 import { moved, type Path } from './path.ts';
 import { type Shape, strokePx } from './shapes.ts';
 import type { Due, Stains } from './stains.ts';
-
-export type Pen = CanvasRenderingContext2D;
 
 /** A shape as it is painted now. */
 interface Painted {
@@ -57,7 +56,7 @@ export class CanvasHand implements Hand {
   readonly #stains: Stains;
   readonly #kept = new Map<string, Painted>();
   readonly #order: Painted[] = [];
-  #glass: HTMLCanvasElement | null = null;
+  #glass: AnyCanvas | null = null;
   #window: Window | null = null;
   /** What the window shows. */
   #shown: Patches | null = null;
@@ -162,10 +161,9 @@ export class CanvasHand implements Hand {
     const left = Math.floor(x - radius) - 1;
     const top = Math.floor(y - radius) - 1;
     const side = Math.ceil(2 * radius) + 3;
-    this.#glass ??= document.createElement('canvas');
+    this.#glass ??= ownCanvas(side, side);
     if (this.#glass.width !== side) Object.assign(this.#glass, { width: side, height: side });
-    const inside = this.#glass.getContext('2d', { alpha: false });
-    if (!inside) throw new Error('This browser gives no 2D canvas for the loupe.');
+    const inside = penOf(this.#glass, true);
     const { rect } = due;
     inside.setTransform(1, 0, 0, 1, 0, 0);
     inside.globalAlpha = 1;

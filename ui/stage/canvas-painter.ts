@@ -1,5 +1,6 @@
-import { CanvasHand, type Pen } from './canvas-hand.ts';
+import { CanvasHand } from './canvas-hand.ts';
 import type { Hand } from './hand.ts';
+import type { Pen } from './own-canvas.ts';
 import type { Painter } from './painter.ts';
 import type { Stains } from './stains.ts';
 

@@ -1,9 +1,10 @@
 import { colourOf, type Theme } from '../theme.ts';
 import { hatchKey, type TileView, tileOf } from './hatch.ts';
+import { type AnyCanvas, ownCanvas, penOf } from './own-canvas.ts';
 import type { Hatch } from './shapes.ts';
 
 interface Tile {
-  readonly tile: HTMLCanvasElement;
+  readonly tile: AnyCanvas;
   pattern?: CanvasPattern | undefined;
 }
 
@@ -28,13 +29,13 @@ export class HatchTiles {
     this.#pixels = pixels;
   }
 
-  tile(hatch: Hatch, view: TileView): HTMLCanvasElement {
+  tile(hatch: Hatch, view: TileView): AnyCanvas {
     return this.#of(hatch, view).tile;
   }
 
   pattern(hatch: Hatch, view: TileView): CanvasPattern {
     const kept = this.#of(hatch, view);
-    kept.pattern ??= pen(kept.tile).createPattern(kept.tile, 'repeat') ?? undefined;
+    kept.pattern ??= penOf(kept.tile).createPattern(kept.tile, 'repeat') ?? undefined;
     if (!kept.pattern) throw new Error('This browser makes no pattern of a hatch.');
     kept.pattern.setTransform(new DOMMatrix([1 / this.#pixels, 0, 0, 1 / this.#pixels, 0, 0]));
     return kept.pattern;
@@ -51,12 +52,11 @@ export class HatchTiles {
     return kept;
   }
 
-  #draw(hatch: Hatch, view: TileView): HTMLCanvasElement {
+  #draw(hatch: Hatch, view: TileView): AnyCanvas {
     const tile = tileOf(hatch, view);
-    const canvas = document.createElement('canvas');
-    canvas.width = Math.round(tile.width * this.#pixels);
-    canvas.height = Math.round(tile.height * this.#pixels);
-    const p = pen(canvas);
+    const across = Math.round(tile.width * this.#pixels);
+    const canvas = ownCanvas(across, Math.round(tile.height * this.#pixels));
+    const p = penOf(canvas);
     p.scale(canvas.width / tile.width, canvas.height / tile.height);
     if (tile.ground) {
       p.fillStyle = colourOf(this.#theme, tile.ground);
@@ -84,10 +84,4 @@ export class HatchTiles {
   clear(): void {
     this.#kept.clear();
   }
-}
-
-function pen(canvas: HTMLCanvasElement): CanvasRenderingContext2D {
-  const context = canvas.getContext('2d');
-  if (!context) throw new Error('This browser gives no 2D canvas to draw hatches on.');
-  return context;
 }

@@ -3,6 +3,7 @@ import { colourOf } from '../theme.ts';
 import { dashes, flatten } from './flatten.ts';
 import { TURN } from './geometry.ts';
 import { type Ground, type Hand, isBaked, outlines, type Window } from './hand.ts';
+import type { AnyCanvas } from './own-canvas.ts';
 import { type Shape, strokePx } from './shapes.ts';
 
 /** Deviation of a loupe's round edge, px. */
@@ -65,9 +66,9 @@ export class GraphicsHand implements Hand {
 }
 
 /** By tile: Pixi's own cache would keep every one that was ever made. The renderer gives them back when they lie idle. */
-const textures = new WeakMap<HTMLCanvasElement, Texture>();
+const textures = new WeakMap<AnyCanvas, Texture>();
 
-function textureOf(tile: HTMLCanvasElement, pixels: number) {
+function textureOf(tile: AnyCanvas, pixels: number) {
   let texture = textures.get(tile);
   if (!texture) {
     texture = Texture.from(tile, true);

@@ -1,0 +1,157 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { bringSlow } from '../../ui/brought.ts';
+import { ClickShow } from '../../ui/click-show.ts';
+import { rigOf } from '../../ui/record/derive.ts';
+import { aboutToClick, allOf, filmOf } from '../clip-film.ts';
+import { near } from '../near.ts';
+import { onsets, readMp4, readWebm } from '../read-film.ts';
+import { type OpenBrowser, openBrowser } from './open.ts';
+
+/** Films as the built page makes them, read back by demuxers and a decoder of others. */
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+  await bringSlow();
+});
+afterAll(() => browser.close());
+
+const RATE = 30;
+
+/** The dialog at its films, the quay van about to click. */
+async function openClips() {
+  const opened = await browser.open({
+    viewport: { width: 1366, height: 768 },
+    path: '?station=apply&state=Just+clicked',
+    // Files go to the downloads, not where a reader would have to say.
+    prepare: () => Reflect.deleteProperty(window, 'showSaveFilePicker'),
+  });
+  const { page } = opened;
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.evaluate(() => {
+    interface Session {
+      readonly moment: { readonly bench: { readonly state: { readonly tooth: number } } };
+      put(moment: object, said: string): void;
+    }
+    const { session } = document.querySelector('takeup-app') as unknown as { session: Session };
+    const { moment } = session;
+    const { state } = moment.bench;
+    const bench = { ...moment.bench, state: { ...state, tooth: state.tooth - 2 } };
+    session.put({ ...moment, bench }, 'two teeth back');
+  });
+  await page.keyboard.press('e');
+  const dialog = page.getByRole('dialog', { name: 'Take away' });
+  await dialog.waitFor();
+  await page.keyboard.press('c');
+  await dialog.getByRole('button', { name: 'Make it' }).waitFor();
+  return { ...opened, dialog };
+}
+
+async function choose(page: Page, kind: string): Promise<void> {
+  await page.getByRole('button', { name: kind, exact: true }).click();
+}
+
+/** Makes what is chosen, and saves it by a button. */
+async function made(page: Page, saves: string): Promise<Buffer> {
+  await page.getByRole('button', { name: 'Make it' }).click();
+  const save = page.getByRole('button', { name: saves });
+  await save.waitFor({ timeout: 0 });
+  return saved(page, saves);
+}
+
+async function saved(page: Page, name: string): Promise<Buffer> {
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name }).click(),
+  ]);
+  return readFileSync(await file.path());
+}
+
+const hashOf = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');
+
+it('a press as a film has its pictures, length, click and captions; as WebM made twice it is the same file', async () => {
+  const { page, errors, close } = await openClips();
+  // What it has to be: the same film reckoned here, and the hit by the press itself.
+  const bench = aboutToClick();
+  const show = ClickShow.of(rigOf(bench), bench.bench.state);
+  const ready = await filmOf('press', { rate: RATE, undrawn: true });
+  const count = allOf(ready).length;
+  const hit = 0.6 + show.lasts(0, show.hitAt);
+  // Not every build of the browser has H.264.
+  const mp4 = await page.getByRole('button', { name: 'MP4', exact: true }).isEnabled();
+  for (const kind of mp4 ? (['WebM', 'MP4'] as const) : (['WebM'] as const)) {
+    await choose(page, kind);
+    const bytes = await made(page, 'Save the film');
+    const film = kind === 'MP4' ? await readMp4(bytes) : readWebm(bytes);
+    expect(film.size, kind).toEqual([1280, 720]);
+    expect(film.pictures, kind).toHaveLength(count);
+    // WebM tells times to a millisecond.
+    for (const [i, { at }] of film.pictures.entries()) near(at, i / RATE, { abs: 6e-4 });
+    near(film.lasts, count / RATE, { abs: 1e-3 }, `${kind} length`);
+    const heard = await onsets(film);
+    expect(heard, kind).toHaveLength(1);
+    near(heard[0] ?? 0, hit, { abs: 1 / RATE }, `${kind} click`);
+    const said = (at: number): string | undefined =>
+      film.captions.findLast((c) => c.at <= at + 1e-6)?.text;
+    expect(said(0)).toContain('The pedal goes down');
+    expect(film.captions.find((c) => c.text === '[click]')?.at).toBeCloseTo(hit, 2);
+    // An encoder of H.264 may spend its bits by the clock; those of VP9 and VP8 give the same file for the same pictures.
+    if (kind === 'WebM') expect(hashOf(await made(page, 'Save the film'))).toBe(hashOf(bytes));
+    const vtt = (await saved(page, 'Save captions')).toString();
+    expect(vtt.startsWith('WEBVTT\n\n00:00:00.000 --> ')).toBe(true);
+    for (const { text } of film.captions) expect(vtt).toContain(text);
+    const transcript = (await saved(page, 'Save transcript')).toString();
+    expect(transcript).toContain('Quay van');
+    expect(transcript).toContain('[click]');
+  }
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('loop and strip are pictures, and made twice the same', async () => {
+  const { page, errors, close } = await openClips();
+  for (const [kind, saves] of [
+    ['Loop', 'Save loop'],
+    ['Strip', 'Save strip'],
+  ] as const) {
+    await choose(page, kind);
+    const bytes = await made(page, saves);
+    const png = PNG.sync.read(bytes);
+    expect(png.width, kind).toBeGreaterThan(900);
+    expect(hashOf(await made(page, saves)), kind).toBe(hashOf(bytes));
+  }
+  const svg = (await saved(page, 'Save as SVG')).toString();
+  // Eight pictures, each with its number and the pace of time in it.
+  expect(svg.match(/<svg x=/g)).toHaveLength(8);
+  expect(svg.match(/Time ×/g)?.length).toBe(8);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('the page goes on while a film is made; stopped, nothing of it is left', async () => {
+  const { page, dialog, errors, close } = await openClips();
+  await dialog.getByRole('radio', { name: /four minutes/ }).check();
+  await choose(page, '1920 × 1080');
+  const workers = page.workers().length;
+  await dialog.getByRole('button', { name: 'Make it' }).click();
+  const progress = dialog.getByRole('progressbar');
+  const share = () => progress.evaluate((e) => (e as HTMLProgressElement).value);
+  await expect.poll(share).toBeGreaterThan(0);
+  const before = await share();
+  // Pictures of the page itself, one after the other, while those of the film are made.
+  await page.evaluate(async () => {
+    for (let n = 0; n < 60; n++) await new Promise(requestAnimationFrame);
+  });
+  await expect.poll(share).toBeGreaterThan(before);
+  expect(page.workers().length).toBe(workers + 1);
+  await dialog.getByRole('button', { name: 'Stop' }).click();
+  await dialog.getByText('Stopped. Nothing was kept of it.').waitFor();
+  await expect.poll(() => page.workers().length).toBe(workers);
+  expect(await dialog.getByRole('button', { name: /^Save/ }).count()).toBe(0);
+  await dialog.getByRole('button', { name: 'Make it' }).waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -1,0 +1,244 @@
+import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { number } from '../../format.ts';
+import { benchTitle } from '../../record/guest-title.ts';
+import { type Kind, plainName, saveFile } from '../save.ts';
+import { addressOf } from '../share/moment.ts';
+import type { Stand, WayElement } from '../stand.ts';
+import { wayStyles } from '../way-styles.ts';
+import { canEncode } from './can-encode.ts';
+import { type FilmKind, filmKinds, talkOf, whyNot } from './kinds.ts';
+import { type Clip, makeClip } from './maker.ts';
+import { type FileKind, SHEET } from './picture.ts';
+
+const WHAT: Readonly<Record<FilmKind, readonly [name: string, tells: string]>> = {
+  press: ['A press', 'The brake as it stands, pressed once; slowed where it moves fast.'],
+  clicks: ['Ten clicks', 'Its next ten clicks, each slowed down, and the wear between them.'],
+  life: ['A life in twelve seconds', 'From new to its limit on the road of Wear.'],
+  pull: ['A pull at the drum', 'What holds the drum, or that it comes.'],
+  step: ['The open lesson’s step', 'Its question, what happens, and why.'],
+  talk: ['The whole talk', 'Four minutes, with what is said as captions.'],
+};
+
+const FILES: Readonly<Record<FileKind, readonly [name: string, tells: string]>> = {
+  mp4: ['MP4', 'H.264: plays nearly everywhere, in slides too.'],
+  webm: ['WebM', 'VP9, or VP8: plays in every browser.'],
+  loop: ['Loop', 'An animated PNG for a web page: runs by itself, without sound.'],
+  strip: ['Strip', 'Eight pictures on a sheet for paper, as SVG and PNG.'],
+};
+
+/** A loop runs at so many pictures a second, and is no longer than this, s. */
+const LOOP = { rate: 15, most: 20 };
+const HEIGHTS = [720, 1080] as const;
+const RATES = [30, 60] as const;
+
+/** Films too long for a loop or for eight pictures. */
+const LONG: readonly FilmKind[] = ['clicks', 'step', 'talk'];
+const isFilm = (file: FileKind): boolean => file === 'mp4' || file === 'webm';
+
+/** Films, loops and strips of what the brake does. */
+export class ClipWay extends LitElement implements WayElement {
+  static override properties = {
+    stand: { attribute: false },
+    what: { state: true },
+    file: { state: true },
+    height: { state: true },
+    rate: { state: true },
+    inPicture: { state: true },
+    can: { state: true },
+    share: { state: true },
+    clip: { state: true },
+    said: { state: true },
+  };
+  declare stand: Stand;
+  declare what: FilmKind;
+  declare file: FileKind;
+  declare height: (typeof HEIGHTS)[number];
+  declare rate: (typeof RATES)[number];
+  declare inPicture: boolean;
+  /** What this browser can encode; null until it has told. */
+  declare can: Readonly<Record<'mp4' | 'webm', boolean>> | null;
+  /** How much of it is made, 0 to 1; null: nothing is being made. */
+  declare share: number | null;
+  declare clip: Clip | null;
+  declare said: string;
+  #quit: AbortController | null = null;
+
+  constructor() {
+    super();
+    this.what = 'press';
+    this.file = 'mp4';
+    this.height = 720;
+    this.rate = 30;
+    this.inPicture = false;
+    this.can = null;
+    this.share = null;
+    this.clip = null;
+    this.said = '';
+  }
+
+  static override styles = [
+    wayStyles,
+    css`
+      .whats { display: grid; grid-template-columns: repeat(auto-fill, minmax(250px, 1fr)); gap: 8px; }
+      .whats label { display: flex; gap: 10px; border: 2px solid var(--rule); padding: 8px 12px; font-size: 15px; line-height: 1.3; cursor: pointer; }
+      .whats b { display: block; font-size: 16.5px; font-weight: 680; }
+      .whats label.on { border-color: var(--ink); background: var(--panel); }
+      .whats label.off { color: var(--off); cursor: default; }
+      .whats label:focus-within { outline: 4px solid var(--trail); outline-offset: 2px; }
+      .whats input { width: 21px; height: 21px; margin: 1px 0 0; accent-color: var(--ink); flex: none; }
+      .sizes { display: grid; grid-template-columns: 1fr 1fr; gap: 0 18px; }
+      progress { width: 100%; height: 18px; accent-color: var(--ink); }
+    `,
+  ];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    canEncode().then((can) => {
+      this.can = can;
+      if (!can.mp4 && this.file === 'mp4') this.file = can.webm ? 'webm' : 'loop';
+    });
+  }
+
+  /** Whoever closes the dialog stops it. */
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#quit?.abort();
+  }
+
+  #choose(change: Partial<Pick<this, 'what' | 'file' | 'height' | 'rate' | 'inPicture'>>): void {
+    Object.assign(this, change);
+    if (!isFilm(this.file) && LONG.includes(this.what)) this.file = this.can?.mp4 ? 'mp4' : 'webm';
+    this.clip = null;
+    this.said = '';
+  }
+
+  async #make(): Promise<void> {
+    const { file, stand, what } = this;
+    const { session } = stand;
+    const quit = new AbortController();
+    this.#quit = quit;
+    this.share = 0;
+    this.clip = null;
+    this.said = '';
+    const height = file === 'loop' ? SHEET.height : file === 'strip' ? 765 : this.height;
+    const address = await addressOf(session);
+    try {
+      this.clip = await makeClip(
+        {
+          kind: what,
+          moment: session.moment,
+          draw: stand.drawer,
+          file,
+          theme: file === 'strip' ? 'print' : session.theme,
+          width: (height * SHEET.width) / SHEET.height,
+          height,
+          rate: file === 'loop' ? LOOP.rate : this.rate,
+          inPicture: this.inPicture && file !== 'strip',
+          head: [benchTitle(session.moment), ...(address ? [`Made with Takeup: ${address}`] : [])],
+        },
+        (share) => {
+          this.share = share;
+        },
+        quit.signal,
+      );
+      this.said = 'It is made.';
+    } catch (error: unknown) {
+      const why = error instanceof Error ? error.message : String(error);
+      this.said = quit.signal.aborted ? 'Stopped. Nothing was kept of it.' : why;
+    } finally {
+      if (this.#quit === quit) {
+        this.share = null;
+        this.#quit = null;
+      }
+    }
+  }
+
+  async #save(name: string, kind: Kind, content: BlobPart): Promise<void> {
+    this.said = await saveFile(name, kind, new Blob([content], { type: kind.type }));
+  }
+
+  #whats(): TemplateResult {
+    const { moment } = this.stand.session;
+    return html`<div class="whats" role="radiogroup" aria-label="What is filmed">${filmKinds.map(
+      (kind) => {
+        const why = whyNot(kind, moment);
+        const [name, tells] = WHAT[kind];
+        const title = kind === 'talk' ? (talkOf(moment)?.title ?? name) : name;
+        const on = kind === this.what;
+        return html`<label class=${why ? 'off' : on ? 'on' : ''}><input type="radio" name="what" ?disabled=${why !== null} .checked=${on} @change=${() => this.#choose({ what: kind })} /><span><b>${title}</b>${why ?? tells}</span></label>`;
+      },
+    )}</div>`;
+  }
+
+  #seg<T extends string | number>(
+    name: string,
+    all: readonly (readonly [T, string, boolean])[],
+    now: T,
+    put: (value: T) => void,
+  ): TemplateResult {
+    return html`<span class="lab" id=${name.replace(/\W/g, '')}>${name}</span><div class="seg" role="group" aria-labelledby=${name.replace(/\W/g, '')}>${all.map(
+      ([value, text, can]) =>
+        html`<button class=${value === now ? 'on' : ''} aria-pressed=${value === now} ?disabled=${!can} @click=${() => put(value)}>${text}</button>`,
+    )}</div>`;
+  }
+
+  #how(): TemplateResult {
+    const { can, file } = this;
+    const short = !LONG.includes(this.what);
+    const there = (kind: FileKind): boolean =>
+      kind === 'mp4' || kind === 'webm' ? can?.[kind] === true : short;
+    const kinds = (Object.keys(FILES) as FileKind[]).map(
+      (kind) => [kind, FILES[kind][0], there(kind)] as const,
+    );
+    return html`${this.#seg('As', kinds, file, (f) => this.#choose({ file: f }))}
+      <p class="dim">${FILES[file][1]}${short ? '' : ' This one is too long for a loop or a strip.'}${can && !can.mp4 && !can.webm ? ' This browser encodes no films: take a loop or a strip, or another browser.' : ''}</p>
+      ${
+        isFilm(file)
+          ? html`<div class="sizes"><div>${this.#seg(
+              'Size',
+              HEIGHTS.map((h) => [h, `${(h * 16) / 9} × ${h}`, true] as const),
+              this.height,
+              (height) => this.#choose({ height }),
+            )}</div><div>${this.#seg(
+              'Pictures a second',
+              RATES.map((r) => [r, String(r), true] as const),
+              this.rate,
+              (rate) => this.#choose({ rate }),
+            )}</div></div>`
+          : nothing
+      }
+      ${file === 'strip' ? nothing : html`<label class="tick"><input type="checkbox" .checked=${this.inPicture} @change=${(e: Event) => this.#choose({ inPicture: (e.target as HTMLInputElement).checked })} />What is said stands in the picture too</label>`}`;
+  }
+
+  #saves({ captions, lasts, made, pictures, rate, svg, title, transcript }: Clip): TemplateResult {
+    const name = plainName(title);
+    const film = isFilm(this.file);
+    const told = film
+      ? `${number(lasts, 1)} s, ${number(pictures, 0)} pictures at ${rate} a second, ${made.codecs.join(' and ')}`
+      : made.codecs.join(' and ');
+    const kind: Kind = {
+      tells: FILES[this.file][0],
+      type: made.type.split(';')[0] as string,
+      endings: [made.extension as `.${string}`],
+    };
+    return html`<p><b>${title}</b>: ${told}, ${number(made.bytes.byteLength / 1024, 0)} kB. The same bench gives the same pictures each time.</p>
+      <div class="acts"><button class="main" @click=${() => this.#save(`${name}${made.extension}`, kind, made.bytes)}>Save ${film ? 'the film' : FILES[this.file][0].toLowerCase()}</button>
+      ${svg ? html`<button @click=${() => this.#save(`${name}.svg`, { tells: 'Drawing', type: 'image/svg+xml', endings: ['.svg'] }, svg)}>Save as SVG</button>` : nothing}
+      ${film ? html`<button @click=${() => this.#save(`${name}.vtt`, { tells: 'Captions', type: 'text/vtt', endings: ['.vtt'] }, captions)}>Save captions</button><button @click=${() => this.#save(`${name}.txt`, { tells: 'Transcript', type: 'text/plain', endings: ['.txt'] }, transcript)}>Save transcript</button>` : nothing}</div>`;
+  }
+
+  override render() {
+    const { share } = this;
+    const why = whyNot(this.what, this.stand.session.moment);
+    return html`<div class="part"><h3>What</h3>${this.#whats()}</div>
+      <div class="part"><h3>How</h3>${this.#how()}</div>
+      <div class="part">${
+        share === null
+          ? html`<div class="acts"><button class="main" ?disabled=${why !== null || this.can === null} @click=${() => this.#make()}>Make it</button></div>`
+          : html`<progress max="1" .value=${share} aria-label="How much of it is made"></progress><div class="acts"><button @click=${() => this.#quit?.abort()}>Stop</button><p class="dim">The page goes on meanwhile; closing this stops it.</p></div>`
+      }
+      <p class="said" role="status">${this.said}</p>${this.clip ? this.#saves(this.clip) : nothing}
+      <p class="dim">Every picture tells the pace of time and how much larger gaps are drawn. ${isFilm(this.file) ? 'Captions are in the film’s file too.' : ''}</p></div>`;
+  }
+}
+customElements.define('takeup-away-clip', ClipWay);

@@ -1,0 +1,170 @@
+import { BAR, KM, type LifeRow } from '../../../sim/index.ts';
+import { wordsOf } from '../../adjusters.ts';
+import { down, number } from '../../format.ts';
+import { pressSays } from '../../pieces/press-panel.ts';
+import { clicked } from '../../record/bench.ts';
+import { DrumDesk } from '../../stations/drum-off/desk.ts';
+import { attempt } from '../../stations/drum-off/part.ts';
+import { deskOf } from '../../stations/station.ts';
+import type { Film, Script } from './film.ts';
+
+/** What the films of the bench show: a press, ten clicks, a life, a pull. */
+
+/** Before something begins, and after it has ended, s. */
+export const LEAD = 0.6;
+const TAIL = 1.5;
+/** A press of a brake whose steps are too small to be shown: held so long, s, at so many bar. */
+const PRESS = { held: 1.2, bar: 40, up: 0.8 };
+/** The way from one click to the next is shown in this, s. */
+const WAY = 0.7;
+/** A life is shown in this, s. */
+export const LIFE = 12;
+
+/** A press that is shown as the page shows one, at the paces of the page. */
+function* shown(film: Film, lead: number, before = film.session.state): Script {
+  const { session } = film;
+  session.show.begin(before, false);
+  // A stage is told once, as it begins; how far a tooth is climbed is told as it falls back.
+  let told = '';
+  const tell = (): void => {
+    const { climb } = session;
+    const { phase } = climb;
+    if (phase === null || phase === told || phase === 'held') return;
+    told = phase;
+    film.say(pressSays(session, climb));
+  };
+  tell();
+  yield;
+  yield* film.hold(lead);
+  for (;;) {
+    film.advance();
+    if (!session.showing) return;
+    tell();
+    yield;
+  }
+}
+
+/** One press of the brake as it stands. */
+export function* press(film: Film): Script {
+  const { session } = film;
+  film.figures = () => pressFigures(film);
+  if (wordsOf(session.brake).timbre) {
+    yield* shown(film, LEAD);
+    yield* film.hold(TAIL);
+    return;
+  }
+  yield* film.go(LEAD);
+  film.say(`The pedal goes down, to ${PRESS.bar} bar`);
+  session.pressTo(PRESS.bar);
+  // Where shoes move fast time is slowed, and the press takes longer.
+  while (Math.abs(session.pressure - PRESS.bar * BAR) > 1e-6 && film.now < 20) yield* film.go(0.1);
+  yield* film.go(PRESS.held);
+  film.say('The pedal is let go');
+  session.release();
+  while (session.pressure > 1e-6 && film.now < 40) yield* film.go(0.1);
+  yield* film.go(PRESS.up);
+}
+
+/**
+ * The next clicks of its life, each pressed once more and shown; on the way the linings wear.
+ *
+ * @param rows of the life from the state that the film begins with
+ */
+export function* clicks(film: Film, rows: readonly LifeRow[], most: number): Script {
+  const { session } = film;
+  const ends = rows.flatMap((row, i) => (row.at === 'after click' ? [i] : [])).slice(0, most);
+  film.figures = () => (session.showing ? pressFigures(film) : lifeFigures(film));
+  yield* film.hold(LEAD);
+  let from = 0;
+  for (const [n, end] of ends.entries()) {
+    film.speed = null;
+    const last = rows[end] as LifeRow;
+    film.say(`Driven on: the linings wear, the gap grows. Click ${n + 1} of ${ends.length} comes`);
+    const pictures = Math.round(WAY * film.rate);
+    for (let k = 1; k <= pictures; k++) {
+      const at = from + Math.floor(((end - 1 - from) * k) / pictures);
+      const row = rows[Math.max(from, at)] as LifeRow;
+      film.speed = `1 s is ${number((last.distance - (rows[from] as LifeRow).distance) / WAY / KM, 0)} km`;
+      session.amend(clicked, row.state);
+      film.advance();
+      yield;
+    }
+    film.speed = null;
+    yield* shown(film, 0, { ...last.state, tooth: last.state.tooth - 1 });
+    session.amend(clicked, last.state);
+    from = end;
+  }
+  film.advance();
+  yield;
+  yield* film.hold(TAIL);
+}
+
+/** What a driven brake is told by: way, tooth, linings. */
+function lifeFigures({ session }: Film): readonly string[] {
+  const { state } = session;
+  const all = session.readings(session.instant());
+  const told = (['front', 'rear'] as const).flatMap((side) => {
+    const r = all.find((x) => x.key === (side === 'front' ? 'liningFront' : 'liningRear'));
+    return r ? [`Lining, ${side}: ${number(down(r.value, r.digits), r.digits)} ${r.unit}`] : [];
+  });
+  return [`${number(state.distance / KM, 0)} km · tooth ${number(state.tooth, 0)}`, ...told];
+}
+
+/** What a press is told by: pressure, how far the shoes part of what the next tooth takes, tooth. */
+function pressFigures({ session }: Film): readonly string[] {
+  const { needed, there, tooth } = session.climb;
+  const bar = session.instant().pressure / BAR;
+  const next = Number.isFinite(needed) ? ` of ${number(needed, 2)} mm` : ' mm';
+  return [
+    `Pressure ${number(bar, 1)} bar`,
+    `Shoes apart ${number(there, 2)}${next}`,
+    ...(wordsOf(session.brake).timbre ? [`Tooth ${number(tooth, 0)}`] : []),
+  ];
+}
+
+/**
+ * A whole life in twelve seconds, as far a second from beginning to end.
+ *
+ * @param rows of the life from new to its end
+ */
+export function* life(film: Film, rows: readonly LifeRow[]): Script {
+  const { session } = film;
+  const [first, last] = [rows[0] as LifeRow, rows.at(-1) as LifeRow];
+  const far = last.distance - first.distance;
+  film.speed = `1 s is ${number(far / LIFE / KM, 0)} km`;
+  film.figures = () => lifeFigures(film);
+  film.say('From new: the linings wear, and tooth by tooth the strut gets longer');
+  yield* film.hold(LEAD);
+  const start = film.now;
+  let at = 0;
+  for (let n = Math.round(LIFE * film.rate); n > 0; n--) {
+    const end = first.distance + (far * (film.now - start)) / LIFE;
+    const before = at;
+    while (at + 1 < rows.length && (rows[at + 1] as LifeRow).distance <= end + 1e-6) at += 1;
+    if (at !== before) session.amend(clicked, (rows[at] as LifeRow).state);
+    film.advance();
+    for (const row of rows.slice(before + 1, at + 1)) {
+      if (row.at !== 'after click') continue;
+      const hit = start + ((row.distance - first.distance) / far) * LIFE;
+      session.tellClick(undefined, film.now - hit);
+    }
+    yield;
+  }
+  if (at < rows.length - 1) session.amend(clicked, last.state);
+  film.say('At its limit: new linings are due');
+  yield* film.go(2 / film.rate);
+  yield* film.hold(TAIL);
+}
+
+/** The drum is pulled straight: what holds it, or that it comes. */
+export function* pull(film: Film): Script {
+  const { session } = film;
+  const desk = deskOf(DrumDesk, session);
+  film.say('The drum is pulled straight');
+  yield* film.go(LEAD);
+  session.do(attempt, 'pull');
+  while (desk.pulling) yield* film.go(1 / film.rate);
+  film.say(desk.found);
+  yield* film.go(1.2);
+  yield* film.hold(2.2);
+}

@@ -1,0 +1,110 @@
+import { escapeXml, labelText, shapesText } from '../../stage/svg.ts';
+import { printTheme } from '../../theme.ts';
+import { type Picture, SHEET } from './picture.ts';
+
+/** Eight moments of a film on a sheet of paper, four by two. */
+
+/** A sheet of A4 lying, 1 unit of the strip 0.1 mm, in the printer's margins; a cell's width of it. */
+export const STRIP = { width: 2770, height: 980, cell: 680, gap: 16, head: 60, foot: 40 } as const;
+export const STRIP_PICTURES = 8;
+const ACROSS = 4;
+const PER_MM = 10;
+
+/** Where the picture of a number stands, units of the strip. */
+export function cellAt(index: number): {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+} {
+  const height = (STRIP.cell * SHEET.height) / SHEET.width;
+  return {
+    x: (index % ACROSS) * (STRIP.cell + STRIP.gap) + 1,
+    y: STRIP.head + Math.floor(index / ACROSS) * (height + STRIP.gap),
+    width: STRIP.cell,
+    height,
+  };
+}
+
+export interface Strip {
+  readonly pictures: readonly Picture[];
+  /** All of it as one drawing. */
+  svg(title: string, head: readonly string[]): string;
+}
+
+/** A picture with its number. */
+const numbered = (picture: Picture, n: number): Picture => ({
+  ...picture,
+  words: [
+    ...picture.words,
+    {
+      text: String(n),
+      x: SHEET.width - 24,
+      y: 32,
+      size: 34,
+      weight: 760,
+      anchor: 'end',
+      colour: 'ink',
+    },
+  ],
+});
+
+function cellText(picture: Picture, index: number): string {
+  const { height, width, x, y } = cellAt(index);
+  const { colours } = printTheme;
+  const drawings = picture.drawings
+    .map((d, i) => {
+      const labels = d.labels.map((l) => labelText(l, d.view, printTheme)).join('');
+      return shapesText(d, printTheme, `c${index}d${i}`) + labels;
+    })
+    .join('');
+  const blocks = picture.blocks
+    .map(
+      (b) =>
+        `<rect x="${b.x}" y="${b.y}" width="${b.width}" height="${b.height}" fill="${colours[b.colour]}"/>`,
+    )
+    .join('');
+  const words = picture.words
+    .map(
+      (w) =>
+        `<text x="${w.x}" y="${w.y}" dy="0.35em" font-size="${w.size}" font-weight="${w.weight}" text-anchor="${w.anchor}" fill="${colours[w.colour]}">${escapeXml(w.text)}</text>`,
+    )
+    .join('');
+  return `<svg x="${x}" y="${y}" width="${width}" height="${height}" viewBox="0 0 ${SHEET.width} ${SHEET.height}">${drawings}${blocks}${words}<rect x="1" y="1" width="${SHEET.width - 2}" height="${SHEET.height - 2}" fill="none" stroke="${colours.ink}" stroke-width="2"/></svg>`;
+}
+
+/**
+ * Eight of a film's pictures, as far apart as may be, the first and the last among them.
+ *
+ * @param all null: the one before stands on
+ */
+export function stripOf(all: readonly (Picture | null)[]): Strip {
+  let stands: Picture | null = null;
+  const whole = all.flatMap((p) => {
+    stands = p ?? stands;
+    return stands ? [stands] : [];
+  });
+  // Not those at which nothing happens any more.
+  const last = all.findLastIndex((p) => p !== null);
+  const pictures = Array.from({ length: STRIP_PICTURES }, (_, i) => {
+    const at = Math.round((last * i) / (STRIP_PICTURES - 1));
+    return numbered(whole[at] as Picture, i + 1);
+  });
+  return {
+    pictures,
+    svg(title, head) {
+      const { height, width } = STRIP;
+      const text = (said: string, y: number, size: number, weight: number): string =>
+        `<text x="2" y="${y}" font-size="${size}" font-weight="${weight}">${escapeXml(said)}</text>`;
+      return [
+        `<svg xmlns="http://www.w3.org/2000/svg" width="${width / PER_MM}mm" height="${height / PER_MM}mm" viewBox="0 0 ${width} ${height}" font-family="'Encode Sans Variable','Encode Sans',sans-serif">`,
+        `<title>${escapeXml(title)}</title>`,
+        `<rect width="100%" height="100%" fill="${printTheme.colours.sheet}"/>`,
+        text(title, 40, 40, 720),
+        ...pictures.map(cellText),
+        text(head.join(' · '), height - 12, 26, 520),
+        '</svg>',
+      ].join('\n');
+    },
+  };
+}

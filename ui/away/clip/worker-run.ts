@@ -1,0 +1,93 @@
+import type { FromWorker, Made, Order, Picture, Sound, ToWorker } from './picture.ts';
+
+/** The page's end of the worker that paints a film: it is given pictures no faster than it paints them. */
+export class FilmRun {
+  readonly #worker: Worker;
+  readonly #quit: AbortSignal;
+  #painted = 0;
+  #given = 0;
+  #begun = false;
+  #made: Made | null = null;
+  #failed: Error | null = null;
+  #wake: (() => void) | null = null;
+
+  constructor(quit: AbortSignal) {
+    this.#quit = quit;
+    this.#worker = new Worker(new URL('./film-worker.ts', import.meta.url), { type: 'module' });
+    this.#worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#hear(data);
+    this.#worker.onerror = (e) => {
+      e.preventDefault();
+      this.#fail(e.message || 'What makes films could not be loaded.');
+    };
+    quit.addEventListener('abort', this.#stopped);
+  }
+
+  /** Pictures that are in the file. */
+  get painted(): number {
+    return this.#painted;
+  }
+
+  #stopped = (): void => {
+    this.end();
+    this.#fail('Stopped.');
+  };
+
+  #fail(why: string): void {
+    this.#failed ??= new Error(why);
+    this.#wake?.();
+  }
+
+  #hear(data: FromWorker): void {
+    if ('failed' in data) {
+      this.#fail(data.failed);
+      return;
+    }
+    if ('made' in data) this.#made = data.made;
+    else {
+      this.#begun = true;
+      this.#painted = data.painted;
+    }
+    this.#wake?.();
+  }
+
+  #send(message: ToWorker): void {
+    this.#worker.postMessage(message);
+  }
+
+  /** Waits for news until something holds. */
+  async #until(holds: () => boolean): Promise<void> {
+    for (;;) {
+      this.#quit.throwIfAborted();
+      if (this.#failed) throw this.#failed;
+      if (holds()) return;
+      await new Promise<void>((resolve) => {
+        this.#wake = resolve;
+      });
+      this.#wake = null;
+    }
+  }
+
+  async begin(order: Order): Promise<void> {
+    this.#send({ order });
+    await this.#until(() => this.#begun);
+  }
+
+  /** Gives a picture once fewer than so many wait. The page has its turn between two. */
+  async add(picture: Picture | null, ahead: number): Promise<void> {
+    await this.#until(() => this.#given - this.#painted < ahead);
+    this.#send({ picture });
+    this.#given += 1;
+  }
+
+  async finish(sounds: readonly Sound[], captions: string): Promise<Made> {
+    this.#send({ end: { sounds, captions } });
+    await this.#until(() => this.#made !== null);
+    return this.#made as Made;
+  }
+
+  /** The worker and all it holds are given up. */
+  end(): void {
+    this.#quit.removeEventListener('abort', this.#stopped);
+    this.#worker.terminate();
+  }
+}
