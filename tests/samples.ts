@@ -36,6 +36,8 @@ const counts = {
   groundRadii: { few: 20, many: 300 },
   // the same file: places of each size, each four answers
   sweptSizes: { few: 5, many: 200 },
+  // read-fuzz.test.ts: changed texts of each reader
+  reads: { few: 60, many: 16000 },
   // no-jumps.test.ts: pairs of neighbours of each size
   jumps: { few: 6, many: 100 },
   // hands/grabs.test.ts; 10 000 are `npm run test:grabs`

@@ -4,10 +4,10 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 
 /** In a process that was told to work: answers every task, or says what was thrown. */
-export function work<Task, Answer>(does: (task: Task) => Answer): void {
-  process.on('message', (task: Task) => {
+export function work<Task, Answer>(does: (task: Task) => Answer | Promise<Answer>): void {
+  process.on('message', async (task: Task) => {
     try {
-      process.send?.({ answer: does(task) });
+      process.send?.({ answer: await does(task) });
     } catch (error) {
       process.send?.({ wrong: error instanceof Error ? error.message : String(error) });
     }
