@@ -175,3 +175,28 @@ it('a map of two things: by keys, with its regions and figures, a point on the s
   expect(errors).toEqual([]);
   await close();
 });
+
+it('one tap from a line of Inspect, from a reading and from a size of New shoes; a refused word is offered names', async () => {
+  const { page, errors, close } = await browser.open({
+    reducedMotion: 'reduce',
+    viewport: { width: 1366, height: 768 },
+    path: '?station=inspect',
+  });
+  const varied = () => page.locator('[data-pick="of"] .now').innerText();
+  await page.locator('tr[data-line="tooth"] .whatif').click();
+  await expect.poll(varied).toMatch(/Tooth of the adjuster/);
+  await page.goto(`${browser.address}?station=new-shoes`);
+  await page.locator('.rd [data-key="bore"] .whatif').click();
+  await expect.poll(varied).toMatch(/Diameter of the drum/);
+  await page.goto(`${browser.address}?station=new-shoes`);
+  await page.getByRole('button', { name: /^Lining thick ?: what if/ }).click();
+  await expect.poll(varied).toMatch(/Thickness when new/);
+  await page.getByRole('button', { name: /^Own formula/ }).click();
+  await page.locator('takeup-own-formula input.text').fill('2 * torqe');
+  await page.getByRole('button', { name: 'torque Brake torque' }).click();
+  await expect
+    .poll(() => page.locator('takeup-own-formula input.text').inputValue())
+    .toBe('2 * torque');
+  expect(errors).toEqual([]);
+  await close();
+});

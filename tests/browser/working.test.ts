@@ -105,11 +105,15 @@ for (const [name, width, height] of [
     await work.getByRole('button', { name: 'Copy as LaTeX' }).press('Enter');
     await expect.poll(() => work.getByRole('status').innerText()).toBe('Copied as LaTeX.');
     const copied = await page.evaluate(() => navigator.clipboard.readText());
-    expect(copied).toMatch(/^C\^\{\*\} = \\frac\{F_\{\\mathrm\{d,lead\}\}\}/);
+    expect(copied).toMatch(/^C\^\{\*\} = \\frac\{F_\{\\mathrm\{d,lead\}\}\}/m);
+    // All of it, from the pressure on.
+    expect(copied.split('\n').length).toBeGreaterThan(10);
     await work.getByRole('button', { name: 'Copy as text' }).press('Enter');
     await expect
       .poll(() => page.evaluate(() => navigator.clipboard.readText()))
-      .toMatch(/^C\* = F_d,lead \/ F_lead \+ /);
+      .toMatch(
+        /^Brake factor[\s\S]*Front shoe, leading, by the closed form:[\s\S]*Numbers put in:[\s\S]*^C\* = F_d,lead \/ F_lead \+ /m,
+      );
     await work.getByRole('button', { name: 'Drag of the leading shoe' }).press('Enter');
     await page.locator('tr[data-working="dragFront"] takeup-working').waitFor();
     await expect

@@ -5,7 +5,8 @@ import { number } from '../format.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { type Body, bodyPolygon } from './body-polygon.ts';
 import { symbolMath, workingMath } from './mathml.ts';
-import { figure, numbersText, resultText, workingLatex, workingText } from './write.ts';
+import { wholeLatex, wholeText } from './whole.ts';
+import { figure, numbersText, resultText, workingText } from './write.ts';
 
 /** How a reading came about: its formula, its numbers put in, where each comes from, whose law it is. */
 export class WorkingSheet extends LitElement {
@@ -134,7 +135,7 @@ export class WorkingSheet extends LitElement {
       ${this.#moving(w) ? html`<p>The brake is still moving: this is what the same pose gives at rest.</p>` : nothing}
       ${this.#givens(w)}
       <p>${lawText(w.law)}${w.key.startsWith('lining') ? ' It is told rounded down: no lining is thicker than it is.' : nothing}</p>
-      <button @click=${() => this.#copy(workingText(w), 'text')}>Copy as text</button><button @click=${() => this.#copy(workingLatex(w), 'LaTeX')}>Copy as LaTeX</button><span class="told" role="status">${this.copied}</span>
+      <button @click=${() => this.#copy(wholeText(reading, w, steps), 'text')}>Copy as text</button><button @click=${() => this.#copy(wholeLatex(w, steps), 'LaTeX')}>Copy as LaTeX</button><span class="told" role="status">${this.copied}</span>
       ${steps.length > 0 ? html`<h4>From pressure to factor</h4><div class="shoes">${steps.map((s) => this.#shoe(s))}</div>` : nothing}
       ${bodies.length > 0 ? html`<h4>All forces on each shoe, laid tip to tail</h4><p>They come back to where they began: the shoe stands in balance.</p><div class="shoes">${bodies.map((b) => html`<section>${bodyPolygon(b)}</section>`)}</div>` : nothing}`;
   }

@@ -6,6 +6,7 @@ import { down, number } from '../../format.ts';
 import { caution } from '../../pieces/icons.ts';
 import { marks } from '../../pieces/marks.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
+import { whatIfOf } from '../vary/tap.ts';
 import { cutSection } from './cut.ts';
 import type { InspectDesk } from './desk.ts';
 import { type Line, limitWords, lines, type SizeLine } from './lines.ts';
@@ -32,6 +33,7 @@ export const phoneStyles = css`
     .one .res span { font-weight: 500; font-size: 16px; }
     .one .res .mark-v { width: 28px; height: 28px; }
     .one .bad { color: var(--bad); }
+    .one .whatif { margin: 0; min-height: 56px; font-size: 16px; text-align: left; justify-self: start; }
     .seg { border: 2px solid var(--ink); display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; }
     .seg button { min-height: 56px; font-size: 17px; }
     .list { margin: 0; padding: 0; list-style: none; }
@@ -126,7 +128,7 @@ function one(desk: InspectDesk, note: TemplateResult): TemplateResult {
     <div class="seg" role="group" aria-label="Wheel">${wheels.map((w) => html`<button class=${wheel === w ? 'on' : ''} aria-pressed=${wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? 'Left wheel' : 'Right wheel'}</button>`)}</div>
     <div class="set">${field}</div>${told}
     <div class="res ${v?.level === 'bad' ? 'bad' : ''}">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}${line.limit ? html`<span>${limitWords[line.limit][0]} ${limit === null ? '– not set' : number(limit, 2)}${read.whose[line.limit] ? `, ${read.whose[line.limit]}` : ''}</span>` : nothing}</div>
-    ${note}
+    ${whatIfOf(desk.session, line.key, line.name)}${note}
   </section>`;
 }
 

@@ -9,6 +9,7 @@ import { marks } from '../../pieces/marks.ts';
 import type { Session } from '../../session.ts';
 import type { PageSize } from '../station.ts';
 import { deskOf } from '../station.ts';
+import { whatIfOf } from '../vary/tap.ts';
 import { cutSection, cutStyles } from './cut.ts';
 import { InspectDesk } from './desk.ts';
 import { historySection, historyStyles } from './history.ts';
@@ -162,7 +163,7 @@ export class InspectSheet extends LitElement {
     const head = (w: Wheel) =>
       html`<th colspan="2" class=${desk.wheel === w ? 'on' : ''} scope="colgroup">${titled[w]}</th>`;
     return html`<table><colgroup><col class="num" /><col class="name" /><col class="fc" /><col /><col class="fc" /><col /><col class="limc" /></colgroup><thead><tr><th class="num"><span class="hidden">Balloon</span></th><th scope="col">Measure, mm</th>${head('left')}${head('right')}<th class="lim" scope="col">Limit, and whose</th></tr></thead>
-      <tbody>${lines.map((line, i) => html`<tr class=${desk.line === i ? 'now' : ''} data-line=${line.key}><td class="num"><i>${line.number}</i></td><th scope="row">${line.name}</th>${line.kind === 'ask' ? this.#asked(line, i) : wheels.map((w) => html`<td class="f">${this.#field(line, i, w)}</td><td class="v">${this.#verdict(line, w)}</td>`)}<td class="lim">${this.#limit(line)}</td></tr>`)}</tbody></table>`;
+      <tbody>${lines.map((line, i) => html`<tr class=${desk.line === i ? 'now' : ''} data-line=${line.key}><td class="num"><i>${line.number}</i></td><th scope="row"><div class="named"><span>${line.name}</span>${whatIfOf(this.session, line.key, line.name)}</div></th>${line.kind === 'ask' ? this.#asked(line, i) : wheels.map((w) => html`<td class="f">${this.#field(line, i, w)}</td><td class="v">${this.#verdict(line, w)}</td>`)}<td class="lim">${this.#limit(line)}</td></tr>`)}</tbody></table>`;
   }
 
   #axle(): TemplateResult {

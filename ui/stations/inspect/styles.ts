@@ -21,6 +21,8 @@ export const sheetStyles = css`
   thead th { position: sticky; top: 0; background: var(--sheet); z-index: 1; border-bottom: 2px solid var(--ink); color: var(--ink2); font-size: 15px; height: 34px; }
   thead .on { color: var(--ink); font-weight: 700; }
   tbody th { height: 36px; }
+  .named { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 6px; }
+  .whatif { border: 0; background: none; min-height: 24px; padding: 0; margin-left: auto; font: inherit; font-size: 13px; font-weight: 620; color: var(--ink); text-decoration: underline; text-underline-offset: 3px; cursor: pointer; }
   .num i { display: grid; place-items: center; width: 25px; height: 25px; border: 2px solid var(--ink); border-radius: 50%; font-style: normal; font-weight: 700; font-size: 14px; }
   .f { padding: 2px 2px 2px 8px; }
   .f input, .f select { width: 100%; height: 31px; border: 1px solid var(--ink2); padding: 0 7px; font-weight: 680; text-align: right; }

@@ -1,13 +1,21 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PageView } from '../station.ts';
+import { whatIfName } from '../vary/tap.ts';
 import type { ShoeDesk } from './desk.ts';
 import { BED_AT, HELD_OFF } from './fitting.ts';
 import type { ShoeStep } from './part.ts';
 import { mm2, stepNames } from './words.ts';
 
 /** A size between − and +, typed in the middle. */
-function size(name: string, value: number, step: number, put: (value: number) => void) {
-  return html`<div class="ns-set"><div class="lab">${name}</div><div class="ns-step">
+function size(
+  name: string,
+  value: number,
+  step: number,
+  put: (value: number) => void,
+  asked: Parameters<typeof whatIfName>[2] | null = null,
+  session: ShoeDesk['session'] | null = null,
+) {
+  return html`<div class="ns-set"><div class="lab">${asked && session ? whatIfName(session, name, asked) : name}</div><div class="ns-step">
     <button class="btn" aria-label=${`${name}: less`} @click=${() => put(value - step)}>−</button>
     <input type="number" inputmode="decimal" aria-label=${`${name}, mm`} step=${step} .value=${mm2(value).replace('\u202f', '')} @change=${(
       e: Event,
@@ -21,7 +29,7 @@ function size(name: string, value: number, step: number, put: (value: number) =>
 function tooth(desk: ShoeDesk): TemplateResult {
   const most = desk.session.brake.adjuster.teeth;
   const { steps } = desk;
-  return html`<div class="ns-set"><div class="lab">${steps.now}</div><div class="ns-step">
+  return html`<div class="ns-set"><div class="lab">${whatIfName(desk.session, steps.now, { of: 'tooth', read: ['restClearanceMean'] })}</div><div class="ns-step">
     <button class="btn" aria-label=${steps.back} ?disabled=${desk.tooth === 0} @click=${() => desk.setTooth(desk.tooth - steps.press)}>−</button>
     <b><strong data-tooth-now>${steps.at(desk.tooth)}</strong> ${steps.after}</b>
     <button class="btn" aria-label=${steps.on} ?disabled=${desk.tooth === most} @click=${() => desk.setTooth(desk.tooth + steps.press)}>+</button></div></div>`;
@@ -40,9 +48,9 @@ function own(desk: ShoeDesk): TemplateResult {
   switch (desk.step) {
     case 1:
       return html`<div class="row ns-three">
-        ${size('Drum bore', desk.bore, 0.1, (bore) => desk.parts({ bore }))}
-        ${size('Lining thick', desk.thickness, 0.1, (thickness) => desk.parts({ thickness }))}
-        ${size('Ground for Ø', desk.ground, 0.1, (ground) => desk.parts({ ground }))}</div>
+        ${size('Drum bore', desk.bore, 0.1, (bore) => desk.parts({ bore }), { of: 'drumDiameter', read: ['pedalTravel'] }, desk.session)}
+        ${size('Lining thick', desk.thickness, 0.1, (thickness) => desk.parts({ thickness }), { of: 'shoes.lining.thicknessNew', read: ['restClearanceMean'] }, desk.session)}
+        ${size('Ground for Ø', desk.ground, 0.1, (ground) => desk.parts({ ground }), { of: 'shoes.lining.groundRadius', read: ['torque'] }, desk.session)}</div>
         ${button('These are the parts', () => desk.takeParts())}`;
     case 2:
       return html`${tooth(desk)}${button('Back off as far as it goes', () => desk.setTooth(0), desk.tooth === 0)}`;

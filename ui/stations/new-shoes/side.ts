@@ -3,6 +3,7 @@ import { cautions } from '../../cautions.ts';
 import { caution } from '../../pieces/icons.ts';
 import { markOf } from '../park/marks.ts';
 import type { PageView } from '../station.ts';
+import { whatIf } from '../vary/tap.ts';
 import { ownRow } from './controls.ts';
 import type { ShoeDesk } from './desk.ts';
 import type { ShoeStep } from './part.ts';
@@ -30,8 +31,8 @@ function cautionOf(desk: ShoeDesk): string {
   return cautions.fitting;
 }
 
-const cell = (key: string, name: string, value: number) =>
-  html`<div class="c" data-key=${key}><b>${name}</b><div class="v">${mm2(value)}<small>mm</small></div></div>`;
+const cell = (session: ShoeDesk['session'], key: string, name: string, value: number, of: string) =>
+  html`<div class="c" data-key=${key}>${whatIf(session, name, { of, read: ['restClearanceMean'] })}<b>${name}</b><div class="v">${mm2(value)}<small>mm</small></div></div>`;
 
 /** Said at the first step: that the brake here is a worn one. */
 const wornOf = (desk: ShoeDesk): string => (desk.step === 1 ? wornAtFirst(desk) : '');
@@ -42,8 +43,8 @@ export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
   const worn = wornOf(desk);
   return html`${narrow ? html`${worn ? html`<p class="ns-worn" data-worn>${worn}</p>` : nothing}${ownRow(desk)}` : nothing}<section class="blk h"><h1>New shoes</h1>${worn && !narrow ? html`<p class="ns-worn" data-worn>${worn}</p>` : html`<p>${thought[desk.step]}</p>`}</section>
     <section class="blk rd" aria-label="Readings">
-      ${cell('bore', 'Bore, largest of 3', desk.bore)}${cell('across', 'Across the linings', row.across)}
-      ${cell('difference', 'Difference', row.difference)}${cell('clearance', 'Clearance, each', row.centre)}
+      ${cell(desk.session, 'bore', 'Bore, largest of 3', desk.bore, 'drumDiameter')}${cell(desk.session, 'across', 'Across the linings', row.across, 'shoes.lining.thicknessNew')}
+      ${cell(desk.session, 'difference', 'Difference', row.difference, 'tooth')}${cell(desk.session, 'clearance', 'Clearance, each', row.centre, 'tooth')}
     </section>
     ${desk.hindered(desk.step) ? nothing : teethTable(desk, size === 'wide' ? 5 : 4)}
     ${narrow ? html`<section class="blk ns-card">${picture(desk)}</section>` : nothing}

@@ -53,6 +53,8 @@ export const shoesStyles = css`
   .ns-teeth td span { font-size: 16px; }
   .ns-teeth .on { background: color-mix(in srgb, var(--adj) 14%, var(--sheet)); box-shadow: inset 6px 0 0 var(--adj); }
   .ns-set { min-width: 0; }
+  .ns-set .whatif { border: 0; background: none; min-height: 24px; padding: 0; font: inherit; color: inherit; text-align: left; text-decoration: underline dotted; text-underline-offset: 3px; cursor: pointer; }
+  .rd .whatif { border: 0; background: none; float: right; min-height: 24px; padding: 0; font: inherit; font-size: 13px; font-weight: 620; color: var(--ink); text-decoration: underline; text-underline-offset: 3px; cursor: pointer; }
   .ns-step { display: grid; grid-template-columns: 52px minmax(0, 1fr) 52px; border: 2px solid var(--ink); }
   .ns-step .btn { border: 0; padding: 0; font-size: 21px; }
   .ns-step .btn:first-child { border-right: 1px solid var(--rule); }
@@ -116,6 +118,7 @@ export const shoesStyles = css`
     .ns-say { padding: 8px 14px; font-size: 15px; line-height: 1.32; }
     .ns-say b { font-weight: 760; }
     .ns-say em { font-style: normal; font-weight: 700; }
+    .ns-set .whatif, .rd .whatif { min-height: 56px; }
     .ns-card { order: 2; padding: 12px 16px; }
     .ns-parts { order: 1; min-height: 58px; margin: 10px 14px; }
     .ns-teeth { order: 2; border-width: 0 0 2px; }

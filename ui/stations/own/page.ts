@@ -10,7 +10,7 @@ import { PRESS_BAR } from '../../record/bench.ts';
 import { LONGEST_TEXT, type OwnBrake } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';
 import { deskOf, type PageSize } from '../station.ts';
-import { varyAsk } from '../vary/part.ts';
+import { whatIf } from '../vary/tap.ts';
 import { OwnDesk } from './desk.ts';
 import { assumed, type OwnField, ownGroups } from './measures.ts';
 import { PhotoDesk } from './photo/desk.ts';
@@ -84,9 +84,7 @@ export class OwnPage extends LitElement {
         : html`<span class="assumed"><b>assumed</b> ${number(base, field.digits)}${unit}</span>`;
     const id = `own-${field.key}`;
     const of = varyId(field.key, judged?.draft ?? own.base);
-    const ask = of
-      ? html` <button class="whatif" @click=${() => this.session.do(varyAsk, { of })}>What if<span class="hidden"> it were another: ${field.name}</span></button>`
-      : nothing;
+    const ask = of ? html` ${whatIf(this.session, field.name, { of })}` : nothing;
     const { changed } = this.desk;
     return html`<div class="field ${text.trim() === '' ? 'open' : ''}" data-own=${field.key}><label for=${id}>${field.name}${field.unit ? `, ${field.unit}` : ''}<small>${field.how}</small></label>
       <input id=${id} type="text" maxlength=${LONGEST_TEXT} autocomplete="off" spellcheck="false" aria-invalid=${wrong !== undefined} aria-describedby=${`${id}-said`} .value=${text} @input=${(e: Event) => this.desk.write(own, field.key, (e.target as HTMLInputElement).value)} /><div class="told"><span id=${`${id}-said`}>${said}</span>${ask}</div></div>${field.key === 'friction' ? frictionBar(this.desk, own) : nothing}${changed?.key === field.key ? changedRows(changed) : nothing}`;

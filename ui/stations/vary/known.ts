@@ -90,7 +90,7 @@ export function knownBlock(desk: VaryDesk): TemplateResult {
     const q = desk.quantity(e.detail);
     if (q) session.do(varySpread, [...part.spread.known, usual(q)], seed);
   };
-  return html`<section class="blk vary-known" aria-labelledby="known"><h2 id="known">How well it is known</h2>
+  return html`<section class="blk vary-known" data-below="known" tabindex="-1" aria-labelledby="known"><h2 id="known">How well it is known</h2>
     ${known.length === 0 ? html`<p>Friction is never known exactly, a size no better than its gauge. Name what is not, and see what that does: bands instead of figures.</p>` : html`<ul>${known.map(({ tolerance, quantity }) => one(desk, tolerance, quantity))}</ul>`}
     ${part.spread.known.length < MOST_KNOWN ? html`<takeup-picker label="Add what is not known exactly" data-pick="known" .chosen=${[]} .choices=${choices} @choose=${add}></takeup-picker>` : nothing}
     ${banded(desk)}${ranked(desk)}

@@ -60,20 +60,43 @@ export class OwnFormulaField extends LitElement {
     return /[A-Za-z][\w.]*$/.exec(this.text)?.[0] ?? '';
   }
 
-  #offer(desk: VaryDesk): TemplateResult | typeof nothing {
+  /** The word that names are offered for: the one that was refused, else the last. */
+  #asked(desk: VaryDesk): { readonly word: string; readonly at: number } {
+    const read = readTypedFormula(this.text, desk.names);
+    if (read && !read.ok && /^[A-Za-z][\w.]*$/.test(read.found))
+      return { word: read.found, at: read.at };
     const word = this.#word;
+    return { word, at: this.text.length - word.length };
+  }
+
+  /** Names that fit a word; where none does, those of its first letters: it may be a slip. */
+  #fits(desk: VaryDesk, word: string, about: ReadonlyMap<string, string>) {
+    for (let long = word.length; long >= Math.min(3, word.length); long--) {
+      const some = found(
+        desk.names,
+        (k) => `${k.name} ${about.get(k.name) ?? ''}`,
+        word.slice(0, long),
+      );
+      if (some.length > 0) return some;
+    }
+    return [];
+  }
+
+  #offer(desk: VaryDesk): TemplateResult | typeof nothing {
+    const { word, at } = this.#asked(desk);
     if (word === '' || desk.names.some((k) => k.name === word)) return nothing;
     const about = new Map<string, string>([
       ...desk.answers.map((a) => [a.key, a.name] as const),
       ...desk.quantities.map((q) => [q.id, `${q.name} ${q.of}`] as const),
     ]);
-    const fits = found(desk.names, (k) => `${k.name} ${about.get(k.name) ?? ''}`, word);
+    const fits = this.#fits(desk, word, about);
+    if (fits.length === 0) return nothing;
     return html`<div class="names" role="group" aria-label="Names that fit">${fits
       .slice(0, OFFERED)
       .map(
         (k) =>
           html`<button @click=${() => {
-            this.text = `${this.text.slice(0, this.text.length - word.length)}${k.name}`;
+            this.text = `${this.text.slice(0, at)}${k.name}${this.text.slice(at + word.length)}`;
             this.renderRoot.querySelector<HTMLInputElement>('input.text')?.focus();
           }}>${k.name} <small>${about.get(k.name) ?? ''}</small></button>`,
       )}</div>`;

@@ -132,15 +132,32 @@ function asked(desk: VaryDesk): TemplateResult {
   </section>`;
 }
 
+/** What lies further down is said at the top: at a laptop none of it is in sight. */
+const BELOW = [
+  ['known', 'How well it is known'],
+  ['formula', 'Own formula'],
+  ['ready', 'Ready made'],
+] as const;
+
+function jump(e: Event, id: string): void {
+  const root = (e.currentTarget as Element).getRootNode() as ParentNode;
+  const to = root.querySelector<HTMLElement>(`[data-below="${id}"]`);
+  to?.scrollIntoView({ block: 'start' });
+  to?.focus({ preventScroll: true });
+}
+
+const ways = (): TemplateResult =>
+  html`<nav class="vary-ways" aria-label="Further down">${BELOW.map(([id, name]) => html`<button @click=${(e: Event) => jump(e, id)}>${name} <span aria-hidden="true">↓</span></button>`)}</nav>`;
+
 export function varySide({ session }: PageView, desk: VaryDesk): TemplateResult {
   const { brake } = desk;
   const more = desk.without ? html` <b>${desk.brake.title} ${desk.without}.</b>` : nothing;
-  return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p></section>
+  return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p>${ways()}</section>
     ${table(desk)}
     ${asked(desk)}
     ${knownBlock(desk)}
-    <section class="blk vary-own" aria-label="Own formula"><takeup-own-formula .session=${session} .rev=${session.revision}></takeup-own-formula></section>
-    <section class="blk vary-ready" aria-labelledby="ready"><h2 id="ready">Ready made</h2>${readyMade
+    <section class="blk vary-own" data-below="formula" tabindex="-1" aria-label="Own formula"><takeup-own-formula .session=${session} .rev=${session.revision}></takeup-own-formula></section>
+    <section class="blk vary-ready" data-below="ready" tabindex="-1" aria-labelledby="ready"><h2 id="ready">Ready made</h2>${readyMade
       .filter((r) => r.fits?.(brake) ?? true)
       .map(
         (r) =>

@@ -12,6 +12,8 @@ export const varyStyles = css`
   .vary-pic { display: flex; flex-direction: column; position: relative; }
   .vary-pic takeup-curve { height: 380px; }
   .vary-pic takeup-map { height: 420px; }
+  .vary-ways { display: flex; flex-wrap: wrap; gap: 0 14px; }
+  .vary-ways button { border: 0; background: none; padding: 0; min-height: 32px; font: inherit; font-size: 14.5px; font-weight: 620; color: var(--ink); text-decoration: underline; text-underline-offset: 3px; cursor: pointer; }
   .vary-read table { border-collapse: collapse; width: 100%; }
   .vary-read :is(th, td) { padding: 6px 16px; text-align: right; font-size: 24px; font-weight: 680; border-top: 1px solid var(--rule); white-space: nowrap; }
   .vary-read thead :is(th, td) { border-top: 0; font-size: 16px; font-weight: 620; color: var(--ink2); }
@@ -61,5 +63,6 @@ export const varyStyles = css`
     .vary-field :is(input, select) { min-height: 56px; }
     .vary-check { min-height: 56px; }
     .vary-known .btn { min-height: 56px; }
+    .vary-ways button { min-height: 56px; font-size: 15px; }
   }
 `;
