@@ -30,6 +30,8 @@ const counts = {
   platesInOne: { few: 3, many: 1 },
   // lessons.test.ts: in a browser, one in so many; all are run in Node (unit/lessons)
   lessonsInOne: { few: 3, many: 1 },
+  // sheets.test.ts: of each paper, one sheet in so many
+  sheetsInOne: { few: 3, many: 1 },
   // memory.test.ts: on its rounds, views are turned on in one station of so many
   viewsInOne: { few: 2, many: 1 },
   // locks-sweep.test.ts: ground radii of 92.5 to 95.5, each four answers

@@ -8,7 +8,7 @@ import { toSvg } from '../stage/svg.ts';
 import type { PageView, Station } from '../stations/station.ts';
 import { printTheme } from '../theme.ts';
 
-/** What the browser's own print puts on paper: the drawing as it stands, and the readings. */
+/** What the browser's own print puts on paper: the station's own sheet, or the drawing as it stands and the readings. */
 
 const MOMENT = 'print-moment';
 
@@ -22,17 +22,17 @@ export function printDone(): void {
 }
 
 /** Prepares what only the printer sees; a sheet that prints itself is left alone. */
-export function printMoment(
-  { session, instant }: PageView,
-  station: Station,
-  drawings: readonly Drawing[],
-): void {
+export function printMoment(page: PageView, station: Station, drawings: readonly Drawing[]): void {
   if (document.querySelector('#print')) return;
   const at = document.querySelector<HTMLElement>(`#${MOMENT}`) ?? document.createElement('div');
   at.id = MOMENT;
   document.body.append(at);
+  const own = station.paper?.(page) ?? [];
+  const { session, instant } = page;
   render(
-    html`<article class="paper moment">
+    own.length > 0
+      ? own
+      : html`<article class="paper moment">
       <header><h1>${stationNames[station.id]}: ${session.guest ?? session.brake.title}</h1></header>
       ${unsafeSVG(onPaper(drawings))}
       <dl>${session.readings(instant).map((r) => html`<dt>${r.name}</dt><dd>${number(r.value, r.digits)} ${r.unit}</dd>`)}</dl>

@@ -14,6 +14,14 @@ export const ways: readonly [Way, ...Way[]] = [
     element: 'takeup-away-share',
   },
   {
+    id: 'sheets',
+    key: 'P',
+    name: 'Sheets',
+    tells: 'Worksheets, measurements, reports and orders of work, for A4 and Letter.',
+    load: () => import('./sheets/sheets-way.ts'),
+    element: 'takeup-away-sheets',
+  },
+  {
     id: 'cut',
     key: 'M',
     name: 'Cut-out model',

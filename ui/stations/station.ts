@@ -116,6 +116,8 @@ export interface Station {
   covers?(session: Session): boolean;
   /** A key of the page that the station takes: true where it did. */
   key?(session: Session, e: KeyboardEvent, target: Element): boolean;
+  /** Pages for the browser's own print; none: the drawing and the readings. */
+  paper?(page: PageView): readonly TemplateResult[];
   /** Laid over the stage. */
   over?(page: PageView): TemplateResult;
   /** The moment that the stage shows, where it is not the moving brake's. */

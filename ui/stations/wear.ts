@@ -13,6 +13,7 @@ import { WearDesk } from './wear-desk.ts';
 import { eventLog } from './wear-events.ts';
 import { forecastCell } from './wear-forecast.ts';
 import { hotPage } from './wear-hot.ts';
+import { wearReport } from './wear-on-paper.ts';
 import type { WearPage, WearStep } from './wear-part.ts';
 import { roadPick, setUp } from './wear-set-up.ts';
 
@@ -130,6 +131,7 @@ function controls(page: PageView): TemplateResult {
 export const wear: Station = {
   id: 'wear',
   few: 'All readings, layers',
+  paper: ({ session }) => [wearReport(session)],
   key: (session, e, target) => {
     if (e.key !== 'c' || target.closest('input, textarea, select, dialog')) return false;
     deskOf(WearDesk, session).showClick();

@@ -4,6 +4,7 @@ import { caution } from '../../pieces/icons.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { chooser } from './browse.ts';
 import { FaultsDesk } from './desk.ts';
+import { faultLog } from './on-paper.ts';
 import type { Mode } from './part.ts';
 import './find-board.ts';
 import './find-side.ts';
@@ -69,6 +70,8 @@ function over({ session, size }: PageView): TemplateResult {
 
 export const faultsStation: Station = {
   id: 'faults',
+  paper: ({ session }) =>
+    deskOf(FaultsDesk, session).mode === 'find' ? [faultLog(session, true)] : [],
   side,
   controls,
   over,

@@ -9,6 +9,7 @@ import { InspectDesk } from './desk.ts';
 import { hows } from './hows.ts';
 import { noteStyles, photoNote } from './notes.ts';
 import { PastDesk } from './past.ts';
+import { measurementPage } from './print.ts';
 import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
 import { pageStyles } from './page-styles.ts';
@@ -30,6 +31,7 @@ function place({ session, size }: PageView): TemplateResult {
 export const inspect: Station = {
   id: 'inspect',
   styles: css`${pageStyles} ${noteStyles}`,
+  paper: ({ session }) => [measurementPage(deskOf(InspectDesk, session), false)],
   roles: 'none',
   beside: { narrow: 0.48 },
   side: ({ session, size }) =>

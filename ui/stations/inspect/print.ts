@@ -93,7 +93,8 @@ function limit(desk: InspectDesk, key: LimitKey | undefined, blank: boolean): st
   return `${sense} ${number(value, 2)}${theirs === 'typed here' ? ' *' : ''}`;
 }
 
-function page(desk: InspectDesk, blank: boolean): TemplateResult {
+/** The sheet as a page: blank, or with what was found. */
+export function measurementPage(desk: InspectDesk, blank: boolean): TemplateResult {
   const { verdict, read } = desk.judged;
   const { paper } = desk;
   const { brake } = desk.session;
@@ -126,6 +127,6 @@ export function printSheet(desk: InspectDesk, blank: boolean): void {
   const at = document.querySelector('#print') ?? document.createElement('div');
   at.id = 'print';
   document.body.append(at);
-  render(page(desk, blank), at as HTMLElement);
+  render(measurementPage(desk, blank), at as HTMLElement);
   window.print();
 }

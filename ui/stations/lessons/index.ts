@@ -8,6 +8,7 @@ import { lessonControls } from './controls.ts';
 import { LessonDesk } from './desk.ts';
 import { lessonKey } from './keys.ts';
 import './list.ts';
+import { isAsked, predictions } from './on-paper.ts';
 import { TeacherLink } from './teacher-link.ts';
 import './panel.ts';
 
@@ -40,6 +41,10 @@ function side(page: PageView): TemplateResult {
 
 export const lessonsStation: Station = {
   id: 'lessons',
+  paper: ({ session }) => {
+    const { lesson } = deskOf(LessonDesk, session);
+    return lesson && isAsked(lesson) ? predictions(session, lesson) : [];
+  },
   namesOnly: true,
   side,
   controls: (page) => lessonControls(page, deskOf(LessonDesk, page.session)),

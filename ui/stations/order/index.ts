@@ -1,6 +1,7 @@
 import { html } from 'lit';
 import { deskOf, type Station } from '../station.ts';
 import { OrderDesk } from './desk.ts';
+import { orderPagesOf } from './on-paper.ts';
 import { card, orderControls, orderSide, pageNames } from './side.ts';
 import { lacking, orderStage } from './stage.ts';
 import { textOf } from './step.ts';
@@ -15,6 +16,11 @@ export const orderStation: Station = {
   styles: orderStyles,
   beside: { wide: 0.36, middle: 0.38 },
   besideIs: 'This step',
+  paper: ({ session }) => {
+    const { page } = deskOf(OrderDesk, session);
+    if (page === 'back') return [];
+    return orderPagesOf(session, page === 'apart' ? 'apart' : 'together', 'A4');
+  },
   roles: 'none',
   side: (page) => orderSide(page, deskOf(OrderDesk, page.session)),
   controls: ({ session }) => orderControls(deskOf(OrderDesk, session)),

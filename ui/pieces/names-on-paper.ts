@@ -1,0 +1,88 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import { roleOf } from '../../sim/index.ts';
+import type { Session } from '../session.ts';
+import type { NumberedName } from '../stage/layers/names.ts';
+import { type PartId, partNames } from '../stage/part-names.ts';
+import { circlePath } from '../stage/path.ts';
+import { drawBrake } from '../stage/scene.ts';
+import type { Shape } from '../stage/shapes.ts';
+import { shapesText } from '../stage/svg.ts';
+import { fitView, toMm, toPx } from '../stage/view.ts';
+import { printTheme } from '../theme.ts';
+import { sheetPage } from './paper-sheet.ts';
+
+/** Name the parts: the brake as it stands with numbered leaders, and lines to write on, or the answers. */
+
+/** Parts that are asked for, where the brake has them: sixteen or so, as many as a page has lines for. */
+const ASKED: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['drum', 'lining', 'table', 'web', 'anchor pin', 'abutment', 'cylinder', 'piston'] as const),
+  ...(['upper spring', 'lower spring', 'return spring', 'hold-down', 'strut', 'cable'] as const),
+  ...(['toothed lever', 'lever window', 'star wheel', 'wheel lever', 'sleeve'] as const),
+  ...(['wedge', 'wedge seat', 'parking lever', 'access hole'] as const),
+]);
+
+/** px of the drawing, and of a number's ring. */
+const WIDE = 720;
+const HIGH = 470;
+const RING = 13;
+
+function picture(session: Session): { svg: TemplateResult; names: readonly NumberedName[] } {
+  const { brake } = session;
+  const fitted = fitView(brake, { width: WIDE, height: HIGH, band: 6, narrow: true, k: 0.8 });
+  // Rows of numbers have the whole height: nothing else stands on paper.
+  const view = { ...fitted, upper: true };
+  const drawn = drawBrake({
+    ...{ brake, state: session.state, instant: session.rest, rest: session.rest },
+    ...{ layers: { names: true }, view, theme: printTheme, roles: 'none', only: ASKED },
+  });
+  const numbers = drawn.labels.filter((l) => l.style === 'number');
+  const rings = numbers.map(
+    (l): Shape => ({
+      key: `ring ${l.key}`,
+      path: circlePath(toMm(view, toPx(view, l.at)), RING / view.scale),
+      style: { fill: 'sheet', stroke: 'ink', width: 2 },
+      group: 'names',
+    }),
+  );
+  const shapes = [...drawn.shapes.filter((s) => s.group !== 'turn arrow'), ...rings];
+  const texts = numbers.map((l) => {
+    const [x, y] = toPx(view, l.at);
+    return `<text x="${x.toFixed(1)}" y="${(y + 5).toFixed(1)}" text-anchor="middle" font-size="14" font-weight="700">${l.text}</text>`;
+  });
+  return {
+    svg: html`<svg viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="The brake with numbered parts">${unsafeSVG(
+      shapesText({ shapes, labels: [], view }, printTheme, 'names') + texts.join(''),
+    )}</svg>`,
+    names: drawn.names,
+  };
+}
+
+const box = (asks: string, answer: string | null): TemplateResult =>
+  html`<div>${asks}${answer === null ? html`<span class="blank"></span>` : html` <b>${answer}</b>`}</div>`;
+
+/** @param answers with the names and what each part does */
+export function namesSheet(session: Session, answers: boolean): TemplateResult {
+  const { svg, names } = picture(session);
+  const told = (text: string): string | null => (answers ? text : null);
+  const wheel = session.wheel === 'right' ? 'Right' : 'Left';
+  const front = session.wheel === 'right' ? 'right' : 'left';
+  const under = `${wheel} rear wheel from outside, drum cut away. The front of the vehicle is to the ${front}.`;
+  return sheetPage(
+    session,
+    {
+      title: answers ? 'Name the parts: answers' : 'Name the parts',
+      ...{ under, kind: answers ? 'names, answers' : 'names' },
+      asks: answers ? [] : ['Name', 'Date'],
+    },
+    html`${svg}
+      <div class="boxes">${box('The front shoe is the', told(`${roleOf('front', 1)} shoe`))}${box('The drum turns', told(front === 'left' ? 'against the clock, forward' : 'with the clock, forward'))}${box('The rear shoe is the', told(`${roleOf('rear', 1)} shoe`))}</div>
+      <ol class="columns ${answers ? 'small' : 'lines'}">${names.map(({ part }) => html`<li>${answers ? html`<b>${partNames[part][0]}</b>: ${partNames[part][1]}` : html`<span class="blank"></span>`}</li>`)}</ol>
+      ${
+        answers
+          ? nothing
+          : html`<h2>Choose three parts. What would go wrong without them?</h2>
+      ${[1, 2, 3].map(() => html`<p class="without">Without part ______<span class="blank"></span></p>`)}`
+      }`,
+  );
+}
