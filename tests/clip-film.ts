@@ -1,7 +1,7 @@
 import { drawStage } from '../ui/app/stage-drawing.ts';
 import type { FilmAsk, FilmKind } from '../ui/away/clip/kinds.ts';
 import { type Ready, readyFilm } from '../ui/away/clip/kinds.ts';
-import type { Picture } from '../ui/away/clip/picture.ts';
+import { type Picture, SHEET } from '../ui/away/clip/picture.ts';
 import { LifeJob } from '../ui/life-job.ts';
 import type { LifeDriver } from '../ui/life-messages.ts';
 import { withState } from '../ui/record/bench.ts';
@@ -45,7 +45,7 @@ export function aboutToClick(): FilmAsk['moment'] {
 export const filmOf = (kind: FilmKind, told: Told = {}): Promise<Ready> => {
   const { inPicture = false, moment = aboutToClick(), rate = 30, undrawn } = told;
   const draw = undrawn ? { ...drawer, stage: () => [] } : drawer;
-  const ask = { kind, moment, rate, inPicture, draw };
+  const ask = { kind, moment, rate, inPicture, draw, on: SHEET };
   return readyFilm(ask, new AbortController().signal, atOnce);
 };
 

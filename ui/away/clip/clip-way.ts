@@ -8,7 +8,7 @@ import { wayStyles } from '../way-styles.ts';
 import { canEncode } from './can-encode.ts';
 import { type FilmKind, filmKinds, talkOf, whyNot } from './kinds.ts';
 import { type Clip, makeClip } from './maker.ts';
-import { type FileKind, SHEET } from './picture.ts';
+import { type FileKind, SHEET, SMALL_SHEET } from './picture.ts';
 
 const WHAT: Readonly<Record<FilmKind, readonly [name: string, tells: string]>> = {
   press: ['A press', 'The brake as it stands, pressed once; slowed where it moves fast.'],
@@ -120,7 +120,10 @@ export class ClipWay extends LitElement implements WayElement {
     this.share = 0;
     this.clip = null;
     this.said = '';
-    const height = file === 'loop' ? SHEET.height : file === 'strip' ? 765 : this.height;
+    const strip = file === 'strip';
+    const sheet = strip ? SMALL_SHEET : SHEET;
+    // Eight pictures at 300 dots an inch; a loop as large as its sheet.
+    const height = strip ? 1.5 * sheet.height : file === 'loop' ? sheet.height : this.height;
     const address = await addressOf(session);
     try {
       this.clip = await makeClip(
@@ -129,11 +132,13 @@ export class ClipWay extends LitElement implements WayElement {
           moment: session.moment,
           draw: stand.drawer,
           file,
-          theme: file === 'strip' ? 'print' : session.theme,
-          width: (height * SHEET.width) / SHEET.height,
+          theme: strip ? 'print' : session.theme,
+          on: sheet,
+          sheet: sheet.width,
+          width: (height * sheet.width) / sheet.height,
           height,
           rate: file === 'loop' ? LOOP.rate : this.rate,
-          inPicture: this.inPicture && file !== 'strip',
+          inPicture: this.inPicture || strip,
           head: [benchTitle(session.moment), ...(address ? [`Made with Takeup: ${address}`] : [])],
         },
         (share) => {
@@ -230,13 +235,13 @@ export class ClipWay extends LitElement implements WayElement {
   override render() {
     const { share } = this;
     const why = whyNot(this.what, this.stand.session.moment);
+    // One button for both, so that whoever came to it by keys is still there.
+    const making = share !== null;
+    const cannot = !making && (why !== null || this.can === null);
     return html`<div class="part"><h3>What</h3>${this.#whats()}</div>
       <div class="part"><h3>How</h3>${this.#how()}</div>
-      <div class="part">${
-        share === null
-          ? html`<div class="acts"><button class="main" ?disabled=${why !== null || this.can === null} @click=${() => this.#make()}>Make it</button></div>`
-          : html`<progress max="1" .value=${share} aria-label="How much of it is made"></progress><div class="acts"><button @click=${() => this.#quit?.abort()}>Stop</button><p class="dim">The page goes on meanwhile; closing this stops it.</p></div>`
-      }
+      <div class="part">${making ? html`<progress max="1" .value=${share} aria-label="How much of it is made"></progress>` : nothing}
+      <div class="acts"><button class=${making ? '' : 'main'} ?disabled=${cannot} @click=${() => (making ? this.#quit?.abort() : this.#make())}>${making ? 'Stop' : 'Make it'}</button>${making ? html`<p class="dim">The page goes on meanwhile; closing this stops it.</p>` : nothing}</div>
       <p class="said" role="status">${this.said}</p>${this.clip ? this.#saves(this.clip) : nothing}
       <p class="dim">Every picture tells the pace of time and how much larger gaps are drawn. ${isFilm(this.file) ? 'Captions are in the film’s file too.' : ''}</p></div>`;
   }

@@ -4,7 +4,7 @@ import { penOf } from '../../stage/own-canvas.ts';
 import { PaintedDrawing } from '../../stage/painted-drawing.ts';
 import { Stains } from '../../stage/stains.ts';
 import type { Theme } from '../../theme.ts';
-import { type Picture, SHEET } from './picture.ts';
+import type { Picture } from './picture.ts';
 import { writeLabel, writeWord } from './write-words.ts';
 
 /** Paints a film's pictures one after the other, with the page's own 2D painter, away from the page. */
@@ -20,12 +20,15 @@ export class FilmPainter {
   readonly #hands: CanvasHand[] = [];
   readonly #painted: PaintedDrawing[] = [];
 
-  /** @param width device px, as the height */
-  constructor(width: number, height: number, theme: Theme) {
+  /**
+   * @param width device px, as the height
+   * @param sheet width of the pictures' sheet, px
+   */
+  constructor(width: number, height: number, sheet: number, theme: Theme) {
     this.canvas = new OffscreenCanvas(width, height);
     this.#stage = new OffscreenCanvas(width, height);
     this.#theme = theme;
-    this.#pixels = width / SHEET.width;
+    this.#pixels = width / sheet;
     this.#tiles = new HatchTiles(theme);
     this.#tiles.renew(theme, this.#pixels);
     this.#stains.resize(width, height);
@@ -38,8 +41,10 @@ export class FilmPainter {
     pen.setTransform(1, 0, 0, 1, 0, 0);
     pen.drawImage(this.#stage, 0, 0);
     pen.setTransform(this.#pixels, 0, 0, this.#pixels, 0, 0);
-    for (const drawing of picture.drawings) {
-      for (const label of drawing.labels) writeLabel(pen, label, drawing, theme);
+    for (const pass of ['halo', 'letters'] as const) {
+      for (const drawing of picture.drawings) {
+        for (const label of drawing.labels) writeLabel(pen, label, drawing, theme, pass);
+      }
     }
     for (const { colour, height, width, x, y } of picture.blocks) {
       pen.fillStyle = theme.colours[colour];

@@ -36,7 +36,7 @@ let last: Promise<void> = Promise.resolve();
 
 async function begin(order: Order): Promise<void> {
   await loadFace().catch(() => undefined);
-  const painter = new FilmPainter(order.width, order.height, themeOf(order));
+  const painter = new FilmPainter(order.width, order.height, order.sheet, themeOf(order));
   making = { painter, sink: await sinkOf(order, painter.canvas) };
   here.postMessage({ painted });
 }

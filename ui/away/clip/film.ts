@@ -6,7 +6,7 @@ import type { Moment } from '../../record/moment.ts';
 import { type Heard, Session } from '../../session.ts';
 import type { Station } from '../../stations/station.ts';
 import { type Beside, type Drawer, Layout, wordsOf } from './frame.ts';
-import type { Cue, Picture, Sound } from './picture.ts';
+import type { Cue, Picture, Sheet, Sound } from './picture.ts';
 
 /** A film's script: at each yield one picture is taken of what its session shows then. */
 export type Script = Generator<void, void, void>;
@@ -14,6 +14,7 @@ export type Script = Generator<void, void, void>;
 /** How a film is taken. */
 export interface FilmLook {
   readonly draw: Drawer;
+  readonly on: Sheet;
   /** Pictures a second. */
   readonly rate: number;
   /** What is said stands in the picture too. */
@@ -53,6 +54,7 @@ export class Film {
   /** Words are in the picture too. */
   readonly #inPicture: boolean;
   readonly #layout: Layout;
+  readonly #sheet: Sheet;
   #last: Picture | null = null;
   #beside: Beside | null = null;
   #taken = 0;
@@ -60,13 +62,15 @@ export class Film {
   #told: { at: number; figures: readonly string[] } = { at: Number.NEGATIVE_INFINITY, figures: [] };
   #saying: { from: number; text: string } | null = null;
 
-  constructor(moment: Moment, station: Station, what: string, { draw, inPicture, rate }: FilmLook) {
+  constructor(moment: Moment, station: Station, what: string, look: FilmLook) {
     // What a station lays over the stage as text of the page is not in a film: the brake has the whole stage.
     const { beside: _share, besideIs: _name, ...plain } = station;
     this.station = plain;
+    const { draw, inPicture, on: sheet, rate } = look;
     this.rate = rate;
+    this.#sheet = sheet;
     this.#inPicture = inPicture;
-    this.#layout = new Layout(draw, rate);
+    this.#layout = new Layout(draw, sheet, rate);
     const session = new Session(begin(filmed(moment)), false);
     this.session = session;
     this.title = `${what} · ${benchTitle(session.moment)}`;
@@ -146,7 +150,7 @@ export class Film {
     const [last, beside] = [this.#last, this.#beside];
     if (!last || !beside || beside.said === this.#said) return null;
     this.#beside = { ...beside, said: this.#said };
-    this.#last = { ...last, words: wordsOf(this.#beside) };
+    this.#last = { ...last, words: wordsOf(this.#beside, this.#sheet) };
     return this.#last;
   }
 

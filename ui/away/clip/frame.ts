@@ -2,18 +2,21 @@ import type { Session } from '../../session.ts';
 import type { Box } from '../../stage/settle.ts';
 import type { Drawing } from '../../stage/shapes.ts';
 import type { Station } from '../../stations/station.ts';
-import { type Block, type Picture, SHEET, type Word } from './picture.ts';
+import type { Block, Picture, Sheet, Word } from './picture.ts';
 
 /** How a picture of a film is laid out: the stage, its title over it, and in its foot the speed, figures and words. */
 
 /** px of the sheet. */
 const FOOT = 58;
+const TOP = 30;
 const MARGIN = 22;
 /** One more line of words in the picture. */
 const LINE = 26;
 const SAID = { size: 19, weight: 560 };
 /** Mean width of a letter as a share of its size: this face's, from its own tables. */
 const LETTER = 0.53;
+/** px between two figures, at least. */
+const APART = 26;
 /** Lines of words that the picture has room for. */
 const MOST_LINES = 3;
 
@@ -41,15 +44,20 @@ export function linesOf(text: string, most: number): string[] {
 }
 
 /** Words of one size that fit a width: what is too long gets smaller letters. */
-function fitted(text: string, size: number, width: number): { lines: string[]; size: number } {
+function fitted(text: string, size: number, width: number, most = MOST_LINES) {
   for (let s = size; ; s -= 1) {
     const lines = linesOf(text, Math.floor(width / (s * LETTER)));
-    if (lines.length <= MOST_LINES || s <= 13) return { lines, size: s };
+    if (lines.length <= most || s <= 13) return { lines, size: s };
   }
 }
 
-const footOf = (said: string | null): number =>
-  said === null ? FOOT : FOOT + MOST_LINES * LINE + 6;
+/** Foot of a small picture: its speed, and under it what is said. */
+const SMALL = { foot: 84, speed: 27, said: 25, line: 36 };
+
+const footOf = (said: string | null, { small }: Sheet): number => {
+  if (small) return SMALL.foot;
+  return said === null ? FOOT : FOOT + MOST_LINES * LINE + 6;
+};
 
 /** Draws for a film as the page does; the page hands it over. */
 export interface Drawer {
@@ -57,21 +65,68 @@ export interface Drawer {
   stage(
     session: Session,
     station: Station,
-    sheet: { readonly width: number; readonly height: number; readonly foot: number },
+    sheet: {
+      readonly width: number;
+      readonly height: number;
+      readonly foot: number;
+      readonly words: number;
+    },
   ): readonly Drawing[];
   /** Puts texts into their places, clear of what is taken, px. */
   settle(drawings: readonly Drawing[], taken: readonly Box[]): readonly Drawing[];
 }
 
-const titleBox = (title: string): Box => ({
-  left: 0,
-  top: 0,
-  right: MARGIN + title.length * 20 * LETTER + 8,
-  bottom: 44,
+/** A film's title stands over the stage. */
+const topOf = ({ small }: Sheet): number => (small ? 0 : TOP);
+
+/** A drawing so much lower on the sheet, px. */
+const lowered = ({ clip, shapes, view }: Drawing, by: number): Omit<Drawing, 'labels'> => ({
+  shapes,
+  view: { ...view, origin: [view.origin[0], view.origin[1] + by] },
+  ...(clip ? { clip: { ...clip, at: [clip.at[0], clip.at[1] + by] } } : {}),
 });
 
-export function wordsOf({ figures, said, speed, title }: Beside): Word[] {
-  const { height, width } = SHEET;
+/** Words of a picture that stands small on paper. */
+function smallWords({ said, speed }: Beside, { height, width }: Sheet): Word[] {
+  const plain = { anchor: 'start', x: MARGIN } as const;
+  const first = height - SMALL.foot + 25;
+  const { lines, size } = fitted(said ?? '', SMALL.said, width - 2 * MARGIN, 1);
+  return [
+    { ...plain, text: speed, y: first, size: SMALL.speed, weight: 720, colour: 'adj' },
+    ...lines.map((text, i) => {
+      const y = first + SMALL.line + i * size;
+      return { ...plain, text, y, size, weight: 560, colour: 'ink' } as const;
+    }),
+  ];
+}
+
+/** Figures beside each other between two places, as large as they fit; the last ones left out where none would be read. */
+function inRow(texts: readonly string[], from: number, to: number, y: number): Word[] {
+  const letters = texts.reduce((sum, t) => sum + t.length, 0);
+  const free = to - from - APART * texts.length;
+  const size = Math.min(17, Math.floor(free / (letters * LETTER)));
+  if (size < 14) return texts.length > 1 ? inRow(texts.slice(0, -1), from, to, y) : [];
+  const more = (free - letters * size * LETTER) / texts.length + APART;
+  let x = from + more / 2;
+  return texts.map((text) => {
+    const at = x;
+    x += text.length * size * LETTER + more;
+    return { text, x: at, y, size, weight: 600, anchor: 'start', colour: 'ink' } as const;
+  });
+}
+
+/** Where a strip's picture has its number. */
+const numberBox = ({ width }: Sheet): Box => ({
+  left: width - 64,
+  top: 0,
+  right: width,
+  bottom: 56,
+});
+
+export function wordsOf(beside: Beside, sheet: Sheet): Word[] {
+  if (sheet.small) return smallWords(beside, sheet);
+  const { figures, said, speed, title } = beside;
+  const { height, width } = sheet;
   const low = height - FOOT / 2;
   const plain = { anchor: 'start', colour: 'ink', weight: 640 } as const;
   const out: Word[] = [
@@ -79,12 +134,9 @@ export function wordsOf({ figures, said, speed, title }: Beside): Word[] {
     { ...plain, text: speed, x: MARGIN, y: low, size: 19, weight: 720, colour: 'adj' },
   ];
   const beyond = MARGIN + Math.max(230, speed.length * 19 * LETTER + 30);
-  figures.forEach((text, i) => {
-    const x = beyond + ((width - MARGIN - beyond) * (i + 0.5)) / figures.length;
-    out.push({ ...plain, text, x, y: low, size: 17, weight: 600, anchor: 'middle' });
-  });
+  out.push(...inRow(figures, beyond, width - MARGIN, low));
   if (said === null) return out;
-  const top = height - footOf(said);
+  const top = height - footOf(said, sheet);
   const { lines, size } = fitted(said, SAID.size, width - 2 * MARGIN);
   const middle = top + (MOST_LINES * LINE + 6) / 2;
   lines.forEach((text, i) => {
@@ -94,53 +146,58 @@ export function wordsOf({ figures, said, speed, title }: Beside): Word[] {
   return out;
 }
 
-function blocksOf({ said }: Beside): Block[] {
-  const { height, width } = SHEET;
+function blocksOf({ said }: Beside, sheet: Sheet): Block[] {
+  const { height, width } = sheet;
+  const foot = footOf(said, sheet);
+  const low = sheet.small ? foot : FOOT;
   const out: Block[] = [];
   const ground = (top: number, high: number): void => {
     out.push({ x: 0, y: top, width, height: high, colour: 'panel' });
     out.push({ x: 0, y: top, width, height: 1.5, colour: 'ink' });
   };
-  if (said !== null) ground(height - footOf(said), footOf(said) - FOOT);
-  ground(height - FOOT, FOOT);
+  if (foot > low) ground(height - foot, foot - low);
+  ground(height - low, low);
   return out;
 }
 
 /** Lays out picture after picture: the drawing anew in each, its texts ten times a second as on the page. */
 export class Layout {
   readonly #draw: Drawer;
+  readonly #sheet: Sheet;
   readonly #texts: number;
   #left = 0;
   #settled: readonly Drawing[] = [];
 
   /** @param rate pictures a second */
-  constructor(draw: Drawer, rate: number) {
+  constructor(draw: Drawer, sheet: Sheet, rate: number) {
+    this.#sheet = sheet;
     this.#draw = draw;
-    this.#texts = Math.max(1, Math.round(rate / 10));
+    // Each of a strip's pictures is looked at for itself.
+    this.#texts = sheet.small ? 1 : Math.max(1, Math.round(rate / 10));
   }
 
   picture(session: Session, station: Station, beside: Beside): Picture {
-    const drawings = this.#draw.stage(session, station, { ...SHEET, foot: footOf(beside.said) });
+    const sheet = this.#sheet;
+    const { height, width, words } = sheet;
+    const foot = footOf(beside.said, sheet);
+    const top = topOf(sheet);
+    const high = height - top;
+    const drawings = this.#draw.stage(session, station, { width, height: high, foot, words });
     const same = drawings.length === this.#settled.length;
     if (this.#left <= 0 || !same) {
-      const foot = SHEET.height - footOf(beside.said);
-      const taken = [
-        titleBox(beside.title),
-        { left: 0, top: foot, right: SHEET.width, bottom: SHEET.height },
-      ];
+      const low = { left: 0, top: high - foot, right: width, bottom: high };
+      const taken = sheet.small ? [numberBox(sheet), low] : [low];
       this.#settled = this.#draw.settle(drawings, taken);
       this.#left = this.#texts;
     }
     this.#left -= 1;
     return {
       drawings: drawings.map((d, i) => ({
-        shapes: d.shapes,
-        view: d.view,
+        ...lowered(d, top),
         labels: this.#settled[i]?.labels ?? [],
-        ...(d.clip ? { clip: d.clip } : {}),
       })),
-      blocks: blocksOf(beside),
-      words: wordsOf(beside),
+      blocks: blocksOf(beside, sheet),
+      words: wordsOf(beside, sheet),
     };
   }
 }

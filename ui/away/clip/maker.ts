@@ -22,7 +22,7 @@ export interface Clip {
   readonly svg: string | null;
 }
 
-export interface ClipAsk extends FilmAsk, Order {
+export interface ClipAsk extends FilmAsk, Omit<Order, 'title'> {
   /** Lines of the transcript's head: what it is of, and where it can be had again. */
   readonly head: readonly string[];
 }
@@ -43,8 +43,8 @@ export async function makeClip(
   quit.throwIfAborted();
   const run = new FilmRun(quit);
   try {
-    const { file, height, rate, theme, width } = ask;
-    await run.begin({ file, height, rate, theme, width });
+    const { file, height, rate, sheet, theme, width } = ask;
+    await run.begin({ file, height, rate, sheet, theme, title: film.title, width });
     const strip = file === 'strip' ? stripOf([...film.pictures(script)]) : null;
     const shown: Iterable<Picture | null> = strip ? strip.pictures : film.pictures(script);
     const all = strip ? strip.pictures.length : Math.max(1, lasts * rate);

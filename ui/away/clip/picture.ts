@@ -1,10 +1,22 @@
 import type { Drawing } from '../../stage/shapes.ts';
 import type { ThemeName, Token } from '../../theme.ts';
 
-/** One picture of a film as plain data: what a worker paints. All px are of a sheet 960 wide, whatever the film's size. */
+/** One picture of a film as plain data: what a worker paints. All px are of its sheet, whatever the film's size. */
 
-/** A film's sheet, px: at 1280×720 each is 4/3 device px, at 1920×1080 two. */
-export const SHEET = { width: 960, height: 540 } as const;
+export interface Sheet {
+  /** px */
+  readonly width: number;
+  readonly height: number;
+  /** Times larger words on the drawing. */
+  readonly words: number;
+  /** A small picture for paper: no title, and what is said stands under the speed in place of figures. */
+  readonly small: boolean;
+}
+
+/** A film's sheet: at 1280×720 each px is 4/3 device px, at 1920×1080 two. */
+export const SHEET: Sheet = { width: 960, height: 540, words: 1, small: false };
+/** One of a strip's, shown 93 mm wide: 20 px are 7 points there. */
+export const SMALL_SHEET: Sheet = { width: 780, height: 520, words: 1.6, small: true };
 
 /** A line of text beside the drawing. */
 export interface Word {
@@ -53,6 +65,9 @@ export type FileKind = 'mp4' | 'webm' | 'loop' | 'strip';
 export interface Order {
   readonly file: FileKind;
   readonly theme: ThemeName | 'print';
+  readonly title: string;
+  /** Width of a picture's sheet, px. */
+  readonly sheet: number;
   /** Device px of one picture. */
   readonly width: number;
   readonly height: number;

@@ -1,14 +1,16 @@
 import { escapeXml, labelText, shapesText } from '../../stage/svg.ts';
 import { printTheme } from '../../theme.ts';
-import { type Picture, SHEET } from './picture.ts';
+import { type Picture, SMALL_SHEET as SHEET } from './picture.ts';
 
-/** Eight moments of a film on a sheet of paper, four by two. */
+/** Eight moments of a film on a sheet of paper, two by four. */
 
-/** A sheet of A4 lying, 1 unit of the strip 0.1 mm, in the printer's margins; a cell's width of it. */
-export const STRIP = { width: 2770, height: 980, cell: 680, gap: 16, head: 60, foot: 40 } as const;
-export const STRIP_PICTURES = 8;
-const ACROSS = 4;
+/** A sheet of A4 or Letter within its margins, in tenths of a millimetre, and a picture's width on it. */
+export const STRIP = { width: 1880, height: 2650, cell: 930, gap: 20, head: 58 } as const;
+const STRIP_PICTURES = 8;
+const ACROSS = 2;
 const PER_MM = 10;
+/** A line of more letters, such as a long link, has no room. */
+const LONG = 100;
 
 /** Where the picture of a number stands, units of the strip. */
 export function cellAt(index: number): {
@@ -19,7 +21,7 @@ export function cellAt(index: number): {
 } {
   const height = (STRIP.cell * SHEET.height) / SHEET.width;
   return {
-    x: (index % ACROSS) * (STRIP.cell + STRIP.gap) + 1,
+    x: (index % ACROSS) * (STRIP.cell + STRIP.gap),
     y: STRIP.head + Math.floor(index / ACROSS) * (height + STRIP.gap),
     width: STRIP.cell,
     height,
@@ -40,8 +42,8 @@ const numbered = (picture: Picture, n: number): Picture => ({
     {
       text: String(n),
       x: SHEET.width - 24,
-      y: 32,
-      size: 34,
+      y: 34,
+      size: 42,
       weight: 760,
       anchor: 'end',
       colour: 'ink',
@@ -74,21 +76,16 @@ function cellText(picture: Picture, index: number): string {
 }
 
 /**
- * Eight of a film's pictures, as far apart as may be, the first and the last among them.
+ * Eight of a film's pictures, as far apart as may be, the first and the last among them. Where a picture stands,
+ * nothing happens: it counts once.
  *
  * @param all null: the one before stands on
  */
 export function stripOf(all: readonly (Picture | null)[]): Strip {
-  let stands: Picture | null = null;
-  const whole = all.flatMap((p) => {
-    stands = p ?? stands;
-    return stands ? [stands] : [];
-  });
-  // Not those at which nothing happens any more.
-  const last = all.findLastIndex((p) => p !== null);
+  const moving = all.filter((p) => p !== null);
   const pictures = Array.from({ length: STRIP_PICTURES }, (_, i) => {
-    const at = Math.round((last * i) / (STRIP_PICTURES - 1));
-    return numbered(whole[at] as Picture, i + 1);
+    const at = Math.round(((moving.length - 1) * i) / (STRIP_PICTURES - 1));
+    return numbered(moving[at] as Picture, i + 1);
   });
   return {
     pictures,
@@ -100,9 +97,9 @@ export function stripOf(all: readonly (Picture | null)[]): Strip {
         `<svg xmlns="http://www.w3.org/2000/svg" width="${width / PER_MM}mm" height="${height / PER_MM}mm" viewBox="0 0 ${width} ${height}" font-family="'Encode Sans Variable','Encode Sans',sans-serif">`,
         `<title>${escapeXml(title)}</title>`,
         `<rect width="100%" height="100%" fill="${printTheme.colours.sheet}"/>`,
-        text(title, 40, 40, 720),
+        text(title, 36, 40, 720),
         ...pictures.map(cellText),
-        text(head.join(' · '), height - 12, 26, 520),
+        text(head.filter((line) => line.length < LONG).join(' · '), height - 10, 25, 520),
         '</svg>',
       ].join('\n');
     },

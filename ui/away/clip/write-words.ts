@@ -39,36 +39,54 @@ interface Look {
   readonly sheet: string;
 }
 
+/** Halos of all labels come first: none may cover another's letters. */
+export type Pass = 'halo' | 'letters';
+
 /** @param middle height of its letters' middle, px */
-function write(pen: Pen, text: string, x: number, middle: number, look: Look): void {
+function write(pen: Pen, text: string, x: number, middle: number, look: Look, pass: Pass): void {
   pen.font = `${look.weight} ${look.size}px "${FACE}", sans-serif`;
   pen.textBaseline = 'alphabetic';
   const { runs, width } = runsOf(pen, text);
   const left = look.anchor === 'start' ? x : look.anchor === 'end' ? x - width : x - width / 2;
   // As the page: dy of 0.35 em.
   const y = middle + 0.35 * look.size;
-  if (look.halo > 0) {
+  if (pass === 'halo') {
     pen.lineJoin = 'round';
     pen.lineWidth = look.halo;
     pen.strokeStyle = look.sheet;
     for (const run of runs) pen.strokeText(run.text, left + run.x, y);
+    return;
   }
   pen.fillStyle = look.colour;
   for (const run of runs) pen.fillText(run.text, left + run.x, y);
 }
 
 /** A label of a drawing. */
-export function writeLabel(pen: Pen, label: Label, { view }: Drawing, { colours }: Theme): void {
-  if (label.text === '') return;
+export function writeLabel(
+  pen: Pen,
+  label: Label,
+  { view }: Drawing,
+  { colours }: Theme,
+  pass: Pass,
+): void {
+  const halo = haloOf(label.style, view);
+  if (label.text === '' || (pass === 'halo' && halo === 0)) return;
   const [x, y] = toPx(view, label.at);
-  write(pen, label.text, x + label.dx, y + label.dy, {
-    size: label.size,
-    weight: fontOf(label.style).weight,
-    anchor: label.anchor,
-    colour: colours[label.colour],
-    halo: haloOf(label.style, view),
-    sheet: colours.sheet,
-  });
+  write(
+    pen,
+    label.text,
+    x + label.dx,
+    y + label.dy,
+    {
+      size: label.size,
+      weight: fontOf(label.style).weight,
+      anchor: label.anchor,
+      colour: colours[label.colour],
+      halo,
+      sheet: colours.sheet,
+    },
+    pass,
+  );
 }
 
 export function writeWord(pen: Pen, word: Word, { colours }: Theme): void {
@@ -81,5 +99,5 @@ export function writeWord(pen: Pen, word: Word, { colours }: Theme): void {
     halo: 0,
     sheet: colours.sheet,
   };
-  write(pen, word.text, word.x, word.y, look);
+  write(pen, word.text, word.x, word.y, look, 'letters');
 }
