@@ -1,10 +1,18 @@
 import '@fontsource-variable/encode-sans/wdth.css';
 import './page.css';
+import { BAR, readingOf } from '../sim/index.ts';
+import { Announcer } from './app/announcer.ts';
 import { TakeupApp } from './app/takeup-app.ts';
 import { bring } from './app/waiting.ts';
+import { number } from './format.ts';
 import { pageSize } from './pieces/page-sizes.ts';
+import { benchTitle } from './record/guest-title.ts';
+import { begin as beginHistory } from './record/history.ts';
 import { opening } from './record/home.ts';
+import { readLink } from './record/link.ts';
+import { Session } from './session.ts';
 import { stationOf } from './stations/index.ts';
+import { themeCss, themes } from './theme.ts';
 import { loadReader } from './typed-size.ts';
 
 const teacher = new URLSearchParams(location.search).get('teacher');
@@ -12,6 +20,23 @@ if (teacher !== null) {
   // The other window of a lesson: it has no bench of its own, and keeps nothing.
   const { TeacherWindow } = await import('./app/teacher.ts');
   document.body.prepend(new TeacherWindow(teacher));
+} else if ('embed' in document.documentElement.dataset) {
+  // embed.html (ui/serve/hosting.mjs): one brake in a page of somebody else.
+  const { embed } = await import('./embed/main.ts');
+  await embed({
+    BAR,
+    readingOf,
+    Announcer,
+    number,
+    benchTitle,
+    begin: beginHistory,
+    readLink,
+    Session,
+    stationOf,
+    themeCss,
+    themes,
+    loadReader,
+  });
 } else await begin();
 
 /** The bench as it was left, or as the address has it. */

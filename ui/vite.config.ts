@@ -22,6 +22,9 @@ const withoutUnused = (): Plugin => ({
   },
 });
 
+/** What other pages load to place the embedded view. */
+const ELEMENT = 'takeup-brake';
+
 const here = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
 
 /** What the library of pages would load to turn whole web pages into pictures: the model is lines and words. */
@@ -66,11 +69,19 @@ export default defineConfig(
       emptyOutDir: true,
       assetsInlineLimit: 0,
       rollupOptions: {
-        input: { index: here('index.html'), offline: here('offline/worker.ts') },
+        input: {
+          index: here('index.html'),
+          [ELEMENT]: here('embed/takeup-brake.ts'),
+          offline: here('offline/worker.ts'),
+        },
         output: {
-          // A worker is known by its address: it may not change with its content.
+          // A worker is known by its address, and so is what other pages load: it may not change with its content.
           entryFileNames: ({ name }: { name: string }) =>
-            name === 'offline' ? WORKER : 'assets/[name]-[hash].js',
+            name === 'offline'
+              ? WORKER
+              : name === ELEMENT
+                ? '[name].js'
+                : 'assets/[name]-[hash].js',
         },
       },
     },

@@ -43,6 +43,7 @@ const page = [
   ['stations', `ui/stations/(?!${parts})`],
   ['away', 'ui/away/'],
   ['app', 'ui/app/'],
+  ['embed', 'ui/embed/'],
   ['main', 'ui/main\\.ts$'],
 ];
 const pagePaths = page.map(([, path]) => `(^|/)${path}`);

@@ -43,6 +43,7 @@ export class StageView extends LitElement {
     station: { attribute: false },
     foot: { type: Number },
     bow: { attribute: false },
+    still: { type: Boolean },
   };
   declare session: Session;
   declare station: Station;
@@ -50,6 +51,8 @@ export class StageView extends LitElement {
   declare foot: number;
   /** Draws the bow of shoes that bend; left out until it is loaded. */
   declare bow: StageAt['bow'];
+  /** Is neither zoomed nor moved. */
+  declare still: boolean;
   #painter: PaintedStage | null = null;
   #labels: LabelLayer | null = null;
   #size = { width: 0, height: 0 };
@@ -72,6 +75,7 @@ export class StageView extends LitElement {
   constructor() {
     super();
     this.foot = 60;
+    this.still = false;
   }
 
   static override styles = [
@@ -208,6 +212,7 @@ export class StageView extends LitElement {
   }
 
   #zoomTo(factor: number, at: Point): void {
+    if (this.still) return;
     const next = Math.max(1, Math.min(MOST_ZOOM, factor));
     if (next === 1) this.session.do(zoomTo, WHOLE);
     else {
@@ -234,7 +239,7 @@ export class StageView extends LitElement {
   /** Moves the zoomed brake by px of the screen. */
   pan(across: number, down: number): void {
     const { factor, dx, dy } = this.#zoom;
-    if (factor === 1) return;
+    if (factor === 1 || this.still) return;
     const sense = this.session.wheel === 'right' ? -1 : 1;
     this.session.do(zoomTo, { factor, dx: dx + sense * across, dy: dy + down });
     this.#textsAt = 0;
@@ -371,7 +376,7 @@ export class StageView extends LitElement {
   /** On the wall only when somebody zoomed; none where the brake is a small key beside something else. */
   #zoomButtons() {
     const zoomed = this.#zoom.factor > 1;
-    if (this.session.wall && !zoomed) return nothing;
+    if (this.still || (this.session.wall && !zoomed)) return nothing;
     this.#wasKey = this.#size.width > 0 && isKey(this.at);
     if (this.#wasKey || this.station.draws) return nothing;
     return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--foot:${this.foot}px`}>

@@ -5,6 +5,8 @@ import { HEADERS, NOT_FRAMED, POLICY } from './policy.mjs';
 /** Headers as a file that several static hosts read; and the same for two servers, with a few words. */
 export const HEADERS_FILE = '_headers';
 export const HOSTING_FILE = 'hosting.txt';
+/** What other sites may frame: the same page, told to show one brake (ui/embed/). */
+export const EMBED = 'embed.html';
 
 /** @param {string} name */
 const title = (name) => name.replace(/(^|-)[a-z]/g, (letter) => letter.toUpperCase());
@@ -67,14 +69,24 @@ No header here is a secret, and none is needed for the bench to work.
 `;
 
 /**
- * Puts both files beside the page.
+ * Puts both files, and the page to be framed, beside the page.
  *
  * @returns {import('vite').Plugin}
  */
 export const hosting = () => ({
   name: 'takeup:hosting',
-  generateBundle() {
-    this.emitFile({ type: 'asset', fileName: HEADERS_FILE, source: headersFile() });
-    this.emitFile({ type: 'asset', fileName: HOSTING_FILE, source: hostingText() });
+  generateBundle: {
+    order: 'post',
+    handler(_, bundle) {
+      const page = bundle['index.html'];
+      if (page?.type !== 'asset') throw new Error('the build has left no index.html');
+      const source = String(page.source)
+        .replace('<html lang="en">', '<html lang="en" data-embed>')
+        .replace('<title>Takeup</title>', '<title>Takeup: a brake</title>')
+        .replace(/\s*<link rel="(?:manifest|apple-touch-icon)"[^>]*>/g, '');
+      this.emitFile({ type: 'asset', fileName: EMBED, source });
+      this.emitFile({ type: 'asset', fileName: HEADERS_FILE, source: headersFile() });
+      this.emitFile({ type: 'asset', fileName: HOSTING_FILE, source: hostingText() });
+    },
   },
 });

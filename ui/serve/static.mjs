@@ -5,6 +5,7 @@ import { createServer, STATUS_CODES } from 'node:http';
 import { extname, join, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { brotliCompress, constants, gzip } from 'node:zlib';
+import { EMBED } from './hosting.mjs';
 import { HEADERS, NOT_FRAMED, POLICY } from './policy.mjs';
 
 /** @type {Record<string, string>} */
@@ -139,6 +140,8 @@ async function answerTo(folder, request, packed) {
   const type = types[extname(file)] ?? 'application/octet-stream';
   /** @type {Record<string, string>} */
   const told = { 'content-type': type };
+  // Made to stand in pages of others; everything else is not.
+  if (names?.join('/') === EMBED) told['content-security-policy'] = POLICY;
   if (!packable.test(type)) return { status: 200, headers: told, body };
   told['vary'] = 'accept-encoding';
   const packing = packingFor(String(headers['accept-encoding'] ?? ''));
