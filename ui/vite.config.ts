@@ -84,7 +84,13 @@ export default defineConfig(
         output: {
           // What the page loads before anything else is one file: else it is cut into a file for each set of later
           // parts that share some of it, and 68 small files pack a tenth worse than one.
-          codeSplitting: { groups: [{ name: 'bench', tags: ['$initial'], test: ofThePage }] },
+          codeSplitting: {
+            groups: [
+              { name: 'bench', tags: ['$initial'], test: ofThePage },
+              // A few lines that what reads sizes shares with what writes pages: they come with the former.
+              { name: 'create-shared', test: /@babel\/runtime/ },
+            ],
+          },
           // A worker is known by its address, and so is what other pages load: it may not change with its content.
           entryFileNames: ({ name }: { name: string }) =>
             name === 'offline'
