@@ -19,7 +19,7 @@ const policy = (from: string): string =>
   `default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; frame-src ${new URL(from).origin}; base-uri 'none'; form-action 'none'`;
 
 const pageOf = (body: string, from: string) => ({
-  text: `<!doctype html><html lang="en"><title>Lesson 4</title><meta charset="utf-8"><script type="module" src="/takeup-brake.js"></script><link rel="stylesheet" href="/course.css"><h1>Lesson 4</h1>${body}<p>After it.</p></html>`,
+  text: `<!doctype html><html lang="en"><title>A course</title><meta charset="utf-8"><script type="module" src="/takeup-brake.js"></script><link rel="stylesheet" href="/course.css"><h1>A course</h1>${body}<p>After it.</p></html>`,
   headers: { 'content-type': 'text/html', 'content-security-policy': policy(from) },
 });
 
