@@ -125,6 +125,9 @@ it('a loop made twice is the same picture by picture; a strip has its eight, eac
   // Eight pictures, each with its number and the pace of time in it.
   expect(svg.match(/<svg x=/g)).toHaveLength(8);
   expect(svg.match(/Time ×/g)?.length).toBe(8);
+  // Its letters come along.
+  expect(svg).toContain("@font-face{font-family:'Encode Sans Variable'");
+  expect(svg).toContain('data:font/woff2;base64,d09GM');
   expect(errors).toEqual([]);
   await close();
 });

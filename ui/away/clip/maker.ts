@@ -1,4 +1,5 @@
 import { transcriptOf, vttOf } from './cues.ts';
+import { faceWithin } from './face.ts';
 import type { Film } from './film.ts';
 import { type FilmAsk, readyFilm } from './kinds.ts';
 import type { Made, Order, Picture } from './picture.ts';
@@ -75,6 +76,6 @@ async function finished(
     lasts: now,
     captions,
     transcript: transcriptOf([title, ...ask.head], cues, sounds, now),
-    svg: strip?.svg(title, ask.head) ?? null,
+    svg: strip ? strip.svg(title, ask.head, await faceWithin()) : null,
   };
 }

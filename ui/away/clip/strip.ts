@@ -30,8 +30,12 @@ export function cellAt(index: number): {
 
 export interface Strip {
   readonly pictures: readonly Picture[];
-  /** All of it as one drawing. */
-  svg(title: string, head: readonly string[]): string;
+  /**
+   * All of it as one drawing.
+   *
+   * @param face address of its letters' face; empty: what the reader has stands in
+   */
+  svg(title: string, head: readonly string[], face: string): string;
 }
 
 /** A picture with its number. */
@@ -89,13 +93,16 @@ export function stripOf(all: readonly (Picture | null)[]): Strip {
   });
   return {
     pictures,
-    svg(title, head) {
+    svg(title, head, face) {
       const { height, width } = STRIP;
       const text = (said: string, y: number, size: number, weight: number): string =>
         `<text x="2" y="${y}" font-size="${size}" font-weight="${weight}">${escapeXml(said)}</text>`;
       return [
         `<svg xmlns="http://www.w3.org/2000/svg" width="${width / PER_MM}mm" height="${height / PER_MM}mm" viewBox="0 0 ${width} ${height}" font-family="'Encode Sans Variable','Encode Sans',sans-serif">`,
         `<title>${escapeXml(title)}</title>`,
+        face === ''
+          ? ''
+          : `<style>@font-face{font-family:'Encode Sans Variable';font-weight:100 900;font-stretch:75% 125%;src:url(${face})}</style>`,
         `<rect width="100%" height="100%" fill="${printTheme.colours.sheet}"/>`,
         text(title, 36, 40, 720),
         ...pictures.map(cellText),
