@@ -538,6 +538,7 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     const { layers } = this.#station();
     const whole = layerNames(session).filter(([name]) => layers?.includes(name) ?? true);
+    if (layers?.length === 0) return nothing;
     const { full } = this.full;
     const all = full ? whole : whole.filter(([name], i) => i < FEW_LAYERS || session.layers[name]);
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);

@@ -42,6 +42,10 @@ export const stationTexts: Readonly<Partial<Record<StationId, Text>>> = {
     title: 'What if: change one thing',
     text: 'Any size over a range, what follows as a curve, and the brake of any point.',
   },
+  apart: {
+    title: 'The adjuster, taken apart',
+    text: 'Its parts from both sides, put together in order, and what each spring does.',
+  },
   compare: {
     title: 'Compare: two brakes, one pedal',
     text: 'Forward against backward, hot against cold, new against worn, tooth by tooth, side by side.',

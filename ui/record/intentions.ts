@@ -1,4 +1,5 @@
 import * as lessonWants from '../lessons/wants.ts';
+import * as apart from '../stations/apart/wants.ts';
 import * as ask from '../stations/ask/part.ts';
 import * as askWants from '../stations/ask/wants.ts';
 import * as compare from '../stations/compare/wants.ts';
@@ -37,6 +38,7 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   walk,
   wear,
   compare,
+  apart,
   drum,
   park,
   inspect,

@@ -1,4 +1,5 @@
 import type { Turning } from '../../sim/index.ts';
+import type { ApartPart } from '../stations/apart/part.ts';
 import type { AskPart } from '../stations/ask/part.ts';
 import type { ComparePart } from '../stations/compare/part.ts';
 import type { DrumPart } from '../stations/drum-off/part.ts';
@@ -40,6 +41,7 @@ export const stationIds = [
   'vary',
   'order',
   'compare',
+  'apart',
 ] as const;
 export type StationId = (typeof stationIds)[number];
 
@@ -62,6 +64,7 @@ export const stationNames: Readonly<Record<StationId, string>> = {
   vary: 'What if',
   order: 'In order',
   compare: 'Compare',
+  apart: 'Adjuster apart',
 };
 
 /** What each station remembers; Apply has nothing of its own. */
@@ -83,6 +86,7 @@ export interface Parts {
   readonly vary: VaryPart;
   readonly order: OrderPart;
   readonly compare: ComparePart;
+  readonly apart: ApartPart;
 }
 
 /**

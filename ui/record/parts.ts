@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
+import { apartPart } from '../stations/apart/part.ts';
 import { askPart } from '../stations/ask/part.ts';
 import { comparePart } from '../stations/compare/part.ts';
 import { drumPart } from '../stations/drum-off/part.ts';
@@ -81,6 +82,9 @@ export const parts: { readonly [K in StationId]: Part<Parts[K]> } = {
   },
   get compare() {
     return comparePart;
+  },
+  get apart() {
+    return apartPart;
   },
 };
 

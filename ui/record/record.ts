@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
 import { isFault } from '../../sim/workshop/index.ts';
+import { NOT_APART } from '../stations/apart/part.ts';
 import { NOT_KEPT } from '../stations/compare/part.ts';
 import { NO_LESSONS } from '../stations/lessons/part.ts';
 import { NOT_BEGUN } from '../stations/order/part.ts';
@@ -36,6 +37,7 @@ const partsSchema: v.GenericSchema<unknown, Parts> = v.strictObject({
   vary: v.optional(parts.vary.schema, NO_VARY),
   order: v.optional(parts.order.schema, NOT_BEGUN),
   compare: v.optional(parts.compare.schema, NOT_KEPT),
+  apart: v.optional(parts.apart.schema, NOT_APART),
 });
 
 const turning = v.picklist([1, 0, -1] as const);

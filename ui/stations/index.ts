@@ -109,6 +109,12 @@ export const stations: readonly [Entry, ...Entry[]] = [
     noTab: true,
     load: async () => (await import('./compare/index.ts')).compare,
   },
+  {
+    id: 'apart',
+    key: 'a',
+    noTab: true,
+    load: async () => (await import('./apart/index.ts')).apart,
+  },
 ];
 
 /** Hands in the brake take the place of a station while they are open. */

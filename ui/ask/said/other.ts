@@ -138,6 +138,15 @@ export const stationsSaid: Readonly<Record<string, readonly string[]>> = {
     'when does a shoe lock itself at which friction',
     'formula with the numbers put in',
   ],
+  apart: [
+    'adjuster taken apart',
+    'how does the adjuster go together',
+    'parts of the self adjuster',
+    'what is behind the adjuster',
+    'which way round does the toothed lever go',
+    'what does the little spring on the adjuster do',
+    'adjuster on the bench',
+  ],
   compare: [
     'compare two brakes side by side',
     'two brakes with one pedal',

@@ -2,6 +2,7 @@ import type { AtTravel } from '../../../sim/index.ts';
 import type { LayerName, Session } from '../../session.ts';
 import { label, sizeOf, textWidth } from '../../stage/layers/label.ts';
 import { mirrorDrawing } from '../../stage/mirror.ts';
+import { drawingOf } from '../../stage/parts/adjuster.ts';
 import { drawBrake } from '../../stage/scene.ts';
 import type { Drawing, Label } from '../../stage/shapes.ts';
 import { toMm, type View, weightFor } from '../../stage/view.ts';
@@ -121,7 +122,10 @@ function half(
     roles: 'none',
   });
   // A gap's figures crowd a small brake: they stand in the table.
-  const plain: Drawing = { ...drawn, labels: [], view: local };
+  // A spring that is not there is not drawn.
+  const gone = one.state.condition.leverSpring > 0 ? undefined : drawingOf(one.brake).springs[0];
+  const shapes = drawn.shapes.filter((s) => gone === undefined || s.part !== gone);
+  const plain: Drawing = { ...drawn, shapes, labels: [], view: local };
   const turned = session.wheel === 'right' ? mirrorDrawing(plain) : plain;
   const placed: View = {
     ...turned.view,

@@ -1,0 +1,67 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { type OpenBrowser, openBrowser } from './open.ts';
+import { noWider } from './soon.ts';
+
+let browser: OpenBrowser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+it('by keyboard: taken apart, put together in order, a spring away and pressed, both side by side', async () => {
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('a');
+  await page.getByRole('heading', { name: 'Adjuster apart', exact: true }).waitFor();
+  const on = page.locator('.ap-l li.on');
+  const all = await page.locator('.ap-l li').count();
+  await expect.poll(() => on.count()).toBe(all);
+  await page.getByRole('button', { name: 'Take it apart' }).press('Enter');
+  await expect.poll(() => on.count()).toBe(0);
+  await shot('apart-loose');
+  // The third has nothing to go on yet; the first goes on.
+  await page.locator('.ap-l button').nth(2).press('Enter');
+  await expect.poll(() => on.count()).toBe(0);
+  await page.locator('.ap-l button').nth(0).press('Enter');
+  await expect.poll(() => on.count()).toBe(1);
+  await page.getByRole('button', { name: 'Next step' }).press('Enter');
+  await expect.poll(() => on.count()).toBe(2);
+  await page.getByRole('button', { name: 'Lever spring', exact: true }).press('Enter');
+  await expect.poll(() => page.locator('.ap-w p').innerText()).toMatch(/takes up nothing/);
+  // By hand: 0.30 mm new and 0.60 mm worn off.
+  await expect
+    .poll(() => page.locator('.ap-t tr[data-row="Clearance at rest, mm"] td').nth(1).innerText())
+    .toBe('0.90');
+  await shot('apart-spring-away');
+  await page.reload();
+  await expect.poll(() => on.count()).toBe(2);
+  await page.locator('body').press('Control+z');
+  await expect.poll(() => page.locator('.ap-w p').count()).toBe(0);
+  await page.locator('body').press('Control+y');
+  await page.getByRole('button', { name: 'Both side by side' }).press('Enter');
+  await expect.poll(() => page.locator('.cmp-n h2').innerText()).toBe('One thing differs');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a tap on the drawing puts the next part on; a phone has room for all of it', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    viewport: { width: 390, height: 844 },
+    path: '?station=apart',
+    reducedMotion: 'reduce',
+  });
+  await page.getByRole('button', { name: 'Take it apart' }).click();
+  await noWider(page, 390);
+  await shot('apart-phone');
+  // The strut's number stands under it: its body lies above the middle of the number.
+  const number = page.locator('takeup-stage text', { hasText: /^1$/ }).first();
+  await number.waitFor();
+  const box = await number.boundingBox();
+  if (!box) throw new Error('no number');
+  const on = page.locator('.ap-l li.on');
+  for (let up = 8; up < 60 && (await on.count()) === 0; up += 4)
+    await page.mouse.click(box.x + box.width / 2, box.y - up);
+  await expect.poll(() => on.count()).toBe(1);
+  expect(errors).toEqual([]);
+  await close();
+});
