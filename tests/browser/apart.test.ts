@@ -59,7 +59,7 @@ it('a tap on the drawing puts the next part on; a phone has room for all of it',
   const box = await number.boundingBox();
   if (!box) throw new Error('no number');
   const on = page.locator('.ap-l li.on');
-  for (let up = 8; up < 60 && (await on.count()) === 0; up += 4)
+  for (let up = 8; up < 150 && (await on.count()) === 0; up += 4)
     await page.mouse.click(box.x + box.width / 2, box.y - up);
   await expect.poll(() => on.count()).toBe(1);
   expect(errors).toEqual([]);

@@ -112,6 +112,10 @@ export class BenchSheet extends LitElement {
         this.close();
         this.dispatchEvent(new Event('away'));
       }}>Take away…</button><p>Pictures, figures, this moment for a phone, and more. Key e.</p></section>
+      <section><button @click=${() => {
+        this.close();
+        this.dispatchEvent(new Event('words'));
+      }}>Words of the trade here</button><p>Words with a dotted line are told by a tap, British and American. Key d.</p></section>
       <section><div class="lab" id="keeping">This moment</div><div class="seg" role="group" aria-labelledby="keeping"><button @click=${() => {
         this.close();
         session.do(keep);

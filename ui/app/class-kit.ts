@@ -5,6 +5,7 @@ import type { Drawing } from '../stage/shapes.ts';
 import { ghostShapes, keepNow, keptBeside, keptReadings } from './kept.ts';
 import { namesStyles, revealNext } from './names-bar.ts';
 import { answer, namesBeside, quizStyles } from './names-beside.ts';
+import { WordsHere, wordsStyles } from './words-here.ts';
 
 /** What a class asks for beside the brake, names and kept moments: loaded when it is first wanted, or soon after the brake moves. */
 
@@ -27,10 +28,11 @@ const keptStyles = css`
 type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
 export const classKit = {
-  styles: [namesStyles, quizStyles, keptStyles],
+  styles: [namesStyles, quizStyles, keptStyles, wordsStyles],
   names: namesBeside,
   answer,
   revealNext,
+  WordsHere,
   keepNow,
   keptBeside,
   keptReadings,

@@ -33,6 +33,7 @@ const desk: readonly (readonly [title: string, rows: readonly Row[]])[] = [
     'The page',
     [
       ['T', 'the table of all readings'],
+      ['D', 'words of the trade that stand here'],
       ['E', 'take away what stands here: link, code, file and more'],
       ['M', 'what tells most, or all of it'],
       ['W', 'the wall, and back'],

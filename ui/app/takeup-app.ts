@@ -290,6 +290,7 @@ export class TakeupApp extends LitElement {
   }
 
   #kitCalled = false;
+  #words: import('./words-here.ts').WordsHere | null = null;
 
   /** What a class asks for beside the brake; what fails is asked for again. */
   #bringKit(then?: (kit: typeof import('./class-kit.ts').classKit) => void): void {
@@ -302,6 +303,7 @@ export class TakeupApp extends LitElement {
           for (const { styleSheet } of classKit.styles)
             if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
         this.#kit = classKit;
+        this.#words ??= new classKit.WordsHere(() => this.requestUpdate());
         then?.(classKit);
       },
       () => {
@@ -362,6 +364,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'Escape' && session.back.look) session.back.end();
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') this.#kit?.revealNext(session, this.#stage()?.names ?? []);
+    else if (e.key === 'd') this.#words?.turn();
     else if (e.key === 'g') this.#bringKit((kit) => kit.keepNow(session));
     else if (e.key === 't' && !this.#covered) this.#openTable();
     else if (e.key === 'e') this.#takeAway();
@@ -710,6 +713,7 @@ export class TakeupApp extends LitElement {
           ${station.controls(page)}
         </aside>
       </main>
+      ${this.#words?.card(this.renderRoot)}
       <div class="hidden" role="status" data-told>${this.#told}</div>
       <div class="hidden" data-check=${this.#agreement.toExponential(1)}>Two ways to the same balance differ by ${number(100 * this.#agreement, 2)} %</div>`;
   }

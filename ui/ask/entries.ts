@@ -1,5 +1,6 @@
 import { faults, notShown } from '../../sim/workshop/index.ts';
 import { cautions } from '../cautions.ts';
+import { named, terms } from '../glossary.ts';
 import { questions } from '../questions/index.ts';
 import { type StationId, stationNames } from '../record/moment.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
@@ -134,6 +135,18 @@ const told: readonly Entry[] = [
       says: [id, `where is the ${id}`, ...(partsSaid[id] ?? [])],
     }),
   ),
+  ...terms
+    .filter((t) => t.pair)
+    .map(
+      (t): Entry => ({
+        key: `term:${t.word}`,
+        kind: 'word',
+        title: `${t.word.charAt(0).toUpperCase()}${t.word.slice(1)}`,
+        text: `${t.means} ${named(t, 'British')}.`,
+        leads: { to: 'nothing' },
+        says: [...(t.pair ?? [])],
+      }),
+    ),
   ...glossary.map(
     ([word, means, ...says]): Entry => ({
       key: `word:${word}`,
