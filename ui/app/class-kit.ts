@@ -12,6 +12,10 @@ import { WordsHere, wordsStyles } from './words-here.ts';
 const keptStyles = css`
   .kept { padding: 8px 16px 10px; order: -1; }
   .side > .h { order: -2; }
+  .writing { order: -1; padding: 8px 16px 10px; }
+  .writing p { margin: 0 0 6px; font-size: 15.5px; line-height: 1.3; }
+  .writing div { display: grid; grid-template-columns: 1.6fr 1fr; gap: 8px; }
+  .writing .btn { min-height: 40px; font-size: 15px; padding: 0 6px; }
   .kept h2 { margin: 0; font-size: 18px; font-weight: 760; }
   .kept p { margin: 2px 0 4px; font-size: 15px; line-height: 1.3; }
   .kept table { width: 100%; border-collapse: collapse; font-size: 15.5px; }

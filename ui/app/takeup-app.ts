@@ -290,6 +290,8 @@ export class TakeupApp extends LitElement {
   }
 
   #kitCalled = false;
+  /** What stands beside the stage while a lesson is being written. */
+  #written: typeof import('../stations/lessons/write.ts') | null = null;
   #words: import('./words-here.ts').WordsHere | null = null;
 
   /** What a class asks for beside the brake; what fails is asked for again. */
@@ -303,6 +305,12 @@ export class TakeupApp extends LitElement {
           for (const { styleSheet } of classKit.styles)
             if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
         this.#kit = classKit;
+        import('../stations/lessons/write.ts').then(
+          (written) => {
+            this.#written = written;
+          },
+          () => undefined,
+        );
         this.#words ??= new classKit.WordsHere(() => this.requestUpdate());
         then?.(classKit);
       },
@@ -532,7 +540,7 @@ export class TakeupApp extends LitElement {
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
         ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label="Take away" title="Take away (e)" @click=${() => this.#takeAway()}>${away}${size === 'wide' ? 'Take away' : nothing}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#words?.turn()}></takeup-bench-sheet>
       <takeup-keys></takeup-keys>
       <takeup-readings .session=${session} .instant=${this.#instant} .kept=${this.#kit?.keptReadings(session) ?? null} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
@@ -707,6 +715,7 @@ export class TakeupApp extends LitElement {
         </section>
         <aside class="side">
           ${session.layers.names ? this.#kit?.names(session, this.#stage(), size) : nothing}
+          ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.writingBeside(session)}
           ${this.#kit?.keptBeside(session, this.#instant, station)}
           ${this.#bending?.beside(session, this.#instant, station)}
           ${station.side(page)}${this.#moreOrLess(station)}

@@ -250,6 +250,26 @@ export const keepLesson = intention(
   'lesson kept',
 );
 
+const withDraft = (m: Moment, draft: string | null): Moment =>
+  draft === m.parts.lessons.draft || (draft?.length ?? 0) > MOST_LETTERS
+    ? m
+    : putLessons(m, { draft });
+
+/** What is typed into the lesson being written. */
+export const writeDraft = intention(
+  'lessons.write',
+  (m: Moment, draft: string | null) => withDraft(m, draft),
+  'typed into your lesson',
+  { joins: 'lessons.write' },
+);
+
+/** A step or a choice more or less in the lesson being written; null: it is put away. */
+export const takeStep = intention(
+  'lessons.take-step',
+  (m: Moment, draft: string | null) => withDraft(m, draft),
+  (_before, after) => (after.parts.lessons.draft === null ? 'draft put away' : 'your lesson'),
+);
+
 /** Takes a file off the shelf. */
 export const dropLesson = intention(
   'lessons.drop',

@@ -219,6 +219,8 @@ export const asked: Readonly<Record<string, Asked>> = {
   },
   'lessons.keep': (_m, c) => [c.of(texts), c.of([null, ...texts])],
   'lessons.keys': flag,
+  'lessons.write': (_m, c) => [c.of([null, ...texts])],
+  'lessons.take-step': (_m, c) => [c.of([null, ...texts])],
   'lessons.list': nothing,
   'lessons.open': (_m, c) => [c.of(taught)],
   'lessons.step': (_m, c) => [c.of(taught), c.whole(-2, 9)],

@@ -207,7 +207,7 @@ function one(
 
 export function drawApart(session: Session, desk: ApartDesk, stage: StageSize): Drawing[] {
   const half = (stage.height - stage.foot) / 2;
-  const laid = laidOut(desk, stage.width > 2.5 * half);
+  const laid = laidOut(desk, stage.width > 1.7 * half);
   return [
     one(session, desk, laid, stage, [0, half], 'outside'),
     one(session, desk, laid, stage, [half, half], 'behind'),

@@ -8,6 +8,7 @@ import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { LessonDesk } from './desk.ts';
+import './write.ts';
 
 /** All lessons and talks, each with its idea and how far it was taken. */
 export class LessonList extends LitElement {
@@ -126,7 +127,7 @@ export class LessonList extends LitElement {
     const course = shipped.filter((l) => l.kind === 'lesson');
     const group = (title: string, all: readonly Lesson[]) =>
       all.length > 0 ? html`<h2>${title}</h2><ul>${all.map((l) => this.#one(l))}</ul>` : nothing;
-    return html`<div class="in">${group('Talks', talks)}${group('Lessons', course)}${group('Yours', own)}${this.#files()}</div>`;
+    return html`<div class="in">${group('Talks', talks)}${group('Lessons', course)}${group('Yours', own)}${this.#files()}<takeup-lesson-editor .session=${this.session} .rev=${this.rev}></takeup-lesson-editor></div>`;
   }
 }
 customElements.define('takeup-lessons', LessonList);
