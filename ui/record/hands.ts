@@ -256,9 +256,12 @@ export const turnHoldDown = intention(
 
 function withCondition(m: Moment, change: Partial<Moment['bench']['state']['condition']>): Moment {
   const { state } = m.bench;
-  const condition = { ...state.condition, ...change };
-  // What is not there is left out: a sound brake is a sound brake again.
-  if (condition.unhooked === undefined) Reflect.deleteProperty(condition, 'unhooked');
-  if (condition.unheld === undefined) Reflect.deleteProperty(condition, 'unheld');
+  const { unhooked, unheld, ...rest } = { ...state.condition, ...change };
+  // What is not there is left out: a sound brake is a sound brake again. The order is the file's.
+  const condition = {
+    ...rest,
+    ...(unhooked === undefined ? {} : { unhooked }),
+    ...(unheld === undefined ? {} : { unheld }),
+  };
   return released(withState(m, { ...state, condition }));
 }
