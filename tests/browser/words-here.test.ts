@@ -83,7 +83,7 @@ it('on a phone the list comes from Show, and Ask finds a term by the other count
   await page.getByRole('button', { name: 'Close' }).click();
   await page.locator('[data-to="ask"]').click();
   await page.locator('#ask-field').fill('cotter pin');
-  await expect.poll(() => page.locator('takeup-ask').innerText()).toMatch(/Split pin/);
+  await page.locator('takeup-ask').getByText('Split pin', { exact: true }).first().waitFor();
   expect(errors).toEqual([]);
   await close();
 });

@@ -378,11 +378,10 @@ export const asked: Readonly<Record<string, Asked>> = {
     c.of([
       {
         to: 'inspect',
-        wheel: c.of(['left', 'right']),
         write: [
-          ['drumA', c.of(texts)],
-          ['drumMax', '184 mm'],
-          ['drumNew', '180'],
+          ['drumA', c.of(texts), wheel(c)],
+          ['drumMax', '184 mm', 'left'],
+          ['drumNew', '180', 'left'],
         ],
       },
       { to: 'see', topic: 'lever', said: [['notches', c.of(texts)]] },
