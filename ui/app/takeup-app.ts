@@ -291,7 +291,7 @@ export class TakeupApp extends LitElement {
 
   #kitCalled = false;
   /** What stands beside the stage while a lesson is being written. */
-  #written: typeof import('../stations/lessons/write.ts') | null = null;
+  #written: typeof import('../stations/lessons/write.ts').writingBeside | null = null;
   #words: import('./words-here.ts').WordsHere | null = null;
 
   /** What a class asks for beside the brake; what fails is asked for again. */
@@ -306,8 +306,8 @@ export class TakeupApp extends LitElement {
             if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
         this.#kit = classKit;
         import('../stations/lessons/write.ts').then(
-          (written) => {
-            this.#written = written;
+          ({ writingBeside }) => {
+            this.#written = writingBeside;
           },
           () => undefined,
         );
@@ -715,7 +715,7 @@ export class TakeupApp extends LitElement {
         </section>
         <aside class="side">
           ${session.layers.names ? this.#kit?.names(session, this.#stage(), size) : nothing}
-          ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.writingBeside(session)}
+          ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.(session)}
           ${this.#kit?.keptBeside(session, this.#instant, station)}
           ${this.#bending?.beside(session, this.#instant, station)}
           ${station.side(page)}${this.#moreOrLess(station)}
