@@ -157,7 +157,13 @@ it('the browser’s own print gives the sheet of the open station', async () => 
   const read = await readBack(await page.pdf({ preferCSSPageSize: true }));
   expect(read.text).toContain('Taking apart, in order');
   expect(read.least).toBeGreaterThanOrEqual(8);
-  expect(await page.locator('#print-moment').count()).toBe(0);
+  await expect.poll(() => page.locator('#print-moment').count()).toBe(0);
+  // A station without one: the drawing and all readings, on one page.
+  await page.keyboard.press('1');
+  await page.getByRole('heading', { name: 'Apply' }).waitFor();
+  const plain = await readBack(await page.pdf({ preferCSSPageSize: true }));
+  expect(plain.sizes).toHaveLength(1);
+  expect(plain.text).toContain('Clearance');
   expect(errors).toEqual([]);
   await close();
 });

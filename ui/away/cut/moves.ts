@@ -191,7 +191,9 @@ export function movesOf(brake: Brake, set: CutSettings): Moves | null {
     ((growth[n + 1] as number) - (growth[n] as number)) * set.factor;
   const list = (those: readonly ToothMove[]): string => those.map((t) => t.tooth).join(', ');
   const bad = (what: string, those: readonly ToothMove[]): string[] =>
-    those.length > 0 ? [`${what}: tooth ${list(those)}`] : [];
+    those.length === 0
+      ? []
+      : [`${what}: ${those.length === count ? 'every tooth' : `tooth ${list(those)}`}`];
   const faults = [
     ...(slotFree ? [] : ['The lever’s pin binds in its slot']),
     ...(windowFree ? [] : ['The finger’s disc does not fit the window']),

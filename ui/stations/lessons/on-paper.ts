@@ -92,6 +92,6 @@ export function predictionAnswers(session: Session, lesson: Lesson): TemplateRes
       return html`<section class="step"><p><b>${i + 1}. ${letter(right)}</b> ${choice ? wordsOf(choice) : ''}</p>
         ${s.shows ? html`<p><b>Seen</b> ${filled(s.shows, null)}</p>` : nothing}${s.why ? html`<p><b>Why</b> ${filled(s.why, null)}</p>` : nothing}</section>`;
     })}${lesson.name === SAW.lesson ? saw('From new: clearance in mm over distance in km', drawnSaw(lesson)) : nothing}
-    ${lesson.whatIf ? html`<section class="step"><p><b>What if</b> ${filled(lesson.whatIf, null)}</p></section>` : nothing}`,
+    ${lesson.whatIf ? html`<section class="step"><p>${filled(lesson.whatIf, null)}</p></section>` : nothing}`,
   );
 }
