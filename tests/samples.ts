@@ -38,6 +38,8 @@ const counts = {
   groundRadii: { few: 20, many: 300 },
   // the same file: places of each size, each four answers
   sweptSizes: { few: 5, many: 200 },
+  // random-steps.test.ts: walks of 500 steps
+  walks: { few: 12, many: 400 },
   // read-fuzz.test.ts: changed texts of each reader
   reads: { few: 60, many: 16000 },
   // no-jumps.test.ts: pairs of neighbours of each size

@@ -97,8 +97,9 @@ export function solvePose(
   held.fill(0);
   const x: System = { rig, w, act, inertia, bound: null, force: 0, held };
   const byHand = act.hands?.some((h) => h.on === 'lever') === true;
-  // Let go of off the strut, nothing but its stop holds it.
-  if (!byHand && !s.strutOn) s.leverFree = false;
+  /** Without a strut to press, nothing but its stop holds the lever: unless it hangs on its cable or a hand. */
+  const hangs = byHand || act.cable > 0;
+  if (!hangs && !s.strutOn) s.leverFree = false;
   const part = guess.shakenPart ?? 0;
   if (shaken === 'off the strut' && s.strutOn && part > 0 && part < 1) {
     if (!s.leverFree) y[rig.leverAt] = leverStop;
@@ -119,8 +120,8 @@ export function solvePose(
     if (s.strutOn && s.clamp < 0) {
       if (shaken === 'off the strut') letGo = y.slice();
       s.strutOn = false;
-      // A hand holds a lever also where it presses no strut.
-      if (!byHand) s.leverFree = false;
+      // A hand holds a lever also where it presses no strut; so does a cable, which draws it straight.
+      if (!hangs) s.leverFree = false;
       changed = true;
     } else if (!s.strutOn && w.strut.length < act.strutLength - 1e-12) {
       if (letGo && shakenTo(x, y, s, letGo)) return told(s, act);

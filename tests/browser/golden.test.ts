@@ -8,6 +8,7 @@ import { expect, it } from 'vitest';
 import { engineWithoutShapes } from '../../ui/serve/engine.mjs';
 import { serve } from '../../ui/serve/static.mjs';
 import { goldenRuns } from '../golden/golden.ts';
+import { walk } from '../random-steps.ts';
 import { findBrowser } from '../run/browser.mjs';
 
 it('golden runs of every scene end in the same bits in Node and in the browser', async () => {
@@ -38,9 +39,14 @@ it('golden runs of every scene end in the same bits in Node and in the browser',
     await page.goto(address);
     await page.waitForFunction(() => window.goldenRuns !== undefined);
     const there = await page.evaluate(() => window.goldenRuns?.());
+    // At random too: pedal, cable, hands, faults, on every scene.
+    const seeds = Array.from({ length: 16 }, (_, n) => n);
+    const walked = await page.evaluate((all) => all.map((s) => window.walk?.(s, 300)), seeds);
     await browser.close();
     server.close();
     expect(there).toEqual(here);
+    expect(walked).toEqual(seeds.map((s) => walk(s, 300)));
+    expect(walked.flatMap((w) => w?.wrong)).toEqual([]);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
