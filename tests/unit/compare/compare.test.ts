@@ -78,7 +78,7 @@ describe('compare', () => {
   });
 
   it('a drum that turns back swaps the shares and keeps the sum of equal linings', () => {
-    // Closed form: equal shoes and forces, so the total is the same both ways (see lesson 4).
+    // Closed form: equal shoes and forces, so the total is the same both ways.
     const { desk } = at('turning');
     desk.press();
     const [a, b] = desk.reading('torque').map(Math.abs) as [number, number];
