@@ -345,7 +345,7 @@ describe('what was typed wrong', () => {
   const wrong: readonly (readonly [string[], RegExp])[] = [
     [
       ['pres', 'quay-van'],
-      /command: found "pres"; allowed: press, stop, pedal, park, compare, off, fit, figure, gather, vary, wear, life, check/,
+      /command: found "pres"; allowed: press, stop, pedal, park, compare, off, fit, figure, seek, gather, vary, wear, life, check/,
     ],
     [['press'], /SCENE: found nothing/],
     [['press', 'no-such'], /SCENE: found no file "no-such"/],

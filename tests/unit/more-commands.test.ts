@@ -110,3 +110,40 @@ it('what compare tells is what the mechanics read', async () => {
   const { out } = await takeup('compare', 'quay-van', 'bench-brake', '--pressure', '2', '--json');
   near(JSON.parse(out).brakes[1].readings.torque.value, value, { rel: 1e-12 }, 'N·m');
 });
+
+it('seek: the stretch of a size, and where there is none the bound in the way', async () => {
+  const ask = ['seek', 'quay-van', '--free', 'cylinder.bore=15..23', '--wish'];
+  const { code, out } = await takeup(...ask, 'torque=200..240', '--json');
+  expect(code).toBe(0);
+  const { reach } = JSON.parse(out);
+  // Its ends, pressed: just what was wished, within what twelve halvings of a field leave.
+  for (const [bore, torque] of [
+    [reach[0].least, 200],
+    [reach[0].most, 240],
+  ]) {
+    const one = ['--from', String(bore), '--to', String(bore), '--points', '1', '--json'];
+    const vary = ['vary', 'quay-van', '--of', 'cylinder.bore', '--read', 'torque', ...one];
+    const { curves } = JSON.parse((await takeup(...vary)).out);
+    near(curves[0].points[0].values[0], torque, { abs: 0.2 }, 'N·m');
+  }
+  const none = await takeup(...ask, 'torque=900..');
+  expect(none.code).toBe(1);
+  expect(none.out).toMatch(/None between these bounds does/);
+  expect(none.out).toMatch(/In the way: cylinder\.bore at its most, 23 mm\./);
+  for (const [wish, told] of [
+    ['torqe=1..2', /--wish: found "torqe=1\.\.2"; allowed: KEY=LEAST\.\.MOST/],
+    ['torque=..', /--wish: found "torque=\.\."/],
+  ] as const) {
+    const bad = await takeup(...ask, wish);
+    expect([bad.code, bad.err]).toEqual([2, expect.stringMatching(told)]);
+  }
+  const size = await takeup(
+    'seek',
+    'quay-van',
+    '--free',
+    'cylinder.bore=23..15',
+    '--wish',
+    'torque=1..',
+  );
+  expect([size.code, size.err]).toEqual([2, expect.stringMatching(/--free: found/)]);
+});

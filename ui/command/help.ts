@@ -48,6 +48,10 @@ export const usage = `takeup: one leading/trailing drum brake, computed
         [--part 3/16]             the third of sixteen parts, as a file for gather: one a machine
   gather FILE FILE … [--json|--csv]
         all parts of one vary put together: to the bit what the single run tells
+  seek SCENE --free ID=FROM..TO,… --wish KEY=LEAST..MOST,… [--json]
+        up to three sizes that give what is wished of readings, as a region; none does: how near one
+        comes, and the bound in the way, exit code 1. An end may be left out; KEY@300 is read of a
+        drum of 300 °C. Press, state and what is out of order as vary takes them
   compare SCENE SCENE … [--read KEY,KEY] [--json|--csv]
         brakes pressed alike, reading beside reading, and how far each is from the first;
         press, state and what is out of order as press takes them
@@ -85,6 +89,8 @@ Examples:
   takeup vary quay-van --of tooth --read restClearanceMean --part 1/2 > part-1.json
   takeup vary quay-van --of tooth --read restClearanceMean --part 2/2 > part-2.json
   takeup gather part-1.json part-2.json --csv
+  takeup seek quay-van --free cylinder.bore=15..23 --wish torque=200..240
+  takeup seek quay-van --free tooth=0..20 --wish restClearanceMean=..0.4,teethTaken@300=..0
   takeup off quay-van --km 60000
   takeup figure quay-van --pressure 4 --layers forces,pressure > brake.svg
 
@@ -101,6 +107,8 @@ SCENE is a path or a name in scenes/. Sizes may carry a unit: --pressure "40 bar
            curves: [ { also: { id, value }, points: [ { at, values, told, clicked } ] } ] }
            told says why a point has no values: a shoe locks, a part yields, no such brake can be
   vary --part   one line of JSON, which gather reads
+  seek   { scene, command, pressure, drum, free, wishes, brakes, reach: [ { id, least, most } ] or null,
+           best: { at, values, missed }, bounds: [ { id, end, value } ] }
   compare { command, pressure, drum, brakes: [ { scene, title, locked, readings } ] }
   off    { scene, command, comesOff, heldBy, locks: [ text ], turns, forward, backward, rocks, slides,
            slide, lip, overlap, rub, backOff: { teeth, rows } }
@@ -120,4 +128,4 @@ tell. locked is "front" or "rear" for a shoe that holds the drum by itself, else
 
 Long work (vary, life) says on the way of errors how far it is, every other second.
 
-Exit codes: 0 done, 1 findings in the scene, 2 a call that cannot be carried out.`;
+Exit codes: 0 done, 1 findings in the scene or none that seek was asked for, 2 a call that cannot be carried out.`;

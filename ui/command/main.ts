@@ -49,6 +49,10 @@ const COMMANDS: Readonly<Record<string, Takes>> = {
     options: [...PRESS, 'width', 'height', 'colours', 'layers'],
     flags: ['flexible', 'json'],
   },
+  seek: {
+    options: ['free', 'wish', 'pressure', 'cable', 'drum', ...STATE],
+    flags: ['flexible', 'json'],
+  },
   gather: { options: [], flags: ['json', 'csv'], several: ['files that vary --part wrote', 1] },
   vary: {
     options: [

@@ -13,6 +13,7 @@ import { park } from './park.ts';
 import { pedal } from './pedal.ts';
 import { press } from './press.ts';
 import type { Say } from './print.ts';
+import { seek } from './seek.ts';
 import { stop } from './stop.ts';
 import { vary } from './vary.ts';
 import { wear } from './wear.ts';
@@ -63,6 +64,7 @@ export async function run(args: Arguments, say: Say, complain: Say): Promise<num
     await vary(args, rig, result.scene, say, complain);
     return 0;
   }
+  if (command === 'seek') return seek(args, rig, result.scene, say, complain);
   const commands = { press, stop, pedal, park, off, fit, figure, wear, life } as const;
   await commands[command as keyof typeof commands](args, rig, say, complain);
   return 0;
