@@ -46,6 +46,8 @@ const counts = {
   jumps: { few: 6, many: 100 },
   // hands/grabs.test.ts; 10 000 are `npm run test:grabs`
   grabs: { few: 24, many: 300 },
+  // figure.test.ts: stations, layers, brakes in turn; there are 16 stations and 4 brakes
+  figures: { few: 4, many: 64 },
   // scene-fuzz.test.ts, of each scene; 50 000 are `npm run test:scenes`
   changedScenes: { few: 60, many: 1000 },
 } as const;

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import jsQR from 'jsqr';
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
@@ -56,6 +57,8 @@ it('the code in the dialog, read by an independent decoder, is the link, and ope
   await page.locator('takeup-stage canvas').first().waitFor();
   await page.keyboard.press('n');
   await page.keyboard.press('e');
+  await dialogOf(page).waitFor();
+  await page.keyboard.press('s');
   const link = dialogOf(page).getByLabel(/^Link, /);
   const address = await link.inputValue();
   expect(address).toContain('station=wear');
@@ -74,6 +77,133 @@ it('the code in the dialog, read by an independent decoder, is the link, and ope
     });
   await expect.poll(() => state(other.page)).toBe(await state(page));
   await other.close();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+/** Lets a file go over the page, as a hand does that dragged it there. */
+const drop = (page: Page, name: string, type: string, text: string): Promise<boolean> =>
+  page.evaluate(
+    async ([file, kind, content]) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([content], file, { type: kind }));
+      const tell = (what: string): boolean =>
+        document.body.dispatchEvent(
+          new DragEvent(what, { dataTransfer, bubbles: true, cancelable: true, composed: true }),
+        );
+      tell('dragenter');
+      await new Promise(requestAnimationFrame);
+      const hint = document
+        .querySelector('takeup-app')
+        ?.shadowRoot?.querySelector('takeup-drop')
+        ?.hasAttribute('over');
+      tell('drop');
+      return hint === true;
+    },
+    [name, type, text] as const,
+  );
+
+it('what is dropped on the page is taken where its kind is read, and a bad file is told of', async () => {
+  const { page, errors, close } = await browser.open({ viewport: { width: 1366, height: 768 } });
+  await page.locator('takeup-drop').waitFor({ state: 'attached' });
+  const station = () => page.locator('main').getAttribute('data-station');
+  const brake = readFileSync(new URL('../../scenes/farm-trailer.json', import.meta.url), 'utf8');
+  expect(await drop(page, 'mine.json', 'application/json', brake)).toBe(true);
+  await expect.poll(station).toBe('own');
+  await page.getByText('Farm trailer').first().waitFor();
+  // A figure: its moment is in it.
+  const origin = 'Takeup origin: {"version":"0.1.0","scene":"quay-van","link":"x/?station=park"}';
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg"><metadata>${origin.replaceAll('"', '&#34;')}</metadata></svg>`;
+  await drop(page, 'a.svg', 'image/svg+xml', svg);
+  await expect.poll(station).toBe('park');
+  const lesson = readFileSync(
+    new URL('../../scenes/lessons/00-how-this-brake-works.json', import.meta.url),
+    'utf8',
+  );
+  await drop(
+    page,
+    'l.json',
+    'application/json',
+    lesson.replace('"how-this-brake-works"', '"mine-own"'),
+  );
+  await expect.poll(station).toBe('lessons');
+  await page.getByText('l.json is among the lessons.').waitFor();
+  await drop(page, 'letter.txt', 'text/plain', 'Dear sir');
+  await page.getByText('letter.txt was not opened; nothing else has changed.').first().waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('saves by the browser’s own handles where it has them, and takes a Cancel for an answer', async () => {
+  const { page, errors, close } = await browser.open({
+    viewport: { width: 1366, height: 768 },
+    alone: true,
+  });
+  await page.evaluate(() => {
+    const written: string[] = [];
+    const asked: unknown[] = [];
+    Object.assign(globalThis, {
+      written,
+      asked,
+      cancels: false,
+      showSaveFilePicker: async (options: { suggestedName: string }) => {
+        asked.push(options);
+        if ((globalThis as unknown as { cancels: boolean }).cancels)
+          throw new DOMException('', 'AbortError');
+        return {
+          name: 'chosen.json',
+          createWritable: async () => ({
+            write: async (blob: Blob) => void written.push(await blob.text()),
+            close: async () => undefined,
+          }),
+        };
+      },
+    });
+  });
+  await page.keyboard.press('e');
+  await dialogOf(page).waitFor();
+  await page.keyboard.press('s');
+  const save = dialogOf(page).getByRole('button', { name: 'Save as a file' });
+  await save.click();
+  await page.getByText('chosen.json is saved.').waitFor();
+  const told = await page.evaluate(() => {
+    const { written, asked } = globalThis as unknown as { written: string[]; asked: object[] };
+    return { written, asked };
+  });
+  expect(JSON.parse(told.written[0] ?? '')).toHaveProperty('bench');
+  expect(told.asked[0]).toMatchObject({ suggestedName: 'takeup-quay-van-apply.json' });
+  await page.evaluate(() => Object.assign(globalThis, { cancels: true }));
+  await save.click();
+  await page.getByText('chosen.json is saved.').waitFor({ state: 'hidden' });
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('the table of readings is saved and copied, with where it comes from', async () => {
+  const { page, errors, close } = await browser.open({
+    viewport: { width: 1366, height: 768 },
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('e');
+  await dialogOf(page).waitFor();
+  await page.keyboard.press('d');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save CSV: All readings of the moment' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('takeup-quay-van-readings.csv');
+  const text = readFileSync(await download.path(), 'utf8');
+  expect(text).toContain('Takeup origin: ');
+  // The quay van's drum: 200 mm across, in its scene.
+  expect(text).toMatch(/Now,drumDiameter,,Drum diameter,200,mm/);
+  expect(text).toContain('Once around the drum');
+  await page.getByRole('button', { name: 'Copy table: All readings of the moment' }).click();
+  await page.getByText('Table copied').waitFor();
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  expect(copied).toContain('drumDiameter\t\tDrum diameter\t200\tmm');
+  // No life yet: it says how to have one.
+  await page.getByText('let it wear on in Wear').waitFor();
   expect(errors).toEqual([]);
   await close();
 });

@@ -34,7 +34,8 @@ const desk: readonly (readonly [title: string, rows: readonly Row[]])[] = [
     [
       ['T', 'the table of all readings'],
       ['D', 'words of the trade that stand here'],
-      ['E', 'take away what stands here: link, code, file and more'],
+      ['E', 'take away what stands here: figure, link, code, file'],
+      ['Shift E', 'a figure at once, with the last choices'],
       ['M', 'what tells most, or all of it'],
       ['W', 'the wall, and back'],
       ['F', 'full screen'],

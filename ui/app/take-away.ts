@@ -41,18 +41,9 @@ function draw({ page, station, at: stage }: Taken, ask: DrawAsk): readonly Drawi
   return settle(drawStage(at).drawings, takenAt(at));
 }
 
-/** The dialog, once it is open. It stands in the page from the first time on. */
-export async function takeAway(
-  page: DocumentFragment | HTMLElement,
-  taken: Taken,
-): Promise<TakeAway> {
-  let dialog = page.querySelector<TakeAway>('takeup-away');
-  if (!dialog) {
-    dialog = document.createElement('takeup-away') as TakeAway;
-    page.append(dialog);
-  }
+const standOf = (taken: Taken): Stand => {
   const { session, instant, size } = taken.page;
-  const stand: Stand = {
+  return {
     session,
     home: taken.home,
     station: taken.station,
@@ -60,6 +51,7 @@ export async function takeAway(
     instant,
     readings: session.readings(instant),
     covered: taken.covered,
+    more: async () => (await import('./more-readings.ts')).moreReadings(session, instant),
     draw: (ask = {}) => draw(taken, ask),
     drawer: {
       stage: (other, station, sheet) => {
@@ -69,6 +61,29 @@ export async function takeAway(
       settle,
     },
   };
+};
+
+/**
+ * Opens the dialog, which stands in the page from the first time on.
+ *
+ * @param now a figure with the last choices is saved at once, without a dialog of the page
+ */
+export async function takeAway(
+  page: DocumentFragment | HTMLElement,
+  taken: Taken,
+  now: boolean,
+): Promise<void> {
+  const stand = standOf(taken);
+  if (now) {
+    const { saveFigure } = await import('../away/figure/make.ts');
+    const said = await saveFigure(stand);
+    if (said) stand.session.say(said);
+    return;
+  }
+  let dialog = page.querySelector<TakeAway>('takeup-away');
+  if (!dialog) {
+    dialog = document.createElement('takeup-away') as TakeAway;
+    page.append(dialog);
+  }
   await dialog.open(stand);
-  return dialog;
 }

@@ -260,6 +260,8 @@ export class TakeupApp extends LitElement {
     bringRest()
       .then(async () => {
         this.#bringKit();
+        const { DropHint } = await import('./drop.ts');
+        this.renderRoot.append(new DropHint(this.session, this.home));
         const { keepOffline } = await import('./offline.ts');
         await keepOffline((newer) => {
           this.#newer = newer;
@@ -375,7 +377,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'd') this.#words?.turn();
     else if (e.key === 'g') this.#bringKit((kit) => kit.keepNow(session));
     else if (e.key === 't' && !this.#covered) this.#openTable();
-    else if (e.key === 'e') this.#takeAway();
+    else if (e.key === 'e' || e.key === 'E') this.#takeAway(e.shiftKey);
     else if (e.key === '?') this.#openKeys();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
@@ -465,14 +467,14 @@ export class TakeupApp extends LitElement {
   }
 
   /** What stands on the bench leaves it: loaded when it is first asked for. */
-  async #takeAway(): Promise<void> {
+  async #takeAway(now = false): Promise<void> {
     const { takeAway } = await import('./take-away.ts');
     const [page, station, at] = [
       this.#page(pageSize()),
       this.#station(),
       this.#stage()?.at ?? null,
     ];
-    takeAway(this.renderRoot, { page, station, at, home: this.home, covered: this.#covered });
+    takeAway(this.renderRoot, { page, station, at, home: this.home, covered: this.#covered }, now);
   }
 
   /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
@@ -538,7 +540,7 @@ export class TakeupApp extends LitElement {
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
-        ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label="Take away" title="Take away (e)" @click=${() => this.#takeAway()}>${away}${size === 'wide' ? 'Take away' : nothing}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
+        ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label="Take away" title="Take away (e)" @click=${() => this.#takeAway()}>${away}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#words?.turn()}></takeup-bench-sheet>
       <takeup-keys></takeup-keys>

@@ -31,8 +31,8 @@ export class TakeAway extends LitElement {
   static override styles = [
     dialogStyles,
     css`
-      :host { --wide: 1180px; }
-      dialog { height: min(860px, calc(100vh - 24px)); }
+      :host { --wide: 1320px; }
+      dialog { height: min(940px, calc(100vh - 24px)); }
       .both { display: grid; grid-template-columns: 268px minmax(0, 1fr); min-height: calc(100% - 62px); }
       nav { border-right: 1px solid var(--rule); display: flex; flex-direction: column; }
       nav button { display: block; width: 100%; text-align: left; border: 0; border-bottom: 1px solid var(--rule); padding: 9px 14px 10px 18px; font-weight: 500; font-size: 14.5px; line-height: 1.3; color: var(--ink2); }

@@ -31,6 +31,8 @@ export interface Stand {
   /** The moment on the stage as the dialog was opened. */
   readonly instant: Instant;
   readonly readings: readonly Reading[];
+  /** Readings that take many instants, by the headings under which the table of all readings has them. */
+  more(): Promise<readonly { readonly title: string; readonly list: readonly Reading[] }[]>;
   /** The station keeps its readings to itself now: a question is open. */
   readonly covered: boolean;
   /** All drawings of the stage, from the lowest to the topmost, texts in their places; of that same moment. */

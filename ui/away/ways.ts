@@ -6,6 +6,23 @@ import type { Way } from './stand.ts';
  */
 export const ways: readonly [Way, ...Way[]] = [
   {
+    id: 'figure',
+    key: 'F',
+    name: 'Figure',
+    tells:
+      'The drawing as it stands, for a text, a slide or a wall: lines or points, true to scale.',
+    load: () => import('./figure/figure-way.ts'),
+    element: 'takeup-away-figure',
+  },
+  {
+    id: 'data',
+    key: 'D',
+    name: 'Data',
+    tells: 'Readings, a life, the curves of What if: as a table for a spreadsheet or a program.',
+    load: () => import('./data/data-way.ts'),
+    element: 'takeup-away-data',
+  },
+  {
     id: 'share',
     key: 'S',
     name: 'Share',

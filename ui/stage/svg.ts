@@ -61,6 +61,7 @@ function shapeText(shape: Shape, view: View, theme: Theme, hatchId: (h: Hatch) =
   if (shape.evenOdd) marks.push('fill-rule="evenodd"');
   if (style.stroke) {
     marks.push(`stroke="${colour(style.stroke)}"`);
+    if (style.strokeAlpha !== undefined) marks.push(`stroke-opacity="${n(style.strokeAlpha)}"`);
     marks.push(`stroke-width="${n(strokePx(style.width, view))}" stroke-linejoin="round"`);
     if (style.round) marks.push('stroke-linecap="round"');
     if (style.dash) {

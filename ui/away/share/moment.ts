@@ -3,12 +3,13 @@ import type { Home } from '../../record/home.ts';
 import { fromText, toText } from '../../record/json.ts';
 import { linkOf, MOST_LINK, sendable } from '../../record/link.ts';
 import type { Session } from '../../session.ts';
+import { pageAddress } from '../origin.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
 
 /** What stands on the bench, to be sent: as a link, or as a file where it is too much for one. */
 
 /** Largest file that is read, bytes. */
-const MOST_FILE = 4 * 1024 * 1024;
+export const MOST_FILE = 4 * 1024 * 1024;
 
 export const JSON_FILE: Kind = {
   tells: 'Moment of the bench',
@@ -19,7 +20,7 @@ export const JSON_FILE: Kind = {
 /** The whole address that opens the moment elsewhere; null where it is too much for one. */
 export async function addressOf(session: Session): Promise<string | null> {
   const link = await linkOf(session.moment);
-  return link.length > MOST_LINK ? null : `${location.href.replace(/[?#].*$/s, '')}${link}`;
+  return link.length > MOST_LINK ? null : pageAddress() + link;
 }
 
 /** @returns what to say */

@@ -118,7 +118,7 @@ export class ShareWay extends LitElement implements WayElement {
           ? html`<p>There is too much on the bench for a link (a brake of your own with a long life, say). Send it as a file.</p>`
           : this.#link(address)
     }</div>
-      <div class="part"><h3>File</h3><p>The same moment as a file of a few kilobytes, for mail or a memory stick, or where a messenger cuts a long link short. Open it here, or on the Bench sheet.</p>
+      <div class="part"><h3>File</h3><p>The same moment as a file of a few kilobytes, for mail or a memory stick, or where a messenger cuts a long link short. Drop it on the page, or open it here.</p>
         <div class="acts"><button @click=${() => this.#save()}>Save as a file</button>${address === null && this.#shares ? html`<button @click=${() => this.#share(this.#shares as ShareData)}>Share the file…</button>` : nothing}<label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @change=${(e: Event) => this.#open(e)} /></label></div>
         <p class="said" role="status">${this.said}</p></div>`;
   }

@@ -1,13 +1,14 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { type Finding, tellFinding } from '../../../sim/index.ts';
 import type { Lesson } from '../../lessons/format.ts';
-import { keptLessons, lessonNamed, readKept, shipped } from '../../lessons/library.ts';
+import { keptLessons, readKept, shipped } from '../../lessons/library.ts';
 import { MOST_LESSON } from '../../lessons/read.ts';
-import { dropLesson, keepLesson, progressOf } from '../../lessons/wants.ts';
+import { dropLesson, progressOf } from '../../lessons/wants.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { LessonDesk } from './desk.ts';
+import { takeLesson } from './take.ts';
 import './write.ts';
 
 /** All lessons and talks, each with its idea and how far it was taken. */
@@ -66,29 +67,8 @@ export class LessonList extends LitElement {
       this.refused = { name, findings: [size] };
       return;
     }
-    const text = await file.text();
-    const read = readKept(text);
-    if (!read.ok) {
-      this.refused = { name, findings: read.findings };
-      return;
-    }
-    const { moment } = this.session;
-    const same = lessonNamed(moment, read.lesson.name);
-    if (same && shipped.includes(same)) {
-      const taken = {
-        path: 'name',
-        found: read.lesson.name,
-        allowed: 'a name that no lesson of the page has',
-      };
-      this.refused = { name, findings: [taken] };
-      return;
-    }
-    this.refused = null;
-    const before = moment.parts.lessons.shelf.find((t) => {
-      const known = readKept(t);
-      return known.ok && known.lesson.name === read.lesson.name;
-    });
-    this.session.do(keepLesson, text, before ?? null);
+    const findings = takeLesson(this.session, await file.text());
+    this.refused = findings ? { name, findings } : null;
   }
 
   #files(): TemplateResult {
