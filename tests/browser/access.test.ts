@@ -68,6 +68,9 @@ it('tells a press that is held, its release and a click once each, in words', as
   await browser.close();
 });
 
+/** A drag that makes no way for so long stands, ms: half of what the page waits for. */
+const STANDS = 200;
+
 it('tells a drag along the pedal where it stops', async () => {
   const browser = await openBrowser();
   const { page, close } = await browser.open();
@@ -77,15 +80,19 @@ it('tells a drag along the pedal where it stops', async () => {
   const y = box.y + box.height / 2;
   await page.mouse.move(box.x + 10, y);
   await page.mouse.down();
+  /** How often the drag stood still for a while, since the machine was busy: each is a stop, and told as one. */
+  let stood = 0;
   for (let share = 0.05; share < 0.5; share += 0.01) {
+    const before = performance.now();
     await page.mouse.move(box.x + share * box.width, y);
     await frames(page, 1);
+    if (performance.now() - before > STANDS) stood++;
   }
   await expect.poll(heard).toContainEqual(expect.stringMatching(/^Pedal pressed: \d+ bar$/));
   await page.mouse.up();
   await expect.poll(heard).toContain('Pedal released');
-  // A frame now and then may hold the pedal still for longer than the drag meant to.
-  expect((await heard()).length).toBeLessThanOrEqual(4);
+  // Forty-five places were gone through.
+  expect((await heard()).length).toBeLessThanOrEqual(4 + stood);
   await close();
   await browser.close();
 });

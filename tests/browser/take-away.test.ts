@@ -175,6 +175,27 @@ it('saves by the browser’s own handles where it has them, and takes a Cancel f
   await page.evaluate(() => Object.assign(globalThis, { cancels: true }));
   await save.click();
   await page.getByText('chosen.json is saved.').waitFor({ state: 'hidden' });
+  // Opened by a handle: saving begins beside that file, under its name.
+  await page.evaluate((text) => {
+    const handle = {
+      name: 'mine.json',
+      getFile: async () => new File([text], 'mine.json', { type: 'application/json' }),
+    };
+    Object.assign(globalThis, { cancels: false, showOpenFilePicker: async () => [handle] });
+  }, told.written[0] ?? '');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('e');
+  await dialogOf(page).waitFor();
+  await page.keyboard.press('s');
+  await dialogOf(page).getByLabel('Open a moment’s file').click();
+  await dialogOf(page).waitFor({ state: 'hidden' });
+  await page.keyboard.press('e');
+  await dialogOf(page).waitFor();
+  await page.keyboard.press('s');
+  await save.click();
+  await expect
+    .poll(() => page.evaluate(() => (globalThis as unknown as { asked: object[] }).asked.at(-1)))
+    .toMatchObject({ suggestedName: 'mine.json', startIn: { name: 'mine.json' } });
   expect(errors).toEqual([]);
   await close();
 });

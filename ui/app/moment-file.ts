@@ -1,16 +1,20 @@
 import { css, html, type TemplateResult } from 'lit';
-import { copyLink, openMoment, saveMoment } from '../away/share/moment.ts';
+import { pickInstead } from '../away/save.ts';
+import { copyLink, JSON_FILE, openMoment, saveMoment } from '../away/share/moment.ts';
 import type { Home } from '../record/home.ts';
 import type { Session } from '../session.ts';
 
 /** @param close closes the sheet: what comes of it stands on the stage behind */
 export function momentFile(session: Session, home: Home, close: () => void): TemplateResult {
+  const takes = async (file: File): Promise<void> => {
+    await openMoment(session, home, file);
+    close();
+  };
   const opens = async (e: Event): Promise<void> => {
     const input = e.target as HTMLInputElement;
     const file = input.files?.[0];
     input.value = '';
-    if (file) await openMoment(session, home, file);
-    close();
+    if (file) await takes(file);
   };
   const copies = async (): Promise<void> => {
     session.say(await copyLink(session));
@@ -24,7 +28,7 @@ export function momentFile(session: Session, home: Home, close: () => void): Tem
       <div class="acts" role="group" aria-labelledby="moment">
         <button @click=${copies}>Copy its link</button>
         <button @click=${saves}>Save as a file</button>
-        <label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @change=${opens} /></label>
+        <label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @click=${(e: Event) => pickInstead(e, JSON_FILE, takes)} @change=${opens} /></label>
       </div>
       <div class="acts">
         <button ?disabled=${!session.canUndo} @click=${() => session.undo()}>Undo${session.canUndo ? `: ${session.lastDone}` : ''}</button>

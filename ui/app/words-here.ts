@@ -135,7 +135,7 @@ export class WordsHere {
       }}>${l} first</button>`;
     return html`<section class="wd" role="group" aria-label="Words of the trade" @keydown=${this.#key}>
       <button class="btn close" @click=${this.#close}>Close</button>
-      <dl role="status">${shown.map((t) => this.#one(t))}</dl>
+      <div role="status"><dl>${shown.map((t) => this.#one(t))}</dl></div>
       <div class="wd-l" role="group" aria-label="Whose words first">${land('British')}${land('American')}</div></section>`;
   }
 }

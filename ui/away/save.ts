@@ -12,11 +12,45 @@ export interface Kind {
 
 interface Handle {
   createWritable(): Promise<{ write(data: Blob): Promise<void>; close(): Promise<void> }>;
+  getFile(): Promise<File>;
   readonly name: string;
 }
 /** Not in every browser, and so not in the language's own list of them. */
 interface WithHandles {
   showSaveFilePicker?(options: object): Promise<Handle>;
+  showOpenFilePicker?(options: object): Promise<readonly Handle[]>;
+}
+
+/** The file of each kind that was opened last: saving begins beside it, under its name. */
+const opened = new Map<Kind, Handle>();
+
+const typesOf = (kind: Kind) => [
+  { description: kind.tells, accept: { [kind.type]: kind.endings } },
+];
+
+const isLeft = (error: unknown): boolean =>
+  error instanceof DOMException && error.name === 'AbortError';
+
+/**
+ * A click on a field for files: where the browser has handles, its dialog opens instead, and the file is known again
+ * when it is saved.
+ */
+export function pickInstead(e: Event, kind: Kind, take: (file: File) => unknown): void {
+  const { showOpenFilePicker } = window as unknown as WithHandles;
+  if (!showOpenFilePicker) return;
+  e.preventDefault();
+  const field = e.target as HTMLInputElement;
+  showOpenFilePicker.call(window, { types: typesOf(kind) }).then(
+    async ([handle]) => {
+      if (!handle) return;
+      opened.set(kind, handle);
+      await take(await handle.getFile());
+    },
+    (error: unknown) => {
+      // A frame of another site may not: the field itself still goes.
+      if (!isLeft(error)) field.showPicker();
+    },
+  );
 }
 
 /** A name that every system takes: small letters, digits and hyphens. */
@@ -55,13 +89,15 @@ export async function saveFile(
   }
   let handle: Handle;
   try {
+    const beside = opened.get(kind);
     handle = await showSaveFilePicker.call(window, {
-      suggestedName: name,
-      types: [{ description: kind.tells, accept: { [kind.type]: kind.endings } }],
+      suggestedName: beside?.name ?? name,
+      types: typesOf(kind),
+      ...(beside ? { startIn: beside } : {}),
     });
   } catch (error: unknown) {
     // What was left by Cancel wants no answer.
-    if (error instanceof DOMException && error.name === 'AbortError') return '';
+    if (isLeft(error)) return '';
     // A frame of another site, or too long after the click: the old way still goes.
     download(name, await content);
     return `${name} is with your downloads.`;

@@ -25,7 +25,17 @@ export const NARROW_STAGE = 680;
 const TABS = '(min-width: 1260px)';
 const BRAKES = '(min-width: 1470px)';
 
-const is = (condition: string): boolean => matchMedia(condition).matches;
+/** What was asked of the window; each goes on telling the truth, and asking anew each frame is dear. */
+const asked = new Map<string, MediaQueryList>();
+
+function is(condition: string): boolean {
+  let query = asked.get(condition);
+  if (!query) {
+    query = matchMedia(condition);
+    asked.set(condition, query);
+  }
+  return query.matches;
+}
 
 export const pageSize = (): PageSize =>
   is(NARROW.cssText) ? 'narrow' : is(COMPACT.cssText) ? 'middle' : 'wide';

@@ -1,9 +1,10 @@
 import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import { NARROW } from '../../pieces/page-sizes.ts';
+import { pickInstead } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
 import { wayStyles } from '../way-styles.ts';
 import { type Code, codeOf } from './code.ts';
-import { addressOf, momentBlob, momentName, openMoment, saveMoment } from './moment.ts';
+import { addressOf, JSON_FILE, momentBlob, momentName, openMoment, saveMoment } from './moment.ts';
 
 /** An address that only this computer knows: no phone can follow it. */
 export const onlyHere = ({
@@ -88,7 +89,10 @@ export class ShareWay extends LitElement implements WayElement {
     const input = e.target as HTMLInputElement;
     const file = input.files?.[0];
     input.value = '';
-    if (!file) return;
+    if (file) await this.#take(file);
+  }
+
+  async #take(file: File): Promise<void> {
     const { session, home } = this.stand;
     await openMoment(session, home, file);
     // What came of it stands on the page behind.
@@ -119,7 +123,7 @@ export class ShareWay extends LitElement implements WayElement {
           : this.#link(address)
     }</div>
       <div class="part"><h3>File</h3><p>The same moment as a file of a few kilobytes, for mail or a memory stick, or where a messenger cuts a long link short. Drop it on the page, or open it here.</p>
-        <div class="acts"><button @click=${() => this.#save()}>Save as a file</button>${address === null && this.#shares ? html`<button @click=${() => this.#share(this.#shares as ShareData)}>Share the file…</button>` : nothing}<label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @change=${(e: Event) => this.#open(e)} /></label></div>
+        <div class="acts"><button @click=${() => this.#save()}>Save as a file</button>${address === null && this.#shares ? html`<button @click=${() => this.#share(this.#shares as ShareData)}>Share the file…</button>` : nothing}<label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @click=${(e: Event) => pickInstead(e, JSON_FILE, (file) => this.#take(file))} @change=${(e: Event) => this.#open(e)} /></label></div>
         <p class="said" role="status">${this.said}</p></div>`;
   }
 }
