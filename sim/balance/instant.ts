@@ -24,6 +24,7 @@ export interface ShoePose {
   readonly modes: readonly number[];
 }
 
+/** One shoe at one instant: where it stands and what acts on it. */
 export interface ShoeInstant {
   readonly side: Side;
   readonly pose: ShoePose;
@@ -65,6 +66,7 @@ export interface LeverPlace {
   readonly lift: number;
 }
 
+/** One instant of the brake: where every part stands and what pushes. Drawing and readings need nothing else. */
 export interface Instant {
   /** MPa */
   readonly pressure: number;

@@ -50,6 +50,7 @@ export interface ShoeRig {
   readonly rub: Rub;
 }
 
+/** A brake with all that the solvers need of it, built once by `createRig`. */
 export interface Rig {
   readonly brake: Brake;
   readonly options: RigOptions;
@@ -74,6 +75,7 @@ export interface Rig {
   readonly leverAt: number;
 }
 
+/** How a brake is taken by the solvers; each as told when left out. */
 export interface RigOptions {
   /** Elements of each lining; the state's wear arrays must be as long. */
   readonly elements?: number;

@@ -52,6 +52,7 @@ export interface Weather {
   readonly film?: number;
 }
 
+/** What a brake is driven by: stops, descents, parkings, weather, evenly along the way. */
 export interface Duty {
   readonly name: string;
   readonly about: string;

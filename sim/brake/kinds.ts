@@ -17,6 +17,7 @@ const EVEN_TOOTH = 0.47;
 /** A bimetal holds the lever above this, °C. */
 export const HOT_LOCK = 120;
 
+/** What may be told of an adjuster that is put in; as it was when left out. */
 export interface AdjusterOptions {
   /** Temperature above which a bimetal holds the lever, °C; Infinity for none; as it was when left out. */
   readonly hotLock?: number;

@@ -2,6 +2,7 @@ import { type Table, tableAt } from '../math/table.ts';
 
 /** Surface of a lining. */
 export const SURFACES = ['dry', 'damp', 'wet', 'glazed', 'greasy'] as const;
+/** States of a lining’s rubbing face. */
 export type Surface = (typeof SURFACES)[number];
 
 /** What a surface makes of a dry lining's friction, and how sure that is: said wherever it is used. */

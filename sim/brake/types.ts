@@ -14,15 +14,16 @@ import type { SurfaceFrictions } from './surface.ts';
  */
 export type Point = readonly [x: number, y: number];
 
-/** Position of a shoe. Leading and trailing are roles and follow the turning; see readings. */
 /** A wheel of the axle, as the driver sits. */
 export type Wheel = 'left' | 'right';
 
+/** Position of a shoe. Leading and trailing are roles and follow the turning; see readings. */
 export type Side = 'front' | 'rear';
 
 /** Turning of the drum: +1 forward (counter-clockwise on a left-hand wheel), -1 backward. */
 export type Turning = -1 | 0 | 1;
 
+/** The drum: radii, limits and what it takes of heat; mm, °C. */
 export interface Drum {
   readonly radiusNew: number;
   readonly radiusMax: number;
@@ -41,6 +42,7 @@ export interface Drum {
   readonly wearRate: number;
 }
 
+/** What holds a heel: a pin, or a flat that its round end slides on. */
 export type Anchor =
   | { readonly kind: 'pin'; readonly at: Point }
   | {
@@ -55,6 +57,7 @@ export type Anchor =
       readonly stiffness: number;
     };
 
+/** A lining: where it rubs, how thick and stiff it is, what it rubs and wears by. */
 export interface Lining {
   /** Ends of the rubbing arc, rad, from < to. */
   readonly from: number;
@@ -98,6 +101,7 @@ export interface Across {
   };
 }
 
+/** What holds a shoe against the plate, and the friction that it makes there; N, mm. */
 export interface HoldDown {
   readonly at: Point;
   /** Friction of hold-down and plate pads on the shoe, N. */
@@ -108,6 +112,7 @@ export interface HoldDown {
   readonly shakenOff: number;
 }
 
+/** Web and table of a shoe: what bends, where shoes bend; mm, MPa. */
 export interface ShoeSteel {
   readonly tableThickness: number;
   readonly tableArc: readonly [from: number, to: number];
@@ -118,6 +123,7 @@ export interface ShoeSteel {
   readonly poisson: number;
 }
 
+/** A shoe as built: what holds its heel, where forces act on it, its lining, its steel. */
 export interface Shoe {
   readonly side: Side;
   readonly anchor: Anchor;
@@ -133,6 +139,7 @@ export interface Shoe {
   readonly webHoles: readonly { readonly at: Point; readonly radius: number }[];
 }
 
+/** The wheel cylinder; mm, N. */
 export interface Cylinder {
   readonly at: Point;
   readonly bore: number;
@@ -148,11 +155,13 @@ export interface Cylinder {
   readonly halfLength: number;
 }
 
+/** What an end of a spring is hooked to, and where. */
 export interface SpringEnd {
   readonly on: Side | 'plate';
   readonly at: Point;
 }
 
+/** A return spring by its two ends; rate N/mm, force as fitted N. */
 export interface ReturnSpring {
   readonly name: string;
   readonly ends: readonly [SpringEnd, SpringEnd];
@@ -162,8 +171,10 @@ export interface ReturnSpring {
   readonly fittedLength: number;
 }
 
+/** Kinds of adjuster that a scene may have. */
 export type AdjusterKind = 'toothed lever' | 'incremental' | 'screw strut' | 'wedge';
 
+/** The adjuster in the strut: how long each step makes it, and what drives a step. */
 export interface Adjuster {
   readonly kind: AdjusterKind;
   /** Strut length (seat to seat) at tooth 0. */
@@ -186,6 +197,7 @@ export interface Adjuster {
   readonly lever: ToothedLever | null;
 }
 
+/** The spring that turns the toothed lever. */
 export interface LeverSpring {
   /** N/mm, and N with the lever in its teeth, both along its slot. */
   readonly rate: number;
@@ -194,6 +206,7 @@ export interface LeverSpring {
   readonly at: Point | null;
 }
 
+/** The toothed lever by its sizes. */
 export interface ToothedLever {
   readonly pin: Point;
   readonly noseRadius: number;
@@ -204,6 +217,7 @@ export interface ToothedLever {
   readonly window: { readonly x: number; readonly y: number };
 }
 
+/** Parking lever, cable and hand lever. */
 export interface ParkingLever {
   readonly pivot: Point;
   readonly hook: Point;
@@ -293,6 +307,7 @@ export interface StrutPath {
   readonly barYield: number;
 }
 
+/** From the foot to the wheel cylinder: pedal, master cylinder, lines, valves. */
 export interface Hydraulics {
   readonly masterBore: number;
   readonly pedalRatio: number;
@@ -312,6 +327,7 @@ export interface Hydraulics {
   readonly rollBack: number;
 }
 
+/** The vehicle as its brakes have it. */
 export interface Vehicle {
   /** tonne */
   readonly mass: number;
@@ -382,6 +398,7 @@ export interface StartState {
   readonly leverOffStop: number;
 }
 
+/** A brake as built and the vehicle that it stops: what `readScene` makes of a scene file. */
 export interface Brake {
   readonly name: string;
   readonly title: string;

@@ -17,6 +17,7 @@ import { toStart } from './start.ts';
 import { toState } from './states.ts';
 import { toStrutPath, unbearable } from './strut-path.ts';
 
+/** A brake and the scene that it was read from, or every finding. */
 export type ReadResult =
   | { readonly ok: true; readonly brake: Brake; readonly scene: Scene }
   | { readonly ok: false; readonly findings: readonly Finding[] };

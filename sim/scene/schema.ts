@@ -273,4 +273,5 @@ export const sceneSchema = part('A brake, how it is driven, and the states it is
   states: list('Standing states, each made from new by the first duty', statePart, 40),
 });
 
+/** A scene as it was read: trade units, one for each key, with what was left out filled in. */
 export type Scene = v.InferOutput<typeof sceneSchema>;

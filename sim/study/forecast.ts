@@ -23,6 +23,7 @@ export interface Measured {
 /** The rate may be half or twice what was seen (common practice; wear rates spread that much). */
 export const BAND = 2;
 
+/** How far one thing still lasts by the rate seen, with its band. */
 export interface ForecastLine {
   readonly what: 'front lining' | 'rear lining' | 'drum' | 'teeth';
   /** Distance left by the rate seen, and the ends of its band, mm; 0 at or past the limit. */
@@ -41,6 +42,7 @@ export interface ForecastLine {
   readonly limit: number;
 }
 
+/** How far the brake still goes, by everything that was measured. */
 export interface Forecast {
   readonly lines: readonly ForecastLine[];
   /** The line that ends first; null when nothing measured has been lost yet. */

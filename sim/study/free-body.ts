@@ -12,6 +12,7 @@ import type { Point, Side } from '../brake/types.ts';
  * J. L. Meriam & L. G. Kraige, Engineering Mechanics: Statics, ch. 3).
  */
 
+/** What pushes at a shoe. */
 export type BodyKind =
   | 'piston'
   | 'spring'

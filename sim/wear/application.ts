@@ -3,6 +3,7 @@ import { teethPassed } from '../balance/ratchet.ts';
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 
+/** What a press leaves, and the press itself. */
 export interface ApplicationResult {
   readonly state: BrakeState;
   /** Teeth that dropped in. */

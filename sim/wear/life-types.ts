@@ -20,6 +20,7 @@ export type LifeEventKind =
   | 'gave way'
   | 'locks';
 
+/** Something that happened in a life, and the brake right after it. */
 export interface LifeEvent {
   readonly kind: LifeEventKind;
   /** mm driven. */
@@ -69,6 +70,7 @@ export interface LifeRow {
   readonly state: BrakeState;
 }
 
+/** How far a life is driven, and how finely. */
 export interface LifeOptions {
   /** Stop right after the first press that steps the adjuster, the one before driving off included. */
   readonly toNextClick?: boolean;

@@ -9,6 +9,7 @@ import type { LifeEvent, LifeRow } from './life-types.ts';
 /** One row of the chart strip. */
 export type TracePoint = LifeRow;
 
+/** The brake after it was worn on, and what happened on the way. */
 export interface WearResult {
   readonly state: BrakeState;
   readonly events: readonly LifeEvent[];

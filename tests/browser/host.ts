@@ -12,6 +12,7 @@ import { extname, join } from 'node:path';
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html',
   '.js': 'text/javascript',
+  '.mjs': 'text/javascript',
   '.css': 'text/css',
   '.json': 'application/json',
   '.svg': 'image/svg+xml',

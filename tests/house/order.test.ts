@@ -10,7 +10,9 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Written out once more: a change of the rules' own list alone must not pass. */
 const order =
-  'units math brake scene contact balance motion wear readings study index.ts workshop'.split(' ');
+  'units math brake scene contact balance motion wear readings study index.ts public.ts workshop'.split(
+    ' ',
+  );
 
 /** A folder for planted files, with the project's packages at hand. */
 function plant(files: Record<string, string>): string {
@@ -42,13 +44,14 @@ it('keeps the import order, and was read at all', () => {
 });
 
 it('finds an import of the next folder in every folder, for types alone too', () => {
-  const file = (at: number) => `sim/${order[at]}${order[at] === 'index.ts' ? '' : '/planted.ts'}`;
+  const isFile = (at: number) => order[at]?.endsWith('.ts') === true;
+  const file = (at: number) => `sim/${order[at]}${isFile(at) ? '' : '/planted.ts'}`;
   const files: Record<string, string> = {
     'sim/workshop/planted.ts': 'export type Planted = 1;\n',
   };
   for (let at = 0; at < order.length - 1; at++) {
     files[file(at)] =
-      `export type { Planted } from '${order[at] === 'index.ts' ? '' : '.'}./${file(at + 1).slice(4)}';\n`;
+      `export type { Planted } from '${isFile(at) ? '' : '.'}./${file(at + 1).slice(4)}';\n`;
   }
   const expected = order
     .slice(0, -1)
@@ -87,7 +90,7 @@ it('finds an import of the next place of the page in every place, and of none th
 
 it('allows imports of earlier folders', () => {
   const files: Record<string, string> = { 'sim/units/planted.ts': 'export type Planted = 1;\n' };
-  for (const folder of order.slice(1, -2)) {
+  for (const folder of order.slice(1, -3)) {
     files[`sim/${folder}/planted.ts`] = "export type { Planted } from '../units/planted.ts';\n";
   }
   files['sim/index.ts'] = "export type { Planted } from './study/planted.ts';\n";

@@ -1,6 +1,7 @@
 // @ts-check
 // Import order of the simulator: a folder may import from those before it and from itself.
-// `index.ts` is the door of the mechanics; the workshop stands between it and the page.
+// `index.ts` is the door of the mechanics; the workshop stands between it and the page; `public.ts` is
+// what of the mechanics others may use.
 const order = [
   'units',
   'math',
@@ -13,6 +14,7 @@ const order = [
   'readings',
   'study',
   'index.ts',
+  'public.ts',
   'workshop',
 ];
 /** @param {string} place a folder, or a file that stands alone */
@@ -48,7 +50,7 @@ const page = [
 ];
 const pagePaths = page.map(([, path]) => `(^|/)${path}`);
 /** The server, the command line, the build's own configuration: not of the page. */
-const besides = '(^|/)ui/((serve|command|offline)/|(vite|one-file)\\.config\\.ts$)';
+const besides = '(^|/)ui/((serve|command|offline|package)/|(vite|one-file)\\.config\\.ts$)';
 
 const pageForbidden = page.slice(0, -1).map(([place], i) => ({
   name: `ui-${place}-imports-later`,
@@ -136,7 +138,7 @@ module.exports = {
       severity: 'error',
       from: {
         path: '(^|/)ui/',
-        pathNot: '(^|/)ui/(serve|command)/|(^|/)ui/(vite|one-file)\\.config\\.ts$',
+        pathNot: '(^|/)ui/(serve|command|package)/|(^|/)ui/(vite|one-file)\\.config\\.ts$',
       },
       to: { dependencyTypes: ['core'] },
     },

@@ -14,6 +14,7 @@ export interface MapSide {
   readonly whole: boolean;
 }
 
+/** What is asked of a map: two quantities over their ranges, and what is read. */
 export interface MapAsk {
   readonly across: MapSide;
   readonly up: MapSide;

@@ -30,6 +30,7 @@ export function valueAt({ kind, amount }: Tolerance, value: number, u: number): 
   return value * exp((2 * u - 1) * ln(amount));
 }
 
+/** What is asked of a sampling: tolerances, a seed, how many brakes, what is read of each. */
 export interface SampleAsk {
   readonly tolerances: readonly Tolerance[];
   readonly seed: number;
@@ -112,6 +113,7 @@ function quantile(sorted: readonly number[], p: number): number {
   return share > 0 ? low + share * ((sorted[i + 1] as number) - low) : low;
 }
 
+/** The middle of sampled values and the band around it; what could not be told (NaN) is left out. */
 export function bandOf(values: readonly number[]): Band {
   const told = values.filter(Number.isFinite).sort((a, b) => a - b);
   return {

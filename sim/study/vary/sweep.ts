@@ -5,6 +5,7 @@ import type { Vary, VaryPoint } from './vary.ts';
  * where it can be told, each of them worked out. So a first picture comes soon and gets finer.
  */
 
+/** What is asked of a curve: a quantity by its id, its range in its own unit, and the keys of what is read. */
 export interface SweepAsk {
   readonly id: string;
   readonly from: number;
