@@ -43,6 +43,39 @@ function cut(): string[] {
   ].map((el) => `${el.textContent?.trim().slice(0, 30)} ${el.outerHTML.slice(0, 60)}`);
 }
 
+/** What of the page's head lies over a neighbour or has its words cut off; a guest's long name may end in dots. Runs in the page. */
+function headWrong(): string[] {
+  const head = document.querySelector('takeup-app')?.shadowRoot?.querySelector('header.top');
+  if (!head) return ['no head'];
+  const parts = [...head.querySelectorAll('.brand, .tabs > *, .where, .util > *')];
+  const wrong: string[] = [];
+  const named = (el: Element | undefined): string =>
+    (el?.getAttribute('aria-label') ?? el?.textContent ?? '').trim().slice(0, 24);
+  const seen = parts.filter((el) => el.getBoundingClientRect().width > 0);
+  const boxes = seen.map((el) => el.getBoundingClientRect());
+  boxes.forEach((box, i) => {
+    const next = boxes[i + 1];
+    if (next && box.right > next.left + 1)
+      wrong.push(`${named(seen[i])} over ${named(seen[i + 1])}`);
+  });
+  for (const el of head.querySelectorAll('button, .onbench, label')) {
+    const guest = el.matches('.onbench') && el.textContent?.includes(':');
+    if (!guest && (el.scrollWidth > el.clientWidth + 1 || el.scrollHeight > el.clientHeight + 1))
+      wrong.push(`${named(el)} cut off`);
+  }
+  const pen = document.createElement('canvas').getContext('2d');
+  for (const list of head.querySelectorAll('select')) {
+    const chosen = list.selectedOptions[0];
+    if (!pen || !chosen || chosen.value === 'other') continue;
+    const { font, paddingLeft, paddingRight } = getComputedStyle(list);
+    pen.font = font;
+    const room =
+      list.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight);
+    if (pen.measureText(chosen.label).width > room) wrong.push(`${chosen.label} in ${room} px`);
+  }
+  return wrong;
+}
+
 /** Words under 13 px as they stand on the screen, the pictures' too. Runs in the page. */
 function small(): string[] {
   const found: string[] = [];
@@ -117,6 +150,9 @@ it.each(windows)(
           : soon(async () => expect(await page.evaluate(small), `station ${key}`).toEqual([]));
       await noWider(page, width);
       await soon(async () => expect(await page.evaluate(cut), `station ${key}`).toEqual([]));
+      await soon(async () =>
+        expect(await page.evaluate(headWrong), `head, station ${key}`).toEqual([]),
+      );
       await readable();
       await inView(page, width, height, key);
       // What lies beside the brake has its words too.
@@ -128,5 +164,45 @@ it.each(windows)(
     }
     expect(seen.size).toBe(stations.length);
     expect(errors).toEqual([]);
+  },
+);
+
+it.each([
+  [1920, 1080],
+  [1800, 1000],
+  [1600, 900],
+  [1470, 860],
+  [1366, 768],
+  [1361, 768],
+  [1260, 800],
+  [1024, 768],
+  [390, 844],
+] as const)(
+  'at %i × %i nothing in the head lies over a neighbour, and the brake with the longest name has all of it',
+  async (width, height) => {
+    const { page, errors, close } = await browser.open({
+      viewport: { width, height },
+      reducedMotion: 'reduce',
+      path: '?station=apply&brake=ferry-runabout',
+    });
+    await page.locator('takeup-stage canvas').first().waitFor();
+    const main = page.locator('main');
+    // Compare, Ask and the adjuster apart are stations too; going to each leaves an undo.
+    for (const [key, id] of [
+      ['x', 'compare'],
+      ['a', 'apart'],
+      ['2', 'wear'],
+      ['1', 'apply'],
+    ] as const) {
+      await page.keyboard.press(key);
+      await expect.poll(() => main.getAttribute('data-station')).toBe(id);
+      await soon(async () => expect(await page.evaluate(headWrong), id).toEqual([]));
+    }
+    // One step back: what can be done again stands on the stage, and the head keeps its room.
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: 'Redo' }).waitFor();
+    await soon(async () => expect(await page.evaluate(headWrong)).toEqual([]));
+    expect(errors).toEqual([]);
+    await close();
   },
 );

@@ -81,6 +81,77 @@ it('the code in the dialog, read by an independent decoder, is the link, and ope
   await close();
 });
 
+it('on the wall its key shows the code large, read by an independent decoder, and the same key or Escape closes it', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    path: '?station=apply&state=Second+set',
+  });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('w');
+  await page.locator('.wall .words').waitFor();
+  const code = page.getByRole('dialog', { name: 'Code for phones' });
+  await page.keyboard.press('q');
+  await code.waitFor();
+  await expect.poll(() => readCode(page, 'takeup-wall-code .code')).toContain('state=Second+set');
+  const address = await readCode(page, 'takeup-wall-code .code');
+  // Large: over half of the wall's height. Rule of the wall: no text under 34 px.
+  const box = await page.locator('takeup-wall-code .code').boundingBox();
+  expect(box?.height ?? 0).toBeGreaterThan(540);
+  const sizes = await code.evaluate((d) =>
+    [...d.querySelectorAll('h2, p, button')].map((e) =>
+      Number.parseFloat(getComputedStyle(e).fontSize),
+    ),
+  );
+  expect(sizes.length).toBeGreaterThan(2);
+  expect(Math.min(...sizes)).toBeGreaterThanOrEqual(34);
+  const told = await code.locator('.address').innerText();
+  expect(address.startsWith(told)).toBe(true);
+  await shot('wall-code');
+  await page.keyboard.press('q');
+  await code.waitFor({ state: 'detached' });
+  await page.keyboard.press('q');
+  await code.waitFor();
+  await page.keyboard.press('Escape');
+  await code.waitFor({ state: 'detached' });
+  // The wall is still there; a phone that follows the code opens the desk.
+  expect(await page.locator('main.wall').count()).toBe(1);
+  await page.keyboard.press('?');
+  await page.getByText('this moment as a code for phones').waitFor();
+  await shot('wall-keys');
+  const over = await page
+    .locator('.wall .keycard')
+    .evaluate((e) => [e.scrollHeight - e.clientHeight, e.scrollWidth - e.clientWidth]);
+  expect(over).toEqual([0, 0]);
+  const phone = await browser.open({ path: address.slice(browser.address.length) });
+  await phone.page.locator('main.work[data-station="apply"]').waitFor();
+  await phone.close();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('is found by Ask in one’s own words, and a hit opens it on that way', async () => {
+  const { page, errors, close } = await browser.open({ viewport: { width: 1366, height: 768 } });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  for (const [words, way] of [
+    ['qr code for my students', 'Share'],
+    ['make a video', 'Clip'],
+    ['export csv', 'Data'],
+  ] as const) {
+    await page.keyboard.press('/');
+    await page.locator('#ask-field').fill(words);
+    await page.locator(`[data-entry="away:${way.toLowerCase()}"] button`).click();
+    await dialogOf(page).waitFor();
+    await expect
+      .poll(() => dialogOf(page).locator('nav [aria-current]').innerText())
+      .toContain(way);
+    await page.keyboard.press('Escape');
+    await dialogOf(page).waitFor({ state: 'hidden' });
+    // The field keeps its keys: the next is asked from the brake again.
+    await page.getByRole('button', { name: /Apply$/ }).click();
+  }
+  expect(errors).toEqual([]);
+  await close();
+});
+
 /** Lets a file go over the page, as a hand does that dragged it there. */
 const drop = (page: Page, name: string, type: string, text: string): Promise<boolean> =>
   page.evaluate(

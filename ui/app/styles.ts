@@ -23,9 +23,17 @@ export const styles = css`
   .util .on { background: var(--ink); color: var(--sheet); }
   .util .asks { display: flex; align-items: center; justify-content: center; gap: 8px; font-weight: 640; }
   .util .asks svg { width: 20px; height: 20px; }
-  .util .brake { min-width: 0; display: flex; align-items: center; gap: 8px; padding: 0 18px; border-left: 1px solid var(--rule); font-size: 15px; }
+  .util .brake { min-width: 0; flex: 0 1 auto; display: flex; align-items: center; gap: 8px; padding: 0 14px; border-left: 1px solid var(--rule); font-size: 15px; }
   .util .onbench { min-width: 0; max-width: 190px; align-self: center; padding: 0 14px; font-size: 14px; font-weight: 620; line-height: 1.15; max-height: 2.3em; overflow: hidden; text-align: right; }
-  .util .brake select { font-weight: 620; height: 38px; min-width: 60px; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
+  .util .brake select { font-weight: 620; height: 38px; min-width: 0; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
+  /* All tabs and all buttons beside each other: pictures and lists say what they are without a word, and the brake has its name. */
+  @media (min-width: 1800px) and (max-width: 2059px) {
+    .brand { padding: 0 18px 0 16px; }
+    .tabs button { padding: 0 11px; }
+    .util button { padding: 0 12px; }
+    .util .word { display: none; }
+  }
+  @media (max-width: 1899px) { .util .brake .name { display: none; } }
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   /* The rest of the wall's rules comes with its words. */
   .wall { display: grid; grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); flex: 1; min-height: 0; background: var(--sheet); }
@@ -220,6 +228,7 @@ export const styles = css`
   }
   /* All tabs and all buttons: the mark alone says whose page it is. */
   @media (min-width: 1260px) and (max-width: 1360px) { .brand { padding: 0 14px; } .brand span { display: none; } }
+  @media (min-width: 1260px) and (max-width: 1469px) { .util button, .util .onbench { padding: 0 10px; } }
   @media ${BARRED} {
     .side { gap: 8px; }
     .h { padding: 8px 18px 9px; }

@@ -67,11 +67,13 @@ const standOf = (taken: Taken): Stand => {
  * Opens the dialog, which stands in the page from the first time on.
  *
  * @param now a figure with the last choices is saved at once, without a dialog of the page
+ * @param way id of the way that is open in it; none: the one that was last taken
  */
 export async function takeAway(
   page: DocumentFragment | HTMLElement,
   taken: Taken,
   now: boolean,
+  way?: string,
 ): Promise<void> {
   const stand = standOf(taken);
   if (now) {
@@ -85,5 +87,5 @@ export async function takeAway(
     dialog = document.createElement('takeup-away') as TakeAway;
     page.append(dialog);
   }
-  await dialog.open(stand);
+  await dialog.open(stand, way);
 }

@@ -378,6 +378,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === 'g') this.#bringKit((kit) => kit.keepNow(session));
     else if (e.key === 't' && !this.#covered) this.#openTable();
     else if (e.key === 'e' || e.key === 'E') this.#takeAway(e.shiftKey);
+    else if (e.key === 'q' && session.wall && session.moment.parts.lessons.keys) this.#showCode();
     else if (e.key === '?') this.#openKeys();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
@@ -467,14 +468,25 @@ export class TakeupApp extends LitElement {
   }
 
   /** What stands on the bench leaves it: loaded when it is first asked for. */
-  async #takeAway(now = false): Promise<void> {
+  async #takeAway(now = false, way?: string): Promise<void> {
     const { takeAway } = await import('./take-away.ts');
     const [page, station, at] = [
       this.#page(pageSize()),
       this.#station(),
       this.#stage()?.at ?? null,
     ];
-    takeAway(this.renderRoot, { page, station, at, home: this.home, covered: this.#covered }, now);
+    takeAway(
+      this.renderRoot,
+      { page, station, at, home: this.home, covered: this.#covered },
+      now,
+      way,
+    );
+  }
+
+  /** On the wall: the moment as a code for phones. */
+  async #showCode(): Promise<void> {
+    const { showCode } = await import('./wall-code.ts');
+    await showCode(this.renderRoot, this.session);
   }
 
   /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
@@ -516,6 +528,8 @@ export class TakeupApp extends LitElement {
     const { session } = this;
     const open = stationOf(this.session.station);
     const at = (id: StationId) => open.id === id;
+    const onBench = session.guest ?? benchTitle(session.moment);
+    const view = `View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}`;
     const tab = (s: Entry) =>
       html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${stationNames[s.id]}</button>`;
     return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
@@ -528,15 +542,15 @@ export class TakeupApp extends LitElement {
         ${undoButton(session, size)}
         ${
           size === 'wide' || (size === 'middle' && roomForBrakes())
-            ? html`<label class="brake">Brake <select aria-label="Brake" @change=${(e: Event) => this.#choose((e.target as HTMLSelectElement).value)}>${brakeOptions(session)}</select></label>`
+            ? html`<label class="brake" title="Brake on the bench: ${onBench}"><span class="name">Brake</span><select aria-label="Brake" @change=${(e: Event) => this.#choose((e.target as HTMLSelectElement).value)}>${brakeOptions(session)}</select></label>`
             : size === 'narrow'
               ? nothing
-              : html`<span class="onbench" title="Brake on the bench">${session.guest ?? benchTitle(session.moment)}</span>`
+              : html`<span class="onbench" title="Brake on the bench: ${onBench}">${onBench}</span>`
         }
         ${
           size === 'narrow'
             ? nothing
-            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#openTable()}>Table</button>${size === 'wide' ? html`<button @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}>View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}</button>` : nothing}`
+            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#openTable()}>Table</button>${size === 'wide' ? html`<button aria-label=${view} title=${view} @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}><span class="word">View: </span>${view.slice(6)}</button>` : nothing}`
         }
         ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
@@ -703,7 +717,7 @@ export class TakeupApp extends LitElement {
           ? guest
           : carried;
     return html`${this.#top(size)}${troubleBar(this.home)}${this.#newer}
-      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()}>
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()} @bench=${() => this.#openSheet()} @words=${() => this.#bringKit(() => this.#words?.turn(true))} @away=${(e: CustomEvent<string>) => this.#takeAway(false, e.detail)}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow} @part=${this.#part}></takeup-stage>

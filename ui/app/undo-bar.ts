@@ -13,7 +13,7 @@ const back = html`<svg width="22" height="18" viewBox="0 0 22 18" aria-hidden="t
 export function undoButton(session: Session, size: PageSize): TemplateResult {
   const { canUndo, lastDone } = session;
   const name = canUndo ? `Undo: ${lastDone}` : 'Undo';
-  return html`<button class="undo" aria-label=${name} title=${`${name} (Ctrl+Z)`} ?disabled=${!canUndo} @click=${() => session.undo()}>${back}${size === 'wide' ? html`<span>Undo</span>` : nothing}</button>`;
+  return html`<button class="undo" aria-label=${name} title=${`${name} (Ctrl+Z)`} ?disabled=${!canUndo} @click=${() => session.undo()}>${back}${size === 'wide' ? html`<span class="word">Undo</span>` : nothing}</button>`;
 }
 
 /** On the stage's foot after an undo, until the next change: what it was, and the way forth again. */

@@ -26,6 +26,7 @@ export const keysOfWall: readonly (readonly [keys: string, does: string])[] = [
   ['1 to 9', 'stations'],
   ['L', 'lessons'],
   ['.', 'blank, and shown again'],
+  ['Q', 'this moment as a code for phones'],
   ['F', 'full screen'],
   ['W, Esc', 'desk'],
   ['?', 'these keys'],

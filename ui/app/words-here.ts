@@ -102,8 +102,8 @@ export class WordsHere {
   }
 
   /** Opens the list of all words that stand there, or closes it. */
-  turn(): void {
-    this.#list = !this.#list;
+  turn(open = !this.#list): void {
+    this.#list = open;
     this.#told = null;
     this.#changed();
     // Who opened it by a key reads on in it.

@@ -6,6 +6,7 @@ import { type StationId, stationNames } from '../record/moment.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import { orderPages } from '../stations/order/plan.ts';
 import { readingEntries } from './readings.ts';
+import { awaySaid } from './said/away.ts';
 import { faultsSaid } from './said/faults.ts';
 import { lessonTexts } from './said/lessons.ts';
 import { orderSaid } from './said/order.ts';
@@ -36,6 +37,7 @@ export const kindNames: Readonly<Record<Kind, string>> = {
   word: 'Word',
   lesson: 'Lesson',
   caution: 'Caution',
+  'take away': 'Take away',
   'not here': 'Not on this bench',
 };
 
@@ -157,6 +159,7 @@ const told: readonly Entry[] = [
       says: [word, ...says],
     }),
   ),
+  ...awaySaid,
   { key: 'word:Shoes that bend', kind: 'word', ...bendingSaid, leads: { to: 'bending' } },
   ...(Object.keys(cautionsSaid) as (keyof typeof cautionsSaid)[]).map(
     (id): Entry => ({

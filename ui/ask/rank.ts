@@ -97,6 +97,7 @@ const WEIGHT: Readonly<Record<Kind, number>> = {
   fault: 1.02,
   check: 1,
   station: 1,
+  'take away': 1,
   'not here': 1,
   lesson: 0.98,
   caution: 0.95,

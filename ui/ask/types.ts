@@ -11,6 +11,7 @@ export type Kind =
   | 'word'
   | 'lesson'
   | 'caution'
+  | 'take away'
   | 'not here';
 
 /** Figures that were typed, on the way to where they are judged: texts, word for word. */
@@ -36,6 +37,9 @@ export type SheetKey =
   | 'leadThin'
   | 'trailThin';
 
+/** Ways of Take away, by the ids of its own table (ui/away/ways.ts). */
+export type AwayId = 'figure' | 'clip' | 'sheets' | 'cut' | 'data' | 'share';
+
 /** Where an entry leads: one intention's worth. */
 export type Leads =
   | { readonly to: 'question'; readonly id: string }
@@ -48,6 +52,9 @@ export type Leads =
   | { readonly to: 'names' }
   | { readonly to: 'bending' }
   | { readonly to: 'table' }
+  | { readonly to: 'away'; readonly way: AwayId }
+  | { readonly to: 'bench' }
+  | { readonly to: 'words' }
   | { readonly to: 'nothing' };
 
 /** Something that can be found. */

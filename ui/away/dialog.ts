@@ -48,13 +48,13 @@ export class TakeAway extends LitElement {
     `,
   ];
 
-  /** Shows it, with what stands on the bench now. */
-  async open(stand: Stand): Promise<void> {
+  /** Shows it, with what stands on the bench now, on the way of that id or the one that was last taken. */
+  async open(stand: Stand, way: string = this.way.id): Promise<void> {
     this.stand = stand;
     await this.updateComplete;
     const dialog = this.renderRoot.querySelector('dialog');
     if (dialog && !dialog.open) dialog.showModal();
-    await this.#choose(this.way);
+    await this.#choose(wayOf(way));
   }
 
   #close(): void {

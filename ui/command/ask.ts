@@ -37,6 +37,12 @@ function placeOf(leads: Leads): string {
       return `${stationNames.apply}, key b`;
     case 'table':
       return 'Table';
+    case 'away':
+      return 'Take away, key e';
+    case 'bench':
+      return 'Bench';
+    case 'words':
+      return 'Words of the trade here, key d';
     case 'nothing':
       return '';
   }

@@ -37,8 +37,8 @@ export const sheetPage = (
       ${caution ? html`<p>${caution}</p>` : nothing}<p>${cautions.standing}</p></footer>
   </article>`;
 
-/** Size of paper of the print that is being prepared; none: as the style sheet has it. */
-const size = new CSSStyleSheet();
+/** Size of paper of the print that is being prepared; none: as the style sheet has it. Made when first printed: Node, where lessons are read too, has no style sheets. */
+let size: CSSStyleSheet | undefined;
 
 /**
  * Puts pages on paper: prepares what only the printer sees, and opens the browser's dialog. It is taken away
@@ -50,6 +50,7 @@ export async function printPages(pages: TemplateResult, paper: PaperSize): Promi
   at.className = paper;
   document.body.append(at);
   render(pages, at);
+  size ??= new CSSStyleSheet();
   await size.replace(`@page { size: ${paper}; margin: 8mm 10mm; }`);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets.filter((s) => s !== size), size];
   const done = (): void => {

@@ -124,7 +124,7 @@ export class ClipWay extends LitElement implements WayElement {
     const sheet = strip ? SMALL_SHEET : SHEET;
     // Eight pictures at 300 dots an inch; a loop as large as its sheet.
     const height = strip ? 1.5 * sheet.height : file === 'loop' ? sheet.height : this.height;
-    const address = await addressOf(session);
+    const address = await addressOf(session.moment);
     try {
       this.clip = await makeClip(
         {

@@ -2,6 +2,7 @@ import { otherFile } from '../../record/file-kind.ts';
 import type { Home } from '../../record/home.ts';
 import { fromText, toText } from '../../record/json.ts';
 import { linkOf, MOST_LINK, sendable } from '../../record/link.ts';
+import type { Moment } from '../../record/moment.ts';
 import type { Session } from '../../session.ts';
 import { pageAddress } from '../origin.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
@@ -18,14 +19,14 @@ export const JSON_FILE: Kind = {
 };
 
 /** The whole address that opens the moment elsewhere; null where it is too much for one. */
-export async function addressOf(session: Session): Promise<string | null> {
-  const link = await linkOf(session.moment);
+export async function addressOf(moment: Moment): Promise<string | null> {
+  const link = await linkOf(moment);
   return link.length > MOST_LINK ? null : pageAddress() + link;
 }
 
 /** @returns what to say */
 export async function copyLink(session: Session): Promise<string> {
-  const address = await addressOf(session);
+  const address = await addressOf(session.moment);
   if (address === null) return 'Too much for a link: save it as a file.';
   try {
     await navigator.clipboard.writeText(address);

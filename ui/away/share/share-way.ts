@@ -45,7 +45,7 @@ export class ShareWay extends LitElement implements WayElement {
   ];
 
   override async firstUpdated(): Promise<void> {
-    this.address = await addressOf(this.stand.session);
+    this.address = await addressOf(this.stand.session.moment);
   }
 
   async #copy(): Promise<void> {

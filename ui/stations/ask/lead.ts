@@ -10,7 +10,7 @@ import { showQuestion } from '../questions/part.ts';
 import { openTopic, type Topic } from '../see/part.ts';
 import { carryFigures } from './wants.ts';
 
-/** Goes where an entry leads. Gives true where all readings are asked for, which a dialog shows. */
+/** Goes where an entry leads. Gives true where it is the page that opens it: a dialog or a list of its own. */
 export function follow(session: Session, leads: Leads): boolean {
   switch (leads.to) {
     case 'question':
@@ -47,7 +47,13 @@ export function follow(session: Session, leads: Leads): boolean {
       session.do(show, 'apply');
       if (!session.bending) session.toggleBending();
       return false;
+    case 'words':
+      // Where most of them stand; Ask has none.
+      session.do(show, 'apply');
+      return true;
     case 'table':
+    case 'away':
+    case 'bench':
       return true;
     case 'nothing':
       return false;

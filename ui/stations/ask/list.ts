@@ -25,6 +25,7 @@ const shapes: Readonly<Record<Kind, string>> = {
   word: 'M3 16L8 4L13 16M5 12H11M16 16q6 1 5-4q-5-3-6 2q2 4 6 0M3 21H21',
   lesson: 'M2 5Q8 3 12 6Q16 3 22 5V19Q16 17 12 20Q8 17 2 19ZM12 6V20',
   caution: 'M12 3L22 21H2ZM12 9V15M12 17V18.5',
+  'take away': 'M3 14V21H21V14M12 2V15M7 10L12 15L17 10',
   'not here': 'M12 3a9 9 0 1 0 .1 0M6 18L18 6',
 };
 const sign = (kind: Kind): TemplateResult =>
@@ -71,7 +72,13 @@ export class AskList extends LitElement {
 
   #go(e: Entry): void {
     if (follow(this.session, e.leads))
-      this.dispatchEvent(new Event('table', { bubbles: true, composed: true }));
+      this.dispatchEvent(
+        new CustomEvent(e.leads.to, {
+          detail: e.leads.to === 'away' ? e.leads.way : undefined,
+          bubbles: true,
+          composed: true,
+        }),
+      );
   }
 
   /** Opens the first that leads anywhere; whether there was one. */

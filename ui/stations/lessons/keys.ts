@@ -19,6 +19,7 @@ export const keysTold: readonly (readonly [keys: string, does: string])[] = [
   ['1 to 9', 'on the wall: that step of the lesson'],
   ['K', 'show it again'],
   ['W', 'wall, and back to the desk'],
+  ['Q', 'on the wall: this moment as a code for phones'],
   ['F', 'full screen'],
   ['I', 'window for the teacher'],
   ['?', 'these keys'],
