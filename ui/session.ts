@@ -32,7 +32,7 @@ import {
   putStanding,
   release,
 } from './record/bench.ts';
-import { bends, brakeOf, read, restOf, rigOf } from './record/derive.ts';
+import { bends, brakeOf, read, restOf, rigOf, withoutDrum } from './record/derive.ts';
 import { guestTitle } from './record/guest-title.ts';
 import {
   amend,
@@ -443,6 +443,11 @@ export class Session extends EventTarget {
   readings(instant: Instant): Reading[] {
     const { shown } = this;
     return readings(this.brake, shown, instant, restOf(this.rig, shown));
+  }
+
+  /** Readings to be listed: with the drum off, those that do without it. */
+  told(instant: Instant): readonly Reading[] {
+    return withoutDrum(this.brake, this.shown, this.readings(instant));
   }
 
   /** The same moment by Balance: the always-on check of the page. Relative difference of torque. */

@@ -35,7 +35,7 @@ export function printMoment(page: PageView, station: Station, drawings: readonly
       : html`<article class="paper moment">
       <header><h1>${stationNames[station.id]}: ${session.guest ?? session.brake.title}</h1></header>
       ${unsafeSVG(onPaper(drawings))}
-      <dl>${session.readings(instant).map((r) => html`<dt>${r.name}</dt><dd>${number(r.value, r.digits)} ${r.unit}</dd>`)}</dl>
+      <dl>${session.told(instant).map((r) => html`<dt>${r.name}</dt><dd>${number(r.value, r.digits)} ${r.unit}</dd>`)}</dl>
       <footer><p><b>Teaching brake: its figures are not your vehicle’s.</b></p><p>${cautions.standing}</p></footer>
     </article>`,
     at,

@@ -202,7 +202,7 @@ export class ReadingsTable extends LitElement {
       <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.readings(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid, this.kept)}${this.told ? html`${this.told.ownRows(session, instant)}${this.#worked(this.told)}` : nothing}`
+          ? html`${this.#rows('Now', session.told(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid, this.kept)}${this.told ? html`${this.told.ownRows(session, instant)}${this.#worked(this.told)}` : nothing}`
           : nothing
       }
     </dialog>`;

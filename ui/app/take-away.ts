@@ -49,7 +49,7 @@ const standOf = (taken: Taken): Stand => {
     station: taken.station,
     size,
     instant,
-    readings: session.readings(instant),
+    readings: session.told(instant),
     covered: taken.covered,
     more: async () => (await import('./more-readings.ts')).moreReadings(session, instant),
     draw: (ask = {}) => draw(taken, ask),

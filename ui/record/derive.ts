@@ -167,6 +167,23 @@ function keptInstants(make: (rig: Rig, state: BrakeState) => Instant) {
 }
 
 /** The released brake in a state. */
+/** A drum that is off stands wider than its mark by this: nothing is near the linings. */
+export const AWAY = 1.1;
+
+/** Is the drum off? What is measured against it then is no figure. */
+const isAway = ({ drum }: Brake, { drumRadius }: BrakeState): boolean =>
+  drumRadius >= AWAY * drum.radiusMax;
+
+/** Readings that say something while the drum is off: all but those of the drum and of the gaps to it. */
+export const withoutDrum = <T extends { readonly key: string }>(
+  brake: Brake,
+  state: BrakeState,
+  all: readonly T[],
+): readonly T[] =>
+  isAway(brake, state)
+    ? all.filter(({ key }) => !/^(drumDiameter|pedalGaps)|learance/.test(key))
+    : all;
+
 export const restOf = keptInstants(rest);
 
 /** The released brake in a state with its drum turning forward: what drags, whatever the drum on the stage does. */

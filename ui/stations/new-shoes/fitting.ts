@@ -14,6 +14,7 @@ import {
   type Rig,
   withNewLinings,
 } from '../../../sim/index.ts';
+import { AWAY } from '../../record/derive.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
 
 /**
@@ -25,8 +26,6 @@ import { Kept, KeptFor } from '../../record/kept.ts';
 export const HELD_OFF = 3;
 /** Distances at which the new linings are looked at, km. */
 export const BED_AT = [0, 100, 500, 1000, 2000] as const;
-/** A drum that is off stands wider than its mark by this: nothing is near the linings. */
-const AWAY = 1.1;
 /** Thinnest lining that is sold, mm (own choice: under it the steel shows through at an end). */
 const THINNEST = 1;
 
