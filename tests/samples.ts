@@ -23,17 +23,19 @@ const counts = {
   // faults.test.ts: of the vans to find the fault of, one in so many
   vansInOne: { few: 4, many: 1 },
   // look-laptop.test.ts: each layer is turned in one of so many stations
-  layersInOne: { few: 2, many: 1 },
+  layersInOne: { few: 3, many: 1 },
   // access.test.ts: in one view of the page, a station in so many; laptop's and phone's rounds go to all in both
-  stationsInOne: { few: 2, many: 1 },
+  stationsInOne: { few: 3, many: 1 },
   // plates.test.ts: each plate at one of so many sizes
   platesInOne: { few: 3, many: 1 },
   // lessons.test.ts: in a browser, one in so many; all are run in Node (unit/lessons)
   lessonsInOne: { few: 3, many: 1 },
   // sheets.test.ts: of each paper, one sheet in so many
   sheetsInOne: { few: 3, many: 1 },
+  // photo.test.ts: tapped through the page, one picture in so many; all are read in Node (unit/photo)
+  photosInOne: { few: 3, many: 1 },
   // memory.test.ts: on its rounds, views are turned on in one station of so many
-  viewsInOne: { few: 2, many: 1 },
+  viewsInOne: { few: 3, many: 1 },
   // locks-sweep.test.ts: ground radii of 92.5 to 95.5, each four answers
   groundRadii: { few: 20, many: 300 },
   // the same file: places of each size, each four answers

@@ -3,14 +3,12 @@ import { defineConfig } from 'vitest/config';
 import { SLOW } from './browser/slow.ts';
 import { LongestFirst } from './run/longest-first.ts';
 
-/** How many files at a time, where somebody says so: `npm test` runs both projects at once. */
-const told = Number(process.env.TAKEUP_WORKERS) || undefined;
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 export default defineConfig({
   test: {
     // Left alone it would leave one core idle, which on two is half of them.
-    maxWorkers: told ?? '100%',
+    maxWorkers: '100%',
     sequence: { sequencer: LongestFirst },
     projects: [
       {
@@ -33,8 +31,8 @@ export default defineConfig({
           hookTimeout: 600000 * SLOW,
           // A busy machine draws a frame or two a second, and WebGL done in software takes its time.
           expect: { poll: { timeout: 30000 * SLOW } },
-          // A page waits for its frames about as long as it works. Many more would starve them.
-          maxWorkers: told ?? 2,
+          // Two at a time: a page waits for its frames about as long as it works. More would starve them.
+          maxWorkers: 2,
           // The two projects differ in that, so they run one after the other.
           sequence: { groupOrder: 1 },
         },

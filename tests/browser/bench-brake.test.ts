@@ -25,7 +25,7 @@ const factor = async (page: Page, key: string): Promise<number> =>
 /** Presses the pedal by keys alone: Tab to it, four times ten bar. */
 async function pedalTo40(page: Page): Promise<void> {
   const pedal = page.locator('takeup-pedal [role="slider"]');
-  for (let i = 0; i < 40; i++) {
+  for (let i = 0; i < 60; i++) {
     await page.keyboard.press('Tab');
     if (await pedal.evaluate((e) => e.matches(':focus'))) break;
   }

@@ -156,7 +156,7 @@ it('shows it as a strip of eight pictures; words, bar and counter stand clear of
 
 it('any key and any tap ends it; one who wants less motion sees none, and the tooth counts at once', async () => {
   const { page, errors, close } = await justClicked(1366, 768);
-  for (const end of [() => page.keyboard.press('x'), () => page.mouse.click(600, 700)]) {
+  for (const end of [() => page.keyboard.press('j'), () => page.mouse.click(600, 700)]) {
     expect(await showsIt(page)).toBe(true);
     await page.locator('takeup-press').waitFor();
     await end();

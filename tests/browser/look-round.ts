@@ -124,12 +124,12 @@ export async function lookRound({ width, height, theme, drawn }: Round): Promise
   const count = await stationCount(page);
   expect(count).toBeGreaterThan(1);
   await dressIn(page, theme);
-  // Few: each layer in every second station, in the dark in the others. Many: in all.
+  // Few: each layer in some of the stations, in the dark in others. Many: in all.
   const every = samples('layersInOne');
   const first = theme === 'Sheet' ? 0 : 1;
   /** Stations with a drawing in view: a phone has some without. */
   let drawings = 0;
-  // Few: where no drawing is looked at, half of the stations, in the dark the other half. Many: all.
+  // Few: where no drawing is looked at, some of the stations, in the dark others. Many: all.
   const leap = drawn ? 1 : samples('stationsInOne');
   let looked = 0;
   for (let at = 0; at < count; at++) {

@@ -15,7 +15,7 @@ import { eachDialog, eachView, openStation, stationCount } from './tour.ts';
 const MINUTE = 60_000;
 const time = Number(process.env['TAKEUP_MINUTES'] ?? 0) * MINUTE;
 const ROUNDS = 2;
-/** Few: views are turned on in every second station. Many, and for an hour: in all. */
+/** Few: views are turned on in every third station. Many, and for an hour: in all. */
 const every = time > 0 ? 1 : samples('viewsInOne');
 /** Rounds before anything is judged: each part of the page has been there once and its libraries are loaded. */
 const WARM = 2;

@@ -1,10 +1,9 @@
 // @ts-check
 // npm test: installs what it needs, finds a browser, checks, builds, tests; counts at the end.
-import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { availableParallelism, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { install, root, run, tool } from '../../ui/serve/install.mjs';
+import { install, run, tool } from '../../ui/serve/install.mjs';
 
 install();
 const reports = mkdtempSync(join(tmpdir(), 'takeup-reports-'));
@@ -48,32 +47,26 @@ check('import order', () => run(process.execPath, ['tests/run/order.mjs']));
 const built = check('build of the page', () => run('npm', ['run', '-s', 'build']));
 
 /**
- * Starts the tests of a project.
- *
  * @param {string} project
- * @param {Record<string, string>} env
- * @param {boolean} aside what it says is kept until it has ended
- * @returns {Promise<void>}
+ * @param {Record<string, string>} [env]
  */
-async function tests(project, env, aside) {
+function vitest(project, env = {}) {
+  console.log(`\n— tests: ${project}`);
   const report = join(reports, `${project}.json`);
-  const args = ['run', '--config', 'tests/vitest.config.ts', '--project', project];
-  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
-  const child = spawn('npx', ['--no', '--', 'vitest', ...args, ...reporters], {
-    cwd: root,
-    stdio: aside ? ['ignore', 'pipe', 'pipe'] : 'inherit',
-    shell: process.platform === 'win32',
-    env: { ...process.env, ...env },
-  });
-  /** @type {Buffer[]} */
-  const said = [];
-  for (const out of [child.stdout, child.stderr]) out?.on('data', (part) => said.push(part));
-  /** @type {number} */
-  const code = await new Promise((done) => {
-    child.on('error', () => done(1));
-    child.on('close', (status) => done(status ?? 1));
-  });
-  if (aside) process.stdout.write(`\n— tests: ${project}\n${Buffer.concat(said)}`);
+  const code = tool(
+    'vitest',
+    [
+      'run',
+      '--config',
+      'tests/vitest.config.ts',
+      '--project',
+      project,
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+    ],
+    { env: { ...process.env, ...env } },
+  );
   try {
     const result = JSON.parse(readFileSync(report, 'utf8'));
     passed += result.numPassedTests;
@@ -88,19 +81,12 @@ async function tests(project, env, aside) {
     failed++;
   }
 }
-
-// Pages wait for their frames about as long as they work: sums in Node fill what they leave of the processors.
-const cores = availableParallelism();
-const inNode = tests('node', { TAKEUP_WORKERS: String(Math.ceil(cores / 2)) }, true);
-if (browser && built) {
-  console.log('\n— tests: browser');
-  const pages = String(Math.min(cores + 1, 6));
-  await tests('browser', { TAKEUP_BROWSER: browser, TAKEUP_WORKERS: pages }, false);
-} else {
+vitest('node');
+if (browser && built) vitest('browser', { TAKEUP_BROWSER: browser });
+else {
   console.log('FAILED: the browser tests could not run');
   failed++;
 }
-await inNode;
 
 rmSync(reports, { recursive: true });
 console.log('');

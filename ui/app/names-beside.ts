@@ -52,17 +52,28 @@ export function answer(session: Session, part: PartId): void {
   if (sought === part) session.say(`Yes: ${lower(part)}.`);
 }
 
+/** The part told last, with the number that it has on the drawing: whoever asked to be shown looks for it there. */
+function lastTold(session: Session, names: readonly NumberedName[]): string {
+  const last = session.moment.view.revealed?.at(-1);
+  if (last === undefined) return '';
+  const number = names.find((n) => n.part === last)?.number;
+  return `${number === undefined ? 'Just shown:' : `${number} is`} the ${lower(last)}.`;
+}
+
 /** The question, and how it goes. */
-export function asking(session: Session): TemplateResult | typeof nothing {
+export function asking(
+  session: Session,
+  names: readonly NumberedName[],
+): TemplateResult | typeof nothing {
   const { asked } = session.moment.view;
   if (!session.asked || !asked) return nothing;
   const { found, hits, left, wrong } = asked;
   const sought = left[0];
   const score = `${hits} of ${found} at the first tap`;
   if (sought === undefined)
-    return html`<div class="nm-q" role="status"><b>All ${found} found</b><span>${score}</span></div>`;
+    return html`<div class="nm-q" role="status"><b>All ${found} found</b><span>${score}</span><em>${lastTold(session, names)}</em></div>`;
   return html`<div class="nm-q" role="status"><b>Tap the ${lower(sought)}</b>
-    <span>${wrong ? html`That is the ${lower(wrong)}. ` : nothing}${score}, ${left.length} to go</span></div>`;
+    <span>${wrong ? html`That is the ${lower(wrong)}. ` : nothing}${score}, ${left.length} to go</span><em>${lastTold(session, names)}</em></div>`;
 }
 
 function buttons(session: Session, names: readonly NumberedName[]): TemplateResult {
@@ -132,7 +143,7 @@ export function namesBeside(
   const number = new Map(shown.names.map((n) => [n.part, n.number]));
   const told = (part: PartId) => !session.revealed || session.revealed.has(part);
   return html`<section class="blk nameslist" aria-label="Names of the parts">
-    ${asking(session)}${buttons(session, shown.names)}
+    ${asking(session, shown.names)}${buttons(session, shown.names)}
     ${
       session.asked
         ? nothing
@@ -152,10 +163,11 @@ export const quizStyles = css`
   .nm-q { padding: 2px 0 8px; }
   .nm-q b { display: block; font-size: 26px; line-height: 1.15; font-weight: 780; }
   .nm-q span { font-size: 15.5px; }
+  .nm-q em { display: block; font-style: normal; font-weight: 640; font-size: 15.5px; }
   .nm-l summary { cursor: pointer; font-weight: 640; font-size: 15.5px; min-height: 30px; padding: 6px 0; }
   .nm-l summary:focus-visible { outline: 4px solid var(--trail); outline-offset: 2px; }
   .wall .nm-q b { font-size: calc(64 * var(--u)); }
-  .wall .nm-q span { font-size: calc(36 * var(--u)); }
+  .wall .nm-q :is(span, em) { font-size: calc(36 * var(--u)); }
   @media ${NARROW} { .nm-b .btn { min-height: 56px; } .nm-l summary { min-height: 48px; padding: 14px 0; } }
   ${legendStyles}
 `;

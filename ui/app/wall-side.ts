@@ -86,7 +86,7 @@ export function wallSide(
   const keys = station.wall?.readings ?? ['restClearanceMean', 'strutForce', 'tooth'];
   const press = session.showing || (station.pedal && session.layers.loupe);
   const figures = session.asked
-    ? asking(session)
+    ? asking(session, names)
     : names.length > 0
       ? namesList(session, names)
       : press

@@ -49,6 +49,7 @@ export class ShareWay extends LitElement implements WayElement {
   }
 
   async #copy(): Promise<void> {
+    this.#aboutFile = false;
     try {
       await navigator.clipboard.writeText(this.address ?? '');
       this.said = 'Link copied.';
@@ -70,7 +71,11 @@ export class ShareWay extends LitElement implements WayElement {
     return navigator.canShare?.(data) ? data : null;
   }
 
+  /** What is said stands by the button that it answers: on a phone the other part is out of sight. */
+  #aboutFile = false;
+
   async #share(data: ShareData): Promise<void> {
+    this.#aboutFile = data.url === undefined;
     try {
       await navigator.share(data);
       this.said = 'Handed to the system.';
@@ -82,6 +87,7 @@ export class ShareWay extends LitElement implements WayElement {
   }
 
   async #save(): Promise<void> {
+    this.#aboutFile = true;
     this.said = await saveMoment(this.stand.session);
   }
 
@@ -107,6 +113,7 @@ export class ShareWay extends LitElement implements WayElement {
         <label class="lab" for="link">Link, ${address.length} letters</label>
         <input id="link" type="text" readonly .value=${address} @focus=${(e: Event) => (e.target as HTMLInputElement).select()} />
         <div class="acts"><button class="main" @click=${() => this.#copy()}>Copy link</button>${shares ? html`<button @click=${() => this.#share(shares)}>Share…</button>` : nothing}</div>
+        <p class="said" role="status">${this.#aboutFile ? '' : this.said}</p>
         ${onlyHere(location) ? html`<p class="dim"><b>This page runs on this computer alone</b> (${location.protocol === 'file:' ? 'a file' : location.hostname}). The link and the code open here, not on a phone. For another device save the file and open it there.</p>` : nothing}
       </div>
       ${code ? codePicture(code) : html`<p class="dim">Too long for a code that a phone reads at once (${address.length} letters, at most 1 273). Copy the link, or send the file.</p>`}
@@ -124,7 +131,7 @@ export class ShareWay extends LitElement implements WayElement {
     }</div>
       <div class="part"><h3>File</h3><p>The same moment as a file of a few kilobytes, for mail or a memory stick, or where a messenger cuts a long link short. Drop it on the page, or open it here.</p>
         <div class="acts"><button @click=${() => this.#save()}>Save as a file</button>${address === null && this.#shares ? html`<button @click=${() => this.#share(this.#shares as ShareData)}>Share the file…</button>` : nothing}<label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @click=${(e: Event) => pickInstead(e, JSON_FILE, (file) => this.#take(file))} @change=${(e: Event) => this.#open(e)} /></label></div>
-        <p class="said" role="status">${this.said}</p></div>`;
+        <p class="said" role="status">${this.#aboutFile || this.address === null ? this.said : ''}</p></div>`;
   }
 }
 customElements.define('takeup-away-share', ShareWay);
