@@ -38,6 +38,8 @@ const shifted = (s: Shape, [dx, dy]: Point): Shape => {
   return { ...s, place: { angle, x: x + dx, y: y + dy } };
 };
 
+/** Right of the zoom's buttons, px. */
+const BESIDE_ZOOM = 190;
 /** Between loose parts, mm. */
 const APART = 15;
 /** Least width that a loose part has, for its name, mm. */
@@ -167,6 +169,16 @@ function one(
   };
   const shapes = from === 'behind' ? behind(laid.shapes) : laid.shapes;
   const words = !narrow && !wall;
+  const size = sizeOf(view, 'number');
+  /** Where numbers stand already: parts on one axis would have theirs on one another. */
+  const taken: Point[] = [];
+  const beside = ([x, y]: Point): number => {
+    const near = taken.some(
+      ([u, v]) => Math.abs(u - x) * scale < 1.5 * size && Math.abs(v - y) * scale < 1.2 * size,
+    );
+    taken.push([x + (near ? (1.6 * size) / scale : 0), y]);
+    return near ? 1.6 * size : 0;
+  };
   const labels = laid.spots.flatMap(({ part, at, loose, room }): Label[] => {
     const number = String(desk.order.indexOf(part) + 1);
     const name = nameOf(part);
@@ -180,6 +192,7 @@ function one(
         key: `part ${part}`,
         text: named ? `${number} ${name}` : number,
         at,
+        dx: named ? 0 : beside(at),
         anchor: 'middle',
         style: named ? 'name' : 'number',
         colour: 'ink',
@@ -193,7 +206,7 @@ function one(
     key: `from ${from}`,
     text:
       from === 'outside' ? 'From outside the wheel' : 'From behind: this side lies on the plate',
-    at: toMm(turned.view, [wall ? 24 : 20, top + head / 2]),
+    at: toMm(turned.view, [wall ? 24 : narrow || top > 0 ? 20 : BESIDE_ZOOM, top + head / 2]),
     anchor: 'start',
     style: 'role note',
     colour: 'ink',

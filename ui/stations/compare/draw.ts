@@ -49,6 +49,9 @@ function views(session: Session, desk: CompareDesk, stage: StageSize): readonly 
   return [view(0), view(half)];
 }
 
+/** Right of the zoom's buttons, px. */
+const BESIDE_ZOOM = 190;
+
 /** As many letters of a title as there is room for. */
 function fitted(text: string, room: number, size: number): string {
   const letters = Math.floor((room / textWidth('x', size)) * 1);
@@ -61,7 +64,10 @@ function words(letter: 'A' | 'B', title: string, told: string, view: View, left:
   const big = sizeOf(view, 'role');
   const small = sizeOf(view, 'role note');
   const margin = wall ? 24 : wide < 300 ? 8 : 20;
-  const at = (y: number) => toMm(view, [left + margin, y]);
+  // The left one's begin right of the zoom's buttons.
+  const start = letter === 'A' && !wall && wide >= 300 ? BESIDE_ZOOM : margin;
+  const room = wide - start - margin;
+  const at = (y: number) => toMm(view, [left + start, y]);
   const top = wall ? big * 0.8 : 8 + big / 2;
   return [
     label(view, {
@@ -74,7 +80,7 @@ function words(letter: 'A' | 'B', title: string, told: string, view: View, left:
     }),
     label(view, {
       key: `title ${letter}`,
-      text: fitted(title, wide - 2 * margin - big * 1.1, small),
+      text: fitted(title, room - big * 1.1, small),
       at: at(top),
       dx: big * 1.1,
       anchor: 'start',
@@ -83,7 +89,7 @@ function words(letter: 'A' | 'B', title: string, told: string, view: View, left:
     }),
     label(view, {
       key: `told ${letter}`,
-      text: fitted(told, wide - 2 * margin, small),
+      text: fitted(told, room, small),
       at: at(top + (wall ? big : big * 0.62 + small * 0.7)),
       anchor: 'start',
       style: 'role note',
