@@ -1,3 +1,5 @@
+import { chunk } from '../png-chunk.ts';
+
 /**
  * A short loop as an animated PNG (W3C, PNG, third edition, 11.3.4: acTL, fcTL, fdAT): pictures that the browser
  * itself has encoded as PNG, put together. Of each only the rectangle that changed is kept.
@@ -12,26 +14,6 @@ export interface Cel {
   readonly height: number;
   /** So many pictures long it stands. */
   lasts: number;
-}
-
-/** As PNG has it: annex D, over the kind and the data. */
-function crc(bytes: Uint8Array): number {
-  let c = 0xffffffff;
-  for (const b of bytes) {
-    c ^= b;
-    for (let k = 0; k < 8; k++) c = c & 1 ? (c >>> 1) ^ 0xedb88320 : c >>> 1;
-  }
-  return ~c >>> 0;
-}
-
-function chunk(kind: string, data: Uint8Array): Uint8Array {
-  const out = new Uint8Array(12 + data.length);
-  const view = new DataView(out.buffer);
-  view.setUint32(0, data.length);
-  for (let i = 0; i < 4; i++) out[4 + i] = kind.charCodeAt(i);
-  out.set(data, 8);
-  view.setUint32(8 + data.length, crc(out.subarray(4, 8 + data.length)));
-  return out;
 }
 
 const SIGNATURE = 8;
