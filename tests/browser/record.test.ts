@@ -115,6 +115,75 @@ it('comes back after a reload as it was: station, brake, state, layers, a pedal 
   await close();
 });
 
+it('Back closes the dialog that lies over the page first, and no entry is lost', async () => {
+  const { page, errors, close } = await open();
+  const dialog = page.locator('dialog[open]');
+  const opened = () => expect.poll(() => dialog.count()).toBe(1);
+  const closed = () => expect.poll(() => dialog.count()).toBe(0);
+  // Straight after the page was opened there is nothing behind it: Back would leave it.
+  await page.keyboard.press('?');
+  await opened();
+  await page.evaluate(() => history.back());
+  await closed();
+  await at(page, 'apply');
+  await page.keyboard.press('3');
+  await at(page, 'drum-off');
+  await page.keyboard.press('4');
+  await at(page, 'park');
+  await page.goBack();
+  await at(page, 'drum-off');
+  // Each kind of dialog: keys, table of readings, Take away, Bench.
+  for (const show of [
+    () => page.keyboard.press('?'),
+    () => page.keyboard.press('t'),
+    () => page.keyboard.press('e'),
+    () => page.getByRole('button', { name: 'Bench', exact: true }).click(),
+  ]) {
+    await show();
+    await opened();
+    await page.evaluate(() => history.back());
+    await closed();
+    await at(page, 'drum-off');
+  }
+  // Forward leads on as before, and closes what lies over the page too.
+  await page.keyboard.press('?');
+  await opened();
+  await page.evaluate(() => history.forward());
+  await closed();
+  await at(page, 'drum-off');
+  await page.goForward();
+  await at(page, 'park');
+  await page.goBack();
+  await at(page, 'drum-off');
+  await page.goBack();
+  await at(page, 'apply');
+  await page.goForward();
+  await at(page, 'drum-off');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('a dialog that was closed by its button leaves nothing in the way back', async () => {
+  const { page, errors, close } = await open({ alone: true });
+  const before = await page.evaluate(() => history.length);
+  await page.keyboard.press('?');
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  await expect.poll(() => page.locator('dialog[open]').count()).toBe(0);
+  await expect.poll(() => page.evaluate(() => history.state.dialog ?? null)).toBe(null);
+  // A way out of a dialog takes the entry that was made for it.
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
+  await expect.poll(() => page.locator('dialog[open]').count()).toBe(1);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.evaluate(() => history.state.dialog ?? null)).toBe(null);
+  await page.keyboard.press('3');
+  await at(page, 'drum-off');
+  expect(await page.evaluate(() => history.length)).toBe(before + 1);
+  await page.goBack();
+  await at(page, 'apply');
+  expect(errors).toEqual([]);
+  await close();
+});
+
 it('Back and Forward walk through stations and guests; the brake stays as it is', async () => {
   const { page, errors, close } = await open();
   await page.keyboard.press('3');

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { icons } from '../pieces/icons.ts';
+import { openModal } from '../pieces/modal.ts';
 import { standApart } from '../record/across.ts';
 import type { Home } from '../record/home.ts';
 import type { LayerName, Session } from '../session.ts';
@@ -60,7 +61,7 @@ export class BenchSheet extends LitElement {
   ];
 
   open(): void {
-    this.renderRoot.querySelector('dialog')?.showModal();
+    openModal(this.renderRoot.querySelector('dialog'));
   }
 
   close(): void {

@@ -1,5 +1,6 @@
 import { css, html, LitElement } from 'lit';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
+import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { stationNames } from '../record/moment.ts';
 import { stations } from '../stations/index.ts';
@@ -64,8 +65,7 @@ export class KeysSheet extends LitElement {
   ];
 
   open(): void {
-    const dialog = this.renderRoot.querySelector('dialog');
-    if (dialog && !dialog.open) dialog.showModal();
+    openModal(this.renderRoot.querySelector('dialog'));
   }
 
   /** The same key that opened it closes it. */

@@ -4,6 +4,7 @@ import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
+import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { Kept } from '../record/kept.ts';
 import type { Session } from '../session.ts';
@@ -106,7 +107,7 @@ export class ReadingsTable extends LitElement {
         () => undefined,
       );
     }
-    this.renderRoot.querySelector('dialog')?.showModal();
+    openModal(this.renderRoot.querySelector('dialog'));
   }
 
   close(): void {

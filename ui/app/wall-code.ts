@@ -2,6 +2,7 @@ import { css, html, LitElement } from 'lit';
 import { codeOf } from '../away/share/code.ts';
 import { addressOf } from '../away/share/moment.ts';
 import { codePicture, onlyHere } from '../away/share/share-way.ts';
+import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 
@@ -44,8 +45,7 @@ export class WallCode extends LitElement {
       view: { ...moment.view, wall: false },
     });
     await this.updateComplete;
-    const dialog = this.renderRoot.querySelector('dialog');
-    if (dialog && !dialog.open) dialog.showModal();
+    openModal(this.renderRoot.querySelector('dialog'));
   }
 
   #close = (): void => this.renderRoot.querySelector('dialog')?.close();

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
+import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { forAll, keep, recall } from '../record/store.ts';
 import type { Stand, Way, WayElement } from './stand.ts';
@@ -52,8 +53,7 @@ export class TakeAway extends LitElement {
   async open(stand: Stand, way: string = this.way.id): Promise<void> {
     this.stand = stand;
     await this.updateComplete;
-    const dialog = this.renderRoot.querySelector('dialog');
-    if (dialog && !dialog.open) dialog.showModal();
+    openModal(this.renderRoot.querySelector('dialog'));
     await this.#choose(wayOf(way));
   }
 

@@ -11,6 +11,7 @@ import { mergeShelf, withShelf } from './shelf-merge.ts';
 import { plainMoment } from './start.ts';
 import { forAll, forThis, fullKey, keep, putAside, recall } from './store.ts';
 import { type Place, placeOf, samePlace } from './walk.ts';
+import { entryOf, Way } from './way.ts';
 
 /** The record's home in the browser: what is kept of it, its address, and the way back. */
 
@@ -32,16 +33,6 @@ interface KeptHere {
   /** The way back and forth, written when the page is left. */
   readonly steps?: KeptSteps;
 }
-
-/** What an entry of the browser's history says. */
-interface Entry {
-  readonly takeup: string;
-  readonly place: Place;
-}
-const entryOf = (state: unknown): Entry | null =>
-  typeof state === 'object' && state !== null && 'takeup' in state && 'place' in state
-    ? (state as Entry)
-    : null;
 
 const parse = (text: string): unknown => {
   try {
@@ -166,6 +157,7 @@ export class Home {
   readonly #scrolls: () => Readonly<Record<string, number>>;
   #troubles: readonly string[];
   #place: Place;
+  readonly #way: Way;
   #moment: Moment | null = null;
   #addressed: Moment | null = null;
   readonly #log: ShelfLog;
@@ -188,6 +180,14 @@ export class Home {
     );
     this.#log = new ShelfLog(opened.window, seen, session.moment.shelf);
     this.#place = placeOf(session.moment);
+    this.#way = new Way(opened.window, {
+      place: () => this.#place,
+      walk: (place) => this.#walked(place),
+      arrived: () => {
+        this.#addressed = null;
+        this.#changed();
+      },
+    });
   }
 
   /** What the user has to be told about what is kept; each stands until it is closed. */
@@ -206,18 +206,17 @@ export class Home {
 
   start(): void {
     this.session.addEventListener('change', this.#changed);
-    window.addEventListener('popstate', this.#walked);
     window.addEventListener('hashchange', this.#edited);
     window.addEventListener('storage', this.#heard);
     window.addEventListener('pagehide', this.#leaving);
     document.addEventListener('visibilitychange', this.#leaving);
-    history.replaceState(this.#entry(), '');
+    this.#way.start();
     this.#changed();
   }
 
   stop(): void {
     this.session.removeEventListener('change', this.#changed);
-    window.removeEventListener('popstate', this.#walked);
+    this.#way.stop();
     window.removeEventListener('hashchange', this.#edited);
     window.removeEventListener('storage', this.#heard);
     window.removeEventListener('pagehide', this.#leaving);
@@ -228,16 +227,12 @@ export class Home {
     this.#addressing = 0;
   }
 
-  #entry(): Entry {
-    return { takeup: this.#window, place: this.#place };
-  }
-
   #changed = (): void => {
     const { moment } = this.session;
     const place = placeOf(moment);
-    if (!samePlace(place, this.#place)) {
+    if (!samePlace(place, this.#place) && !this.#way.turning) {
       this.#place = place;
-      history.pushState(this.#entry(), '', `${location.pathname}${readable(moment)}`);
+      this.#way.push(`${location.pathname}${readable(moment)}`);
     }
     if (this.#keeping === 0 && moment !== this.#moment) {
       const rest = this.#keptAt + KEEP_EVERY - performance.now();
@@ -274,7 +269,11 @@ export class Home {
     const { moment } = this.session;
     this.#keepShelf();
     const plain = keptPart(moment);
-    const here: KeptHere = { window: this.#window, moment: plain, scroll: this.#scrolls() };
+    const here: KeptHere = {
+      window: this.#window,
+      moment: plain,
+      scroll: this.#scrolls(),
+    };
     const whole = steps && keep(forThis, MOMENT, JSON.stringify({ ...here, steps })) === '';
     let full = whole ? '' : keep(forThis, MOMENT, JSON.stringify(here));
     if (moment !== this.#moment) full = keep(forAll, MOMENT, JSON.stringify(plain)) || full;
@@ -286,13 +285,14 @@ export class Home {
 
   async #address(): Promise<void> {
     const { moment } = this.session;
-    if (moment === this.#addressed) return;
+    // What turns round on its way comes back to this.
+    if (moment === this.#addressed || this.#way.turning) return;
     this.#addressed = moment;
     const link = await linkOf(moment);
     // Meanwhile it may have gone on: then another one is on its way.
-    if (this.session.moment !== moment) return this.#changed();
+    if (this.session.moment !== moment || this.#way.turning) return this.#changed();
     const short = link.length <= MOST_LINK ? link : readable(moment);
-    history.replaceState(this.#entry(), '', `${location.pathname}${short}`);
+    this.#way.write(`${location.pathname}${short}`);
   }
 
   /** Brakes of one's own: what another window kept meanwhile is not written over. */
@@ -317,7 +317,10 @@ export class Home {
     const data = parse(text);
     const { shelf, trouble } = readShelf(data, text);
     if (trouble !== '') this.tell(trouble);
-    return { shelf, seen: readSeen((data as { seen?: unknown } | null | undefined)?.seen) };
+    return {
+      shelf,
+      seen: readSeen((data as { seen?: unknown } | null | undefined)?.seen),
+    };
   }
 
   #take(merged: Shelf, said: readonly string[]): void {
@@ -350,13 +353,11 @@ export class Home {
     if (this.#keeping === 0) this.#keeping = window.setTimeout(this.#keep, KEEP_EVERY);
   };
 
-  #walked = (e: PopStateEvent): void => {
-    const entry = entryOf(e.state);
-    if (!entry) return;
-    this.#place = entry.place;
-    this.session.walkTo(entry.place);
+  #walked(place: Place): void {
+    this.#place = place;
+    this.session.walkTo(place);
     this.#place = placeOf(this.session.moment);
-  };
+  }
 
   /** A link typed or pasted over the address of the open page. */
   #edited = (): void => {
@@ -370,7 +371,7 @@ export class Home {
             `This link could not be opened. ${read.wrong.slice(0, 3).map(told).join('; ')}.`,
           );
         this.#place = placeOf(this.session.moment);
-        history.replaceState(this.#entry(), '');
+        this.#way.write();
       },
       (error: unknown) => this.tell(`This link could not be opened: ${String(error)}`),
     );

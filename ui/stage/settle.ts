@@ -3,6 +3,7 @@ import { textWidth } from './layers/label.ts';
 import { moved } from './path.ts';
 import type { Drawing, Label, LabelStyle, Shape } from './shapes.ts';
 import { toPx } from './view.ts';
+import { FRAME_MARGIN } from './zone-frame.ts';
 
 /**
  * The last step before texts are shown: a text that would lie on another, on what carries a value, on
@@ -51,9 +52,16 @@ const SQUARE = 32;
 const CAPITAL = 0.74;
 /** Kept free around a text, px. */
 const CLEAR = 2;
-/** How far a text may go aside, px, in steps; on a wall further, as its texts are larger. */
+/**
+ * How far a text may go aside, px, in steps; on a wall further, as its texts are larger. A peak goes
+ * far: beside a comb that fills the width there is room only above or below its middle.
+ */
 const STEP = 7;
 const STEPS = 9;
+/** From one corner of a large stage to the next. */
+const FAR = 120;
+const stepsOf = (style: LabelStyle): number =>
+  style === 'zone' ? 0 : style === 'peak' ? FAR / 2 : STEPS;
 /** Directions in the order in which they are tried: straight ones first. */
 const WAYS = [
   [0, -1],
@@ -181,6 +189,13 @@ const spots = ({ left, top, right, bottom }: Box): [number, number][] => {
   return [left, x, right].flatMap((a) => [top, y, bottom].map((b): [number, number] => [a, b]));
 };
 
+/** How far the sheet's frame stands inside a drawing's edge, px; texts lie within it. */
+const sheetOf = ({ shapes }: Drawing): number =>
+  shapes.some((s) => s.group === 'zones') ? FRAME_MARGIN : 0;
+
+const inBlock = (l: Label, of: Label): boolean =>
+  l === of || (of.block !== undefined && l.block === of.block);
+
 /**
  * The drawings with their texts settled.
  *
@@ -209,32 +224,47 @@ export function settle(drawings: readonly Drawing[], taken: readonly Box[]): Dra
     if (spots(box).some(([x, y]) => hiddenIn(of)(x, y))) out[of]?.set(label, null);
     else placed.push(box);
   }
-  const free = (box: Box, of: number): boolean => {
+  const edge = sheetOf(drawings[0] as Drawing);
+  const free = (box: Box, of: number, style: LabelStyle): boolean => {
     const wide = {
       left: box.left - CLEAR,
       top: box.top - CLEAR,
       right: box.right + CLEAR,
       bottom: box.bottom + CLEAR,
     };
+    // The frame's own letters stand outside it.
+    const rim = style === 'zone' ? 0 : edge;
     return (
-      wide.left >= 0 &&
-      wide.top >= 0 &&
-      wide.right <= first.width &&
-      wide.bottom <= first.height &&
+      wide.left >= rim &&
+      wide.top >= rim &&
+      wide.right <= first.width - rim &&
+      wide.bottom <= first.height - rim &&
       !placed.some((b) => meets(b, wide)) &&
       !lines.meet(wide) &&
       !spots(box).some(([x, y]) => hiddenIn(of)(x, y))
     );
   };
+  const times = first.wall ? 2 : 1;
   for (const style of ASIDE) {
     for (const { label, drawing, of } of all) {
-      if (label.style !== style) continue;
-      const box = boxOf(label, drawing);
-      const found = placeFor(box, first.wall ? 2 : 1, style === 'zone' ? 0 : STEPS, (b) =>
-        free(b, of),
-      );
-      out[of]?.set(label, found && { ...label, dx: label.dx + found[0], dy: label.dy + found[1] });
-      if (found) placed.push(shifted(box, found[0], found[1]));
+      if (label.style !== style || out[of]?.get(label) !== label) continue;
+      const block = all.filter((l) => l.of === of && inBlock(l.label, label));
+      const near = { lines: block, steps: stepsOf(style) };
+      // Lines of one text go to another corner together; where none has room the first goes alone.
+      const tries =
+        block.length > 1
+          ? [near, { lines: block, steps: FAR }, { lines: block.slice(0, 1), steps: FAR }]
+          : [near];
+      for (const { lines, steps } of tries) {
+        const boxes = lines.map((l) => boxOf(l.label, drawing));
+        const found = placeFor(boxes, times, steps, (b) => free(b, of, style));
+        for (const l of block) out[of]?.set(l.label, null);
+        if (!found) continue;
+        const [dx, dy] = found;
+        for (const { label: l } of lines) out[of]?.set(l, { ...l, dx: l.dx + dx, dy: l.dy + dy });
+        placed.push(...boxes.map((b) => shifted(b, dx, dy)));
+        break;
+      }
     }
   }
   return drawings.map((d, i) => ({
@@ -243,18 +273,18 @@ export function settle(drawings: readonly Drawing[], taken: readonly Box[]): Dra
   }));
 }
 
-/** The nearest free place, as a shift in px; null when there is none within reach. */
+/** The nearest place that is free for all boxes of a text, as a shift in px; null when there is none within reach. */
 function placeFor(
-  box: Box,
+  boxes: readonly Box[],
   times: number,
   steps: number,
   free: (box: Box) => boolean,
 ): readonly [number, number] | null {
-  if (free(box)) return [0, 0];
+  if (boxes.every(free)) return [0, 0];
   for (let n = 1; n <= steps; n++) {
     for (const [x, y] of WAYS) {
       const by = [x * n * STEP * times, y * n * STEP * times] as const;
-      if (free(shifted(box, ...by))) return by;
+      if (boxes.every((b) => free(shifted(b, ...by)))) return by;
     }
   }
   return null;

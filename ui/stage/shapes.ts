@@ -88,6 +88,8 @@ export interface Label {
   readonly size: number;
   readonly colour: Token;
   readonly part?: PartId;
+  /** Labels of one block are lines of one text: they stand together, in their order, below its first. */
+  readonly block?: string;
 }
 
 export interface Drawing {
@@ -95,7 +97,11 @@ export interface Drawing {
   readonly labels: readonly Label[];
   readonly view: View;
   /** Shows only inside this circle (px), over a ground of its own. */
-  readonly clip?: { readonly at: Point; readonly radius: number; readonly fill: Token };
+  readonly clip?: {
+    readonly at: Point;
+    readonly radius: number;
+    readonly fill: Token;
+  };
 }
 
 /** Width of a stroke in px at a view. */
@@ -107,7 +113,14 @@ export function strokePx(width: Style['width'], view: { k: number; scale: number
 }
 
 /** Line weights of the drawing, px. */
-export const WEIGHT = { heavy: 2.2, adjuster: 2, wide: 1.6, medium: 1.3, narrow: 1, axis: 0.8 };
+export const WEIGHT = {
+  heavy: 2.2,
+  adjuster: 2,
+  wide: 1.6,
+  medium: 1.3,
+  narrow: 1,
+  axis: 0.8,
+};
 export const DASH = {
   hidden: [5, 3],
   axis: [13, 3, 2, 3],

@@ -6,7 +6,9 @@ import { toMm, type View } from './view.ts';
 /** Zone frame of a drawing sheet: columns 1 to 8, rows A to F, so that one can say "look at C3". */
 const COLUMNS = 8;
 const ROWS = 'ABCDEF';
-const MARGIN = 24;
+/** px from the edge. */
+export const FRAME_MARGIN = 24;
+const MARGIN = FRAME_MARGIN;
 
 export function zoneFrame(view: View): { shapes: Shape[]; labels: Label[] } {
   const { width: w, height: h } = view;
@@ -48,7 +50,12 @@ export function zoneFrame(view: View): { shapes: Shape[]; labels: Label[] } {
   });
   return {
     shapes: [
-      { key: 'zones', path: cells.flat(), style: { stroke: 'rule', width: 1 }, group: 'zones' },
+      {
+        key: 'zones',
+        path: cells.flat(),
+        style: { stroke: 'rule', width: 1 },
+        group: 'zones',
+      },
     ],
     labels,
   };

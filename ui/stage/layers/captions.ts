@@ -86,6 +86,7 @@ export function roleLabels(instant: Instant, view: View, framed: boolean): Label
         anchor: left ? 'start' : 'end',
         style,
         colour: style === 'role' ? look.colour : 'ink',
+        block: `role ${side}`,
       });
     const line = sizeOf(view, 'role note') * 1.3;
     return [
@@ -135,6 +136,7 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
         style: 'role',
         size,
         colour: look.colour,
+        block: `corner ${side}`,
       });
     const low = peaks && !view.upper ? 38 : 16;
     const word = view.wall
