@@ -4,6 +4,13 @@ import type { CurveAsk, VaryFailure, VaryNews, VaryOrder, VaryStop } from './var
 /** Slice on the page itself, ms: where there is no worker the page still answers. */
 const SLICE = 8;
 
+/**
+ * A worker that said nothing for so many looks, so many ms apart, is not heard of any more, as when the system ended
+ * it: after 5 s the page works on. Looks are counted, not time: after a computer's sleep the first one finds no silence.
+ */
+const LOOK = 200;
+const LOOKS = 25;
+
 /** Listens to one run. */
 export interface VaryEar {
   news(news: VaryNews): void;
@@ -18,16 +25,22 @@ export class VaryRun {
   #run = 0;
   #ear: VaryEar | null = null;
   #order: VaryOrder | null = null;
+  /** Points of each curve that were told: who works out the rest does not tell them again. */
+  #told: number[] = [];
+  #watch: ReturnType<typeof setInterval> | undefined;
+  #quiet = 0;
 
   start(curves: readonly CurveAsk[], ear: VaryEar): void {
     this.stop();
     const order: VaryOrder = { run: ++this.#run, curves };
     this.#ear = ear;
     this.#order = order;
+    this.#told = curves.map(() => 0);
     if (!this.#none) {
       try {
         this.#worker ??= this.#make();
         this.#worker.postMessage(order);
+        this.#listen();
         return;
       } catch {
         this.#none = true;
@@ -38,7 +51,7 @@ export class VaryRun {
 
   stop(): void {
     if (!this.#ear) return;
-    this.#ear = null;
+    this.#over();
     this.#order = null;
     this.#worker?.postMessage({ stop: true } satisfies VaryStop);
   }
@@ -50,27 +63,69 @@ export class VaryRun {
     this.#worker = null;
   }
 
+  /** The run is over for whoever listened. */
+  #over(): void {
+    this.#ear = null;
+    clearInterval(this.#watch);
+  }
+
+  #listen(): void {
+    this.#quiet = 0;
+    clearInterval(this.#watch);
+    this.#watch = setInterval(() => {
+      this.#quiet += 1;
+      if (this.#quiet >= LOOKS) this.#without();
+    }, LOOK);
+  }
+
+  /** What was asked of the worker is worked out here instead: slower, and all the same. The next run gets a new one. */
+  #without(): void {
+    clearInterval(this.#watch);
+    this.#worker?.terminate();
+    this.#worker = null;
+    if (this.#order) this.#here(this.#order);
+  }
+
   #hear(data: VaryNews | VaryFailure): void {
     const ear = this.#ear;
     if (data.run !== this.#run || !ear) return;
+    this.#quiet = 0;
     if ('failure' in data) {
-      this.#ear = null;
+      this.#over();
       ear.failed(data.failure);
       return;
     }
-    if (data.done) this.#ear = null;
+    if (data.done) this.#over();
+    for (const { curve, points } of data.fresh)
+      this.#told[curve] = (this.#told[curve] ?? 0) + points.length;
     ear.news(data);
+  }
+
+  /** The news of a job that begins anew, without what was told before: its points come in the same order. */
+  #unheard(news: VaryNews, skip: number[]): VaryNews {
+    const fresh = news.fresh.map(({ curve, points }) => {
+      const known = Math.min(skip[curve] ?? 0, points.length);
+      skip[curve] = (skip[curve] ?? 0) - known;
+      return { curve, points: points.slice(known) };
+    });
+    return { ...news, fresh };
   }
 
   /** In slices of the page's own time. */
   #here(order: VaryOrder): void {
     let job: VaryJob;
+    const skip = [...this.#told];
     const step = (): void => {
       if (this.#order !== order || !this.#ear) return;
       try {
         job ??= new VaryJob(order);
         const until = performance.now() + SLICE;
-        this.#hear(job.slice(() => performance.now() >= until));
+        this.#hear(
+          this.#unheard(
+            job.slice(() => performance.now() >= until),
+            skip,
+          ),
+        );
       } catch (error) {
         this.#hear({
           run: order.run,
@@ -91,11 +146,8 @@ export class VaryRun {
     worker.onerror = (e) => {
       e.preventDefault();
       if (worker !== this.#worker) return;
-      worker.terminate();
-      this.#worker = null;
       this.#none = true;
-      // What was asked of it is worked out here instead: slower, and all the same.
-      if (this.#order) this.#here(this.#order);
+      this.#without();
     };
     return worker;
   }

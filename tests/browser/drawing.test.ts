@@ -1,3 +1,6 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -175,6 +178,14 @@ function onlyIn(a: PNG, b: PNG): { lines: number; areas: number } {
   return { lines, areas };
 }
 
+/** The pictures of a comparison, to be looked at where it fails. */
+function keepPictures(name: string, pictures: Readonly<Record<string, PNG>>): void {
+  const shots = fileURLToPath(new URL('shots', import.meta.url));
+  mkdirSync(shots, { recursive: true });
+  for (const [which, picture] of Object.entries(pictures))
+    writeFileSync(join(shots, `graphics-${name}-${which}.png`), PNG.sync.write(picture));
+}
+
 /** Ends the browser's graphics process, as a fault of the driver does: every canvas loses what it held. */
 async function endGraphics(page: Page): Promise<void> {
   const session = await page.context().browser()?.newBrowserCDPSession();
@@ -218,6 +229,7 @@ it.each([
     await expect.poll(() => told(page)).toEqual(events);
     await soon(async () => {
       const after = await picture();
+      keepPictures(kind, { before: whole, after });
       expect([onlyIn(whole, after), onlyIn(after, whole)]).toEqual([SAME, SAME]);
     });
     expect(errors).toEqual([]);

@@ -9,6 +9,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 const LONGEST: readonly string[] = [
   'record.test.ts',
   'access.test.ts',
+  'budgets.test.ts',
   'load.test.ts',
   'lessons.test.ts',
   'drum-off.test.ts',

@@ -74,8 +74,8 @@ function download(name: string, blob: Blob): void {
 /**
  * Saves a file. The dialog has to follow a click or key at once, so what takes long is handed as a promise.
  *
- * @returns what to say; empty where the reader chose not to save
- * @throws what could not be made of the promise, and what the system would not write
+ * @returns what to say, that the system would not write it too; empty where the reader chose not to save
+ * @throws what could not be made of the promise
  */
 export async function saveFile(
   name: string,
@@ -102,8 +102,26 @@ export async function saveFile(
     download(name, await content);
     return `${name} is with your downloads.`;
   }
-  const file = await handle.createWritable();
-  await file.write(await content);
-  await file.close();
-  return `${handle.name} is saved.`;
+  return written(handle, await content);
+}
+
+/** Why the system would not write, in words. */
+function whyNot(error: unknown): string {
+  const name = error instanceof DOMException ? error.name : '';
+  if (name === 'QuotaExceededError') return 'there is no room on the disk';
+  if (name === 'NotAllowedError' || name === 'NoModificationAllowedError')
+    return 'it may not be written there';
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** Browsers write beside the file until all of it is there: what stood in it stays where it ends before. */
+async function written(handle: Handle, content: Blob): Promise<string> {
+  try {
+    const file = await handle.createWritable();
+    await file.write(content);
+    await file.close();
+    return `${handle.name} is saved.`;
+  } catch (error: unknown) {
+    return `${handle.name} was not saved: ${whyNot(error)}. What stands on the bench stays as it is.`;
+  }
 }

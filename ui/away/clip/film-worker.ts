@@ -56,6 +56,9 @@ async function hear(asked: ToWorker): Promise<void> {
   if (made) here.postMessage({ made }, [made.bytes]);
 }
 
+/** Says that it is there, ms: while a picture waits for its film, nothing else is said. */
+setInterval(() => here.postMessage({ alive: true }), 500);
+
 here.onmessage = ({ data }) => {
   last = last
     .then(() => hear(data))

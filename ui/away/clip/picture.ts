@@ -92,5 +92,7 @@ export interface Made {
 
 export type FromWorker =
   | { readonly painted: number }
+  /** It is there, and nothing else is new. */
+  | { readonly alive: true }
   | { readonly made: Made }
   | { readonly failed: string };

@@ -1,5 +1,9 @@
 import type { FromWorker, Made, Order, Picture, Sound, ToWorker } from './picture.ts';
 
+/** A worker that has spoken and then says nothing for so many looks, so many ms apart, is not heard of any more: 10 s. */
+const LOOK = 500;
+const LOOKS = 20;
+
 /** The page's end of the worker that paints a film: it is given pictures no faster than it paints them. */
 export class FilmRun {
   readonly #worker: Worker;
@@ -10,6 +14,8 @@ export class FilmRun {
   #made: Made | null = null;
   #failed: Error | null = null;
   #wake: (() => void) | null = null;
+  #watch: ReturnType<typeof setInterval> | undefined;
+  #quiet = 0;
 
   constructor(quit: AbortSignal) {
     this.#quit = quit;
@@ -37,11 +43,24 @@ export class FilmRun {
     this.#wake?.();
   }
 
+  /** Looks are counted, not time: after a computer's sleep the first one finds no silence. */
+  #look = (): void => {
+    this.#quiet += 1;
+    if (this.#quiet < LOOKS) return;
+    clearInterval(this.#watch);
+    this.#fail(
+      'What makes films has ended by itself, and nothing was kept of this one: make it again.',
+    );
+  };
+
   #hear(data: FromWorker): void {
+    this.#quiet = 0;
+    this.#watch ??= setInterval(this.#look, LOOK);
     if ('failed' in data) {
       this.#fail(data.failed);
       return;
     }
+    if ('alive' in data) return;
     if ('made' in data) this.#made = data.made;
     else {
       this.#begun = true;
@@ -88,6 +107,7 @@ export class FilmRun {
   /** The worker and all it holds are given up. */
   end(): void {
     this.#quit.removeEventListener('abort', this.#stopped);
+    clearInterval(this.#watch);
     this.#worker.terminate();
   }
 }
