@@ -2,14 +2,13 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { chromium } from 'playwright-core';
 import { build } from 'vite';
 import { expect, it } from 'vitest';
 import { engineWithoutShapes } from '../../ui/serve/engine.mjs';
 import { serve } from '../../ui/serve/static.mjs';
 import { goldenRuns } from '../golden/golden.ts';
 import { walk } from '../random-steps.ts';
-import { findBrowser } from '../run/browser.mjs';
+import { startBrowser } from './open.ts';
 
 it('golden runs of every scene end in the same bits in Node and in the browser', async () => {
   const here = goldenRuns();
@@ -34,7 +33,7 @@ it('golden runs of every scene end in the same bits in Node and in the browser',
       },
     });
     const { server, address } = await serve(folder, 0);
-    const browser = await chromium.launch({ executablePath: await findBrowser() });
+    const browser = await startBrowser();
     const page = await browser.newPage();
     await page.goto(address);
     await page.waitForFunction(() => window.goldenRuns !== undefined);

@@ -5,6 +5,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { serve } from '../../ui/serve/static.mjs';
 import { findBrowser } from '../run/browser.mjs';
 import { Contexts } from './contexts.ts';
+import { FIREFOX, Firefoxes, forFirefox, notThePage, startFirefox } from './firefox.ts';
 import { SLOW, slowDown } from './slow.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -69,16 +70,34 @@ export function builtPage(): string {
 
 /** A browser on nothing yet. */
 export const startBrowser = async (): Promise<Browser> =>
-  chromium.launch({
-    executablePath: process.env['TAKEUP_BROWSER'] || (await findBrowser()),
-    args: flags,
-  });
+  FIREFOX
+    ? startFirefox({ reducedMotion: 'reduce' })
+    : chromium.launch({
+        executablePath: process.env['TAKEUP_BROWSER'] || (await findBrowser()),
+        args: flags,
+      });
+
+/** Contexts of the browser, or of the Firefoxes, that a page is opened in. */
+async function manyContexts(address: string): Promise<{
+  of(options: BrowserContextOptions): Promise<Contexts>;
+  close(): Promise<void>;
+}> {
+  if (!FIREFOX) {
+    const browser = await startBrowser();
+    const contexts = new Contexts(browser, address);
+    return { of: async () => contexts, close: () => browser.close() };
+  }
+  const all = new Firefoxes();
+  return {
+    of: async (options) => new Contexts(await all.for(options), address),
+    close: () => all.close(),
+  };
+}
 
 /** Serves the built page by the project's own server and starts a browser on it. */
 export async function openBrowser(): Promise<OpenBrowser> {
   const { server, address } = await serve(builtPage(), 0);
-  const browser = await startBrowser();
-  const contexts = new Contexts(browser, address);
+  const many = await manyContexts(address);
 
   async function open(options: OpenOptions = {}): Promise<Opened> {
     const {
@@ -93,10 +112,11 @@ export async function openBrowser(): Promise<OpenBrowser> {
     } = options;
     const path = asked ?? (isPhone(rest) ? AT_THE_BRAKE : '');
     // A clock that is the test's stays so for the whole context.
+    const contexts = await many.of(rest);
     const { page, close } = await contexts.page(
-      { viewport: { width: 1920, height: 1080 }, ...rest },
+      { viewport: { width: 1920, height: 1080 }, ...(FIREFOX ? forFirefox(rest) : rest) },
       !few,
-      alone ?? clock,
+      FIREFOX !== undefined || (alone ?? clock),
     );
     page.context().setDefaultTimeout(30000 * SLOW);
     await slowDown(page);
@@ -114,7 +134,9 @@ export async function openBrowser(): Promise<OpenBrowser> {
     if (clock) await page.clock.install({ time: 0 });
     const errors: string[] = [];
     const warnings: string[] = [];
-    page.on('pageerror', (error) => errors.push(`thrown: ${error.stack ?? error.message}`));
+    page.on('pageerror', (error) => {
+      if (!notThePage(error.message)) errors.push(`thrown: ${error.stack ?? error.message}`);
+    });
     page.on('console', (message) => {
       const text = `${message.text()} (${message.location().url})`;
       if (message.type() === 'error') errors.push(`console: ${text}`);
@@ -128,6 +150,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
       // So it does with stations that come while nobody waits for them.
       const why = request.failure()?.errorText ?? '';
       if (request.resourceType() === 'script' && why === 'net::ERR_ABORTED') return;
+      if (notThePage(why)) return;
       errors.push(`not loaded: ${request.url()} ${why}`);
     });
     page.on('response', (response) => {
@@ -154,7 +177,7 @@ export async function openBrowser(): Promise<OpenBrowser> {
     address,
     open,
     async close() {
-      await browser.close();
+      await many.close();
       await new Promise<void>((resolve) => {
         server.close(() => resolve());
         server.closeAllConnections();
