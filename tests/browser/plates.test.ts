@@ -1,9 +1,9 @@
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { samples } from '../samples.ts';
+import { differing, shots } from './differing.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { type Plate, platesOf, type Size, show, sizes } from './plates.ts';
 
@@ -14,11 +14,9 @@ import { type Plate, platesOf, type Size, show, sizes } from './plates.ts';
  */
 
 const folder = fileURLToPath(new URL('plates', import.meta.url));
-const shots = fileURLToPath(new URL('shots', import.meta.url));
 const writing = process.env['PLATES'] === 'write';
 
-/** Sensitivity to a pixel's colour, and share of pixels that may differ: other versions of a browser smooth edges and letters a little differently. */
-const COLOUR = 0.1;
+/** Share of pixels that may differ: other versions of a browser smooth edges and letters a little differently. */
 const SHARE = 0.003;
 
 /** Later than any page takes to load, ms. */
@@ -89,19 +87,8 @@ describe.each(all)('on a %s', (size) => {
       const actual = PNG.sync.read(bytes);
       const expected = PNG.sync.read(readFileSync(file));
       expect([actual.width, actual.height]).toEqual([expected.width, expected.height]);
-      const { width, height } = actual;
-      const difference = new PNG({ width, height });
-      const off = pixelmatch(actual.data, expected.data, difference.data, width, height, {
-        threshold: COLOUR,
-      });
-      const kept = (what: string) => `${shots}/${plate}-${size}-${what}.png`;
-      if (off > SHARE * width * height) {
-        mkdirSync(shots, { recursive: true });
-        writeFileSync(kept('actual'), bytes);
-        writeFileSync(kept('expected'), PNG.sync.write(expected));
-        writeFileSync(kept('difference'), PNG.sync.write(difference));
-      } else for (const w of ['actual', 'expected', 'difference']) rmSync(kept(w), { force: true });
-      expect(off / (width * height), `pictures in ${shots}`).toBeLessThanOrEqual(SHARE);
+      const off = differing(`${plate}-${size}`, actual, expected, SHARE);
+      expect(off, `pictures in ${shots}`).toBeLessThanOrEqual(SHARE);
     },
   );
 });

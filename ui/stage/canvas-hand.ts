@@ -4,7 +4,7 @@ import { type Frame, TURN } from './geometry.ts';
 import { type Ground, type Hand, isBaked, outlines, standing, type Window } from './hand.ts';
 import { type AnyCanvas, ownCanvas, type Pen, penOf } from './own-canvas.ts';
 import { both, meet, type Patches, type PatchGrid, type Rect } from './patches.ts';
-import { moved, type Path } from './path.ts';
+import { arcParts, moved, type Path } from './path.ts';
 import { type Shape, strokePx } from './shapes.ts';
 import type { Due, Stains } from './stains.ts';
 
@@ -228,7 +228,7 @@ function round({ x, y, radius }: Window): Polyline {
 }
 
 /**
- * Outline in CSS px, y down. A 2D canvas draws true arcs, and strokes them without a joint at every
+ * Outline in CSS px, y down. A 2D canvas draws arcs, and strokes them without a joint at every
  * chord, so here nothing has to be flattened.
  */
 function outlinePath(path: Path, scale: number): Path2D {
@@ -239,7 +239,10 @@ function outlinePath(path: Path, scale: number): Path2D {
     else if (c[0] === 'Z') out.closePath();
     else {
       const [, x, y, radius, from, to] = c;
-      out.arc(x * scale, -y * scale, radius * scale, -from, -to, to > from);
+      const parts = arcParts(radius * scale, to - from);
+      const end = (i: number) => -from - ((to - from) * i) / parts;
+      for (let i = 0; i < parts; i++)
+        out.arc(x * scale, -y * scale, radius * scale, end(i), end(i + 1), to > from);
     }
   }
   return out;

@@ -13,6 +13,23 @@ export type Command =
   | readonly ['Z'];
 export type Path = readonly Command[];
 
+/** How far a browser may paint beside an arc, px. */
+const BESIDE = 0.02;
+
+/**
+ * In how many commands a browser is told an arc. It paints each as parabolas (and an arc of an SVG as cubics), as few
+ * as keep within a quarter of a pixel: of a drum's rim that is seen. A parabola through the ends of an arc of half the
+ * angle h, with its tangents there, has its apex at r·(cos h + 1/cos h)/2: beside the arc by r·h⁴/8 and less than
+ * 1/6 of it more up to 1 rad (by the series of both). So short an arc is painted as one.
+ *
+ * @param radius px
+ * @param turn rad
+ */
+export function arcParts(radius: number, turn: number): number {
+  const half = Math.min(1, ((8 * BESIDE) / Math.max(radius, BESIDE)) ** 0.25);
+  return Math.max(1, Math.ceil(Math.abs(turn) / (2 * half)));
+}
+
 /** Pen that traces a path. */
 export class Trace {
   readonly path: Command[] = [];

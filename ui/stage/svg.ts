@@ -1,8 +1,8 @@
 import { colourOf, type Ink, type Theme } from '../theme.ts';
-import { apply, type Frame, IDENTITY, TURN } from './geometry.ts';
+import { apply, type Frame, IDENTITY } from './geometry.ts';
 import { hatchKey, type Tile, tileOf } from './hatch.ts';
 import { fontOf, haloOf } from './layers/label.ts';
-import type { Path } from './path.ts';
+import { arcParts, type Path } from './path.ts';
 import { type Drawing, type Hatch, type Label, type Shape, strokePx } from './shapes.ts';
 import { toPx, type View } from './view.ts';
 
@@ -15,6 +15,8 @@ const n = (v: number): string => {
   const text = v.toFixed(3).replace(/\.?0+$/, '');
   return text === '-0' ? '0' : text;
 };
+/** Letters stand, and are as large, as on the stage, to the tenth of a px. */
+const tenth = (v: number): string => v.toFixed(1);
 export const escapeXml = (text: string): string =>
   text.replace(/[&<>"]/g, (c) => `&#${c.charCodeAt(0)};`);
 
@@ -35,13 +37,11 @@ export function pathData(path: Path, view: View, place: Frame = IDENTITY): strin
       const on = (a: number) => point(cx + radius * Math.cos(a), cy + radius * Math.sin(a));
       out += `${started ? 'L' : 'M'}${on(from)}`;
       started = true;
-      // An arc command cannot tell a whole turn, so long arcs go in two.
-      const parts = Math.abs(to - from) > TURN * 0.499 ? 2 : 1;
+      const parts = arcParts(radius * view.scale, to - from);
       const r = n(radius * view.scale);
       for (let i = 1; i <= parts; i++) {
         const end = from + ((to - from) * i) / parts;
-        const large = Math.abs(to - from) / parts > Math.PI ? 1 : 0;
-        out += `A${r} ${r} 0 ${large} ${to > from ? 0 : 1} ${on(end)}`;
+        out += `A${r} ${r} 0 0 ${to > from ? 0 : 1} ${on(end)}`;
       }
     } else {
       out += `${c[0]}${point(c[1], c[2])}`;
@@ -92,7 +92,7 @@ export function labelText(label: Label, view: View, theme: Theme): string {
   const ring = halo
     ? ` paint-order="stroke" stroke="${theme.colours.sheet}" stroke-width="${n(halo)}" stroke-linejoin="round"`
     : '';
-  return `<text x="${n(x + label.dx)}" y="${n(y + label.dy)}" dy="0.35em" text-anchor="${label.anchor}" font-size="${n(label.size)}" font-weight="${font.weight}" style="font-stretch:${font.stretch}%" fill="${theme.colours[label.colour]}"${ring}>${escapeXml(label.text)}</text>`;
+  return `<text x="${tenth(x + label.dx)}" y="${tenth(y + label.dy)}" dy="0.35em" text-anchor="${label.anchor}" font-size="${tenth(label.size)}" font-weight="${font.weight}" style="font-stretch:${font.stretch}%" fill="${theme.colours[label.colour]}"${ring}>${escapeXml(label.text)}</text>`;
 }
 
 /** Its shapes and hatches alone, as what stands inside an svg element of the view's size; `tag` keeps hatches apart. */

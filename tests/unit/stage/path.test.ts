@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../../sim/index.ts';
 import { flatten } from '../../../ui/stage/flatten.ts';
-import { mirrored, type Path, trace } from '../../../ui/stage/path.ts';
+import { arcParts, mirrored, type Path, trace } from '../../../ui/stage/path.ts';
 
 /** Directions of the pieces of a flattened path, rad. */
 function headings(path: Path): number[] {
@@ -56,4 +56,29 @@ it('mirrors arcs and lines alike', () => {
   a.forEach((v, i) => {
     expect(b[i]).toBeCloseTo(i % 2 === 0 ? -v : v, 10);
   });
+});
+
+it('tells an arc in as few pieces as parabolas follow within a fiftieth of a pixel', () => {
+  const most: number[] = [];
+  for (let n = 0; n < 200; n++) {
+    const radius = 10 ** (n / 66);
+    const turn = 2 * Math.PI * ((0.618 * n) % 1);
+    const parts = arcParts(radius, turn);
+    /** Farthest of a parabola (quadratic Bézier, tangents at its ends) from an arc of this angle, by points on it. */
+    const beside = (angle: number): number => {
+      const [c, s] = [Math.cos(angle / 2), Math.sin(angle / 2)];
+      let far = 0;
+      for (let t = 0; t <= 1; t += 1 / 64) {
+        const u = 1 - t;
+        const x = u * u * c + (2 * u * t) / c + t * t * c;
+        const y = u * u * -s + t * t * s;
+        far = Math.max(far, radius * Math.abs(Math.hypot(x, y) - 1));
+      }
+      return far;
+    };
+    expect(beside(turn / parts)).toBeLessThan(0.022);
+    if (parts > 1) most.push(beside(turn / (parts - 1)));
+  }
+  // One piece fewer would mostly not do.
+  expect(most.filter((far) => far > 0.019).length).toBeGreaterThan(0.9 * most.length);
 });

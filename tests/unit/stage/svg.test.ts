@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Brake } from '../../../sim/index.ts';
 import { loupe, loupeData } from '../../../ui/stage/loupe.ts';
+import { arcParts } from '../../../ui/stage/path.ts';
 import { drawBrake } from '../../../ui/stage/scene.ts';
 import { pathData, toSvg } from '../../../ui/stage/svg.ts';
 import { fitView, toMm, toPx, zoomView } from '../../../ui/stage/view.ts';
@@ -55,12 +56,17 @@ it('finds a planted fault', () => {
   expect(() => parse('<svg a=1></svg>')).toThrow();
 });
 
-it('writes arcs as arcs, whole circles in two', () => {
+it('writes arcs as arcs, long ones in pieces', () => {
   const view = { ...everything.view, scale: 2, origin: [100, 100] as const };
-  expect(pathData([['A', 0, 0, 10, 0, Math.PI / 2]], view)).toBe('M120 100A20 20 0 0 0 100 80');
-  expect(pathData([['A', 0, 0, 10, Math.PI / 2, 0]], view)).toBe('M100 80A20 20 0 0 1 120 100');
+  const turn = 0.1;
+  const [x, y] = [100 + 20 * Math.cos(turn), 100 - 20 * Math.sin(turn)].map((v) =>
+    Number(v.toFixed(3)),
+  );
+  expect(pathData([['A', 0, 0, 10, 0, turn]], view)).toBe(`M120 100A20 20 0 0 0 ${x} ${y}`);
+  expect(pathData([['A', 0, 0, 10, turn, 0]], view)).toBe(`M${x} ${y}A20 20 0 0 1 120 100`);
   const circle = pathData([['M', 10, 0], ['A', 0, 0, 10, 0, 2 * Math.PI], ['Z']], view);
-  expect(circle.match(/A/g)?.length).toBe(2);
+  expect(circle.match(/A/g)?.length).toBe(arcParts(20, 2 * Math.PI));
+  expect(circle).toMatch(/ 120 100Z$/);
 });
 
 it('draws other sound brakes: abutments, a screw strut, a wedge', () => {
