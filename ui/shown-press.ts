@@ -64,6 +64,13 @@ export class ShownPress {
     return this.#show?.stages ?? [];
   }
 
+  /** How long the stage that is on is shown yet, s of the page; 0: none is shown. */
+  get stageLasts(): number {
+    const show = this.#show;
+    const stage = show?.stages.find((s) => s.on);
+    return show && stage ? show.lasts(show.time, stage.to) : 0;
+  }
+
   /** So far the shoes part in it; null: none is shown. */
   get climb(): Climb | null {
     const show = this.#show;

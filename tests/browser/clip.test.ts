@@ -74,17 +74,35 @@ const hashOf = (bytes: Buffer): string => createHash('sha256').update(bytes).dig
 
 it('a press as a film has its pictures, length, click and captions; as WebM made twice it is the same file', async () => {
   const { page, errors, close } = await openClips();
-  // What it has to be: the same film reckoned here, and the hit by the press itself.
+  // What it has to be: the same film reckoned here, of a press that clicks.
   const bench = aboutToClick();
-  const show = ClickShow.of(rigOf(bench), bench.bench.state);
+  expect(ClickShow.of(rigOf(bench), bench.bench.state).clicks).toBe(true);
   const ready = await filmOf('press', { rate: RATE, undrawn: true });
   const count = allOf(ready).length;
-  const hit = 0.6 + show.lasts(0, show.hitAt);
+  const hit = ready.film.sounds[0]?.at ?? Number.NaN;
   // Not every build of the browser has H.264.
   const mp4 = await page.getByRole('button', { name: 'MP4', exact: true }).isEnabled();
   for (const kind of mp4 ? (['WebM', 'MP4'] as const) : (['WebM'] as const)) {
     await choose(page, kind);
     const bytes = await made(page, 'Save the film');
+    // What is to be saved is looked at first, with its captions.
+    const seen = await page.getByLabel(/^Preview: A press/).evaluate(async (e) => {
+      const video = e as HTMLVideoElement;
+      if (video.readyState < 1)
+        await new Promise((loaded) => video.addEventListener('loadedmetadata', loaded));
+      const [track] = video.textTracks;
+      while (!track?.cues?.length) await new Promise(requestAnimationFrame);
+      const [first] = track.cues as unknown as { text: string }[];
+      return {
+        high: video.videoHeight,
+        lasts: video.duration,
+        mode: track.mode,
+        first: first?.text,
+      };
+    });
+    expect(seen).toMatchObject({ high: 720, mode: 'showing' });
+    expect(seen.first).toContain('The pedal goes down');
+    near(seen.lasts, count / RATE, { abs: 0.1 }, `${kind} preview`);
     const film = kind === 'MP4' ? await readMp4(bytes) : readWebm(bytes);
     expect(film.size, kind).toEqual([1280, 720]);
     expect(film.pictures, kind).toHaveLength(count);
@@ -115,6 +133,10 @@ it('a loop made twice is the same picture by picture; a strip has its eight, eac
   const { page, errors, close } = await openClips();
   await choose(page, 'Loop');
   const loop = await made(page, 'Save loop');
+  const wide = await page
+    .getByRole('img', { name: /^Preview: / })
+    .evaluate((e) => (e as HTMLImageElement).naturalWidth);
+  expect(wide).toBe(960);
   expect(PNG.sync.read(loop).width).toBe(960);
   expect(hashOf(await made(page, 'Save loop'))).toBe(hashOf(loop));
   await choose(page, 'Strip');

@@ -586,6 +586,9 @@ it('on the phone: new parts are looked at before they go on, unlike sides told',
   await page.locator('.one .big').fill('228.6');
   await expect.poll(() => parts.innerText()).toMatch(/has another drum than the sheet/);
   await expect.poll(() => verdicts.innerText()).not.toMatch(/Bears/);
+  // The way to where such a brake is made stands there.
+  await parts.getByRole('button', { name: 'Make it in My brake' }).click();
+  await expect.poll(() => page.locator('main').getAttribute('data-station')).toBe('own');
   expect(errors).toEqual([]);
   await close();
 });

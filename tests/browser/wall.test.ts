@@ -180,10 +180,10 @@ it('works by its large buttons, by keys, and by the four of a remote; letters ca
   await page.keyboard.press('PageUp');
   await expect.poll(() => ask('turning')).toBe(1);
   for (const [key, layer] of [
-    ['g', 'fan'],
+    ['u', 'fan'],
     ['p', 'comb'],
-    ['v', 'forces'],
-    ['x', 'ghost'],
+    ['j', 'forces'],
+    ['y', 'ghost'],
   ]) {
     const before = await ask(`layers.${layer}`);
     await page.keyboard.press(key as string);
@@ -191,9 +191,14 @@ it('works by its large buttons, by keys, and by the four of a remote; letters ca
     await page.keyboard.press(key as string);
   }
   // The loupe: its bar tells how far a press came.
-  await page.keyboard.press('o');
+  await page.keyboard.press('z');
   await page.locator('.wall takeup-press').waitFor();
-  await page.keyboard.press('o');
+  await page.keyboard.press('z');
+  // G keeps the moment, as at the desk.
+  expect(await ask('moment.parts.compare.kept')).toBe(null);
+  await page.keyboard.press('g');
+  await expect.poll(() => ask('moment.parts.compare.kept === null')).toBe(false);
+  await page.keyboard.press('Control+z');
 
   await page.keyboard.press('3');
   await expect.poll(() => acts.first().innerText()).toContain('Pull the drum');
@@ -222,16 +227,57 @@ it('works by its large buttons, by keys, and by the four of a remote; letters ca
   await card.waitFor();
   await shot('wall-keys');
   expect(await card.innerText()).toContain('Page Down');
+  // Esc closes what lies over the wall, not the wall.
+  await page.keyboard.press('Escape');
+  await card.waitFor({ state: 'detached' });
+  expect(await page.locator('main.wall').count()).toBe(1);
+  await page.keyboard.press('?');
+  await card.waitFor();
   await card.getByRole('checkbox').uncheck();
   await page.keyboard.press('?');
   await card.waitFor({ state: 'detached' });
   const fan = await ask('layers.fan');
-  await page.keyboard.press('g');
+  await page.keyboard.press('u');
   await page.keyboard.press('.');
   await page.keyboard.press('PageDown');
   await expect.poll(() => ask('moment.parts.lessons.keys')).toBe(false);
   expect(await ask('layers.fan')).toBe(fan);
   expect(await page.locator('main.wall.blank').count()).toBe(0);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it.each([
+  [1920, 1080],
+  [1366, 768],
+])('with names the wall at %i x %i still has all its keys in sight', async (width, height) => {
+  const { page, errors, close } = await browser.open({ viewport: { width, height } });
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('w');
+  await page.locator('.wall .act').first().waitFor();
+  await page.keyboard.press('n');
+  const list = page.locator('.wall .nameslist li');
+  await expect.poll(() => list.count()).toBeGreaterThan(20);
+  await soon(async () => {
+    const low = await page
+      .locator('.wall .words button, .wall .nameslist li')
+      .evaluateAll(
+        (all) =>
+          all
+            .map((e) => e.getBoundingClientRect())
+            .filter((b) => b.height > 0 && (b.bottom > innerHeight || b.right > innerWidth)).length,
+      );
+    expect(low).toBe(0);
+  });
+  await page.getByRole('button', { name: /keys$/ }).click();
+  const card = page.getByRole('dialog', { name: 'Keys of the wall' });
+  await soon(async () => {
+    const box = await card.evaluate((e) => [
+      e.scrollHeight - e.clientHeight,
+      e.getBoundingClientRect().bottom - innerHeight,
+    ]);
+    expect(Math.max(...box)).toBeLessThanOrEqual(0);
+  });
   expect(errors).toEqual([]);
   await close();
 });

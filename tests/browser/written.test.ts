@@ -11,7 +11,10 @@ it('a lesson is written without code: begun, a step taken from the stage, asked,
   const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
   await page.locator('takeup-stage canvas').first().waitFor();
   await page.keyboard.press('l');
-  await page.getByRole('button', { name: 'Write a lesson' }).press('Enter');
+  // Who writes does not look for it under all lessons.
+  const begin = page.getByRole('button', { name: 'Write a lesson' });
+  await expect.poll(async () => (await begin.boundingBox())?.y ?? 9999).toBeLessThan(600);
+  await begin.press('Enter');
   const found = page.locator('takeup-lesson-editor .found');
   await expect.poll(() => found.innerText()).toMatch(/title/);
   await page.getByLabel('Title').fill('The other way round');
@@ -23,6 +26,9 @@ it('a lesson is written without code: begun, a step taken from the stage, asked,
   await expect
     .poll(() => page.locator('takeup-lesson-editor .done').innerText())
     .toMatch(/backward/);
+  // Written on where it was left: the draft is in sight.
+  const draft = page.getByLabel('Title');
+  await expect.poll(async () => (await draft.boundingBox())?.y ?? 9999).toBeLessThan(600);
   await page.getByLabel('Question').fill('Which shoe leads now?');
   await page.getByLabel('Step 1, choice A').fill('The rear one');
   await page.getByLabel('Step 1, choice B').fill('The front one');

@@ -10,7 +10,7 @@ import { type Lens, loupe } from '../stage/loupe.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
 import { drawBrake, type StageInput } from '../stage/scene.ts';
 import { type Box, giveWay } from '../stage/settle.ts';
-import type { Drawing } from '../stage/shapes.ts';
+import type { Drawing, Label } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
 import { type Theme, themes } from '../theme.ts';
@@ -123,6 +123,18 @@ export function takenAt(at: StageAt): Box[] {
 const withShoes = ({ bending, bends }: Session, text: string): string =>
   [text, bends ? 'shoes bend' : bending ? 'rigid shoes still' : ''].filter(Boolean).join(' · ');
 
+const outside = ({ wheel }: Session): string =>
+  `${wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`;
+
+/** A caption does not speak of a gap fan that gave way to names. */
+function withoutFan(session: Session, { labels }: Pick<Drawing, 'labels'>): readonly Label[] {
+  return labels.map((l) =>
+    l.style === 'caption' && l.text.startsWith('Gap fan')
+      ? { ...l, text: withShoes(session, outside(session)) }
+      : l,
+  );
+}
+
 /** What the brake is drawn from at an instant. */
 export function inputAt(at: StageAt, instant: Instant): StageInput {
   const { session, station } = at;
@@ -168,7 +180,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
               ? station.caption(session)
               : layers.fan
                 ? `Gap fan ×${session.magnification}, mm${slowed}`
-                : `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`,
+                : outside(session),
           ),
         }),
   };
@@ -193,11 +205,15 @@ export function drawStage(at: StageAt): {
   const lacks = station.lacks?.(session) ?? (() => false);
   const shapes = plain.shapes.filter((s) => !has(s.group) && !lacks(s));
   const labels = plain.labels.filter((l) => !has(l.key.split(' ')[0] ?? '') && !lacks(l));
-  const brake = giveWay({
+  const all = {
     ...plain,
     shapes: [...shapes, ...(extra?.shapes ?? []), ...(bow?.shapes ?? [])],
     labels: [...labels, ...(extra?.labels ?? []), ...(bow?.labels ?? [])],
-  });
+  };
+  const given = giveWay(all);
+  const fans = (d: Pick<Drawing, 'shapes'>): boolean => d.shapes.some((s) => s.group === 'fan');
+  const brake =
+    fans(all) && !fans(given) ? { ...given, labels: withoutFan(session, given) } : given;
   const lens = lensAt(at);
   const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...edgeAt(at, input)];
   return {

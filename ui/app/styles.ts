@@ -100,6 +100,8 @@ export const styles = css`
   .show svg { width: 28px; height: 18px; flex: none; }
   .show .more { font-weight: 680; text-decoration: underline; text-underline-offset: 3px; }
   .moreless { flex: none; background: var(--sheet); min-height: 38px; font-size: 15px; justify-content: space-between; }
+  /* Where there is no keyboard a key is nothing to be told. */
+  @media (hover: none) and (pointer: coarse) { kbd { display: none !important; } }
   .moreless kbd { font: inherit; border: 1px solid currentcolor; padding: 0 7px; min-width: 1.6em; text-align: center; }
   .few .c .v { font-size: 46px; font-weight: 740; }
   .few .c:first-child { grid-column: 1 / 3; }

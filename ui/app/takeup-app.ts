@@ -25,6 +25,7 @@ import { Announcer } from './announcer.ts';
 import type { BenchSheet } from './bench-sheet.ts';
 import { brakeOfKey, brakeOptions } from './brake-options.ts';
 import { caseBar } from './case-bar.ts';
+import { followDevice } from './device-theme.ts';
 import { edgeBox, edgeCard, edgeStyles } from './edge-card.ts';
 import { guestBar, guestStyles } from './guest-bar.ts';
 import type { KeysSheet } from './keys-sheet.ts';
@@ -99,6 +100,7 @@ export class TakeupApp extends LitElement {
       told.addEventListener('change', () => {
         this.#readAt = 0;
       });
+    followDevice(this.session, opened.linked !== null, storeOf());
     this.home = new Home(this.session, opened, () => this.#scrolls());
     this.#scrolled = opened.scroll;
     this.#instant = this.#seen();
@@ -345,6 +347,12 @@ export class TakeupApp extends LitElement {
     }
     if (e.altKey) return;
     const { session } = this;
+    // What lies over the page goes first.
+    if (e.key === 'Escape' && session.wall && this.#keys) {
+      this.#turnKeys();
+      e.preventDefault();
+      return;
+    }
     const called = stations.find((s) => s.key === e.key);
     if (this.#station().key?.(this.session, e, target)) {
       e.preventDefault();

@@ -1,6 +1,6 @@
 import { css, html, LitElement } from 'lit';
 import { codeOf } from '../away/share/code.ts';
-import { addressOf } from '../away/share/moment.ts';
+import { addressOf, forCode } from '../away/share/moment.ts';
 import { codePicture, onlyHere } from '../away/share/share-way.ts';
 import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
@@ -40,10 +40,7 @@ export class WallCode extends LitElement {
   /** What the phones open is the desk, not a wall of their own. */
   async open(session: Session): Promise<void> {
     const { moment } = session;
-    this.address = await addressOf({
-      ...moment,
-      view: { ...moment.view, wall: false },
-    });
+    this.address = await addressOf(forCode({ ...moment, view: { ...moment.view, wall: false } }));
     await this.updateComplete;
     openModal(this.renderRoot.querySelector('dialog'));
   }

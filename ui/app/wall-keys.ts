@@ -4,14 +4,14 @@ import type { WallAction } from '../stations/station.ts';
 
 /** Keys of the wall, for a keyboard and for a presenter's remote, which has four. Those of one letter can be switched off. */
 
-/** Layers by a letter each, with the names that stand on the wall. */
+/** Layers by a letter each, none that means something else at the desk, with the names that stand on the wall. */
 export const wallLayers: readonly (readonly [key: string, layer: LayerName, name: string])[] = [
-  ['G', 'fan', 'Gap fan'],
+  ['U', 'fan', 'Gap fan'],
   ['P', 'comb', 'Comb'],
-  ['V', 'forces', 'Forces'],
+  ['J', 'forces', 'Forces'],
   ['N', 'names', 'Names'],
-  ['X', 'ghost', 'Ghost'],
-  ['O', 'loupe', 'Loupe'],
+  ['Y', 'ghost', 'Ghost'],
+  ['Z', 'loupe', 'Loupe'],
 ];
 
 /** What each key does, as it stands in the list of keys. */
@@ -19,7 +19,9 @@ export const keysOfWall: readonly (readonly [keys: string, does: string])[] = [
   ['Space, →', 'the filled button'],
   ['Page Down', 'the same, by a remote'],
   ['B, ←, Page Up', 'the other button'],
-  ['G P V N X O', 'layers and loupe'],
+  ['U P J N Y Z', 'layers and loupe'],
+  ['G', 'keep this moment as a ghost'],
+  ['X', 'compare, with a choice of what'],
   ['C', 'the last click, slowly'],
   ['[ and ]', 'slower, faster'],
   ['R', 'look back, and now'],

@@ -93,7 +93,7 @@ export function wallSide(
         ? html`<takeup-press wall .session=${session}></takeup-press>${big(find('tooth'))}`
         : html`<div class="figures">${keys.map((key) => big(find(key)))}</div>`;
   const letters = session.moment.parts.lessons.keys;
-  return html`<section class="words" aria-label="For the class">
+  return html`<section class="words ${!session.asked && names.length > 0 ? 'listed' : ''}" aria-label="For the class">
       <h1>${stationNames[station.id]}</h1>
       ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
       <div class="says">${session.back.look ? html`<p>${agoText(session.back.look)}, time at ${paceName(session.pace)}.</p>` : (station.wall?.says?.(page) ?? nothing)}</div>
@@ -147,13 +147,19 @@ export const wallStyles = css`
   .wall .besides { margin: 0; font-size: calc(34 * var(--u)); color: var(--ink2); }
   .wall .keycard { position: absolute; inset: calc(14 * var(--u)) calc(20 * var(--u)) calc(14 * var(--u)) 0; background: var(--sheet); border: calc(4 * var(--u)) solid var(--ink); padding: calc(14 * var(--u)) calc(20 * var(--u)); display: flex; flex-direction: column; justify-content: space-between; font-size: calc(34 * var(--u)); line-height: 1.1; z-index: 3; }
   .wall .keycard dl { margin: 0; }
-  .wall .keycard dl div { display: grid; grid-template-columns: 6.2em 1fr; gap: calc(12 * var(--u)); border-bottom: 1px solid var(--rule); padding: calc(5 * var(--u)) 0; }
+  .wall .keycard dl div { display: grid; grid-template-columns: 6.2em 1fr; gap: calc(12 * var(--u)); border-bottom: 1px solid var(--rule); padding: calc(3 * var(--u)) 0; }
   .wall .keycard dt { font-weight: 740; }
   .wall .keycard dd { margin: 0; }
   .wall .keycard label { display: flex; align-items: center; gap: calc(12 * var(--u)); }
   .wall .keycard input { width: calc(34 * var(--u)); height: calc(34 * var(--u)); margin: 0; accent-color: var(--ink); }
   .wall .keycard .foot { display: grid; gap: calc(10 * var(--u)); padding: 0; font-size: calc(34 * var(--u)); color: var(--ink); }
   .wall .keycard button { border: calc(4 * var(--u)) solid var(--ink); min-height: calc(64 * var(--u)); padding: 0 calc(18 * var(--u)); display: flex; align-items: center; justify-content: space-between; font-weight: 700; }
+  /* Thirty names and what is pressed have the height between them: the sentence gives way. */
+  .wall .listed { gap: calc(10 * var(--u)); }
+  .wall .listed .says { display: none; }
+  .wall .listed .act { min-height: calc(70 * var(--u)); font-size: calc(36 * var(--u)); }
+  .wall .listed .layers { grid-template-columns: 1fr 1fr 1fr; }
+  .wall .listed .nameslist li { padding: 1px 0; }
   @media ${NARROW} {
     .wall { display: flex; flex-direction: column; overflow: auto; --u: 0.55px; }
     .wall .stage { height: 420px; }

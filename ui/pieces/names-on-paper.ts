@@ -3,12 +3,13 @@ import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { roleOf } from '../../sim/index.ts';
 import type { Session } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
+import { mirrorDrawing } from '../stage/mirror.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import { circlePath } from '../stage/path.ts';
 import { drawBrake } from '../stage/scene.ts';
-import type { Shape } from '../stage/shapes.ts';
+import type { Drawing, Shape } from '../stage/shapes.ts';
 import { shapesText } from '../stage/svg.ts';
-import { fitView, toMm, toPx } from '../stage/view.ts';
+import { fitView, toPx } from '../stage/view.ts';
 import { printTheme } from '../theme.ts';
 import { sheetPage } from './paper-sheet.ts';
 
@@ -27,32 +28,42 @@ const WIDE = 720;
 const HIGH = 470;
 const RING = 13;
 
-function picture(session: Session): { svg: TemplateResult; names: readonly NumberedName[] } {
+/** The brake as the sheet shows it: its wheel's side, numbered, turning forward. */
+export function namesDrawing(
+  session: Session,
+): Drawing & { readonly names: readonly NumberedName[] } {
   const { brake } = session;
   const fitted = fitView(brake, { width: WIDE, height: HIGH, band: 6, narrow: true, k: 0.8 });
   // Rows of numbers have the whole height: nothing else stands on paper.
   const view = { ...fitted, upper: true };
-  const drawn = drawBrake({
-    ...{ brake, state: session.state, instant: session.rest, rest: session.rest },
+  // Roles and the way of turning are asked for: the arrow tells that it turns forward.
+  const instant = { ...session.rest, turning: 1 } as const;
+  const left = drawBrake({
+    ...{ brake, state: session.state, instant, rest: session.rest },
     ...{ layers: { names: true }, view, theme: printTheme, roles: 'none', only: ASKED },
   });
+  return session.wheel === 'right' ? mirrorDrawing(left) : left;
+}
+
+function picture(session: Session): { svg: TemplateResult; names: readonly NumberedName[] } {
+  const drawn = namesDrawing(session);
   const numbers = drawn.labels.filter((l) => l.style === 'number');
   const rings = numbers.map(
     (l): Shape => ({
       key: `ring ${l.key}`,
-      path: circlePath(toMm(view, toPx(view, l.at)), RING / view.scale),
+      path: circlePath(l.at, RING / drawn.view.scale),
       style: { fill: 'sheet', stroke: 'ink', width: 2 },
       group: 'names',
     }),
   );
-  const shapes = [...drawn.shapes.filter((s) => s.group !== 'turn arrow'), ...rings];
+  const shapes = [...drawn.shapes, ...rings];
   const texts = numbers.map((l) => {
-    const [x, y] = toPx(view, l.at);
+    const [x, y] = toPx(drawn.view, l.at);
     return `<text x="${x.toFixed(1)}" y="${(y + 5).toFixed(1)}" text-anchor="middle" font-size="14" font-weight="700">${l.text}</text>`;
   });
   return {
     svg: html`<svg viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="The brake with numbered parts">${unsafeSVG(
-      shapesText({ shapes, labels: [], view }, printTheme, 'names') + texts.join(''),
+      shapesText({ shapes, labels: [], view: drawn.view }, printTheme, 'names') + texts.join(''),
     )}</svg>`,
     names: drawn.names,
   };

@@ -115,7 +115,10 @@ export const makeMine = intention(
   'made mine',
 );
 
-/** Opens a station: the pedal comes up; a guest that does not stand there leaves. */
+/**
+ * Opens a station: the pedal comes up; a guest that does not stand there leaves. Ask leaves the pedal as it is:
+ * a reading's working, which it leads to, is of the brake as it is pressed.
+ */
 export function opened(m: Moment, station: StationId): Moment {
   if (station === m.station) return m;
   const left = registry[m.station].left?.(m) ?? m;
@@ -127,7 +130,8 @@ export function opened(m: Moment, station: StationId): Moment {
       ? { ...here.parts, questions: { ...here.parts.questions, asked: null } }
       : here.parts;
   // Hands go no farther than the station that they were put into, and the drum goes on again.
-  return { ...here, parts, station, pedal: 0, follows: false, hands: NO_HANDS };
+  const pedal = station === 'ask' ? here.pedal : 0;
+  return { ...here, parts, station, pedal, follows: false, hands: NO_HANDS };
 }
 
 export const show = intention(

@@ -22,6 +22,7 @@ const policyOf = (script, rules) =>
     `script-src ${hashOf(script)}`,
     `style-src ${hashOf(rules)}`,
     'img-src data: blob:',
+    'media-src blob:',
     'font-src data:',
     'worker-src blob:',
     "base-uri 'none'",

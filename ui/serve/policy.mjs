@@ -1,12 +1,14 @@
 // @ts-check
 // What a browser is told to refuse, in one place: for our own server, for the page's own words, and for other hosts.
 
-/** What the page may load and do: its own files, pictures that it makes itself, and nothing else. */
+/** What the page may load and do: its own files, pictures and films that it makes itself, and nothing else. */
 const rules = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
+  // A film that was just made, shown before it is saved.
+  'media-src blob:',
   "font-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",

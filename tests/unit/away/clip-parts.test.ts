@@ -40,7 +40,7 @@ it('captions are WebVTT: times, one block each, nothing that its readers would t
   expect(vttTime(3723.4567)).toBe('01:02:03.457');
   const vtt = vttOf([{ from: 0, to: 2, text: 'Gap <2 mm & more\n\nhere' }], [click(1)], 2);
   expect(vtt).toBe(
-    'WEBVTT\n\n00:00:00.000 --> 00:00:02.000\nGap &lt;2 mm &amp; more here\n\n00:00:01.000 --> 00:00:01.800\n[click]\n\n',
+    'WEBVTT\n\n00:00:00.000 --> 00:00:02.000\nGap &lt;2 mm &amp; more here\n\n00:00:01.000 --> 00:00:02.000\n[click]\n\n',
   );
   expect(
     transcriptOf(['A press', 'Quay van'], [{ from: 0, to: 2, text: 'Out' }], [click(1)], 2),

@@ -23,8 +23,10 @@ const origin = {
 };
 
 /** Reads comma-separated values by the grammar of RFC 4180, section 2; lines of comments are left out. */
-function readCsv(text: string): string[][] {
-  const body = text.replace(/^\ufeff/, '').replace(/^(?:#[^\r\n]*\r\n)*/, '');
+const readCsv = (text: string): string[][] =>
+  readRecords(text.replace(/^\ufeff/, '').replace(/^(?:"?#[^\r\n]*\r\n)*/, ''));
+
+function readRecords(body: string): string[][] {
   const rows: string[][] = [];
   let row: string[] = [];
   for (let at = 0; at < body.length; ) {
@@ -89,7 +91,15 @@ describe('CSV', () => {
     for (const cell of rows.flat())
       if (/^[=+\-@\t\r]/.test(cell)) expect(Number.isFinite(Number(cell)), cell).toBe(true);
     expect(rows[3]?.[1]).toBe('-4');
-    expect(csvOf(table, origin).split('\r\n')[0]).toBe('\ufeff# \'=a brake, of "mine"');
+    expect(csvOf(table, origin).split('\r\n')[0]).toBe('\ufeff"# \'=a brake, of ""mine"""');
+  });
+
+  it('keeps each of its comments in one cell of a spreadsheet', () => {
+    const text = csvOf(table, origin).replace(/^\ufeff/, '');
+    // By RFC 4180 alone, which has no comments.
+    const lines = readRecords(text).slice(0, 2);
+    expect(lines.map((cells) => cells.length)).toEqual([1, 1]);
+    expect(lines[1]?.[0]).toContain('Takeup origin: {"version":"0.1.0","scene":"quay-van"');
   });
 });
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, it, vi } from 'vitest';
 import { balance } from '../../../sim/index.ts';
-import type { Label } from '../../../ui/stage/shapes.ts';
-import { boxOf } from './collide.ts';
+import type { Drawing, Label } from '../../../ui/stage/shapes.ts';
+import { boxOf, onScreen } from './collide.ts';
 
 /**
  * Combs grow with the pressure until they fill the sheet. What stands beside them gives way, but says
@@ -104,5 +104,35 @@ it.each(scenes)(
       }
     }
     expect(found).toEqual([]);
+  },
+);
+
+it.each(scenes)(
+  '%s: on the wall the pedal’s hardest press has all of its comb on the sheet',
+  async (name) => {
+    const made = await load();
+    const file = new URL(`../../../scenes/${name}.json`, import.meta.url);
+    const session = made.Session.of(JSON.parse(readFileSync(file, 'utf8')), true);
+    Object.defineProperty(session, 'wall', { value: true });
+    const zoom = { factor: 1, dx: 0, dy: 0 };
+    for (const turning of [1, -1] as const) {
+      const instant = balance(session.rig, session.state, { pressure: 8, turning });
+      for (const [width, height] of [
+        [960, 1080],
+        [683, 768],
+      ] as const) {
+        const at = { session, station: made.apply, width, height, foot: 0, size: 'wide' as const };
+        const [drawing] = made.drawStage({ ...at, zoom, instant }).drawings;
+        const combs = drawing?.shapes.filter((s) => s.group === 'comb') ?? [];
+        expect(combs.length).toBeGreaterThan(0);
+        for (const shape of combs) {
+          const xs = onScreen(shape, drawing as Drawing).flatMap(({ points }) =>
+            points.filter((_, i) => i % 2 === 0),
+          );
+          expect(Math.min(...xs), shape.key).toBeGreaterThanOrEqual(0);
+          expect(Math.max(...xs), shape.key).toBeLessThanOrEqual(width);
+        }
+      }
+    }
   },
 );

@@ -62,6 +62,8 @@ export class ClipWay extends LitElement implements WayElement {
   declare clip: Clip | null;
   declare said: string;
   #quit: AbortController | null = null;
+  /** Addresses of what was made, for its preview; given back when another is made. */
+  #seen: { readonly film: string; readonly captions: string } | null = null;
 
   constructor() {
     super();
@@ -87,6 +89,7 @@ export class ClipWay extends LitElement implements WayElement {
       .whats label:focus-within { outline: 4px solid var(--trail); outline-offset: 2px; }
       .whats input { width: 21px; height: 21px; margin: 1px 0 0; accent-color: var(--ink); flex: none; }
       .sizes { display: grid; grid-template-columns: 1fr 1fr; gap: 0 18px; }
+      .seen { display: block; width: 100%; max-width: 720px; max-height: 46vh; border: 2px solid var(--ink); background: var(--sheet); object-fit: contain; }
       progress { width: 100%; height: 18px; accent-color: var(--ink); }
     `,
   ];
@@ -103,12 +106,23 @@ export class ClipWay extends LitElement implements WayElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#quit?.abort();
+    this.#keep(null);
+  }
+
+  /** What was made, to be looked at before it is saved. */
+  #keep(clip: Clip | null): void {
+    if (this.#seen) for (const url of Object.values(this.#seen)) URL.revokeObjectURL(url);
+    this.#seen = clip && {
+      film: URL.createObjectURL(new Blob([clip.made.bytes], { type: clip.made.type })),
+      captions: URL.createObjectURL(new Blob([clip.captions], { type: 'text/vtt' })),
+    };
+    this.clip = clip;
   }
 
   #choose(change: Partial<Pick<this, 'what' | 'file' | 'height' | 'rate' | 'inPicture'>>): void {
     Object.assign(this, change);
     if (!isFilm(this.file) && LONG.includes(this.what)) this.file = this.can?.mp4 ? 'mp4' : 'webm';
-    this.clip = null;
+    this.#keep(null);
     this.said = '';
   }
 
@@ -118,7 +132,7 @@ export class ClipWay extends LitElement implements WayElement {
     const quit = new AbortController();
     this.#quit = quit;
     this.share = 0;
-    this.clip = null;
+    this.#keep(null);
     this.said = '';
     const strip = file === 'strip';
     const sheet = strip ? SMALL_SHEET : SHEET;
@@ -126,7 +140,7 @@ export class ClipWay extends LitElement implements WayElement {
     const height = strip ? 1.5 * sheet.height : file === 'loop' ? sheet.height : this.height;
     const address = await addressOf(session.moment);
     try {
-      this.clip = await makeClip(
+      const clip = await makeClip(
         {
           kind: what,
           moment: session.moment,
@@ -146,6 +160,9 @@ export class ClipWay extends LitElement implements WayElement {
         },
         quit.signal,
       );
+      // The dialog may have been closed in the last moment.
+      if (!this.isConnected) return;
+      this.#keep(clip);
       this.said = 'It is made.';
     } catch (error: unknown) {
       const why = error instanceof Error ? error.message : String(error);
@@ -215,6 +232,15 @@ export class ClipWay extends LitElement implements WayElement {
       ${file === 'strip' ? nothing : html`<label class="tick"><input type="checkbox" .checked=${this.inPicture} @change=${(e: Event) => this.#choose({ inPicture: (e.target as HTMLInputElement).checked })} />What is said stands in the picture too</label>`}`;
   }
 
+  /** The film with its captions, or the picture, as it will be saved. */
+  #preview({ title }: Clip): TemplateResult | typeof nothing {
+    const seen = this.#seen;
+    if (!seen) return nothing;
+    return isFilm(this.file)
+      ? html`<video class="seen" controls playsinline src=${seen.film} aria-label="Preview: ${title}"><track kind="captions" srclang="en" label="Captions" default src=${seen.captions} /></video>`
+      : html`<img class="seen" src=${seen.film} alt="Preview: ${title}" />`;
+  }
+
   #saves({ captions, lasts, made, pictures, rate, svg, title, transcript }: Clip): TemplateResult {
     const name = plainName(title);
     const film = isFilm(this.file);
@@ -242,7 +268,7 @@ export class ClipWay extends LitElement implements WayElement {
       <div class="part"><h3>How</h3>${this.#how()}</div>
       <div class="part">${making ? html`<progress max="1" .value=${share} aria-label="How much of it is made"></progress>` : nothing}
       <div class="acts"><button class=${making ? '' : 'main'} ?disabled=${cannot} @click=${() => (making ? this.#quit?.abort() : this.#make())}>${making ? 'Stop' : 'Make it'}</button>${making ? html`<p class="dim">The page goes on meanwhile; closing this stops it.</p>` : nothing}</div>
-      <p class="said" role="status">${this.said}</p>${this.clip ? this.#saves(this.clip) : nothing}
+      <p class="said" role="status">${this.said}</p>${this.clip ? html`${this.#preview(this.clip)}${this.#saves(this.clip)}` : nothing}
       <p class="dim">Every picture tells the pace of time and how much larger gaps are drawn. ${isFilm(this.file) ? 'Captions are in the film’s file too.' : ''}</p></div>`;
   }
 }

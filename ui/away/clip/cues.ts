@@ -3,8 +3,14 @@ import type { Cue, Sound } from './picture.ts';
 
 /** What is said in a film, as captions (WebVTT) and as a plain transcript; its clicks are told too. */
 
-/** A click's caption stands so long, s. */
-const CLICK = 0.8;
+/**
+ * A caption stands at least so long, s, and so many letters of it are read a second: common practice of
+ * subtitles is 15 to 20 letters a second and nothing under a second or two.
+ */
+export const LEAST = 1.5;
+const LETTERS = 17;
+/** How long a caption has to stand to be read, s. */
+export const readable = (text: string): number => Math.max(LEAST, text.length / LETTERS);
 
 const two = (n: number): string => String(n).padStart(2, '0');
 
@@ -28,9 +34,10 @@ const safe = (text: string): string =>
 const all = (cues: readonly Cue[], sounds: readonly Sound[], seconds: number): readonly Cue[] =>
   [
     ...cues,
-    ...played(sounds).map(({ at }) => ({
+    // One that comes while another's stands says the same: it goes on from there.
+    ...played(sounds).map(({ at }, i, heard) => ({
       from: at,
-      to: Math.min(seconds, at + CLICK),
+      to: Math.min(seconds, at + LEAST, heard[i + 1]?.at ?? seconds),
       text: '[click]',
     })),
   ].sort((a, b) => a.from - b.from);

@@ -45,6 +45,8 @@ export class Film {
   readonly rate: number;
   readonly cues: Cue[] = [];
   readonly sounds: Sound[] = [];
+  /** So many times slower than the session's own pace, so that what is said can be read. */
+  slow = 1;
   /** How time runs, where it is not the session's pace. */
   speed: string | null = null;
   /** Figures told in the foot, where they are not the station's. */
@@ -89,7 +91,7 @@ export class Film {
   }
 
   #hear({ ago, energy, timbre }: Heard): void {
-    if (timbre) this.sounds.push({ at: Math.max(0, this.now - ago), timbre, energy });
+    if (timbre) this.sounds.push({ at: Math.max(0, this.now - ago * this.slow), timbre, energy });
   }
 
   /** Says something from the next picture on; empty: nothing more. */
@@ -103,7 +105,7 @@ export class Film {
 
   /** The session goes on by a picture. */
   advance(): void {
-    this.session.frame(1 / this.rate);
+    this.session.frame(1 / (this.rate * this.slow));
     this.ask?.(((this.#taken + 1) * 1000) / this.rate);
   }
 
@@ -156,7 +158,7 @@ export class Film {
 
   #speed(): string {
     const { layers, magnification, paceNow } = this.session;
-    const time = this.speed ?? `Time ${paceName(paceNow)}`;
+    const time = this.speed ?? `Time ${paceName(paceNow * this.slow)}`;
     const gaps = layers.fan && magnification > 1 ? ` · gaps ×${magnification}` : '';
     return `${time}${gaps}`;
   }

@@ -1,47 +1,81 @@
 import { BAR, KM, type LifeRow } from '../../../sim/index.ts';
 import { wordsOf } from '../../adjusters.ts';
+import type { Phase } from '../../click-show.ts';
 import { down, number } from '../../format.ts';
 import { pressSays } from '../../pieces/press-panel.ts';
 import { clicked } from '../../record/bench.ts';
+import type { Climb } from '../../shown-press.ts';
 import { DrumDesk } from '../../stations/drum-off/desk.ts';
 import { attempt } from '../../stations/drum-off/part.ts';
 import { deskOf } from '../../stations/station.ts';
+import { readable } from './cues.ts';
 import type { Film, Script } from './film.ts';
 
 /** What the films of the bench show: a press, ten clicks, a life, a pull. */
 
 /** Before something begins, and after it has ended, s. */
 export const LEAD = 0.6;
-const TAIL = 1.5;
+const TAIL = 0.4;
 /** A press of a brake whose steps are too small to be shown: held so long, s, at so many bar. */
-const PRESS = { held: 1.2, bar: 40, up: 0.8 };
+const PRESS = { held: 1.2, bar: 40, up: 1.5 };
 /** The way from one click to the next is shown in this, s. */
-const WAY = 0.7;
+const WAY = 0.9;
 /** A life is shown in this, s. */
 export const LIFE = 12;
 
+/** What a stage of a press is called where there is time for few words. */
+function saysShort(film: Film, climb: Climb, phase: Phase): string {
+  const short: Partial<Record<Phase, string>> = {
+    rest: 'The pedal goes down',
+    out: 'The shoes go out',
+    climb: 'The lever climbs its tooth',
+    drop: 'Over the crest: it drops',
+    ...(climb.clicks ? { release: 'Let go: the strut is longer' } : {}),
+  };
+  return short[phase] ?? pressSays(film.session, climb);
+}
+
 /** A press that is shown as the page shows one, at the paces of the page. */
 function* shown(film: Film, lead: number, before = film.session.state): Script {
-  const { session } = film;
-  session.show.begin(before, false);
-  // A stage is told once, as it begins; how far a tooth is climbed is told as it falls back.
-  let told = '';
-  const tell = (): void => {
-    const { climb } = session;
-    const { phase } = climb;
-    if (phase === null || phase === told || phase === 'held') return;
-    told = phase;
-    film.say(pressSays(session, climb));
-  };
-  tell();
+  film.session.show.begin(before, false);
   yield;
   yield* film.hold(lead);
   for (;;) {
     film.advance();
-    if (!session.showing) return;
+    if (!film.session.showing) return;
+    yield;
+  }
+}
+
+/** The same with each stage told, and so much slower, by whole numbers, that what is said can be read. */
+function* told(film: Film): Script {
+  const { session } = film;
+  session.show.begin(session.state, false);
+  // A stage is told once, as it begins; how far a tooth is climbed is told as it falls back.
+  let last = '';
+  const tell = (): void => {
+    const { climb } = session;
+    const { pace, phase } = climb;
+    if (phase === null || phase === last || phase === 'held') return;
+    last = phase;
+    const text = saysShort(film, climb, phase);
+    film.say(text);
+    // What it begins with is read before the pedal moves.
+    if (phase === 'rest') return;
+    const times = Math.ceil(readable(text) / Math.max(1e-3, session.show.stageLasts));
+    // The pedal's way up is shown twice as fast as it is: two times slower is its own pace.
+    film.slow = pace < 1 ? 2 * Math.ceil(times / 2) : times;
+  };
+  tell();
+  yield;
+  yield* film.hold(readable(''));
+  for (;;) {
+    film.advance();
+    if (!session.showing) break;
     tell();
     yield;
   }
+  film.slow = 1;
 }
 
 /** One press of the brake as it stands. */
@@ -49,7 +83,7 @@ export function* press(film: Film): Script {
   const { session } = film;
   film.figures = () => pressFigures(film);
   if (wordsOf(session.brake).timbre) {
-    yield* shown(film, LEAD);
+    yield* told(film);
     yield* film.hold(TAIL);
     return;
   }
@@ -79,7 +113,7 @@ export function* clicks(film: Film, rows: readonly LifeRow[], most: number): Scr
   for (const [n, end] of ends.entries()) {
     film.speed = null;
     const last = rows[end] as LifeRow;
-    film.say(`Driven on: the linings wear, the gap grows. Click ${n + 1} of ${ends.length} comes`);
+    film.say(`Click ${n + 1} of ${ends.length}: worn on, then pressed`);
     const pictures = Math.round(WAY * film.rate);
     for (let k = 1; k <= pictures; k++) {
       const at = from + Math.floor(((end - 1 - from) * k) / pictures);
@@ -151,20 +185,24 @@ export function* life(film: Film, rows: readonly LifeRow[]): Script {
     yield;
   }
   if (at < rows.length - 1) session.amend(clicked, last.state);
-  film.say('At its limit: new linings are due');
+  const end = 'At its limit: new linings are due';
+  film.say(end);
   yield* film.go(2 / film.rate);
-  yield* film.hold(TAIL);
+  yield* film.hold(readable(end));
 }
 
 /** The drum is pulled straight: what holds it, or that it comes. */
 export function* pull(film: Film): Script {
   const { session } = film;
   const desk = deskOf(DrumDesk, session);
-  film.say('The drum is pulled straight');
+  const pulled = 'The drum is pulled straight';
+  const from = film.now;
+  film.say(pulled);
   yield* film.go(LEAD);
   session.do(attempt, 'pull');
   while (desk.pulling) yield* film.go(1 / film.rate);
+  yield* film.go(Math.max(0, from + readable(pulled) - film.now));
   film.say(desk.found);
   yield* film.go(1.2);
-  yield* film.hold(2.2);
+  yield* film.hold(Math.max(0, readable(desk.found) - 1.2));
 }

@@ -37,15 +37,16 @@ const quoted = (text: string): string =>
 
 /**
  * Comma-separated values (RFC 4180), with units in the header. Where it comes from stands before it in lines that
- * begin with #, as the tabular data model of the W3C (2015) has comments. The mark at the very beginning says
+ * begin with #, as the tabular data model of the W3C (2015) has comments; each is one cell, so that a spreadsheet
+ * that knows no comments leaves it whole. The mark at the very beginning says
  * UTF-8 to spreadsheets that would take it for something older.
  */
 export function csvOf(table: Table, origin: Origin): string {
   const line = (cells: readonly string[]): string => `${cells.map(quoted).join(',')}\r\n`;
   return [
     '\ufeff',
-    `# ${harmless(table.title).replace(/[\r\n]+/g, ' ')}\r\n`,
-    `# ${originText(origin)}\r\n`,
+    line([`# ${harmless(table.title).replace(/[\r\n]+/g, ' ')}`]),
+    line([`# ${originText(origin)}`]),
     line(table.columns.map(headOf)),
     ...table.rows.map((row) => line(row.map(written))),
   ].join('');

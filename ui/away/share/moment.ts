@@ -4,6 +4,7 @@ import { fromText, toText } from '../../record/json.ts';
 import { linkOf, MOST_LINK, sendable } from '../../record/link.ts';
 import type { Moment } from '../../record/moment.ts';
 import type { Session } from '../../session.ts';
+import { NOT_KEPT } from '../../stations/compare/part.ts';
 import { pageAddress } from '../origin.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
 
@@ -23,6 +24,12 @@ export async function addressOf(moment: Moment): Promise<string | null> {
   const link = await linkOf(moment);
   return link.length > MOST_LINK ? null : pageAddress() + link;
 }
+
+/** A moment for a code, which a camera must read at once: what is kept beside it to compare stays out. */
+export const forCode = (m: Moment): Moment =>
+  m.station === 'compare' || m.parts.compare.kept === null
+    ? m
+    : { ...m, parts: { ...m.parts, compare: NOT_KEPT } };
 
 /** @returns what to say */
 export async function copyLink(session: Session): Promise<string> {

@@ -4,7 +4,15 @@ import { pickInstead } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
 import { wayStyles } from '../way-styles.ts';
 import { type Code, codeOf } from './code.ts';
-import { addressOf, JSON_FILE, momentBlob, momentName, openMoment, saveMoment } from './moment.ts';
+import {
+  addressOf,
+  forCode,
+  JSON_FILE,
+  momentBlob,
+  momentName,
+  openMoment,
+  saveMoment,
+} from './moment.ts';
 
 /** An address that only this computer knows: no phone can follow it. */
 export const onlyHere = ({
@@ -22,17 +30,21 @@ export class ShareWay extends LitElement implements WayElement {
   static override properties = {
     stand: { attribute: false },
     address: { state: true },
+    coded: { state: true },
     said: { state: true },
   };
   declare stand: Stand;
   /** Undefined until it is made; null where it is too much for a link. */
   declare address: string | null | undefined;
+  /** The address in the code: without a kept moment, which would double its modules. */
+  declare coded: string | null;
   declare said: string;
 
   constructor() {
     super();
     this.said = '';
     this.address = undefined;
+    this.coded = null;
   }
 
   static override styles = [
@@ -45,7 +57,8 @@ export class ShareWay extends LitElement implements WayElement {
   ];
 
   override async firstUpdated(): Promise<void> {
-    this.address = await addressOf(this.stand.session.moment);
+    const { moment } = this.stand.session;
+    [this.address, this.coded] = await Promise.all([addressOf(moment), addressOf(forCode(moment))]);
   }
 
   async #copy(): Promise<void> {
@@ -106,7 +119,8 @@ export class ShareWay extends LitElement implements WayElement {
   }
 
   #link(address: string): TemplateResult {
-    const code = codeOf(address);
+    const code = codeOf(this.coded ?? address);
+    const less = this.coded !== null && this.coded !== address;
     const shares = this.#shares;
     return html`<div class="link"><div>
         <p>It opens this bench just as it stands: brake, wear, tooth, pressure, layers. Nothing is sent anywhere: the link itself holds it all.</p>
@@ -116,7 +130,7 @@ export class ShareWay extends LitElement implements WayElement {
         <p class="said" role="status">${this.#aboutFile ? '' : this.said}</p>
         ${onlyHere(location) ? html`<p class="dim"><b>This page runs on this computer alone</b> (${location.protocol === 'file:' ? 'a file' : location.hostname}). The link and the code open here, not on a phone. For another device save the file and open it there.</p>` : nothing}
       </div>
-      ${code ? codePicture(code) : html`<p class="dim">Too long for a code that a phone reads at once (${address.length} letters, at most 1 273). Copy the link, or send the file.</p>`}
+      ${code ? html`<div>${codePicture(code)}${less ? html`<p class="dim" data-less>The kept moment is not in the code, so that it can be read at once. The link has it.</p>` : nothing}</div>` : html`<p class="dim">Too long for a code that a phone reads at once (${address.length} letters, at most 1 273). Copy the link, or send the file.</p>`}
     </div>`;
   }
 

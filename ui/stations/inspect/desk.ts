@@ -18,6 +18,7 @@ import {
 } from '../../../sim/workshop/index.ts';
 import { down } from '../../format.ts';
 import { ownOf } from '../../record/derive.ts';
+import { show } from '../../record/guest.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
 import { type AskLine, type AxleKey, type HeadKey, type Line, lines } from './lines.ts';
@@ -160,6 +161,11 @@ export class InspectDesk {
   /** Nothing came of a button: that is told, and is no step of its own. */
   #tell(said: string, findings: readonly string[]): void {
     this.session.amend(tell, said, findings);
+  }
+
+  /** Goes to where a brake with the sheet's own drum is made. */
+  toOwn(): void {
+    this.session.do(show, 'own');
   }
 
   /** Makes the stage show the brake of the chosen wheel. */

@@ -154,11 +154,15 @@ function field(desk: PartDesk, wheel: Wheel, key: PartKey): TemplateResult {
   return html`<div><input type="text" maxlength=${LONGEST} autocomplete="off" spellcheck="false" aria-label=${label} aria-invalid=${r !== undefined && !r.ok} data-part=${`${wheel}-${key}`} .value=${text} @input=${(e: Event) => desk.write(wheel, key, (e.target as HTMLInputElement).value)} />${r ? html`<small class=${r.ok ? '' : 'bad'}>${r.ok ? r.echo : `found ${r.found}; allowed ${r.allowed}`}</small>` : nothing}</div>`;
 }
 
+/** Where the drum is another, one's own brake is made: the way there. */
+const toOwn = ({ session }: PartDesk): TemplateResult =>
+  html`<button class="btn" data-to-own @click=${() => deskOf(InspectDesk, session).toOwn()}>Make it in My brake</button>`;
+
 export function partsSection(desk: PartDesk): TemplateResult {
   const { verdicts, unlike } = desk.judged;
   const { brake } = desk.session;
   return html`<section class="parts" aria-label="New parts" data-parts><h2>New parts, before anything goes together</h2>
-    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. Make yours in My brake.` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.`}</p>
+    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. ${toOwn(desk)}` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.`}</p>
     <div class="grid"><span class="corner"></span><span class="head"><b>Left</b></span><span class="head"><b>Right</b></span>${keys.map((key) => html`<span>${newPartNames[key]}${key === 'hand' ? '' : ', mm'}<small>${hows[key]}</small></span>${wheels.map((w) => field(desk, w, key))}`)}</div>
     <ul data-part-verdicts>${unlike.map((u) => html`<li>${marks.bad}<span><b>Unlike sides.</b> ${u}</span></li>`)}${wheels.flatMap((w) => verdicts[w].map((v) => html`<li>${marks[v.level]}<span><b>${w === 'left' ? 'Left' : 'Right'}.</b> ${v.words}${v.rigid === null ? nothing : html`<small data-rigid>rigid: ${v.rigid === v.words ? 'the same' : v.rigid}</small>`}</span></li>`))}</ul></section>`;
 }

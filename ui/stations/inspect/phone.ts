@@ -49,6 +49,7 @@ export const phoneStyles = css`
     .axle input { width: 150px; }
     .axle label, .heads label { font-size: 16px; }
     .axle .wide { font-size: 14.5px; }
+    [data-to-own] { min-height: 56px; }
     .lims { display: grid; gap: 8px; padding: 12px; border-top: 2px solid var(--ink); }
     .lims label { display: grid; grid-template-columns: 1fr 130px; gap: 4px 10px; align-items: center; font-size: 16px; }
     .lims input, .lims select { height: 56px; border: 1px solid var(--ink2); padding: 0 8px; font-size: 18px; font-weight: 650; min-width: 0; }

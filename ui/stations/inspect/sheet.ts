@@ -193,7 +193,7 @@ export class InspectSheet extends LitElement {
     const short = limitSet.id === 'teaching' || limitSet.id === 'maker';
     return html`<div class="tools"><label>Limits of <select data-set aria-label="Limits of" @change=${(e: Event) => desk.chooseLimits((e.target as HTMLSelectElement).value as Paper['limitsFrom'])}>${desk.limitSets.map((s) => html`<option value=${s.id} ?selected=${s.id === paper.limitsFrom}>${s.name}</option>`)}</select></label>
       <label>A plain number is in <select aria-label="A plain number is in" @change=${(e: Event) => desk.choosePlain((e.target as HTMLSelectElement).value === 'in' ? 'in' : 'mm')}><option value="mm" ?selected=${paper.plain === 'mm'}>mm</option><option value="in" ?selected=${paper.plain === 'in'}>inches</option></select></label>
-      <span class="about">${short ? limitSet.about : ''}</span></div>${short ? nothing : html`<div class="said">${limitSet.about}</div>`}${otherDrum ? html`<div class="said" data-other-drum>The drum on the sheet is another than that of ${limitSet.name.replace(/^(This|My)/, (w) => w.toLowerCase())}. None of its limits is used: type your own.</div>` : nothing}`;
+      <span class="about">${short ? limitSet.about : ''}</span></div>${short ? nothing : html`<div class="said">${limitSet.about}</div>`}${otherDrum ? html`<div class="said" data-other-drum>The drum on the sheet is another than that of ${limitSet.name.replace(/^(This|My)/, (w) => w.toLowerCase())}. None of its limits is used: type your own. <button class="btn" data-to-own @click=${() => desk.toOwn()}>Make it in My brake</button></div>` : nothing}`;
   }
 
   #verdictBand(): TemplateResult {

@@ -101,13 +101,14 @@ export class LessonList extends LitElement {
       <button class=${begun && !over ? 'on' : ''} aria-label=${`${begun && !over ? 'Go on with' : lesson.kind === 'talk' ? 'Play' : 'Begin'}: ${lesson.title}`} @click=${() => deskOf(LessonDesk, this.session).open(lesson)}>${begun && !over ? 'Go on' : lesson.kind === 'talk' ? 'Play' : 'Begin'}</button></li>`;
   }
 
+  /** Who writes comes first: what is being written would lie under all lessons otherwise. */
   override render() {
     const own = keptLessons(this.session.moment);
     const talks = shipped.filter((l) => l.kind === 'talk');
     const course = shipped.filter((l) => l.kind === 'lesson');
     const group = (title: string, all: readonly Lesson[]) =>
       all.length > 0 ? html`<h2>${title}</h2><ul>${all.map((l) => this.#one(l))}</ul>` : nothing;
-    return html`<div class="in">${group('Talks', talks)}${group('Lessons', course)}${group('Yours', own)}${this.#files()}<takeup-lesson-editor .session=${this.session} .rev=${this.rev}></takeup-lesson-editor></div>`;
+    return html`<div class="in"><takeup-lesson-editor .session=${this.session} .rev=${this.rev}></takeup-lesson-editor>${group('Talks', talks)}${group('Lessons', course)}${group('Yours', own)}${this.#files()}</div>`;
   }
 }
 customElements.define('takeup-lessons', LessonList);
