@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { stations } from '../../ui/stations/index.ts';
 import { type Budget, CARD_CALLS, KEPT, ofDialogs, ofStations, WHOLE } from './budgets.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { frames, steady } from './soon.ts';
+import { frames, soon, steady } from './soon.ts';
 import { eachDialog } from './tour.ts';
 
 /** More than are kept each way. */
@@ -232,6 +232,13 @@ it('all that comes by itself stays within its bound', async () => {
   within('all of it', { scripts }, { scripts: WHOLE });
 });
 
+/** What is typed into must not take the key. Runs in the page. */
+function leaveField(): void {
+  let active = document.activeElement;
+  while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+  (active as HTMLElement | null)?.blur();
+}
+
 /** Letters in the browser's storage, names and values. */
 const keptIn = (page: Page): Promise<number> =>
   page.evaluate(() =>
@@ -244,8 +251,13 @@ const keptIn = (page: Page): Promise<number> =>
 it('what is kept in the browser stays within its bound, with all stations seen and the longest way back', async () => {
   const { page, errors, close } = await browser.open({ ...WINDOW, alone: true });
   for (const { id, key } of stations) {
-    await page.keyboard.press(key);
-    await expect.poll(() => main(page)).toBe(id);
+    // The field of Ask takes the keyboard a little after it is there: a key that it took is pressed again.
+    await soon(async () => {
+      await page.evaluate(leaveField);
+      if ((await main(page)) !== id) await page.keyboard.press(key);
+      await frames(page, 2);
+      expect(await main(page)).toBe(id);
+    });
   }
   await page.keyboard.press('2');
   await page.getByRole('button', { name: 'to the limit', exact: true }).click();
