@@ -317,7 +317,14 @@ export { holdDownPreload, type Tilt, type TiltCause, tiltOf, UPRIGHT } from './s
 export { aroundTurn, boreDiameter, type TurnPoint, turnReadings } from './study/turn.ts';
 export type { Answer } from './study/vary/answers.ts';
 export type { Base, Press as VaryPress } from './study/vary/base.ts';
-export { type Free, type Miss, missOf, shareTorque, type Wish } from './study/vary/design.ts';
+export {
+  type Free,
+  type Miss,
+  missOf,
+  roomOf,
+  shareTorque,
+  type Wish,
+} from './study/vary/design.ts';
 export {
   type MapAsk,
   type MapSide,

@@ -62,7 +62,7 @@ export class VaryBook {
     this.#busy = true;
     this.#trouble = '';
     this.#run.start(
-      asked.map(({ label: _, ...curve }) => curve),
+      { curves: asked.map(({ label: _, ...curve }) => curve) },
       {
         news: ({ fresh, done }) => {
           const news = new Map(fresh.map(({ curve, points }) => [curve, points]));

@@ -1,15 +1,14 @@
 import { mapping, sampling, sweep, Vary, type VaryPoint } from '../sim/index.ts';
-import type { NewPoints, VaryNews, VaryOrder } from './vary-messages.ts';
+import type { CurveAsk, Job, NewPoints, VaryNews, VaryOrder } from './vary-messages.ts';
+import { SeekJob } from './vary-seek-job.ts';
 
-/** Curves worked out slice by slice: the worker's work without the worker. */
-export class VaryJob {
-  readonly #run: number;
+/** Curves worked out by turns. */
+class CurvesJob implements Job {
   readonly #curves: (Generator<VaryPoint, void> | null)[];
   /** Whose turn it is: coarse points of all curves come before fine ones of any. */
   #next = 0;
 
-  constructor({ run, curves }: VaryOrder) {
-    this.#run = run;
+  constructor(curves: readonly CurveAsk[]) {
     // Curves of one brake that differ in what is set besides are swept on one.
     const made = new Map<object, Vary>();
     this.#curves = curves.map(({ base, ask }) => {
@@ -24,8 +23,7 @@ export class VaryJob {
     return this.#curves.every((c) => c === null);
   }
 
-  /** Works on until its time is over, or all curves are; gives what is new. */
-  slice(over: () => boolean): VaryNews {
+  slice(over: () => boolean): Omit<VaryNews, 'run'> {
     const fresh = new Map<number, VaryPoint[]>();
     do {
       const curve = this.#next;
@@ -36,6 +34,26 @@ export class VaryJob {
       else fresh.set(curve, [...(fresh.get(curve) ?? []), point.value]);
     } while (!this.done && !over());
     const told: NewPoints[] = [...fresh].map(([curve, points]) => ({ curve, points }));
-    return { run: this.#run, fresh: told, done: this.done };
+    return { fresh: told, done: this.done };
+  }
+}
+
+/** An order’s work, slice by slice: the worker’s without the worker. */
+export class VaryJob {
+  readonly #run: number;
+  readonly #job: Job;
+
+  constructor(order: VaryOrder) {
+    this.#run = order.run;
+    this.#job = 'seek' in order ? new SeekJob(order.seek) : new CurvesJob(order.curves);
+  }
+
+  get done(): boolean {
+    return this.#job.done;
+  }
+
+  /** Works on until its time is over, or all is done; gives what is new. */
+  slice(over: () => boolean): VaryNews {
+    return { run: this.#run, ...this.#job.slice(over) };
   }
 }

@@ -1,6 +1,7 @@
 import type { Base, MapAsk, SampleAsk, SweepAsk, VaryPoint } from '../sim/index.ts';
+import type { DesignAsk, SeekFound } from './vary-seek.ts';
 
-/** What the page and its worker say to each other about curves. */
+/** What the page and its worker say to each other about curves, and about a design question turned round. */
 
 /** One curve, a map, or the samples of what is not known exactly: the brake it is of, and what is asked of it. */
 export interface CurveAsk {
@@ -8,17 +9,11 @@ export interface CurveAsk {
   readonly ask: SweepAsk | SampleAsk | MapAsk;
 }
 
-/** The curves of a picture; each is told about by its place in the list. */
-export interface VaryOrder {
-  /** Number of the run; everything told about it carries it. */
-  readonly run: number;
-  readonly curves: readonly CurveAsk[];
-}
+/** The curves of a picture, each told about by its place in the list; or sizes that give what is wished. */
+export type VaryAsked = { readonly curves: readonly CurveAsk[] } | { readonly seek: DesignAsk };
 
-/** The run that is going on is given up; nothing more is told about it. */
-export interface VaryStop {
-  readonly stop: true;
-}
+/** Number of the run beside it; everything told about it carries it. */
+export type VaryOrder = VaryAsked & { readonly run: number };
 
 /** New points of one curve. */
 export interface NewPoints {
@@ -29,6 +24,8 @@ export interface NewPoints {
 export interface VaryNews {
   readonly run: number;
   readonly fresh: readonly NewPoints[];
+  /** Of sizes that are looked for: all that is known by now. */
+  readonly found?: SeekFound;
   readonly done: boolean;
 }
 
@@ -36,4 +33,11 @@ export interface VaryNews {
 export interface VaryFailure {
   readonly run: number;
   readonly failure: string;
+}
+
+/** Work done slice by slice. */
+export interface Job {
+  readonly done: boolean;
+  /** Works on until its time is over, or all is done; gives what is new. */
+  slice(over: () => boolean): Omit<VaryNews, 'run'>;
 }

@@ -1,5 +1,5 @@
 import { VaryJob } from './vary-job.ts';
-import type { CurveAsk, VaryFailure, VaryNews, VaryOrder, VaryStop } from './vary-messages.ts';
+import type { VaryAsked, VaryFailure, VaryNews, VaryOrder } from './vary-messages.ts';
 
 /** Slice on the page itself, ms: where there is no worker the page still answers. */
 const SLICE = 8;
@@ -18,7 +18,10 @@ export interface VaryEar {
   failed(message: string): void;
 }
 
-/** The page's end: one run at a time in a worker, or on the page in slices where a worker cannot be had. */
+/**
+ * The page's end: one run at a time in a worker, or on the page in slices where a worker cannot be had. What is
+ * stopped is over: the worker is ended, whatever it was in the middle of, and the next run gets a new one.
+ */
 export class VaryRun {
   #worker: Worker | null = null;
   #none = typeof Worker === 'undefined';
@@ -30,9 +33,9 @@ export class VaryRun {
   #watch: ReturnType<typeof setInterval> | undefined;
   #quiet = 0;
 
-  start(curves: readonly CurveAsk[], ear: VaryEar): void {
-    this.stop();
-    const order: VaryOrder = { run: ++this.#run, curves };
+  /** Takes the place of a run that is going on. */
+  start(asked: VaryAsked, ear: VaryEar): void {
+    const order: VaryOrder = { run: ++this.#run, ...asked };
     this.#ear = ear;
     this.#order = order;
     this.#told = curves.map(() => 0);
@@ -49,16 +52,11 @@ export class VaryRun {
     this.#here(order);
   }
 
+  /** Nothing more comes, and nothing more is worked out. */
   stop(): void {
     if (!this.#ear) return;
     this.#over();
     this.#order = null;
-    this.#worker?.postMessage({ stop: true } satisfies VaryStop);
-  }
-
-  /** The worker goes when nobody looks at curves any more. */
-  end(): void {
-    this.stop();
     this.#worker?.terminate();
     this.#worker = null;
   }

@@ -42,7 +42,7 @@ const HALVINGS = { alone: 12, among: 8 };
 /** A miss as small as that is none, in shares. */
 const MET = 1e-9;
 
-const isMet = (p: DesignPoint): boolean => p.miss.all <= MET;
+export const isMet = (p: DesignPoint): boolean => p.miss.all <= MET;
 
 /** All places of an even net between the bounds. */
 function netOf(free: readonly Free[]): readonly (readonly number[])[] {
@@ -83,7 +83,7 @@ export function* searchDesign({ base, free, wishes }: DesignAsk): Generator<Desi
   };
   for (const at of netOf(free)) {
     ask(at);
-    if (points.length % 20 === 0) yield found(false);
+    if (points.length % 5 === 0) yield found(false);
   }
   const near = points
     .filter((p) => !isMet(p))
@@ -181,4 +181,30 @@ export function leansOn(free: readonly Free[], { at }: DesignPoint): readonly Le
     if (x - from <= near) return [{ id, end: 'least', value: from }];
     return to - x <= near ? [{ id, end: 'most', value: to }] : [];
   });
+}
+
+/** A net over the first two sizes, or over the only one. */
+export interface Slice {
+  /** What the third size is on it; null: there is none. */
+  readonly third: number | null;
+  readonly xs: readonly number[];
+  /** One place where only one size is free. */
+  readonly ys: readonly number[];
+  /** Row by row: room to the wishes (`roomOf`); NaN where nothing is told. */
+  readonly rooms: readonly number[];
+  /** Row by row the values, by the order of the wishes. */
+  readonly values: readonly (readonly number[])[];
+}
+
+export interface SeekFound {
+  /** Brakes worked out by now. */
+  readonly brakes: number;
+  readonly stage: 'looking' | 'drawing' | 'done';
+  /** How far each size reaches among brakes that do; none do: null. */
+  readonly reach: readonly (readonly [number, number])[] | null;
+  /** The brake with the most room among those that do; without one the brake that misses least. */
+  readonly best: DesignPoint;
+  /** Bounds that the brake leans on, where none does. */
+  readonly leaning: readonly Leaning[];
+  readonly slices: readonly Slice[];
 }

@@ -1,9 +1,12 @@
 import { VaryJob } from './vary-job.ts';
-import type { VaryFailure, VaryNews, VaryOrder, VaryStop } from './vary-messages.ts';
+import type { VaryFailure, VaryNews, VaryOrder } from './vary-messages.ts';
 
-/** Works out curves beside the page, so that the page stays alive: a slice, its news, then messages. */
+/**
+ * Works out curves, and looks for sizes, beside the page, so that the page stays alive: a slice, its news, then
+ * messages. Another order takes the place of the one before; who gives up ends the worker itself.
+ */
 
-/** Time between two news, ms; also how long a run that was given up may still go on. */
+/** Time between two news, ms. */
 const SLICE = 40;
 
 let run = 0;
@@ -22,11 +25,7 @@ function drive(job: VaryJob, now: number): void {
   if (!job.done) setTimeout(() => drive(job, now));
 }
 
-self.onmessage = ({ data }: MessageEvent<VaryOrder | VaryStop>): void => {
-  if ('stop' in data) {
-    run = 0;
-    return;
-  }
+self.onmessage = ({ data }: MessageEvent<VaryOrder>): void => {
   run = data.run;
   try {
     drive(new VaryJob(data), data.run);

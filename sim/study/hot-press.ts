@@ -44,7 +44,7 @@ export interface Hill {
 }
 
 /** The press at the foot: 40 bar, drum forward. */
-const FIRM = { pressure: 40 * BAR, turning: 1 } as const;
+export const FOOT_PRESS = { pressure: 40 * BAR, turning: 1 } as const;
 
 /**
  * Drum and shoes at the foot, °C, and how far the shoes have swollen there, mm. Shoes are as cold as the air at the
@@ -76,7 +76,7 @@ export function hotPress(rig: Rig, state: BrakeState, hill: Hill, air = AIR): Ho
   const foot = { ...state, temperature };
   // What the shoes have swollen is missing from the bore, till both are cold.
   const squeezed = { ...foot, drumRadius: state.drumRadius - swell };
-  const pressed = application(rig, squeezed, FIRM);
+  const pressed = application(rig, squeezed, FOOT_PRESS);
   const hot = { ...pressed.state, drumRadius: state.drumRadius };
   const cold = { ...hot, temperature: air };
 
@@ -87,7 +87,7 @@ export function hotPress(rig: Rig, state: BrakeState, hill: Hill, air = AIR): Ho
     temperature,
     stepped: pressed.clicked,
     held: temperature > adjuster.hotLock,
-    excess: excess(rig, foot, FIRM, swell),
+    excess: excess(rig, foot, FOOT_PRESS, swell),
     gapBefore: dress(rig, state).restGap,
     gapHot: dress(rig, squeezed).restGap,
     gapCold: dress(rig, cold).restGap,

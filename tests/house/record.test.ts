@@ -29,6 +29,8 @@ const PAINTING: readonly string[] = [
   'vary/curve.ts #dragging',
   'vary/map-view.ts #size',
   'vary/map-view.ts #dragging',
+  'vary/region-view.ts #size',
+  'vary/region-view.ts #dragging',
 ];
 
 interface Node {

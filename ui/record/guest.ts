@@ -18,18 +18,25 @@ export interface Guest {
   readonly mine: Mine;
 }
 
+/** A quantity at a value. */
+interface Put {
+  readonly id: string;
+  readonly value: number;
+}
+
 /** What the guest was called for. */
 export type GuestCall =
   | { readonly kind: 'fault'; readonly id: string }
   | { readonly kind: 'question'; readonly id: string }
   | { readonly kind: 'lesson'; readonly id: string }
   | { readonly kind: 'van'; readonly number: number }
-  /** The same brake with one thing of it, or two, at another value. */
+  /** The same brake with one thing of it, or up to three, at another value. */
   | {
       readonly kind: 'varied';
       readonly of: string;
       readonly value: number;
-      readonly and?: { readonly id: string; readonly value: number } | undefined;
+      readonly and?: Put | undefined;
+      readonly third?: Put | undefined;
     }
   /** The same brake in another standing state. */
   | { readonly kind: 'state'; readonly name: string };
@@ -48,6 +55,7 @@ export interface Mine {
 export type Look = Pick<View, 'magnification' | 'revealed' | 'tilt'>;
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(80));
+const put = v.optional(v.strictObject({ id, value: v.pipe(v.number(), v.finite()) }));
 export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind', [
   v.strictObject({ kind: v.literal('fault'), id }),
   v.strictObject({ kind: v.literal('question'), id }),
@@ -56,7 +64,8 @@ export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind',
     kind: v.literal('varied'),
     of: id,
     value: v.pipe(v.number(), v.finite()),
-    and: v.optional(v.strictObject({ id, value: v.pipe(v.number(), v.finite()) })),
+    and: put,
+    third: put,
   }),
   v.strictObject({ kind: v.literal('state'), name: id }),
   v.strictObject({

@@ -16,6 +16,7 @@ import * as questions from '../stations/questions/part.ts';
 import * as see from '../stations/see/part.ts';
 import * as start from '../stations/start/part.ts';
 import * as vary from '../stations/vary/part.ts';
+import * as varyWants from '../stations/vary/wants.ts';
 import * as wear from '../stations/wear-part.ts';
 import * as across from './across.ts';
 import * as bench from './bench.ts';
@@ -55,6 +56,7 @@ const homes: readonly Readonly<Record<string, unknown>>[] = [
   order,
   lessonWants,
   vary,
+  varyWants,
 ];
 
 const isIntention = (x: unknown): x is AnyIntention =>

@@ -31,16 +31,37 @@ export interface Miss {
 
 /** A brake that locks, gives way or cannot be misses a wish by so much: more than any other could. */
 const UNTOLD = 10;
+/** An end nearer to nought than that counts as one: a share of nought would say nothing. */
+const END = 1e-6;
 
 /** What a miss is a share of: the wished end, or one where it is nought. */
 function missed({ least, most }: Wish, value: number): number {
   if (!Number.isFinite(value)) return UNTOLD;
   const by = (end: number, over: number): number =>
-    over > 0 ? Math.min(over / Math.max(Math.abs(end), 1e-6, end === 0 ? 1 : 0), UNTOLD) : 0;
+    over > 0 ? Math.min(over / (Math.abs(end) < END ? 1 : Math.abs(end)), UNTOLD) : 0;
   return Math.max(
     least === null ? 0 : by(least, least - value),
     most === null ? 0 : by(most, value - most),
   );
+}
+
+/**
+ * How much room a brake leaves to the nearest end of what is wished, as a share of that end: nought on the edge of
+ * the region, negative outside of it, NaN where a reading is not told. Its line of nought is the region's edge.
+ *
+ * @param values by the order of the wishes
+ */
+export function roomOf(wishes: readonly Wish[], values: readonly number[]): number {
+  const share = (end: number, room: number): number =>
+    room / (Math.abs(end) < END ? 1 : Math.abs(end));
+  return wishes.reduce((least, { least: low, most: high }, k) => {
+    const value = values[k] as number;
+    const [over, under] = [
+      low === null ? Number.POSITIVE_INFINITY : share(low, value - low),
+      high === null ? Number.POSITIVE_INFINITY : share(high, high - value),
+    ];
+    return Math.min(least, over, under);
+  }, Number.POSITIVE_INFINITY);
 }
 
 /** @param at value of each free size */

@@ -466,6 +466,35 @@ export const asked: Readonly<Record<string, Asked>> = {
     return ['pressure', c.real(0, 99), { scene, state: freshState(brake) }];
   },
   'vary.home': nothing,
+  'vary.seek': flag,
+  'vary.free': (_m, c) => [
+    c.of([
+      [],
+      [{ id: 'cylinder.bore', from: 15, to: 23 }],
+      [
+        { id: 'tooth', from: 0, to: 20 },
+        { id: 'tooth', from: 9, to: 3 },
+        { id: '?', from: c.real(-9, 9), to: Number.NaN },
+      ],
+    ]),
+  ],
+  'vary.wishes': (_m, c) => [
+    c.of([
+      [],
+      [{ key: 'torque', least: 200, most: null, hot: null }],
+      [
+        { key: 'teethTaken', least: null, most: 0, hot: c.real(-99, 999) },
+        { key: '', least: Number.NaN, most: c.real(-9, 9), hot: null },
+      ],
+    ]),
+  ],
+  'vary.seek-ask': (_m, c) => [
+    {
+      free: [{ id: 'cylinder.bore', from: 15, to: 23 }],
+      wishes: [{ key: 'torque', least: c.real(0, 300), most: null, hot: null }],
+      bar: c.real(-50, 400),
+    },
+  ],
   'kind.kind': (_m, c) => [c.of([null, ...kindIds])],
   'kind.set-by': (_m, c) => [c.of([null, ...setByIds])],
   'questions.list': nothing,

@@ -6,7 +6,7 @@ import { varyPress, varyRange, varySteps } from './part.ts';
 
 /** The range, and how the brake is pressed. */
 
-const turns: readonly [Turning, string][] = [
+export const turns: readonly [Turning, string][] = [
   [1, 'Forward'],
   [0, 'Stopped'],
   [-1, 'Backward'],

@@ -448,11 +448,20 @@ export class VaryDesk {
    * @param high the second quantity, of a map
    */
   pick(value: number, high?: number): void {
-    const { of, session, up, vary } = this;
-    const x = rounded(value, of);
+    const { of, up } = this;
     const second = up && high !== undefined ? this.quantity(up.id) : undefined;
-    const and = second && high !== undefined ? { q: second, value: rounded(high, second) } : null;
-    const set: Setting[] = [[of.id, x], ...(and ? [[and.q.id, and.value] as const] : [])];
+    const and = second && high !== undefined ? [{ quantity: second, value: high }] : [];
+    this.put([{ quantity: of, value }, ...and], this.vary);
+  }
+
+  /** Puts a brake with up to three quantities otherwise onto the stage. */
+  put(
+    settings: readonly { readonly quantity: Quantity; readonly value: number }[],
+    vary: Vary,
+  ): void {
+    const { session } = this;
+    const told = settings.map(({ quantity: q, value }) => ({ q, value: rounded(value, q) }));
+    const set = told.map(({ q, value }): Setting => [q.id, value]);
     const shown = vary.shown(set);
     if (!shown) {
       const { finding } = vary.point(set, []);
@@ -463,13 +472,13 @@ export class VaryDesk {
       );
       return;
     }
-    const named = (q: Quantity, v: number): string =>
-      `${q.name.toLowerCase()} ${withUnit(short(v), q.unit)}`;
-    const title = `${this.brake.title}, ${named(of, x)}${and ? `, ${named(and.q, and.value)}` : ''}`;
-    const scene = { ...shown.scene, title: title.slice(0, 120) };
-    const brake = { scene, state: shown.state };
-    if (and) session.do(varyPick, of.id, x, brake, { id: and.q.id, value: and.value });
-    else session.do(varyPick, of.id, x, brake);
+    const named = told.map(
+      ({ q, value }) => `${q.name.toLowerCase()} ${withUnit(short(value), q.unit)}`,
+    );
+    const title = [this.brake.title, ...named].join(', ').slice(0, 120);
+    const brake = { scene: { ...shown.scene, title }, state: shown.state };
+    const [first, and, third] = told.map(({ q, value }) => ({ id: q.id, value }));
+    if (first) session.do(varyPick, first.id, first.value, brake, and, third);
   }
 
   /** What has come of the picture stays; no more is worked out. */

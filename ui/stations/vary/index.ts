@@ -4,6 +4,9 @@ import { deskOf, type PageView, type Station } from '../station.ts';
 import { varyControls } from './controls.ts';
 import './curve.ts';
 import { short, VaryDesk } from './desk.ts';
+import { seekControls } from './seek-controls.ts';
+import { SeekDesk } from './seek-desk.ts';
+import { outcome, seekSide } from './seek-side.ts';
 import { varySide } from './side.ts';
 import { varyStyles } from './styles.ts';
 
@@ -25,7 +28,21 @@ function drawn(session: Session, desk: VaryDesk): TemplateResult {
   return html`<takeup-map .session=${session} .rev=${session.revision}></takeup-map>`;
 }
 
-const picture = ({ session }: PageView, desk: VaryDesk): TemplateResult =>
+const turnedRound = (session: Session): boolean => session.moment.parts.vary.seek.on;
+
+function region({ session }: PageView): TemplateResult {
+  if (!customElements.get('takeup-region'))
+    import('./region-view.ts').then(
+      () => session.changed(),
+      () => session.say('What draws regions could not be loaded: is the network there?'),
+    );
+  return html`<takeup-region .session=${session} .rev=${session.revision}></takeup-region>`;
+}
+
+const picture = (page: PageView): TemplateResult =>
+  turnedRound(page.session) ? region(page) : curves(page, deskOf(VaryDesk, page.session));
+
+const curves = ({ session }: PageView, desk: VaryDesk): TemplateResult =>
   html`${drawn(session, desk)}${desk.busy ? html`<button class="btn vary-stop" @click=${() => desk.stop()}>Stop working it out</button>` : nothing}${desk.trouble ? html`<p role="alert">The curves broke off: ${desk.trouble}</p>` : nothing}`;
 
 /** The second quantity of a map's point. */
@@ -36,6 +53,17 @@ function second(session: Session): string {
     : '';
 }
 
+const seekCaption = (session: Session): string => {
+  const { free, picked } = deskOf(SeekDesk, session);
+  const { bar, cable } = session.moment.parts.vary;
+  const pressed = `${short(bar)} bar${cable > 0 ? `, cable ${short(cable)} N` : ''}`;
+  const put = picked?.map((x, k) => {
+    const q = free[k]?.quantity;
+    return `${q?.name ?? ''} ${short(x)}${q?.unit ? ` ${q.unit}` : ''}`;
+  });
+  return `${put ? put.join(', ') : 'As it is'}, ${pressed}`;
+};
+
 export const vary: Station = {
   id: 'vary',
   styles: varyStyles,
@@ -43,15 +71,23 @@ export const vary: Station = {
   besideIs: 'Curves',
   phoneStage: false,
   side: (page) => {
-    const desk = deskOf(VaryDesk, page.session);
+    const { session } = page;
+    const turned = turnedRound(session);
     const pic =
       page.size === 'narrow'
-        ? html`<section class="blk vary-pic" aria-label="Curves">${picture(page, desk)}</section>`
+        ? html`<section class="blk vary-pic" aria-label=${turned ? 'Region' : 'Curves'}>${picture(page)}</section>`
         : nothing;
-    return html`${pic}${varySide(page, desk)}`;
+    const side = turned
+      ? seekSide(page, deskOf(SeekDesk, session))
+      : varySide(page, deskOf(VaryDesk, session));
+    return html`${pic}${side}`;
   },
-  controls: (page) => varyControls(page, deskOf(VaryDesk, page.session)),
+  controls: (page) =>
+    turnedRound(page.session)
+      ? seekControls(page, deskOf(SeekDesk, page.session))
+      : varyControls(page, deskOf(VaryDesk, page.session)),
   caption: (session) => {
+    if (turnedRound(session)) return seekCaption(session);
     const { of, picked, part } = deskOf(VaryDesk, session);
     const pressed = `${short(part.bar)} bar${part.cable > 0 ? `, cable ${short(part.cable)} N` : ''}`;
     return picked === null
@@ -59,13 +95,13 @@ export const vary: Station = {
       : `${of.name} ${short(picked)}${of.unit ? ` ${of.unit}` : ''}${second(session)}, ${pressed}`;
   },
   over: (page) =>
-    page.size === 'narrow'
-      ? html``
-      : html`<div class="vary-over beside">${picture(page, deskOf(VaryDesk, page.session))}</div>`,
-  shown: (session) => deskOf(VaryDesk, session).instant,
+    page.size === 'narrow' ? html`` : html`<div class="vary-over beside">${picture(page)}</div>`,
+  shown: (session) =>
+    turnedRound(session) ? deskOf(SeekDesk, session).instant : deskOf(VaryDesk, session).instant,
   wall: {
     readings: ['brakeFactor', 'torque', 'clearanceMean'],
     says: ({ session }) => {
+      if (turnedRound(session)) return outcome(deskOf(SeekDesk, session));
       const desk = deskOf(VaryDesk, session);
       const { of } = desk;
       return `${of.name} ${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}${desk.picked === null ? ', as it is' : `; as it is, ${short(of.value)}`}.`;

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { BrakeState, Scene, Tolerance } from '../../../sim/index.ts';
+import type { BrakeState, Free, Scene, Tolerance, Wish } from '../../../sim/index.ts';
 import { type BrakeRef, freshBench, released } from '../../record/bench.ts';
 import { arrive, leave, opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
@@ -29,6 +29,16 @@ export interface VaryPart {
   readonly formulas: readonly OwnFormula[];
   /** What is not known exactly, and the seed of what is drawn from it. */
   readonly spread: { readonly known: readonly Tolerance[]; readonly seed: number };
+  /** The question turned round: which sizes give what is wished. */
+  readonly seek: SeekPart;
+}
+
+export interface SeekPart {
+  /** It is what is asked; else one thing is varied. */
+  readonly on: boolean;
+  /** Sizes that may be chosen, and between what. */
+  readonly free: readonly Omit<Free, 'whole'>[];
+  readonly wishes: readonly Wish[];
 }
 
 export interface OwnFormula {
@@ -36,6 +46,11 @@ export interface OwnFormula {
   readonly text: string;
 }
 
+/** Most sizes that may be chosen at once, most wishes. */
+export const MOST_FREE = 3;
+export const MOST_WISHES = 4;
+/** Of a drum's heat that a wish may name, °C. */
+export const WISH_HEAT = [-40, 900] as const;
 /** Most that is read, most curves of a family. */
 export const MOST_READ = 3;
 export const MOST_CURVES = 6;
@@ -65,6 +80,8 @@ export const FACTOR = ['shoeFactorLeading', 'shoeFactorTrailing', 'brakeFactor']
 /** What is asked first, and of a brake that lacks what was asked. */
 export const FRICTION = 'shoes.lining.friction';
 
+const NO_SEEK: SeekPart = { on: false, free: [], wishes: [] };
+
 const initial = (): VaryPart => ({
   of: FRICTION,
   range: null,
@@ -77,6 +94,7 @@ const initial = (): VaryPart => ({
   steps: false,
   formulas: [],
   spread: { known: [], seed: 1 },
+  seek: NO_SEEK,
 });
 
 /** Of a record from before there was such a station. */
@@ -141,13 +159,41 @@ export const varyPart: Part<VaryPart> = {
       }),
       { known: [], seed: 1 },
     ),
+    seek: v.optional(
+      v.strictObject({
+        on: v.boolean(),
+        free: v.pipe(
+          v.array(
+            v.pipe(
+              v.strictObject({ id, from: finite, to: finite }),
+              v.check(({ from, to }) => from < to, 'two ends apart'),
+            ),
+          ),
+          v.maxLength(MOST_FREE),
+        ),
+        wishes: v.pipe(
+          v.array(
+            v.strictObject({
+              key: id,
+              least: v.nullable(finite),
+              most: v.nullable(finite),
+              hot: v.nullable(
+                v.pipe(v.number(), v.minValue(WISH_HEAT[0]), v.maxValue(WISH_HEAT[1])),
+              ),
+            }),
+          ),
+          v.maxLength(MOST_WISHES),
+        ),
+      }),
+      NO_SEEK,
+    ),
   }),
 };
 
-const isVaried = (m: Moment): boolean => m.guest?.call.kind === 'varied';
+export const isVaried = (m: Moment): boolean => m.guest?.call.kind === 'varied';
 
 /** Something else is asked: the brake of the point that was looked at leaves the stage. */
-function ask(m: Moment, change: Partial<VaryPart>): Moment {
+export function ask(m: Moment, change: Partial<VaryPart>): Moment {
   const home = isVaried(m) ? leave(m) : m;
   return withPart(home, 'vary', change);
 }
@@ -287,6 +333,7 @@ export const varyAsk = intention(
       ...initial(),
       formulas: m.parts.vary.formulas,
       spread: m.parts.vary.spread,
+      seek: { ...m.parts.vary.seek, on: false },
       ...asked,
     }),
   'what if',
@@ -307,8 +354,10 @@ export const varyPick = intention(
     value: number,
     { scene, state }: VariedBrake,
     and?: { readonly id: string; readonly value: number },
+    third?: { readonly id: string; readonly value: number },
   ) => {
-    const call = { kind: 'varied', of, value, ...(and ? { and } : {}) } as const;
+    const more = { ...(and ? { and } : {}), ...(third ? { third } : {}) };
+    const call = { kind: 'varied', of, value, ...more } as const;
     const here = arrive(opened(m, 'vary'), call, ['vary', 'apply']);
     return released({ ...here, bench: freshBench({ kind: 'whole', scene }, state) });
   },

@@ -19,6 +19,7 @@ import './picker.ts';
 import { besideOptions, chosenBeside, refOf } from './beside.ts';
 import type { Choice } from './picker.ts';
 import { readyMade } from './ready.ts';
+import { modes } from './seek-side.ts';
 
 /** What stands beside the picture: what is asked, what is read where one looks, and questions ready made. */
 
@@ -149,10 +150,11 @@ function jump(e: Event, id: string): void {
 const ways = (): TemplateResult =>
   html`<nav class="vary-ways" aria-label="Further down">${BELOW.map(([id, name]) => html`<button @click=${(e: Event) => jump(e, id)}>${name} <span aria-hidden="true">↓</span></button>`)}</nav>`;
 
-export function varySide({ session }: PageView, desk: VaryDesk): TemplateResult {
+export function varySide(page: PageView, desk: VaryDesk): TemplateResult {
+  const { session } = page;
   const { brake } = desk;
   const more = desk.without ? html` <b>${desk.brake.title} ${desk.without}.</b>` : nothing;
-  return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p>${ways()}</section>
+  return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p>${modes(page)}${ways()}</section>
     ${table(desk)}
     ${asked(desk)}
     ${knownBlock(desk)}

@@ -4,7 +4,7 @@ import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 /** What stands in the page's own tree. */
 export const varyStyles = css`
   .vary-over { position: absolute; right: 0; top: 0; bottom: 66px; width: 58%; border-bottom: 2px solid var(--ink); border-left: 2px solid var(--ink); background: var(--sheet); display: flex; flex-direction: column; z-index: 1; }
-  .vary-over :is(takeup-curve, takeup-map) { flex: 1; min-height: 0; }
+  .vary-over :is(takeup-curve, takeup-map, takeup-region) { flex: 1; min-height: 0; }
   .vary-stop { position: absolute; right: 14px; top: 8px; min-height: 44px; visibility: hidden; animation: vary-late 0s 0.7s forwards; }
   @keyframes vary-late { to { visibility: visible; } }
   .vary-shape { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); }
@@ -12,6 +12,21 @@ export const varyStyles = css`
   .vary-pic { display: flex; flex-direction: column; position: relative; }
   .vary-pic takeup-curve { height: 380px; }
   .vary-pic takeup-map { height: 420px; }
+  .vary-pic takeup-region { height: 520px; }
+  .vary-mode { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); margin-top: 8px; }
+  .vary-two { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+  .seek-go { width: 100%; justify-content: center; min-height: 52px; }
+  .seek-far { margin: 0; font-size: 14.5px; line-height: 1.3; min-height: 2.6em; }
+  .seek-read .seek-want, .seek-read .after small { display: block; font-size: 14px; font-weight: 560; }
+  .seek-read small.bad { color: var(--bad); }
+  .seek-read thead th { white-space: normal; }
+  .seek-read thead th:first-child { text-align: left; }
+  .vary-read.seek-read :is(td, th) { font-size: 19px; }
+  .vary-read.seek-read :is(tbody th, thead th) { font-size: 15px; }
+  .seek-none p { border-top: 0; }
+  .seek-ask .seek-wishes li { grid-template-columns: repeat(3, minmax(0, 1fr)) auto; }
+  .seek-ready span { display: grid; }
+  .seek-ready small { font-size: 14px; font-weight: 520; color: var(--ink2); line-height: 1.25; }
   .vary-ways { display: flex; flex-wrap: wrap; gap: 0 14px; }
   .vary-ways button { border: 0; background: none; padding: 0; min-height: 32px; font: inherit; font-size: 14.5px; font-weight: 620; color: var(--ink); text-decoration: underline; text-underline-offset: 3px; cursor: pointer; }
   .vary-read table { border-collapse: collapse; width: 100%; }
@@ -59,6 +74,9 @@ export const varyStyles = css`
     main[data-station='vary'] .vary-own { order: 6; }
     main[data-station='vary'] .vary-ready { order: 7; }
     .vary-four { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+    main[data-station='vary'] .seek-ask { order: 5; }
+    .seek-ask .seek-wishes li { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+    .seek-go { min-height: 60px; }
     .vary-ready .btn, .vary-read .btn { min-height: 56px; }
     .vary-field :is(input, select) { min-height: 56px; }
     .vary-check { min-height: 56px; }
