@@ -1,6 +1,5 @@
-import type { Scene } from '../../../sim/index.ts';
 import { type Bench, MOST_BAR } from '../../record/bench.ts';
-import { brakeOf, sceneOf } from '../../record/derive.ts';
+import { brakeOf, read, sceneOf } from '../../record/derive.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import { begun } from '../../record/life.ts';
@@ -9,11 +8,11 @@ import { partsAnew, shownState } from '../../record/parts.ts';
 import type { Shelf } from '../../record/shelf.ts';
 import { type ComparePart, type KeptMoment, MOST_TRAVEL } from './part.ts';
 
-/** A brake of one's own is kept whole: the shelf goes its own way. */
+/** A brake of one's own is kept whole, as it is read, its keys in the order of any that comes back: the shelf goes its own way. */
 function whole(bench: Bench, shelf: Shelf): Bench {
   if (bench.brake.kind !== 'own') return bench;
   const scene = sceneOf(bench.brake, shelf);
-  return scene ? { ...bench, brake: { kind: 'whole', scene: scene as Scene } } : bench;
+  return scene ? { ...bench, brake: { kind: 'whole', scene: read(scene).scene } } : bench;
 }
 
 /** The moment on the bench, to be kept: its brake, its state, how it is pressed; without the life that led there. */

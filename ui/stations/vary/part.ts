@@ -190,7 +190,7 @@ export const varyPart: Part<VaryPart> = {
   }),
 };
 
-export const isVaried = (m: Moment): boolean => m.guest?.call.kind === 'varied';
+const isVaried = (m: Moment): boolean => m.guest?.call.kind === 'varied';
 
 /** Something else is asked: the brake of the point that was looked at leaves the stage. */
 export function ask(m: Moment, change: Partial<VaryPart>): Moment {
