@@ -10,6 +10,8 @@ const SLICE = 8;
  */
 const LOOK = 200;
 const LOOKS = 25;
+/** Who looks for sizes says nothing while one place is divided, which may be sixty brakes with a life each: after a minute. */
+const SEEK_LOOKS = 300;
 
 /** Listens to one run. */
 export interface VaryEar {
@@ -38,7 +40,7 @@ export class VaryRun {
     const order: VaryOrder = { run: ++this.#run, ...asked };
     this.#ear = ear;
     this.#order = order;
-    this.#told = curves.map(() => 0);
+    this.#told = 'curves' in asked ? asked.curves.map(() => 0) : [];
     if (!this.#none) {
       try {
         this.#worker ??= this.#make();
@@ -70,9 +72,10 @@ export class VaryRun {
   #listen(): void {
     this.#quiet = 0;
     clearInterval(this.#watch);
+    const most = this.#order && 'seek' in this.#order ? SEEK_LOOKS : LOOKS;
     this.#watch = setInterval(() => {
       this.#quiet += 1;
-      if (this.#quiet >= LOOKS) this.#without();
+      if (this.#quiet >= most) this.#without();
     }, LOOK);
   }
 

@@ -36,7 +36,7 @@ function nextClick(rig: Rig, state: BrakeState): number {
 /** The greatest that the clearance comes to: just before that click, mm. */
 function gapAtClick(rig: Rig, state: BrakeState): number {
   const life = driven(rig, state, true);
-  const row = life.rows.findLast(({ at }) => at === 'before click');
+  const row = life.rows.filter(({ at }) => at === 'before click').at(-1);
   return life.end === 'click' && row ? row.clearance : Number.NaN;
 }
 
