@@ -41,6 +41,7 @@ export {
   noseAngle,
 } from './brake/lever-form.ts';
 export { leverMass, leverOutline, rowAngle } from './brake/lever-outline.ts';
+export { pistonOutline, sickleOf } from './brake/part-outlines.ts';
 export { type PedalStack, pedalFloor, pedalForceAt, pressureAt } from './brake/pedal.ts';
 export {
   type BrakeState,

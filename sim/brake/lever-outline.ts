@@ -1,6 +1,7 @@
 import { cos, sin } from '../math/trig.ts';
 import { DEG } from '../units/units.ts';
 import type { LeverForm } from './lever-form.ts';
+import { outlineSums, STEEL } from './outline-sums.ts';
 import type { Point } from './types.ts';
 
 /**
@@ -16,8 +17,6 @@ export interface LeverOutline {
   readonly row: readonly Point[];
 }
 
-/** Steel, tonne/mm³ (common practice). */
-const STEEL = 7.85e-9;
 const HUB = 5.2;
 /** The row ends this far beyond its last flanks, and its edges run to the hub so far aside, rad. */
 const MARGIN = 1.7 * DEG;
@@ -101,19 +100,6 @@ export function leverOutline(form: LeverForm): LeverOutline {
   return { outer, hole, nose, row };
 }
 
-/** Area and polar moment about 0 of a closed outline, mm² and mm⁴ (Gauss's sums over its sides). */
-function sums(points: readonly Point[]): { area: number; polar: number } {
-  let area = 0;
-  let moment = 0;
-  points.forEach(([x, y], i) => {
-    const [p, q] = points[(i + 1) % points.length] as Point;
-    const cross = x * q - p * y;
-    area += cross / 2;
-    moment += (cross * (x * x + x * p + p * p + y * y + y * q + q * q)) / 12;
-  });
-  return { area: Math.abs(area), polar: Math.abs(moment) };
-}
-
 export interface LeverMass {
   /** mm², of the plate as drawn. */
   readonly area: number;
@@ -126,7 +112,7 @@ export interface LeverMass {
 /** Mass and inertia of the lever from its outline, the plate that it is cut of and the density of steel. */
 export function leverMass(form: LeverForm): LeverMass {
   const { outer, hole } = leverOutline(form);
-  const [whole, out] = [sums(outer), sums(hole)];
+  const [whole, out] = [outlineSums(outer), outlineSums(hole)];
   const area = whole.area - out.area;
   const sheet = STEEL * form.thickness;
   return {

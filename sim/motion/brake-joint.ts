@@ -6,6 +6,7 @@ import type { Acting, Rig, ShoeRig } from '../balance/types.ts';
 import type { Sticking } from '../contact/friction.ts';
 import { torqueOnDrum } from '../contact/rub.ts';
 import { acrossZero, rootBetween } from '../math/root.ts';
+import { Masses } from './carried.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
 import { bearingTorque, type RimHand, rimTorque } from './rim.ts';
 
@@ -39,7 +40,7 @@ export class BrakeJoint extends Joint {
   static readonly TYPE = 'brake-joint';
   readonly #rig: Rig;
   readonly #shoes: readonly [MovingShoe, MovingShoe];
-  readonly #mass: Float64Array;
+  readonly masses: Masses;
   readonly #inertia: Inertia;
   /** Pose at the end of the last step. */
   readonly pose: Float64Array;
@@ -53,6 +54,8 @@ export class BrakeJoint extends Joint {
   friction: Mus;
   /** The drum turns in this step. */
   turning: boolean;
+  /** Speed of the parking lever against its shoe, rad/s, in its own sense. */
+  leverSpeed = 0;
   /** Speed of a driven drum, rad/s; of a free one before the step, and after it. */
   drumSpeed = 0;
   /** A drum left to itself: its inertia, and what turns it from outside. Null: driven. */
@@ -69,7 +72,7 @@ export class BrakeJoint extends Joint {
     super({ collideConnected: false }, shoes[0].body, shoes[1].body);
     this.#rig = rig;
     this.#shoes = shoes;
-    this.#mass = massMatrix(rig);
+    this.masses = new Masses(rig);
     this.#inertia = {
       massOverH2: new Float64Array(rig.n * rig.n),
       free: new Float64Array(rig.n),
@@ -94,7 +97,11 @@ export class BrakeJoint extends Joint {
   override initVelocityConstraints(step: TimeStep): void {
     const { massOverH2, free } = this.#inertia;
     const h = step.dt;
-    for (let i = 0; i < massOverH2.length; i++) massOverH2[i] = (this.#mass[i] as number) / (h * h);
+    const { matrix } = this.masses;
+    for (let i = 0; i < massOverH2.length; i++) massOverH2[i] = (matrix[i] as number) / (h * h);
+    const { leverAt } = this.#rig;
+    if (!this.solution.leverFree) this.pose[leverAt] = this.leverStop;
+    free[leverAt] = (this.pose[leverAt] as number) + h * this.leverSpeed;
     for (const { shoe, body } of this.#shoes) {
       const { c_position: c, c_velocity: v } = inSolver(body);
       const at = shoe.at;
@@ -192,6 +199,10 @@ export class BrakeJoint extends Joint {
     start.set(this.pose);
     if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum);
     else this.#solveAt(start, this.drumSpeed, step.dt);
+    const { leverAt } = this.#rig;
+    this.leverSpeed = this.solution.leverFree
+      ? ((this.pose[leverAt] as number) - (start[leverAt] as number)) / step.dt
+      : 0;
     for (const { shoe, body } of this.#shoes) {
       const { c_velocity: v } = inSolver(body);
       const at = shoe.at;
@@ -225,37 +236,4 @@ export class BrakeJoint extends Joint {
   }
 
   override _reset(): void {}
-}
-
-/**
- * Mass of the rigid freedoms. On a pin: the inertia about it. On an abutment the mass centre lies,
- * as a plain guess from the shape (common practice for a uniform arc), at 0.85 of the drum radius in
- * the middle of the lining's arc; it couples shift and turn by m·(−r_y, r_x).
- */
-function massMatrix(rig: Rig): Float64Array {
-  const m = new Float64Array(rig.n * rig.n);
-  const set = (i: number, j: number, v: number) => {
-    m[i * rig.n + j] = v;
-  };
-  const fill = (s: ShoeRig) => {
-    const { shoe, at, bed } = s;
-    if (s.freedoms === 1) {
-      set(at, at, shoe.inertia);
-      return;
-    }
-    const middle = bed.count / 2;
-    const r = 0.85 * rig.brake.drum.radiusNew;
-    const rx = r * (bed.dirX[middle] as number) - shoe.anchor.at[0];
-    const ry = r * (bed.dirY[middle] as number) - shoe.anchor.at[1];
-    set(at, at, shoe.mass);
-    set(at + 1, at + 1, shoe.mass);
-    set(at + 2, at + 2, shoe.inertia);
-    set(at, at + 2, -shoe.mass * ry);
-    set(at + 2, at, -shoe.mass * ry);
-    set(at + 1, at + 2, shoe.mass * rx);
-    set(at + 2, at + 1, shoe.mass * rx);
-  };
-  fill(rig.front);
-  fill(rig.rear);
-  return m;
 }

@@ -1,6 +1,8 @@
 import { assemble } from '../balance/assemble.ts';
 import { instantOf } from '../balance/build.ts';
 import { type Dressed, dress, drumAt, noDrum, workFor, workOf } from '../balance/dress.ts';
+import { ofKind } from '../balance/forces/list.ts';
+import { Piston } from '../balance/forces/piston.ts';
 import type { Instant } from '../balance/instant.ts';
 import { lockedShoe } from '../balance/lock.ts';
 import { acting, actingOn, type Press, solveBalance } from '../balance/press.ts';
@@ -12,6 +14,7 @@ import { pressureFactor } from '../brake/rubbing.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Side, Turning } from '../brake/types.ts';
 import { BrakeJoint, type MovingShoe } from './brake-joint.ts';
+import type { StandOff } from './carried.ts';
 import { handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
 import { AT_REST, type Drop, fallFrom, leverAt, leverStep } from './lever-body.ts';
 import {
@@ -47,6 +50,7 @@ export class Motion {
   readonly #shoes: readonly [MovingShoe, MovingShoe];
   readonly #joint: BrakeJoint;
   readonly #memory: Float64Array;
+  readonly #pistons: readonly Piston[];
   #dressed: Dressed;
   readonly #now: Clockwork = {
     dt: 1 / 240,
@@ -80,6 +84,7 @@ export class Motion {
     this.#shoes = [this.#moving(this.rig.front), this.#moving(this.rig.rear)];
     this.#dressed = dress(this.rig, state);
     this.#memory = this.#dressed.home.slice();
+    this.#pistons = ofKind(workOf(this.rig).forces, Piston);
     const [front, rear] = this.#shoes;
     const { press } = this.#now;
     const act = actingOn(this.#dressed, press, this.#memory, front.law, rear.law);
@@ -155,9 +160,16 @@ export class Motion {
     this.#now.lever = AT_REST;
     this.#now.clickedThisPress = 0;
     this.#now.press = press;
+    this.#joint.masses.count(this.#standOff());
     this.#place();
     this.#keepFaces();
     for (const { law } of this.#shoes) law.deflection.fill(0);
+  }
+
+  /** Pistons that ride along with nothing. */
+  #standOff(): StandOff {
+    const [front, rear] = this.#pistons;
+    return [front?.standsOff(this.#memory) === true, rear?.standsOff(this.#memory) === true];
   }
 
   /** What belongs to the state: the forces take it over. */
@@ -192,6 +204,7 @@ export class Motion {
       );
       body.setAngularVelocity(speeds?.[at + shoe.freedoms - 1] ?? 0);
     }
+    this.#joint.leverSpeed = speeds?.[this.rig.leverAt] ?? 0;
   }
 
   /** Keeps where each face stands: the bristles of the next step start from there. */
@@ -279,6 +292,8 @@ export class Motion {
     const work = workOf(this.rig);
     const gave = gaveWay(work, act);
     this.#memory.set(work.after);
+    const met = this.#joint.masses.meet(this.#standOff(), () => this.#speeds());
+    if (met) this.#place(met);
     // What broke out slides freely until the shoes are home on the strut again.
     if (!gave && this.#joint.solution.strutOn) {
       for (const force of work.forces) force.takeHold?.(this.#memory);
@@ -446,6 +461,7 @@ export class Motion {
         out[shoe.at + 1] = v.y;
       }
     }
+    out[this.rig.leverAt] = this.#joint.leverSpeed;
     return out;
   }
 
@@ -462,6 +478,7 @@ export class Motion {
     copyBristles(bristles[1], this.#shoes[1].law);
     this.#wear();
     this.#joint.freeDrum = this.#freeDrum(this.#now.press);
+    this.#joint.masses.count(this.#standOff());
     this.#place(speeds);
     this.#refresh();
     this.#still.look(this.#joint.pose, this.#shoes);

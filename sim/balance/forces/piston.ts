@@ -24,7 +24,7 @@ const LENGTH = 19.5 / 19.05;
  * The piston on its toe. Fluid only pushes: p·A and the spring between the cups, less the cup's dry
  * friction. A piston that is stuck bears the fluid itself and is a stop for its toe.
  *
- * It has a place of its own when a hand pushes it off its toe: it weighs next to nothing, so it stands where
+ * It has a place of its own when a hand pushes it off its toe: without regard to its 30 g it stands where
  * fluid, cup and hand balance (see piston-by-hand.ts), and stays there until fluid or toe moves it.
  */
 export class Piston extends OnShoe implements Force {
@@ -61,6 +61,11 @@ export class Piston extends OnShoe implements Force {
     this.#friction = this.rig.brake.cylinder.cupFriction + condition.cupExtra;
     this.#stuck = condition.pistonStuck[side];
     this.#lean = condition.lean[side];
+  }
+
+  /** Does it stand elsewhere than at its toe: pushed off by a hand, or rusted into its bore? */
+  standsOff(memory: Float64Array): boolean {
+    return this.#stuck || memory[this.slot + LOOSE] === 1;
   }
 
   rest(w: Work, y: Float64Array, memory: Float64Array): void {

@@ -1,4 +1,4 @@
-import type { Brake, Point, Side } from '../../../sim/index.ts';
+import { type Brake, type Point, pistonOutline, type Side } from '../../../sim/index.ts';
 import { IDENTITY } from '../geometry.ts';
 import { circlePath, type Path, polygon, polyline, trace } from '../path.ts';
 import { DASH, hatched, outlined, type Shape, stroked, WEIGHT } from '../shapes.ts';
@@ -55,29 +55,21 @@ function housing({ u, bore, outer, half }: Sizes): { wall: Path; bore: Path } {
 }
 
 /** Piston with the fork that takes the toe, and its cup; outward is +x, the toe's face at x = 0. */
-function piston({ u }: Sizes): { body: Path; cup: Path } {
-  const upper: [number, number][] = [
-    [-14.5, 8.9],
-    [-2.9, 8.9],
-    [-2.9, 7.4],
-    [-0.9, 7.4],
-    [-0.9, 8.9],
-    [0.7, 8.9],
-    [3, 8.6],
-    [3, 6],
-    [0, 6],
+function piston({ u, bore }: Sizes): { body: Path; cup: Path } {
+  const both = (upper: readonly Point[]): Point[] => [
+    ...upper,
+    ...[...upper].reverse().map(([x, y]): Point => [x, -y]),
   ];
-  const both = (points: [number, number][]): Point[] => [
-    ...points.map(([x, y]): Point => [x * u, y * u]),
-    ...points.reverse().map(([x, y]): Point => [x * u, -y * u]),
-  ];
-  const cup: [number, number][] = [
+  const cup: readonly Point[] = [
     [-14.5, 9.4],
     [-18.9, 9.5],
     [-19.5, 8.3],
     [-16.9, 6.6],
   ];
-  return { body: polygon(both(upper)), cup: polygon(both(cup)) };
+  return {
+    body: polygon(both(pistonOutline(2 * bore))),
+    cup: polygon(both(cup.map(([x, y]): Point => [x * u, y * u]))),
+  };
 }
 
 /** Folded outline of a boot from the housing to the piston's groove; upper side, outward +x. */

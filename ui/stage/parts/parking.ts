@@ -1,26 +1,9 @@
-import type { Brake, Point } from '../../../sim/index.ts';
-import {
-  add,
-  angleOf,
-  apply,
-  degrees,
-  direction,
-  distance,
-  type Frame,
-  polar,
-} from '../geometry.ts';
+import { type Brake, type Point, sickleOf } from '../../../sim/index.ts';
+import { add, angleOf, apply, direction, distance, type Frame, polar } from '../geometry.ts';
 import { circlePath, type Path, polygon, polyline, trace } from '../path.ts';
 import { DASH, outlined, type Shape, stroked } from '../shapes.ts';
 import { coil } from './coil.ts';
 import { maker, perBrake } from './make.ts';
-
-/**
- * The sickle of the parking lever is traced once for a lever whose pivot is at 0, 0 and whose hook
- * is 109.1 mm straight below it, and is brought by a similarity to the scene's pivot and hook; the
- * notch stands exactly at the strut's seat.
- */
-const REACH = Math.hypot(5, 109);
-const BASE = Math.atan2(-109, 5);
 
 interface LeverPaths {
   readonly body: Path;
@@ -31,25 +14,14 @@ interface LeverPaths {
 }
 const leverPaths = perBrake((brake: Brake): LeverPaths => {
   const { pivot, hook } = brake.parkingLever;
-  const size = distance(pivot, hook) / REACH;
-  const turn = angleOf(hook, pivot) - BASE;
-  const c = Math.cos(turn) * size;
-  const s = Math.sin(turn) * size;
-  const to = (x: number, y: number): Point => [pivot[0] + c * x - s * y, pivot[1] + s * x + c * y];
-  const [nx, ny] = brake.shoes.rear.strutSeat;
+  const { to, eye, edge } = sickleOf(brake);
+  const body = trace().arc(pivot, eye.radius, eye.from, eye.to);
+  for (const stretch of edge) {
+    if ('corner' in stretch) body.bend(stretch.corner, stretch.to);
+    else body.line(stretch.to);
+  }
   return {
-    body: trace()
-      .arc(pivot, 7 * size, degrees(200) + turn, degrees(20) + turn)
-      .line(to(10.5, -8), to(12.5, -16))
-      .bend(to(15.5, -25), to(22.3, -62))
-      .line(to(22.2, -77))
-      .bend(to(21, -93), to(11, -107))
-      .bend(to(9.5, -112), to(1.5, -112.5))
-      .line(to(0.5, -109.5), to(3.5, -108), to(5.5, -105))
-      .bend(to(13.5, -88), to(14, -68))
-      .bend(to(14, -46), to(5.5, -26))
-      .line(to(2.6, -20.8), [nx, ny - 4], [nx, ny + 4], to(-4, -10.5), to(-6.4, -5))
-      .close().path,
+    body: body.close().path,
     stop: polygon([to(21.9, -69.4), to(24.7, -70.8), to(24.5, -75.2), to(21.2, -76.8)]),
     hook: circlePath(hook, 2.1),
     pin: circlePath(pivot, 4.4),
@@ -57,23 +29,13 @@ const leverPaths = perBrake((brake: Brake): LeverPaths => {
   };
 });
 
-/** Points of the right edge from the eye to the first bend, in the form's own sizes. */
-const RIGHT_EDGE: readonly Point[] = [
-  [10.5, -8],
-  [12.5, -16],
-  [15.5, -25],
-  [22.3, -62],
-];
-
 /** x of the lever's right edge in the reference pose, `up` mm above the strut's axis. */
 export function leverEdge(brake: Brake, up: number): number {
-  const { pivot, hook } = brake.parkingLever;
-  const size = distance(pivot, hook) / REACH;
-  const turn = angleOf(hook, pivot) - BASE;
   const y = brake.shoes.rear.strutSeat[1] + up;
-  const edge = RIGHT_EDGE.map(([px, py]) =>
-    apply({ angle: turn, x: pivot[0], y: pivot[1] }, [px * size, py * size]),
-  );
+  // From the eye to the first bend's end.
+  const edge = sickleOf(brake)
+    .edge.slice(0, 3)
+    .flatMap((s) => ('corner' in s ? [s.corner, s.to] : [s.to]));
   const below = edge.findIndex((p) => p[1] <= y);
   const [a, b] = [edge[Math.max(0, below - 1)] as Point, edge[Math.max(1, below)] as Point];
   return a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]);
@@ -143,9 +105,7 @@ function cable(brake: Brake, place: Frame): Shape[] {
 /** Points for the names layer. */
 export function parkingSpots(brake: Brake, place: Frame) {
   const { cableGuide, hook, pivot, pull } = brake.parkingLever;
-  const size = distance(pivot, hook) / REACH;
-  const turn = angleOf(hook, pivot) - BASE;
-  const middle = polar(Math.hypot(18.3, -54) * size, Math.atan2(-54, 18.3) + turn, pivot);
+  const middle = sickleOf(brake).to(18.3, -54);
   const now = apply(place, hook);
   return {
     lever: apply(place, middle),
