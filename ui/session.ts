@@ -33,6 +33,7 @@ import {
   release,
 } from './record/bench.ts';
 import { bends, brakeOf, read, restOf, rigOf, withoutDrum } from './record/derive.ts';
+import { dialled } from './record/dials.ts';
 import { guestTitle } from './record/guest-title.ts';
 import {
   amend,
@@ -45,7 +46,7 @@ import {
   undo,
 } from './record/history.ts';
 import type { Intention } from './record/intention.ts';
-import { KeptFor } from './record/kept.ts';
+import { Kept, KeptFor } from './record/kept.ts';
 import type { Moment } from './record/moment.ts';
 import { layersOf, shownState } from './record/parts.ts';
 import { plainMoment } from './record/start.ts';
@@ -84,6 +85,10 @@ const RISE = 0.35;
 const HISTORY = 240;
 /** How much slower the shoes' way is seen: on the whole brake, and where the loupe shows a tooth. */
 const WATCHED_AT = { brake: 50, tooth: 100 } as const;
+/** A brake at whose dials one turns is shown by Balance until nothing was turned for so long, s. */
+const TURNING = 0.25;
+/** Of the moving brake's time that it is then pressed for in one frame, s. */
+const CATCH_UP = 0.1;
 /** A pedal that is down when a moment is put on is held this long before it is shown, s. */
 const HELD = 1.5;
 
@@ -134,6 +139,9 @@ export class Session extends EventTarget {
   readonly show = new ShownPress(this);
   /** Hits of the falling lever that are still to come, by the moving brake's clock, s, and their energies, mJ. */
   #hits: { readonly at: number; readonly energy: number }[] = [];
+  /** How long the moving brake of what was turned at the dials is still to be pressed, s; 0: it is there. */
+  #behind = 0;
+  readonly #balanced = new Kept<Instant>();
   #watch: Watch | null = null;
   /** The most that the shoes came apart at the strut in the present press or the last one, mm. */
   #reached = 0;
@@ -390,7 +398,9 @@ export class Session extends EventTarget {
       if (sameBrake) this.motion.load(now.bench.state);
       else this.motion = createMotion(this.rig, now.bench.state);
       this.#pressure = 0;
-      if (now.pedal > 0 || whole) this.#settle();
+      this.#behind = 0;
+      if (dialled(before, now) && !whole && now.pedal > 0) this.#behind = HELD + TURNING;
+      else if (now.pedal > 0 || whole) this.#settle();
     } else if (whole && now.pedal !== before.pedal) {
       this.#forget();
       this.motion.load(now.bench.state);
@@ -402,9 +412,21 @@ export class Session extends EventTarget {
 
   /** A moment that is put on with the pedal down is there at once: pressed, and come to rest. */
   #settle(): void {
+    this.#behind = 0;
     if (this.moment.pedal === 0) return;
+    this.#comeUp(HELD);
+    this.#arrived();
+  }
+
+  #arrived(): void {
+    this.#pressure = this.moment.pedal * BAR;
+    this.#took();
+  }
+
+  /** The moving brake is pressed on for so long, s, as a foot presses. */
+  #comeUp(seconds: number): void {
     const { motion } = this;
-    for (let t = 0; t < HELD; t += motion.dt) {
+    for (let t = 0; t < seconds; t += motion.dt) {
       this.#advancePedal(motion.dt);
       const before = motion.snapshot();
       const press = { pressure: this.#pressure, turning: this.turning };
@@ -413,8 +435,19 @@ export class Session extends EventTarget {
       motion.restore({ ...before, clickedThisPress: Number.MAX_SAFE_INTEGER });
       motion.step(press);
     }
-    this.#pressure = this.moment.pedal * BAR;
-    this.#took();
+  }
+
+  /** A brake that was turned at its dials comes up to what Balance shows of it, a part of it in each frame. */
+  #catchUp(seconds: number): void {
+    if (this.#behind > HELD) {
+      this.#behind = Math.max(HELD, this.#behind - seconds);
+      return;
+    }
+    this.#comeUp(Math.min(CATCH_UP, this.#behind));
+    this.#behind = Math.max(0, this.#behind - CATCH_UP);
+    if (this.#behind > 0) return;
+    this.#arrived();
+    this.changed();
   }
 
   /** What the moving brake did to the state goes into the record. */
@@ -431,7 +464,16 @@ export class Session extends EventTarget {
 
   /** The moment on the stage: of the moving brake, or of what is looked back at or shown. */
   instant(): Instant {
-    return this.back.look?.instant() ?? this.show.instant ?? this.motion.instant();
+    const seen = this.back.look?.instant() ?? this.show.instant;
+    return seen ?? (this.#behind > 0 ? this.#atRest : this.motion.instant());
+  }
+
+  /** The pressed brake by Balance, while its moving one is on its way. */
+  get #atRest(): Instant {
+    const { rig, state, turning, pedal } = this;
+    return this.#balanced.of([rig, state, turning, pedal], () =>
+      balance(rig, state, { pressure: pedal * BAR, turning }),
+    );
   }
 
   /** What is not the moving brake's present is forgotten: its state is another. */
@@ -668,6 +710,10 @@ export class Session extends EventTarget {
     this.show.advance(seconds);
     if (this.back.look) {
       this.back.look.advance(seconds, this.pace, () => this.tellClick());
+      return;
+    }
+    if (this.#behind > 0) {
+      this.#catchUp(seconds);
       return;
     }
     if (this.frozen) return;

@@ -5,6 +5,7 @@ import { number } from '../format.ts';
 import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
 import { questionOf } from '../questions/kept.ts';
 import { brakeOfBench } from '../record/derive.ts';
+import { dialsOn } from '../record/dials.ts';
 import { backToMine, makeMine } from '../record/guest.ts';
 import type { Session } from '../session.ts';
 import { doesNotCarry } from '../stations/kind/carry.ts';
@@ -28,6 +29,8 @@ export function guestBar(session: Session): TemplateResult | typeof nothing {
   const { asked: id } = parts.questions;
   const asked = station === 'questions' ? undefined : questionOf(id);
   if (!guest && !asked) return nothing;
+  // Said beside the dials: a bar that came while one of them is dragged would move the brake from under the pointer.
+  if (!asked && guest?.call.kind === 'dialled' && dialsOn(session.moment)) return nothing;
   const mine = html`<button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button>
     <button class="btn p" @click=${() => session.do(backToMine)}>Back to mine</button>`;
   const carries = doesNotCarry(parts.kind);

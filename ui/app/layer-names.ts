@@ -1,3 +1,4 @@
+import { hasDials } from '../record/dials.ts';
 import type { LayerName, Session } from '../session.ts';
 
 /** The layers of the stage with their names; a magnification stands in the name. */
@@ -10,4 +11,5 @@ export const layerNames = (session: Session): readonly (readonly [LayerName, str
   ['heat', 'Heat'],
   ['loupe', 'Loupe'],
   ['edge', 'Edge-on'],
+  ...(hasDials(session.moment) ? ([['dials', 'Dials']] as const) : []),
 ];

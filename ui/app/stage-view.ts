@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
 import type { Point } from '../../sim/index.ts';
 import { COMPACT, NARROW, pageSize } from '../pieces/page-sizes.ts';
+import { dialsOn } from '../record/dials.ts';
 import { MOST_ZOOM, WHOLE, type Zoom, zoomTo } from '../record/view.ts';
 import type { Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
@@ -69,6 +70,8 @@ export class StageView extends LitElement {
   readonly #grips: number[] = [];
   #names: readonly NumberedName[] = [];
   #numbered = false;
+  /** Dials lay over the brake when it was last drawn. */
+  #dialled = false;
   /** The brake was a small key when the buttons were last drawn. */
   #wasKey = false;
 
@@ -177,6 +180,9 @@ export class StageView extends LitElement {
     // Texts at most ten times a second: their layout is the page's greatest cost.
     if (now - this.#textsAt >= 100) {
       this.#textsAt = now;
+      if (dialsOn(session.moment) !== this.#dialled) this.requestUpdate();
+      else if (this.#dialled)
+        this.renderRoot.querySelector<LitElement>('takeup-dials')?.requestUpdate?.();
       this.#shown = settle(drawings, takenAt(this.at));
       this.#labels?.draw(this.#shown);
       if (this.#hover) this.#pointer.point(drawings, this.#hover);
@@ -364,8 +370,16 @@ export class StageView extends LitElement {
 
   override render() {
     return html`<div id="host" tabindex="0" role="application" aria-label="Brake: arrow keys go from part to part; zoomed in, Shift and arrow keys move it" @keydown=${this.#key} @pointerleave=${this.#leave} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+      ${this.#dialHandles()}
       ${this.#pointer.card(this.session, this.foot)}
       ${this.#zoomButtons()}`;
+  }
+
+  #dialHandles() {
+    this.#dialled = dialsOn(this.session.moment);
+    return this.#dialled && !this.session.wall && !isKey(this.at)
+      ? html`<takeup-dials .session=${this.session} .under=${this}></takeup-dials>`
+      : nothing;
   }
 
   protected override updated(): void {

@@ -6,6 +6,7 @@ import { number } from '../format.ts';
 import { Fullness, storeOf } from '../full.ts';
 import { slower } from '../pace.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
+import { dialsOn, hasDials } from '../record/dials.ts';
 import { backToMine, show } from '../record/guest.ts';
 import { benchTitle } from '../record/guest-title.ts';
 import { handsIn, letGoHand } from '../record/hands.ts';
@@ -244,6 +245,7 @@ export class TakeupApp extends LitElement {
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
       this.#bend(now);
+      this.#bringDials();
       if (this.session.layers.names || this.session.moment.parts.compare.kept) this.#bringKit();
       this.#instant = this.#seen();
       this.#told = this.#announcer.hear(now / 1000, this.session);
@@ -324,13 +326,34 @@ export class TakeupApp extends LitElement {
     );
   }
 
+  /** Dials on the stage: loaded when they are first switched on. */
+  #dials: typeof import('./dials/index.ts').dials | null = null;
+  #dialsCalled = false;
+
+  #bringDials(): void {
+    if (this.#dialsCalled || !dialsOn(this.session.moment)) return;
+    this.#dialsCalled = true;
+    import('./dials/index.ts').then(
+      ({ dials }) => {
+        const { styleSheet } = dials.styles;
+        if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
+        this.#dials = dials;
+        this.requestUpdate();
+      },
+      () => {
+        this.#dialsCalled = false;
+      },
+    );
+  }
+
   /** A part was tapped that may be the one that is asked for. */
   readonly #part = (e: CustomEvent<PartId>): void => this.#kit?.answer(this.session, e.detail);
 
   /** What is drawn over the brake by what is loaded later. */
   readonly #bow = (session: Session, input: StageInput): Drawn | null => {
     const bow = this.#bending?.bow(session, input) ?? null;
-    return this.#kit ? this.#kit.over(session, input, bow) : bow;
+    const under = this.#kit ? this.#kit.over(session, input, bow) : bow;
+    return this.#dials ? this.#dials.over(session, input, under) : under;
   };
 
   /** The moment on the stage: the station's own, or that of the moving brake. */
@@ -390,6 +413,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === '?') this.#openKeys();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
+    else if (e.key === 'u' && hasDials(session.moment)) session.toggle('dials');
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.moment.hands.hold) session.do(letGoHand);
     else if (e.key === 'Escape' && session.wall) session.showOnWall(false);
@@ -572,7 +596,10 @@ export class TakeupApp extends LitElement {
   #layers() {
     const { session } = this;
     const { layers } = this.#station();
-    const whole = layerNames(session).filter(([name]) => layers?.includes(name) ?? true);
+    // The row is full: dials have a button beside the stage.
+    const whole = layerNames(session).filter(
+      ([name]) => name !== 'dials' && (layers?.includes(name) ?? true),
+    );
     if (layers?.length === 0) return nothing;
     const { full } = this.full;
     const all = full ? whole : whole.filter(([name], i) => i < FEW_LAYERS || session.layers[name]);
@@ -649,6 +676,15 @@ export class TakeupApp extends LitElement {
     if (!few) return nothing;
     const { full } = this.full;
     return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? 'Less' : few}<kbd>m</kbd></button>`;
+  }
+
+  /** Switches the dials: where one tries what a press does, and wherever they are on. */
+  #dialsButton() {
+    const { session } = this;
+    const on = dialsOn(session.moment);
+    if (session.station !== 'apply' && !on) return nothing;
+    if (!hasDials(session.moment)) return nothing;
+    return html`<button class="btn moreless" data-dials aria-pressed=${on} @click=${() => session.toggle('dials')}>${on ? 'Dials away' : 'Dials on the brake'}<kbd>u</kbd></button>`;
   }
 
   /** What the station lays over the stage: beside the brake, or on a small stage over all of it, when asked for. */
@@ -740,9 +776,10 @@ export class TakeupApp extends LitElement {
         <aside class="side">
           ${session.layers.names ? this.#kit?.names(session, this.#stage(), size) : nothing}
           ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.(session)}
+          ${this.#dials?.beside(session)}
           ${this.#kit?.keptBeside(session, this.#instant, station)}
           ${this.#bending?.beside(session, this.#instant, station)}
-          ${station.side(page)}${this.#moreOrLess(station)}
+          ${station.side(page)}${this.#moreOrLess(station)}${this.#dialsButton()}
           ${station.controls(page)}
         </aside>
       </main>

@@ -13,6 +13,7 @@ import { orderSaid } from './said/order.ts';
 import {
   bendingSaid,
   computedSaid,
+  dialsSaid,
   glossary,
   notHere,
   stationsSaid,
@@ -160,6 +161,7 @@ const told: readonly Entry[] = [
     }),
   ),
   ...awaySaid,
+  { key: 'word:Dials', kind: 'word', ...dialsSaid, leads: { to: 'dials' } },
   { key: 'word:Shoes that bend', kind: 'word', ...bendingSaid, leads: { to: 'bending' } },
   ...(Object.keys(cautionsSaid) as (keyof typeof cautionsSaid)[]).map(
     (id): Entry => ({

@@ -35,6 +35,8 @@ function placeOf(leads: Leads): string {
       return `${stationNames.apply}, names on`;
     case 'bending':
       return `${stationNames.apply}, key b`;
+    case 'dials':
+      return `${stationNames.apply}, key u`;
     case 'table':
       return 'Table';
     case 'away':

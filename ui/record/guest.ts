@@ -38,8 +38,18 @@ export type GuestCall =
       readonly and?: Put | undefined;
       readonly third?: Put | undefined;
     }
+  /** The same brake with what was turned at its dials. */
+  | { readonly kind: 'dialled'; readonly set: readonly Dialled[] }
   /** The same brake in another standing state. */
   | { readonly kind: 'state'; readonly name: string };
+
+/** A dial's quantity, by its id, at another value than the brake's own. */
+export interface Dialled {
+  readonly id: string;
+  readonly value: number;
+}
+/** Most quantities that are turned at once. */
+export const MOST_DIALLED = 24;
 
 /** What was there before. */
 export interface Mine {
@@ -66,6 +76,14 @@ export const callSchema: v.GenericSchema<unknown, GuestCall> = v.variant('kind',
     value: v.pipe(v.number(), v.finite()),
     and: put,
     third: put,
+  }),
+  v.strictObject({
+    kind: v.literal('dialled'),
+    set: v.pipe(
+      v.array(v.strictObject({ id, value: v.pipe(v.number(), v.finite()) })),
+      v.minLength(1),
+      v.maxLength(MOST_DIALLED),
+    ),
   }),
   v.strictObject({ kind: v.literal('state'), name: id }),
   v.strictObject({

@@ -20,6 +20,7 @@ import * as varyWants from '../stations/vary/wants.ts';
 import * as wear from '../stations/wear-part.ts';
 import * as across from './across.ts';
 import * as bench from './bench.ts';
+import * as dials from './dials.ts';
 import * as guest from './guest.ts';
 import * as hands from './hands.ts';
 import type { AnyIntention } from './intention.ts';
@@ -32,6 +33,7 @@ import * as walk from './walk.ts';
 const homes: readonly Readonly<Record<string, unknown>>[] = [
   bench,
   across,
+  dials,
   view,
   naming,
   guest,

@@ -112,6 +112,7 @@ const NONE: Layers = {
   heat: false,
   loupe: false,
   edge: false,
+  dials: false,
 };
 
 const plain = new Map<StationId, Layers>();

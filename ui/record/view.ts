@@ -9,7 +9,16 @@ import { type Moment, type StationId, stationIds, withPart } from './moment.ts';
 import { layersOf, withLayers } from './parts.ts';
 
 /** How the bench is looked at: it changes nothing of the brake. */
-export type LayerName = 'fan' | 'comb' | 'forces' | 'names' | 'ghost' | 'heat' | 'loupe' | 'edge';
+export type LayerName =
+  | 'fan'
+  | 'comb'
+  | 'forces'
+  | 'names'
+  | 'ghost'
+  | 'heat'
+  | 'loupe'
+  | 'edge'
+  | 'dials';
 export type Layers = Readonly<Record<LayerName, boolean>>;
 
 export const layerNames = [
@@ -21,6 +30,7 @@ export const layerNames = [
   'heat',
   'loupe',
   'edge',
+  'dials',
 ] as const satisfies readonly LayerName[];
 
 /** Where the stage looks: the whole brake at factor 1, moved by px of the screen. */
@@ -97,6 +107,8 @@ const layers = v.strictObject({
   heat: onOff,
   loupe: onOff,
   edge: onOff,
+  // Links from before there were any.
+  dials: v.optional(onOff, false),
 });
 
 /** Layers by station, where they were switched. */
@@ -162,6 +174,7 @@ const words: Readonly<Record<LayerName, string>> = {
   heat: 'heat',
   loupe: 'loupe',
   edge: 'edge-on',
+  dials: 'dials',
 };
 
 export const toggleLayer = intention(

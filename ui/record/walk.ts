@@ -15,7 +15,8 @@ export interface Place {
 
 export const placeOf = (m: Moment): Place => ({
   station: m.station,
-  guest: m.guest?.call ?? null,
+  // A brake at whose dials was turned is one's own, a little otherwise: no place to go to.
+  guest: m.guest && m.guest.call.kind !== 'dialled' ? m.guest.call : null,
 });
 
 const sameCall = (a: GuestCall | null, b: GuestCall | null): boolean =>
@@ -30,6 +31,7 @@ function called(m: Moment, call: GuestCall): Moment {
   if (call.kind === 'state') return tryWorn.does(m);
   // A point is worked out where its curve is.
   if (call.kind === 'varied') return opened(m, 'vary');
+  if (call.kind === 'dialled') return m;
   // Its file is loaded on demand: the list of lessons says how far it was taken.
   if (call.kind === 'lesson') return opened(m, 'lessons');
   const there = opened(m, 'faults');
@@ -43,7 +45,7 @@ export const walk = intention(
   'place.walk',
   (m: Moment, to: Place) => {
     if (samePlace(placeOf(m), to)) return m;
-    const kept = sameCall(m.guest?.call ?? null, to.guest);
+    const kept = sameCall(placeOf(m).guest, to.guest);
     const here = kept ? m : to.guest ? called(leave(m), to.guest) : leave(m);
     return opened(here, to.station);
   },

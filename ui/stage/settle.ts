@@ -22,6 +22,7 @@ export interface Box {
 
 /** Those that may go aside; the first have the first choice. */
 const ASIDE: readonly LabelStyle[] = [
+  'dial',
   'lens',
   'lens scale',
   'caption',
@@ -37,7 +38,15 @@ const ASIDE: readonly LabelStyle[] = [
 ];
 
 /** Shapes that carry a value, and fastenings as dark as letters. */
-const STRONG: ReadonlySet<string> = new Set(['fan', 'comb', 'overlap', 'turning', 'forces', 'cut']);
+const STRONG: ReadonlySet<string> = new Set([
+  'fan',
+  'comb',
+  'overlap',
+  'turning',
+  'forces',
+  'cut',
+  'dial',
+]);
 const isStrong = (s: Shape): boolean =>
   (STRONG.has(s.group) && !s.key.includes('leader')) ||
   s.part === 'hold-down' ||

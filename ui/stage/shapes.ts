@@ -72,7 +72,8 @@ export type LabelStyle =
   | 'lens'
   | 'lens scale'
   | 'zone'
-  | 'heat';
+  | 'heat'
+  | 'dial';
 
 export interface Label {
   readonly key: string;

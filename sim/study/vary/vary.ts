@@ -147,6 +147,11 @@ export class Vary {
     return [...read, ...ownAnswers.map(({ of: _, ...told }) => told)];
   }
 
+  /** The brake of a point, built but not pressed; or why there is none. */
+  stood(settings: readonly Setting[]): Stood {
+    return this.#stand(settings).stood;
+  }
+
   /** The brake on the stage at a point: built, as the press leaves its adjuster, and pressed. */
   shown(settings: readonly Setting[]): Shown | null {
     const { stood, rig } = this.#stand(settings);

@@ -58,6 +58,9 @@ how long to break in brake shoes | word:Bedding in, station:new-shoes
 how does a drum brake work | station:apply
 do the shoes bend when you brake hard | word:Shoes that bend
 bending shoes | word:Shoes that bend
+drag a pin and see what the factor does | word:Dials
+sliders on the drawing | word:Dials
+move the anchor pin | word:Dials
 show me how it works | station:apply
 explain self energising | word:Self-energising, station:apply
 what is a leading shoe | word:Leading shoe, question:q055

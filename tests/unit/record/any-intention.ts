@@ -203,6 +203,11 @@ export const asked: Readonly<Record<string, Asked>> = {
   'view.layer': (_m, c) => [c.of(layerNames)],
   'view.turn': (_m, c) => [c.of([1, 0, -1])],
   'view.zoom': (_m, c) => [{ factor: c.real(0, 20), dx: c.real(-900, 900), dy: c.real(-900, 900) }],
+  'dial.back': nothing,
+  'dial.turn': (m, c) => {
+    const set = c.yes() ? [] : [{ id: 'cylinder.bore', value: c.real(10, 30) }];
+    return ['Bore', set, { scene: scene(c), state: state(m, c) }];
+  },
   'guest.leave': nothing,
   'guest.keep': nothing,
   'station.show': (_m, c) => [c.of(stationIds)],

@@ -55,7 +55,14 @@ export const shared = (a: Box, b: Box): number =>
   );
 
 /** What carries a value or a magnitude: no text may lie on it. */
-const STRONG: ReadonlySet<string> = new Set(['fan', 'comb', 'overlap', 'turning', 'forces']);
+const STRONG: ReadonlySet<string> = new Set([
+  'fan',
+  'comb',
+  'overlap',
+  'turning',
+  'forces',
+  'dial',
+]);
 const isLabelOnly = (key: string): boolean => key.includes('leader') || key === 'overlap lip';
 
 const isStrong = (shape: Shape): boolean =>

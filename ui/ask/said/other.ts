@@ -658,6 +658,27 @@ export const bendingSaid = {
   ],
 } as const;
 
+export const dialsSaid = {
+  title: 'Dials on the brake',
+  text: 'Handles on the drawing: drag a pin, the friction, a spring, the bore, and watch the factor. Each snaps back to your brake’s own. Key u.',
+  says: [
+    'dials',
+    'handles on the drawing',
+    'drag a pin',
+    'move the anchor pin',
+    'move the pivot of the shoe',
+    'change the friction',
+    'what if the friction were higher',
+    'change the bore by hand',
+    'turn a size and watch the factor',
+    'sliders on the brake',
+    'knobs',
+    'make the spring stronger',
+    'play with the sizes',
+    'drag the sizes of the brake',
+  ],
+} as const;
+
 export const glossary: readonly (readonly [word: string, means: string, ...says: string[]])[] = [
   [
     'Leading shoe',

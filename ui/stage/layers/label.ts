@@ -18,6 +18,7 @@ const SIZES: Readonly<Record<LabelStyle, number>> = {
   'lens scale': 16,
   zone: 13,
   heat: 22,
+  dial: 15,
 };
 const LEAST = 13;
 const LEAST_NARROW = 14;
@@ -68,6 +69,7 @@ const FONTS: Readonly<Record<LabelStyle, Font>> = {
   'lens scale': { weight: 520, stretch: 100 },
   zone: { weight: 600, stretch: 100 },
   heat: { weight: 760, stretch: 100 },
+  dial: { weight: 680, stretch: 100 },
 };
 export const fontOf = (style: LabelStyle): Font => FONTS[style];
 
@@ -84,8 +86,9 @@ const HALO: ReadonlySet<LabelStyle> = new Set([
   'gap word',
   'lens',
   'number',
+  'dial',
 ]);
-const ON_PARTS: ReadonlySet<LabelStyle> = new Set(['peak', 'force', 'gap']);
+const ON_PARTS: ReadonlySet<LabelStyle> = new Set(['peak', 'force', 'gap', 'dial']);
 
 /** px, both sides of the letter's edge together. */
 export const haloOf = (style: LabelStyle, view: View): number =>

@@ -47,6 +47,10 @@ export function follow(session: Session, leads: Leads): boolean {
       session.do(show, 'apply');
       if (!session.bending) session.toggleBending();
       return false;
+    case 'dials':
+      session.do(show, 'apply');
+      if (!layersOf(session.moment).dials) session.do(toggleLayer, 'dials');
+      return false;
     case 'words':
       // Where most of them stand; Ask has none.
       session.do(show, 'apply');
