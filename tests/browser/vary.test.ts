@@ -200,3 +200,76 @@ it('one tap from a line of Inspect, from a reading and from a size of New shoes;
   expect(errors).toEqual([]);
   await close();
 });
+
+it('pickers by keys alone: found by typing, gone through by arrows, chosen by Enter; what makes room is said', async () => {
+  const { page, errors, close } = await browser.open({
+    reducedMotion: 'reduce',
+    path: '?station=vary',
+  });
+  const now = (which: string) => page.locator(`[data-pick="${which}"] .now`);
+  const focused = (which: string) => () =>
+    now(which).evaluate((e) => (e.getRootNode() as ShadowRoot).activeElement === e);
+  await now('of').focus();
+  await page.keyboard.press('ArrowDown');
+  await page.locator('[data-pick="of"] input').waitFor();
+  await page.keyboard.type('bore whee');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => now('of').innerText()).toMatch(/Bore/);
+  await expect.poll(focused('of')).toBe(true);
+  await now('read').focus();
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('torq');
+  await page.keyboard.press('ArrowDown');
+  // A letter on the list goes on in the field, and opens no station.
+  await page.keyboard.type('ue');
+  await expect.poll(() => page.locator('[data-pick="read"] input').inputValue()).toBe('torque');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => now('read').innerText()).toMatch(/torque/i);
+  await expect
+    .poll(() => page.locator('.undone').innerText())
+    .toMatch(/leading.* made room: 3 things are read at most/i);
+  expect(await page.locator('main').getAttribute('data-station')).toBe('vary');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.locator('[data-pick="read"] input').count()).toBe(0);
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('at 1366 no two texts of a map lie on each other, and what “no such brake” means is told', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    reducedMotion: 'reduce',
+    viewport: { width: 1366, height: 768 },
+    path: '?station=vary',
+  });
+  await page.getByRole('button', { name: 'Map: torque over friction and bore' }).click();
+  const map = page.locator('takeup-map svg');
+  await map.waitFor();
+  await expect.poll(() => map.getAttribute('aria-busy')).toBe('false');
+  await expect.poll(() => page.locator('[data-none]').innerText()).toMatch(/Allowed is, of /);
+  const laid = await map.evaluate((svg) => {
+    const all = [...svg.querySelectorAll('text.figure, text.bad, text.quiet, text.now')].map(
+      (t) => ({
+        text: t.textContent,
+        box: t.getBoundingClientRect(),
+      }),
+    );
+    const out: string[] = [];
+    all.forEach((a, i) => {
+      for (const b of all.slice(i + 1)) {
+        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+        // Boxes of letters are higher than the letters by a quarter.
+        if (across > 1 && down > 5) out.push(`${a.text} on ${b.text}`);
+      }
+    });
+    return { out, figures: svg.querySelectorAll('text.figure').length };
+  });
+  expect(laid.out).toEqual([]);
+  expect(laid.figures).toBeGreaterThan(3);
+  await shot('vary-map-laptop');
+  expect(errors).toEqual([]);
+  await close();
+});

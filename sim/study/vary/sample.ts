@@ -37,7 +37,7 @@ export interface SampleAsk {
   /** Brakes at each place. */
   readonly samples: number;
   readonly keys: readonly string[];
-  /** Places that a quantity is put to; left out: the brake as it is. Its own tolerance does not count there. */
+  /** Places that a quantity is put to; left out: the brake as it is. Its own tolerance is about each of them. */
   readonly over?: { readonly id: string; readonly values: readonly number[] };
   /** Instead each tolerance alone, at both ends of its band. */
   readonly alone?: boolean;
@@ -61,10 +61,11 @@ interface Known {
   readonly quantity: Quantity;
 }
 
-const set = ({ tolerance, quantity }: Known, u: number): Setting => {
-  const x = valueAt(tolerance, quantity.value, u);
+/** @param value about which it lies; its own where left out */
+function set({ tolerance, quantity }: Known, u: number, value = quantity.value): Setting {
+  const x = valueAt(tolerance, value, u);
   return [quantity.id, quantity.whole ? Math.round(x) : x];
-};
+}
 
 /**
  * Points of a sampling, each a brake worked out: in front of `at` the place, if one was asked for; of tolerances
@@ -75,7 +76,7 @@ export function* sampling(vary: Vary, ask: SampleAsk): Generator<VaryPoint, void
   const all = new Map(quantitiesOf(vary.base, vary.brake).map((q) => [q.id, q]));
   const known = ask.tolerances.flatMap((tolerance): Known[] => {
     const quantity = all.get(tolerance.id);
-    return quantity && tolerance.id !== over?.id ? [{ tolerance, quantity }] : [];
+    return quantity ? [{ tolerance, quantity }] : [];
   });
   if (ask.alone) {
     for (const [which, one] of known.entries()) {
@@ -90,9 +91,22 @@ export function* sampling(vary: Vary, ask: SampleAsk): Generator<VaryPoint, void
   const places = known.map(() => spread(samples, random));
   // The same brakes at every place: a band then bends as its curve does.
   for (let k = 0; k < samples; k++) {
-    const drawn = known.map((one, i) => set(one, (places[i] as number[])[k] as number));
-    if (!over) yield vary.point(drawn, keys);
-    else for (const x of over.values) yield vary.point([[over.id, x], ...drawn], keys);
+    const drawn = (at?: number): Setting[] =>
+      known.map((one, i) => {
+        const u = (places[i] as number[])[k] as number;
+        return one.quantity.id === over?.id ? set(one, u, at) : set(one, u);
+      });
+    if (!over) {
+      yield vary.point(drawn(), keys);
+      continue;
+    }
+    for (const x of over.values) {
+      const some = drawn(x);
+      const own = some.some(([id]) => id === over.id);
+      const point = vary.point(own ? some : [[over.id, x], ...some], keys);
+      const others = some.filter(([id]) => id !== over.id).map(([, value]) => value);
+      yield { ...point, at: [x, ...others] };
+    }
   }
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createLife, createRig, freshState, KM } from '../../../sim/index.ts';
-import { lifeTable } from '../../../ui/away/data/collect.ts';
+import { bandRows, lifeTable } from '../../../ui/away/data/collect.ts';
 import {
   type Cell,
   csvOf,
@@ -148,4 +148,21 @@ it('a life’s table has a row for each of the run’s, in the units that it tel
   expect(told.rows[0]?.[column('Lining left, front')]).toBeCloseTo(4.5, 9);
   expect(last[column('Lining left, front')] as number).toBeLessThan(4.5);
   expect(told.columns[column('Drag, released')]?.unit).toBe('N·m');
+});
+
+it('rows of a band: its middle in the readings’ columns, its ends after them, and whether all could be told', () => {
+  const band = (low: number, middle: number, high: number, told = 1) => ({
+    low,
+    middle,
+    high,
+    told,
+  });
+  const rows = bandRows([
+    { x: 0.3, bands: [band(1, 2, 3), band(10, 20, 30)] },
+    { x: 0.5, bands: [band(4, 5, 6, 0.5), band(Number.NaN, Number.NaN, Number.NaN, 0)] },
+  ]);
+  expect(rows).toEqual([
+    ['Band, 95 of 100', 0.3, 2, 20, 1, 3, 10, 30, 'sound'],
+    ['Band, 95 of 100', 0.5, 5, null, 4, 6, null, null, 'not all of them told'],
+  ]);
 });

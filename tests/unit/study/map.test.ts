@@ -67,16 +67,43 @@ it('the lock stands as a region from where a shoe of the curve locks', () => {
   const edge = Math.min(...top.map(([x]) => x));
   const line = curveOf(vary, { ...friction, keys: ['brakeFactor'], also: [['pressure', 75]] });
   const lock = line.find((p) => p.why === 'locks')?.at[0] as number;
-  // A field is a forty-eighth of 0.7.
-  near(edge, lock, { abs: 0.7 / 48 }, 'friction');
+  // A field is a forty-eighth of 0.7; four halvings of it leave a sixteenth, which is told in its middle. The
+  // curve itself is halved to a step of its own.
+  near(edge, lock, { abs: 0.7 / 48 / 8 }, 'friction');
   expect(region?.at[0]).toBeGreaterThan(lock);
+});
+
+it('an edge goes along what is worked out: beside each of its corners single presses are of either side', () => {
+  const picture = mapPicture(points, friction, pressure, 0);
+  const region = picture?.regions.find((r) => r.text === 'front shoe locks');
+  const field = 0.7 / 48;
+  const locks = (x: number, y: number): boolean =>
+    vary.point(
+      [
+        ['shoes.lining.friction', x],
+        ['pressure', y],
+      ],
+      ['torque'],
+    ).why === 'locks';
+  // Corners on the rows of the net: those are crossed going to the right.
+  const rows = sideValues(pressure);
+  const corners = (region?.rings.flat() ?? []).filter(
+    ([x, y]) => rows.includes(y) && x > 0.16 && x < 0.84,
+  );
+  expect(corners.length).toBeGreaterThan(20);
+  for (const [x, y] of corners.slice(0, 24)) {
+    expect(locks(x - field / 10, y) !== locks(x + field / 10, y), `${x}, ${y}`).toBe(true);
+  }
 });
 
 it('a net is whole before the next begins; whole numbers stay whole, each once', () => {
   const tooth = { id: 'tooth', from: 0, to: 6, whole: true } as const;
   expect(sideValues(tooth)).toEqual([0, 1, 2, 3, 4, 5, 6]);
   const all = [...mapping(vary, { across: tooth, up: pressure, keys: ['torque'] })];
-  expect(all).toHaveLength(7 * 49);
+  const net = all.slice(0, 7 * 49);
+  const rows = sideValues(pressure);
+  expect(net.every((p) => rows.includes(p.at[1] as number))).toBe(true);
+  expect(all.every((p) => Number.isInteger(p.at[0]))).toBe(true);
   expect(new Set(all.map((p) => p.at.join())).size).toBe(all.length);
   expect(mapPicture(points.slice(0, 168), friction, pressure, 0)).toBeNull();
   expect(mapPicture(points.slice(0, 169), friction, pressure, 0)?.net).toBe(13 * 13);

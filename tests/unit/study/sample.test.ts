@@ -112,6 +112,21 @@ it('tells each tolerance alone at both ends, and the same brakes at every place 
   expect(over[0]?.at[1]).toBe(over[1]?.at[1]);
 });
 
+it('over a quantity that is itself not known exactly, its band is about each place', () => {
+  const over = { id: friction.id, values: [0.25, 0.4] };
+  const all = [...sampling(vary, ask([friction], { over }))];
+  for (const x of over.values) {
+    const band = bandOf(all.filter((p) => p.at[0] === x).map((p) => p.values[1] as number));
+    for (const [u, came] of [
+      [0.025, band.low],
+      [0.975, band.high],
+    ] as const) {
+      const at = vary.point([[friction.id, valueAt(friction, x, u)]], ['brakeFactor']);
+      near(came, at.values[0] as number, { rel: 0.004 }, `${x} ${u}`);
+    }
+  }
+});
+
 it('counts what cannot be told', () => {
   const band = bandOf([1, 2, 3, Number.NaN]);
   expect(band).toEqual({ low: 1.05, middle: 2, high: 2.95, told: 0.75 });

@@ -1,4 +1,4 @@
-import { KM, type LifeRow, type Reading } from '../../../sim/index.ts';
+import { type Band, KM, type LifeRow, type Reading } from '../../../sim/index.ts';
 import type { Stand } from '../stand.ts';
 import type { Cell, Table } from './table.ts';
 
@@ -66,6 +66,29 @@ async function lifeOf({ session }: Stand): Promise<Table | null> {
   return rows.length > 1 ? lifeTable(session.brake.title, rows) : null;
 }
 
+/** Columns of the band of what is read: from and to, of 95 of 100 brakes. */
+const bandColumns = (
+  read: readonly { readonly name: string; readonly unit: string }[],
+): Table['columns'] =>
+  read.flatMap(({ name, unit }) => [
+    { name: `${name}, band from`, unit },
+    { name: `${name}, band to`, unit },
+  ]);
+
+/** The band's places: in the readings' own columns its middle. */
+export const bandRows = (
+  curve: readonly { readonly x: number; readonly bands: readonly Band[] }[],
+): Cell[][] => {
+  const told = (value: number): Cell => (Number.isFinite(value) ? value : null);
+  return curve.map(({ x, bands }) => [
+    'Band, 95 of 100',
+    x,
+    ...bands.map((b) => told(b.middle)),
+    ...bands.flatMap((b) => [told(b.low), told(b.high)]),
+    bands.every((b) => b.told === 1) ? 'sound' : 'not all of them told',
+  ]);
+};
+
 async function sweepOf({ session, station }: Stand): Promise<Table | null> {
   if (station.id !== 'vary') return null;
   const [{ VaryDesk }, { deskOf }] = await Promise.all([
@@ -74,15 +97,19 @@ async function sweepOf({ session, station }: Stand): Promise<Table | null> {
   ]);
   const desk = deskOf(VaryDesk, session);
   const { curves, read, of } = desk;
+  const spread = desk.up ? null : desk.spread;
+  const none = spread ? read.flatMap((): Cell[] => [null, null]) : [];
   const rows = curves.flatMap(({ label, points }) =>
     points.map((p): Cell[] => [
       label,
       p.at[0] ?? null,
       ...(desk.up ? [p.at[1] ?? null] : []),
       ...p.values,
+      ...none,
       p.why,
     ]),
   );
+  const places = spread ? bandRows(spread.curve) : [];
   if (rows.length === 0) return null;
   return {
     id: 'what-if',
@@ -92,9 +119,10 @@ async function sweepOf({ session, station }: Stand): Promise<Table | null> {
       { name: of.name, unit: of.unit },
       ...(desk.up ? [{ name: desk.up.name, unit: desk.up.unit }] : []),
       ...read.map(({ name, unit }) => ({ name, unit })),
+      ...(spread ? bandColumns(read) : []),
       { name: 'Brake', unit: '' },
     ],
-    rows,
+    rows: [...rows, ...places],
   };
 }
 

@@ -12,7 +12,8 @@ import { markWords, ticks, wordOf } from './scale.ts';
 /**
  * What a map is made of, free of any painter: lines of one height with their figures, and regions with
  * their names. Lines come from the finest net that is whole (marching squares: d3-contour), and stand
- * only where all four corners of a field are told.
+ * only where all four corners of a field are told. A region's edge crosses the sides of fields where the points
+ * on them say.
  */
 
 type Place = readonly [x: number, y: number];
@@ -46,8 +47,8 @@ export interface MapPicture {
 const LINES = 12;
 /** Beside a lock a reading grows without bound: above so many times what three of four come to no line is drawn. */
 const WILD = 2.5;
-/** A region reaches out to the last point that is not of it. */
-const EDGE = 0.02;
+/** Where no point lies on a side yet, a region of which nothing is told reaches so far towards the last point that is. */
+const REACH = 0.98;
 /** What being off the middle of a region costs its name, of a field's room. */
 const CENTRED = 0.05;
 
@@ -68,6 +69,27 @@ function wholeNet(all: readonly VaryPoint[], across: MapSide, up: MapSide): Net 
     if (points.every((p) => p !== undefined)) return { xs: x, ys: y, points };
   }
   return null;
+}
+
+/** Points on the sides of fields, in their order from the lower end: by the side's lower end and its way. */
+type Sides = ReadonlyMap<string, readonly VaryPoint[]>;
+
+function sidesOf(all: readonly VaryPoint[], { xs, ys }: Net): Sides {
+  const out = new Map<string, VaryPoint[]>();
+  const [columns, rows] = [new Map(xs.map((x, i) => [x, i])), new Map(ys.map((y, j) => [y, j]))];
+  const under = (values: readonly number[], v: number): number =>
+    values.findLastIndex((value) => value < v);
+  for (const p of all) {
+    const [x, y] = p.at as [number, number];
+    const [i, j] = [columns.get(x), rows.get(y)];
+    if ((i === undefined) === (j === undefined)) continue;
+    const key = j !== undefined ? `across ${under(xs, x)} ${j}` : `up ${i} ${under(ys, y)}`;
+    out.set(key, [...(out.get(key) ?? []), p]);
+  }
+  const order = (a: VaryPoint, b: VaryPoint): number =>
+    (a.at[0] as number) - (b.at[0] as number) || (a.at[1] as number) - (b.at[1] as number);
+  for (const points of out.values()) points.sort(order);
+  return out;
 }
 
 /** Of a place counted in fields its value, by a line between two. */
@@ -120,6 +142,21 @@ function met(row: (k: number) => number, i: number, value: number, straight: num
     else high = middle;
   }
   return (low + high) / 2;
+}
+
+/** Heights carried on by one point where nothing is told: as that of the greatest neighbour. Only shades go by them. */
+function carriedOn(heights: readonly number[], wide: number): number[] {
+  return heights.map((h, n) => {
+    if (Number.isFinite(h)) return h;
+    const i = n % wide;
+    const beside = [
+      i > 0 ? heights[n - 1] : undefined,
+      i + 1 < wide ? heights[n + 1] : undefined,
+      heights[n - wide],
+      heights[n + wide],
+    ].filter((x): x is number => x !== undefined && Number.isFinite(x));
+    return beside.length > 0 ? Math.max(...beside) : h;
+  });
 }
 
 /** A ring in pieces: only where its field is told at all four corners, and not along the map's edge. */
@@ -191,6 +228,20 @@ export function mapPicture(
   const place = ([x, y]: Place): Place => [along(xs, x), along(ys, y)];
   const shift = (ring: readonly (readonly number[])[]): Place[] =>
     ring.map(([x = 0, y = 0]): Place => [x - 0.5, y - 0.5]);
+  const sides = sidesOf(all, net);
+  const pointAt = (i: number, j: number): VaryPoint => points[j * wide + i] as VaryPoint;
+  /** Where between two ends of a side something ends or begins, from 0 to 1. */
+  const crossed = (i: number, j: number, way: 'across' | 'up', is: (p: VaryPoint) => boolean) => {
+    const on = sides.get(`${way} ${i} ${j}`);
+    if (!on) return null;
+    const [from, to] = [pointAt(i, j), way === 'across' ? pointAt(i + 1, j) : pointAt(i, j + 1)];
+    const row = [from, ...on, to];
+    const n = row.findIndex((p) => is(p) !== is(from));
+    if (n < 1) return null;
+    const axis = way === 'across' ? 0 : 1;
+    const at = (p: VaryPoint | undefined): number => p?.at[axis] as number;
+    return ((at(row[n - 1]) + at(row[n])) / 2 - at(from)) / (at(to) - at(from));
+  };
   const heights = points.map((p) => p.values[k] as number);
   const heightAt = (i: number, j: number): number =>
     i >= 0 && i < wide ? (heights[j * wide + i] ?? Number.NaN) : Number.NaN;
@@ -206,28 +257,43 @@ export function mapPicture(
       return [x, y];
     };
   };
+  const shaded = carriedOn(heights, wide);
   const values = levelsOf(heights.filter(Number.isFinite));
   const drawn = contours().size([wide, high]);
   const levels = values.map((value): Level => {
-    const { coordinates } = drawn.contour(heights, value);
-    const rings = coordinates.flatMap((polygon) =>
-      polygon.map((ring) => shift(ring).map(exact(value))),
-    );
+    const ringsOf = (of: number[]): Place[][] =>
+      drawn
+        .contour(of, value)
+        .coordinates.flatMap((polygon) => polygon.map((ring) => shift(ring).map(exact(value))));
+    const rings = ringsOf(heights);
     return {
       value,
-      fill: rings.map((ring) => ring.map(place)),
+      // Shades go on under the regions' edges, where the field beyond has no height of its own.
+      fill: ringsOf(shaded).map((ring) => ring.map(place)),
       lines: rings.flatMap((ring) => told(ring, wide, high, sound)).map((l) => l.map(place)),
     };
   });
   const region = (text: string, soft: boolean, is: (p: VaryPoint) => boolean): MapRegion[] => {
     const of = points.map(is);
     if (!of.includes(true)) return [];
-    const { coordinates } = drawn.contour(of.map(Number), soft ? 0.5 : EDGE);
+    const { coordinates } = drawn.contour(of.map(Number), 0.5);
+    // Corners of its edge lie in the middle of sides: moved to where it crosses them.
+    const moved = ([x, y]: Place): Place => {
+      const [i, j] = [Math.floor(x), Math.floor(y)];
+      const way = y === j && x > i ? 'across' : x === i && y > j ? 'up' : null;
+      const out = way === 'across' ? i + 1 >= wide : j + 1 >= high;
+      if (!way || out || i < 0 || j < 0) return [x, y];
+      const half = soft ? 0.5 : of[j * wide + i] ? REACH : 1 - REACH;
+      const at = crossed(i, j, way, is) ?? half;
+      return way === 'across' ? [i + at, y] : [x, j + at];
+    };
     return [
       {
         text,
         soft,
-        rings: coordinates.flatMap((polygon) => polygon.map((ring) => shift(ring).map(place))),
+        rings: coordinates.flatMap((polygon) =>
+          polygon.map((ring) => shift(ring).map(moved).map(place)),
+        ),
         at: place(middle(of, wide)),
       },
     ];

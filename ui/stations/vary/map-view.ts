@@ -16,12 +16,27 @@ const TOP = 36;
 const FOOT = 62;
 /** An arrow key goes this share of a side. */
 const KEY_STEP = 0.02;
-/** Room that a figure on a line takes, px. */
-const FIGURE = 46;
+/** Height of a figure's letters and width of one of them, px, with what is kept free around. */
+const FIGURE = { high: 20, wide: 8.6, free: 8 } as const;
 /** Shades lie on each other, level upon level: so dark is the highest, its whole a little under one half. */
 const DARKEST = 0.5;
 
 type Px = readonly [number, number];
+
+/** Where a text stands, px. */
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+const meets = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+/** Of a text in the middle of a place, on its base line. */
+const boxOf = (text: string, [x, y]: Px, letter: number): Box => {
+  const half = (text.length * letter + FIGURE.free) / 2;
+  return { left: x - half, right: x + half, top: y - FIGURE.high + 5, bottom: y + 5 };
+};
 
 export class VaryMap extends LitElement {
   static override properties = {
@@ -78,9 +93,9 @@ export class VaryMap extends LitElement {
       .join('');
   }
 
-  /** Figures on the lines, each where no other is. */
-  #figures(picture: MapPicture, to: (p: Px) => Px): TemplateResult[] {
-    const taken: Px[] = [];
+  /** Figures on the lines, each where no other text is. */
+  #figures(picture: MapPicture, to: (p: Px) => Px, others: readonly Box[]): TemplateResult[] {
+    const taken = [...others];
     return picture.levels.flatMap(({ lines, value }) =>
       lines.flatMap((line) => {
         const px = line.map(to);
@@ -88,21 +103,24 @@ export class VaryMap extends LitElement {
           const q = px[i + 1];
           return q ? sum + Math.hypot(q[0] - p[0], q[1] - p[1]) : sum;
         }, 0);
-        if (long < 2 * FIGURE) return [];
+        const told = number(value, picture.digits);
+        const wide = told.length * FIGURE.wide + FIGURE.free;
+        if (long < 2 * wide) return [];
         const spots = [0.5, 0.3, 0.7, 0.15, 0.85].map(
           (share) => px[Math.floor(share * (px.length - 1))] as Px,
         );
         const free = spots.find(
           ([x, y]) =>
-            x > LEFT + FIGURE / 2 &&
-            x < LEFT + this.#wide() - FIGURE / 2 &&
-            y > TOP + 12 &&
-            taken.every(([a, b]) => Math.abs(a - x) > FIGURE || Math.abs(b - y) > 20),
+            x > LEFT + wide / 2 &&
+            x < LEFT + this.#wide() - wide / 2 &&
+            y > TOP + 16 &&
+            y < TOP + this.#high() - 8 &&
+            !taken.some((b) => meets(b, boxOf(told, [x, y + 5], FIGURE.wide))),
         );
         if (!free) return [];
-        taken.push(free);
+        taken.push(boxOf(told, [free[0], free[1] + 5], FIGURE.wide));
         return [
-          svg`<text x=${free[0]} y=${free[1] + 5} text-anchor="middle">${number(value, picture.digits)}</text>` as TemplateResult,
+          svg`<text x=${free[0]} y=${free[1] + 5} text-anchor="middle" class="figure">${told}</text>` as TemplateResult,
         ];
       }),
     );
@@ -116,20 +134,25 @@ export class VaryMap extends LitElement {
   }
 
   /** Names of the regions, one under the other where they would lie on each other. */
-  #names(regions: readonly MapRegion[], to: (p: Px) => Px): TemplateResult[] {
-    const taken: Px[] = [];
+  #names(
+    regions: readonly MapRegion[],
+    to: (p: Px) => Px,
+  ): { readonly texts: readonly TemplateResult[]; readonly taken: readonly Box[] } {
+    const taken: Box[] = [];
     const bottom = TOP + this.#high();
-    return regions.map((region) => {
+    const texts = regions.map((region) => {
       const [x, y] = to(region.at);
       const half = region.text.length * 3.9 + 6;
       const left = Math.max(LEFT + half, Math.min(LEFT + this.#wide() - half, x));
       let top = Math.max(TOP + 20, Math.min(bottom - 8, y + 5));
-      const hit = (): boolean =>
-        taken.some(([a, b]) => Math.abs(a - left) < 2 * half && Math.abs(b - top) < 18);
+      const here = (): Box => boxOf(region.text, [left, top], 7.8);
+      const hit = (): boolean => taken.some((b) => meets(b, here()));
       while (hit() && top > TOP + 38) top -= 18;
-      taken.push([left, top]);
+      while (hit() && top < bottom - 18) top += 18;
+      taken.push(here());
       return svg`<text class=${region.soft ? 'quiet' : 'bad'} x=${left} y=${top} text-anchor="middle">${region.text}</text>` as TemplateResult;
     });
+    return { texts, taken };
   }
 
   #level({ value, fill, lines }: Level, count: number, to: (p: Px) => Px): TemplateResult {
@@ -231,17 +254,21 @@ export class VaryMap extends LitElement {
     const title = first.unit ? `${first.name}, ${first.unit}` : first.name;
     // The figure of the point stands where there is room.
     const flip = px > width - 120;
+    const figure = number(value, first.digits);
+    const names = picture ? this.#names(picture.regions, to) : { texts: [], taken: [] };
+    const beside = (flip ? -1 : 1) * (13 + (figure.length * 10.5) / 2);
+    const looked = inside ? [boxOf(figure, [px + beside, Math.max(TOP + 18, py - 11)], 10.5)] : [];
     return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="application" aria-busy=${desk.busy} aria-label=${`Map of ${first.name}; arrow keys go over it. ${told}`}
       @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
       <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern>
       <pattern id="soft" width="7" height="7" patternUnits="userSpaceOnUse"><circle cx="2" cy="2" r="1.2" fill="var(--ink2)" opacity="0.7" /></pattern>
       <clipPath id="in"><rect x=${LEFT} y=${TOP} width=${this.#wide()} height=${this.#high()} /></clipPath></defs>
       <g clip-path="url(#in)">${picture?.levels.map((l) => this.#level(l, picture.levels.length, to)) ?? nothing}${picture?.regions.map((r) => this.#region(r, to)) ?? nothing}</g>
-      ${picture ? this.#figures(picture, to) : nothing}
-      ${picture ? this.#names(picture.regions, to) : nothing}
+      ${picture ? this.#figures(picture, to, [...names.taken, ...looked]) : nothing}
+      ${names.texts}
       ${this.#axes()}
       <text class="title" x="8" y="22">${title}</text>
-      ${inside ? svg`<path d=${`M${px} ${TOP}V${bottom}M${LEFT} ${py}H${width - RIGHT}`} stroke="var(--ink)" stroke-dasharray="4 4" /><circle cx=${px} cy=${py} r="7" fill="var(--sheet)" stroke="var(--ink)" stroke-width="3" /><text class="now" x=${flip ? px - 13 : px + 13} y=${Math.max(TOP + 18, py - 11)} text-anchor=${flip ? 'end' : 'start'}>${number(value, first.digits)}</text>` : nothing}
+      ${inside ? svg`<path d=${`M${px} ${TOP}V${bottom}M${LEFT} ${py}H${width - RIGHT}`} stroke="var(--ink)" stroke-dasharray="4 4" /><circle cx=${px} cy=${py} r="7" fill="var(--sheet)" stroke="var(--ink)" stroke-width="3" /><text class="now" x=${flip ? px - 13 : px + 13} y=${Math.max(TOP + 18, py - 11)} text-anchor=${flip ? 'end' : 'start'}>${figure}</text>` : nothing}
     </svg>`}`;
   }
 }

@@ -4,8 +4,8 @@ import type { Session } from '../../session.ts';
 import { hasFormulas, loadFormulas, readTypedFormula } from '../../typed-formula.ts';
 import { deskOf } from '../station.ts';
 import { VaryDesk } from './desk.ts';
-
 import { LONGEST_TEXT, MOST_FORMULAS, ownKey, varyForget, varyFormula } from './part.ts';
+import { sayRoom } from './room.ts';
 import { found } from './search.ts';
 
 /** As many names are offered at once; the rest is found by typing. */
@@ -118,7 +118,10 @@ export class OwnFormulaField extends LitElement {
     const { name, text, session } = this;
     const read = readTypedFormula(text, desk.names);
     if (!read?.ok) return;
-    session.do(varyFormula, name.trim() || text.slice(0, 40), text);
+    const called = name.trim() || text.slice(0, 40);
+    const before = deskOf(VaryDesk, session).read;
+    session.do(varyFormula, called, text);
+    sayRoom(session, before);
     this.name = '';
     this.text = '';
   }

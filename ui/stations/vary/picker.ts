@@ -62,19 +62,38 @@ export class VaryPicker extends LitElement {
     this.renderRoot.querySelector('input')?.focus({ preventScroll: true });
   };
 
+  /** Arrows go from the field into the list and through it, Enter in the field takes the first of it, Escape closes. */
   #key = (e: KeyboardEvent): void => {
-    // What is typed here is no key of the page.
-    if (e.key !== 'Escape') return;
+    if (e.ctrlKey || e.metaKey || e.altKey) return;
+    const field = this.renderRoot.querySelector('input');
+    const all = [...this.renderRoot.querySelectorAll<HTMLElement>('li button')];
+    const now = all.indexOf(e.target as HTMLElement);
+    const inField = e.target === field;
+    if (e.key === 'Escape' && this.open) this.#close();
+    else if (e.key === 'ArrowDown' && !this.open) this.#toggle();
+    else if (e.key === 'ArrowDown') all[Math.min(all.length - 1, now + 1)]?.focus();
+    else if (e.key === 'ArrowUp' && now === 0) field?.focus();
+    else if (e.key === 'ArrowUp' && now > 0) all[now - 1]?.focus();
+    else if (e.key === 'Home' && now >= 0) all[0]?.focus();
+    else if (e.key === 'End' && now >= 0) all.at(-1)?.focus();
+    else if (e.key === 'Enter' && inField) all[0]?.click();
+    // What is typed on the list goes on in the field: it is no key of the page.
+    else if (now >= 0 && e.key.length === 1 && e.key !== ' ') {
+      this.typed += e.key;
+      field?.focus();
+    } else return;
     e.preventDefault();
     e.stopPropagation();
-    this.open = false;
-    this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.now')?.focus());
   };
 
-  #choose(id: string): void {
+  #close(): void {
     this.open = false;
-    this.dispatchEvent(new CustomEvent<string>('choose', { detail: id }));
     this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('.now')?.focus());
+  }
+
+  #choose(id: string): void {
+    this.dispatchEvent(new CustomEvent<string>('choose', { detail: id }));
+    this.#close();
   }
 
   override render() {

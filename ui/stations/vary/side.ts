@@ -20,6 +20,7 @@ import { besideOptions, chosenBeside, refOf } from './beside.ts';
 import type { Choice } from './picker.ts';
 import { readyMade } from './ready.ts';
 import { modes } from './seek-side.ts';
+import { sayRoom } from './room.ts';
 
 /** What stands beside the picture: what is asked, what is read where one looks, and questions ready made. */
 
@@ -50,6 +51,20 @@ function why(desk: VaryDesk): string {
   return '';
 }
 
+/** So many rules are told at most. */
+const MOST_RULES = 2;
+
+/** What “no such brake” in the picture means: which rules of what can be built refuse it, and what they allow. */
+function whyNone(desk: VaryDesk): TemplateResult | typeof nothing {
+  const found = desk.curves.flatMap((c) => c.points.flatMap((p) => p.finding ?? []));
+  const rules = new Map(
+    found.map(({ path, allowed, reason }) => [`${path} ${reason ?? ''}`, { path, allowed }]),
+  );
+  if (rules.size === 0) return nothing;
+  const told = [...rules.values()].slice(0, MOST_RULES).map((r) => `${r.path}: ${r.allowed}`);
+  return html`<p class="quiet" data-none>“No such brake”: it could not be put together. Allowed is, of ${told.join('; and of ')}${rules.size > MOST_RULES ? '; and more' : ''}.</p>`;
+}
+
 /** The second quantity of a map, as it is and at the point. */
 function secondRow({ and, place, up }: VaryDesk, moved: boolean): TemplateResult | typeof nothing {
   if (!up || !and) return nothing;
@@ -65,6 +80,7 @@ function table(desk: VaryDesk): TemplateResult {
     <table><thead><tr><td>${of.name}</td><th scope="col">${short(of.value)}${of.unit ? ` ${of.unit}` : ''}</th>${moved ? html`<th scope="col" class="after">${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}</th><th scope="col"></th>` : nothing}</tr>${secondRow(desk, moved)}</thead>
     <tbody>${read.map((a, k) => row(a, plain.values[k] as number, point.values[k] as number, moved))}</tbody></table>
     ${told ? html`<p>${told}</p>` : nothing}
+    ${whyNone(desk)}
     ${moved ? html`<button class="btn" @click=${() => desk.home()}>Back to ${short(of.value)}</button>` : html`<p class="quiet">Press or drag on the picture, or Tab to it and use the arrow keys: the brake of that point stands on the stage.</p>`}
   </section>`;
 }
@@ -123,7 +139,9 @@ function asked(desk: VaryDesk): TemplateResult {
     const key = e.detail;
     const next = chosen.includes(key) ? chosen.filter((k) => k !== key) : [...chosen, key];
     // The oldest makes room.
-    if (next.length > 0) session.do(varyRead, next.slice(-MOST_READ));
+    if (next.length === 0) return;
+    session.do(varyRead, next.slice(-MOST_READ));
+    if (next.length > chosen.length) sayRoom(session, read);
   };
   return html`<section class="blk vary-ask" aria-label="What is asked">
     <takeup-picker label="Vary" data-pick="of" .chosen=${[of.id]} .choices=${quantities.map(choiceOf)} @choose=${(e: CustomEvent<string>) => session.do(varyOf, e.detail)}></takeup-picker>
