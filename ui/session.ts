@@ -197,7 +197,7 @@ export class Session extends EventTarget {
     const layers = layersOf(this.moment);
     // A click that is shown is looked at through the loupe, whatever else is.
     return this.show.on
-      ? this.#magnified.of(layers, () => ({ ...layers, loupe: true, edge: false }))
+      ? this.#magnified.of(layers, () => ({ ...layers, loupe: true, edge: false, polygons: false }))
       : layers;
   }
   get tiltCause(): TiltCause {

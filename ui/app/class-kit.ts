@@ -2,6 +2,7 @@ import { css, html, type TemplateResult } from 'lit';
 import type { Session } from '../session.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
+import { bodiesStyles, forcesBeside } from './forces-beside.ts';
 import { ghostShapes, keepNow, keptBeside, keptReadings } from './kept.ts';
 import { namesStyles, revealNext } from './names-bar.ts';
 import { answer, namesBeside, quizStyles } from './names-beside.ts';
@@ -32,7 +33,7 @@ const keptStyles = css`
 type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
 export const classKit = {
-  styles: [namesStyles, quizStyles, keptStyles, wordsStyles],
+  styles: [namesStyles, quizStyles, keptStyles, wordsStyles, bodiesStyles],
   names: namesBeside,
   answer,
   revealNext,
@@ -40,6 +41,7 @@ export const classKit = {
   keepNow,
   keptBeside,
   keptReadings,
+  forcesBeside,
   /** Over what else lies on the brake. */
   over(session: Session, input: StageInput, under: Drawn | null): Drawn | null {
     const ghost = ghostShapes(session, input);

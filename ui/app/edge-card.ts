@@ -23,6 +23,20 @@ export function edgeBox(width: number, height: number, foot: number): EdgeBox {
   return { at: [left, free - WORDS - high - 16], width: wide, height: high };
 }
 
+/** Where the force polygons stand on the stage, px: on a phone and a wall in the brake's place, which is a small key. */
+export function polygonBox(
+  { width, height, foot }: { width: number; height: number; foot: number },
+  wall: boolean,
+  text: number,
+): EdgeBox {
+  const free = height - foot;
+  if (wall) return { at: [20, 20], width: width - 40, height: free - 40 - 128 * text };
+  if (width < NARROW_STAGE) return { at: [8, 112], width: width - 16, height: free - 120 };
+  const large = width > 1000;
+  const top = large ? 84 : 48;
+  return { at: [large ? 44 : 14, top], width: large ? 380 : 300, height: free - top - 16 };
+}
+
 const stops: Record<Tilt['stop'], string> = {
   pads: 'It stands on all its pads.',
   'hold-down spring': 'The hold-down spring has given until it answers.',

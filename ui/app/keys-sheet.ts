@@ -26,6 +26,7 @@ const desk: readonly (readonly [title: string, rows: readonly Row[]])[] = [
       ['arrow keys', 'once it has the focus: from part to part'],
       ['Shift and arrows', 'move it while it is zoomed'],
       ['+, −, 0', 'nearer, farther, whole'],
+      ['P', 'all forces on each shoe, head to tail, and away'],
       ['U', 'dials: handles on the brake, and away'],
       ['G', 'keep this moment as a ghost'],
       ['H and N', 'hide the names; show the next one'],

@@ -11,5 +11,6 @@ export const layerNames = (session: Session): readonly (readonly [LayerName, str
   ['heat', 'Heat'],
   ['loupe', 'Loupe'],
   ['edge', 'Edge-on'],
+  ['polygons', 'Force polygons'],
   ...(hasDials(session.moment) ? ([['dials', 'Dials']] as const) : []),
 ];

@@ -3,7 +3,7 @@ import type { Session } from '../session.ts';
 import type { Lens } from '../stage/loupe.ts';
 import { type View, weightFor } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
-import { edgeBox } from './edge-card.ts';
+import { edgeBox, polygonBox } from './edge-card.ts';
 
 /** Where the brake and the loupe stand on the stage, px: one rule for every size. */
 
@@ -53,7 +53,12 @@ export function brakeView(
   const { drum } = session.brake;
   const rim = drum.radiusNew + drum.rim;
   // The edge-on drawing takes its place on the left.
-  const left = session.layers.edge ? edgeBox(whole, height, foot).width + 50 : 0;
+  const { edge, polygons } = session.layers;
+  const left = polygons
+    ? polygonBox({ width: whole, height, foot }, false, 1).width + 34
+    : edge
+      ? edgeBox(whole, height, foot).width + 50
+      : 0;
   const crowded = left > 0 && !session.wall && width - left < LEAST_BRAKE;
   const narrow = whole < NARROW_STAGE || width < NARROW_BESIDE || crowded;
   const free = height - foot;
@@ -74,7 +79,7 @@ export function brakeView(
     const text = 2 * Math.min(1, height / 1080, whole / 1267);
     const wall = { ...base, k: heavy, text, narrow: false, wall: true };
     // The loupe takes the brake's place; the brake shows small beside it where the loupe looks.
-    if (session.layers.loupe)
+    if (session.layers.loupe || polygons)
       return {
         ...wall,
         k: 0.7,
@@ -101,8 +106,7 @@ export function brakeView(
   // The shoe edge-on and what is laid over the stage stay where they are, whichever wheel is shown.
   const mirrored = session.wheel === 'right';
   const kept = (x: number): number => (mirrored ? whole - x : x);
-  if (session.layers.edge && narrow)
-    return { ...base, scale: 37 / rim, origin: [kept(width - 52), 52] };
+  if (left > 0 && narrow) return { ...base, scale: 37 / rim, origin: [kept(width - 52), 52] };
   const beyond = session.station === 'drum-off' && beside > 0 ? SIDE_OVERLAP : SIDE;
   const across = (width - left) / (2 * (rim + (narrow ? 28 : beyond)));
   const scale = within((free - (narrow ? 40 : 76)) / (2 * (rim + 10)), across);

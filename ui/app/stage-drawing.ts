@@ -1,4 +1,4 @@
-import { type Instant, tiltOf } from '../../sim/index.ts';
+import { freeBody, type Instant, isTold, type Side, tiltOf } from '../../sim/index.ts';
 import { paceName } from '../pace.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
@@ -8,13 +8,14 @@ import { edgeOn } from '../stage/edge-on.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe } from '../stage/loupe.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
+import { polygons } from '../stage/polygons.ts';
 import { drawBrake, type StageInput } from '../stage/scene.ts';
 import { type Box, giveWay } from '../stage/settle.ts';
 import type { Drawing, Label } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
 import { type Theme, themes } from '../theme.ts';
-import { edgeBox } from './edge-card.ts';
+import { edgeBox, polygonBox } from './edge-card.ts';
 import { brakeView, lensFor, ZOOM_HIGH } from './layout.ts';
 
 /** Scale from which the values of the forces have room on the brake, px per mm. */
@@ -72,7 +73,7 @@ export function homeAt(at: StageAt): View {
 export const isKey = (at: StageAt): boolean => keyIn(at, homeAt(at));
 
 const keyIn = ({ session: { layers } }: StageAt, view: View): boolean =>
-  (view.narrow || view.wall === true) && (layers.loupe || layers.edge);
+  (view.narrow || view.wall === true) && (layers.loupe || layers.edge || layers.polygons);
 
 export function viewAt(at: StageAt): View {
   const view = homeAt(at);
@@ -85,7 +86,8 @@ export function viewAt(at: StageAt): View {
 export function lensAt(at: StageAt): Lens | null {
   const { session, width, height, foot } = at;
   // A narrow stage has room for one of the two.
-  if (session.layers.edge && (session.wall || homeAt(at).narrow)) return null;
+  const { edge, polygons: bodies } = session.layers;
+  if ((edge || bodies) && (session.wall || homeAt(at).narrow)) return null;
   return session.layers.loupe ? lensFor(session, width, height, foot) : null;
 }
 
@@ -99,6 +101,19 @@ function edgeAt(at: StageAt, { brake, state, instant, view }: StageInput): Drawi
   const drawn = edgeOn({ brake, state, side: 'front', tilt, cause }, view, place);
   // It is a section: a right-hand wheel's is the same, and stands where it stood.
   return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
+}
+
+/** All forces on each shoe, head to tail, beside the brake; on a narrow stage and a wall in its place. */
+function polygonsAt(at: StageAt, { instant, view }: StageInput): Drawing[] {
+  const { session } = at;
+  if (!session.layers.polygons) return [];
+  const { rig, shown: state } = session;
+  const of = (side: Side) => freeBody(rig, state, instant, side);
+  const bodies = isTold(instant) ? { front: of('front'), rear: of('rear') } : null;
+  const right = session.wheel === 'right';
+  const box = polygonBox(at, session.wall, view.text);
+  const drawn = polygons(bodies, instant, view, box, right ? -1 : 1);
+  return [right ? mirrorDrawing(drawn) : drawn];
 }
 
 /** What lies over the stage's drawing, px: the zoom's buttons (stage-view.ts gives them their place) and what a station lays beside the brake. */
@@ -169,7 +184,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
         ? 'none'
         : (station.rolesNow?.(session) ??
           station.roles ??
-          (layers.loupe || station.beside ? 'short' : 'full')),
+          (layers.loupe || layers.polygons || station.beside ? 'short' : 'full')),
     frame: at.width > 1000 && at.height > 640 && at.foot < 100 && !view.wall,
     ...(view.narrow || view.wall
       ? {}
@@ -215,7 +230,12 @@ export function drawStage(at: StageAt): {
   const brake =
     fans(all) && !fans(given) ? { ...given, labels: withoutFan(session, given) } : given;
   const lens = lensAt(at);
-  const whole: Drawing[] = [brake, ...(lens ? loupe(input, lens) : []), ...edgeAt(at, input)];
+  const whole: Drawing[] = [
+    brake,
+    ...(lens ? loupe(input, lens) : []),
+    ...edgeAt(at, input),
+    ...polygonsAt(at, input),
+  ];
   return {
     drawings: session.wheel === 'right' ? whole.map(mirrorDrawing) : whole,
     names: brake.names,

@@ -102,6 +102,8 @@ export const styles = css`
   .moreless { flex: none; background: var(--sheet); min-height: 38px; font-size: 15px; justify-content: space-between; }
   /* Where there is no keyboard a key is nothing to be told. */
   @media (hover: none) and (pointer: coarse) { kbd { display: none !important; } }
+  .extras { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; gap: 8px; flex: none; }
+  .extras [aria-pressed='true'] { box-shadow: inset 0 -5px 0 var(--ink); }
   .moreless kbd { font: inherit; border: 1px solid currentcolor; padding: 0 7px; min-width: 1.6em; text-align: center; }
   .few .c .v { font-size: 46px; font-weight: 740; }
   .few .c:first-child { grid-column: 1 / 3; }

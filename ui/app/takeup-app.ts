@@ -12,7 +12,7 @@ import { benchTitle } from '../record/guest-title.ts';
 import { handsIn, letGoHand } from '../record/hands.ts';
 import { Home, type Opening } from '../record/home.ts';
 import { type StationId, stationNames } from '../record/moment.ts';
-import { PRESS_BAR, Session } from '../session.ts';
+import { type LayerName, PRESS_BAR, Session } from '../session.ts';
 import './stage-view.ts';
 import { away, icons, lens, mark } from '../pieces/icons.ts';
 import { NARROW_STAGE, pageSize, roomForBrakes, roomForTabs } from '../pieces/page-sizes.ts';
@@ -246,7 +246,12 @@ export class TakeupApp extends LitElement {
       this.#readAt = now;
       this.#bend(now);
       this.#bringDials();
-      if (this.session.layers.names || this.session.moment.parts.compare.kept) this.#bringKit();
+      if (
+        this.session.layers.names ||
+        this.session.layers.polygons ||
+        this.session.moment.parts.compare.kept
+      )
+        this.#bringKit();
       this.#instant = this.#seen();
       this.#told = this.#announcer.hear(now / 1000, this.session);
       this.#agreement =
@@ -413,6 +418,7 @@ export class TakeupApp extends LitElement {
     else if (e.key === '?') this.#openKeys();
     else if (e.key === 'm') this.full.turn();
     else if (e.key === 'b') session.toggleBending();
+    else if (e.key === 'p' && !this.#station().draws) session.toggle('polygons');
     else if (e.key === 'u' && hasDials(session.moment)) session.toggle('dials');
     else if (e.key === 'w' && pageSize() !== 'narrow') session.showOnWall(!session.wall);
     else if (e.key === 'Escape' && session.moment.hands.hold) session.do(letGoHand);
@@ -596,9 +602,9 @@ export class TakeupApp extends LitElement {
   #layers() {
     const { session } = this;
     const { layers } = this.#station();
-    // The row is full: dials have a button beside the stage.
+    // The row is full: dials and polygons have buttons beside the stage.
     const whole = layerNames(session).filter(
-      ([name]) => name !== 'dials' && (layers?.includes(name) ?? true),
+      ([name]) => name !== 'dials' && name !== 'polygons' && (layers?.includes(name) ?? true),
     );
     if (layers?.length === 0) return nothing;
     const { full } = this.full;
@@ -678,13 +684,17 @@ export class TakeupApp extends LitElement {
     return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? 'Less' : few}<kbd>m</kbd></button>`;
   }
 
-  /** Switches the dials: where one tries what a press does, and wherever they are on. */
-  #dialsButton() {
+  /** Switches dials and force polygons: where one tries what a press does, and wherever they are on. */
+  #extras(station: Station) {
     const { session } = this;
-    const on = dialsOn(session.moment);
-    if (session.station !== 'apply' && !on) return nothing;
-    if (!hasDials(session.moment)) return nothing;
-    return html`<button class="btn moreless" data-dials aria-pressed=${on} @click=${() => session.toggle('dials')}>${on ? 'Dials away' : 'Dials on the brake'}<kbd>u</kbd></button>`;
+    const { moment, layers } = session;
+    const shown = (name: LayerName): boolean => session.station === 'apply' || layers[name];
+    const turn = (name: LayerName, text: string, key: string) =>
+      html`<button class="btn moreless" data-layer=${name} aria-pressed=${layers[name]} @click=${() => session.toggle(name)}>${text}<kbd>${key}</kbd></button>`;
+    const dials = hasDials(moment) && shown('dials');
+    const bodies = !station.draws && shown('polygons');
+    if (!dials && !bodies) return nothing;
+    return html`<div class="extras">${dials ? turn('dials', 'Dials', 'u') : nothing}${bodies ? turn('polygons', 'Polygons', 'p') : nothing}</div>`;
   }
 
   /** What the station lays over the stage: beside the brake, or on a small stage over all of it, when asked for. */
@@ -777,9 +787,10 @@ export class TakeupApp extends LitElement {
           ${session.layers.names ? this.#kit?.names(session, this.#stage(), size) : nothing}
           ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.(session)}
           ${this.#dials?.beside(session)}
+          ${this.#kit?.forcesBeside(session, this.#instant)}
           ${this.#kit?.keptBeside(session, this.#instant, station)}
           ${this.#bending?.beside(session, this.#instant, station)}
-          ${station.side(page)}${this.#moreOrLess(station)}${this.#dialsButton()}
+          ${station.side(page)}${this.#moreOrLess(station)}${this.#extras(station)}
           ${station.controls(page)}
         </aside>
       </main>

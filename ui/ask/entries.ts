@@ -14,6 +14,7 @@ import {
   bendingSaid,
   computedSaid,
   dialsSaid,
+  polygonsSaid,
   glossary,
   notHere,
   stationsSaid,
@@ -162,6 +163,7 @@ const told: readonly Entry[] = [
   ),
   ...awaySaid,
   { key: 'word:Dials', kind: 'word', ...dialsSaid, leads: { to: 'dials' } },
+  { key: 'word:Force polygons', kind: 'word', ...polygonsSaid, leads: { to: 'polygons' } },
   { key: 'word:Shoes that bend', kind: 'word', ...bendingSaid, leads: { to: 'bending' } },
   ...(Object.keys(cautionsSaid) as (keyof typeof cautionsSaid)[]).map(
     (id): Entry => ({

@@ -51,7 +51,7 @@ export type Leads =
   | { readonly to: 'figures'; readonly figures: Figures }
   | { readonly to: 'names' }
   | { readonly to: 'bending' }
-  | { readonly to: 'dials' }
+  | { readonly to: 'dials' | 'polygons' }
   | { readonly to: 'table' }
   | { readonly to: 'away'; readonly way: AwayId }
   | { readonly to: 'bench' }

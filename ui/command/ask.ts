@@ -37,6 +37,8 @@ function placeOf(leads: Leads): string {
       return `${stationNames.apply}, key b`;
     case 'dials':
       return `${stationNames.apply}, key u`;
+    case 'polygons':
+      return `${stationNames.apply}, key p`;
     case 'table':
       return 'Table';
     case 'away':

@@ -12,6 +12,7 @@ export const icons: Readonly<Record<string, TemplateResult>> = {
   names: html`<svg viewBox="0 0 28 18" aria-hidden="true"><path d="M3 15L11 5H27" fill="none" stroke="var(--ink)" stroke-width="1.6" /><circle cx="3.4" cy="14.6" r="2.8" fill="var(--ink)" /></svg>`,
   heat: html`<svg viewBox="0 0 28 18" aria-hidden="true"><rect x="2" y="4" width="6" height="11" fill="#F3D27A" /><rect x="8" y="4" width="6" height="11" fill="#E08A3A" /><rect x="14" y="4" width="6" height="11" fill="#B03A2E" /><rect x="20" y="4" width="6" height="11" fill="#5B1A33" /></svg>`,
   dials: html`<svg viewBox="0 0 28 18" aria-hidden="true"><path d="M2 5H26M2 13H26" stroke="var(--ink)" stroke-width="1.8" /><circle cx="18" cy="5" r="3.6" fill="var(--warn)" stroke="var(--ink)" stroke-width="1.8" /><circle cx="9" cy="13" r="3.6" fill="var(--warn)" stroke="var(--ink)" stroke-width="1.8" /></svg>`,
+  polygons: html`<svg viewBox="0 0 28 18" aria-hidden="true"><path d="M4 15L9 4H24L20 13Z" fill="none" stroke="var(--ink)" stroke-width="2" /><path d="M1.5 17L4.5 11L8 16Z" fill="var(--ink)" /></svg>`,
   edge: html`<svg viewBox="0 0 28 18" aria-hidden="true"><path d="M3 1V17M8 3H26V7H8ZM16 7V17" fill="none" stroke="var(--ink)" stroke-width="2" /></svg>`,
   loupe: html`<svg viewBox="0 0 28 18" aria-hidden="true"><circle cx="12" cy="8.5" r="6.6" fill="none" stroke="var(--ink)" stroke-width="2" /><path d="M17 13L23 17.5" stroke="var(--ink)" stroke-width="3" /></svg>`,
 };

@@ -113,6 +113,7 @@ const NONE: Layers = {
   loupe: false,
   edge: false,
   dials: false,
+  polygons: false,
 };
 
 const plain = new Map<StationId, Layers>();

@@ -18,7 +18,8 @@ export type LayerName =
   | 'heat'
   | 'loupe'
   | 'edge'
-  | 'dials';
+  | 'dials'
+  | 'polygons';
 export type Layers = Readonly<Record<LayerName, boolean>>;
 
 export const layerNames = [
@@ -31,6 +32,7 @@ export const layerNames = [
   'loupe',
   'edge',
   'dials',
+  'polygons',
 ] as const satisfies readonly LayerName[];
 
 /** Where the stage looks: the whole brake at factor 1, moved by px of the screen. */
@@ -109,6 +111,7 @@ const layers = v.strictObject({
   edge: onOff,
   // Links from before there were any.
   dials: v.optional(onOff, false),
+  polygons: v.optional(onOff, false),
 });
 
 /** Layers by station, where they were switched. */
@@ -175,15 +178,18 @@ const words: Readonly<Record<LayerName, string>> = {
   loupe: 'loupe',
   edge: 'edge-on',
   dials: 'dials',
+  polygons: 'force polygons',
 };
+
+/** Loupe, edge-on drawing and force polygons take the same place. */
+const ONE_PLACE = ['loupe', 'edge', 'polygons'] as const;
 
 export const toggleLayer = intention(
   'view.layer',
   (m: Moment, layer: LayerName) => {
     const on = !layersOf(m)[layer];
-    // Loupe and edge-on drawing take the same place.
-    const gone =
-      on && layer === 'loupe' ? { edge: false } : on && layer === 'edge' ? { loupe: false } : {};
+    const taken = on && (ONE_PLACE as readonly LayerName[]).includes(layer);
+    const gone = taken ? Object.fromEntries(ONE_PLACE.map((l) => [l, false])) : {};
     return withLayers(m, { ...gone, [layer]: on });
   },
   (_before, after, layer) => `${words[layer]} ${layersOf(after)[layer] ? 'on' : 'off'}`,

@@ -46,9 +46,10 @@ const STRONG: ReadonlySet<string> = new Set([
   'forces',
   'cut',
   'dial',
+  'polygons',
 ]);
 const isStrong = (s: Shape): boolean =>
-  (STRONG.has(s.group) && !s.key.includes('leader')) ||
+  (STRONG.has(s.group) && !s.key.includes('leader') && s.key !== 'polygon ground') ||
   s.part === 'hold-down' ||
   s.key === 'loupe rim' ||
   s.key === 'loupe mark';
@@ -99,7 +100,7 @@ const meets = (a: Box, b: Box): boolean =>
 function coverOf(drawing: Drawing): ((x: number, y: number) => boolean) | null {
   const { clip, view } = drawing;
   if (clip) return (x, y) => Math.hypot(x - clip.at[0], y - clip.at[1]) < clip.radius;
-  const ground = drawing.shapes.find((s) => s.key === 'edge ground');
+  const ground = drawing.shapes.find((s) => s.key === 'edge ground' || s.key === 'polygon ground');
   if (!ground) return null;
   const corners = ground.path.flatMap((c) =>
     c[0] === 'M' || c[0] === 'L' ? [toPx(view, [c[1], c[2]])] : [],

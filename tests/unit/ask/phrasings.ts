@@ -61,6 +61,8 @@ bending shoes | word:Shoes that bend
 drag a pin and see what the factor does | word:Dials
 sliders on the drawing | word:Dials
 move the anchor pin | word:Dials
+free body diagram of a shoe | word:Force polygons
+do the forces on the shoe add up to nothing | word:Force polygons
 show me how it works | station:apply
 explain self energising | word:Self-energising, station:apply
 what is a leading shoe | word:Leading shoe, question:q055

@@ -62,8 +62,10 @@ const STRONG: ReadonlySet<string> = new Set([
   'turning',
   'forces',
   'dial',
+  'polygons',
 ]);
-const isLabelOnly = (key: string): boolean => key.includes('leader') || key === 'overlap lip';
+const isLabelOnly = (key: string): boolean =>
+  key.includes('leader') || key === 'overlap lip' || key === 'polygon ground';
 
 const isStrong = (shape: Shape): boolean =>
   (STRONG.has(shape.group) && !isLabelOnly(shape.key)) || shape.key === 'loupe rim';
@@ -113,7 +115,7 @@ function seen(
   over: readonly Drawing[],
 ): { points: number[]; closed: boolean }[] {
   const grounds = over.flatMap((d) => {
-    const ground = d.shapes.find((s) => s.key === 'edge ground');
+    const ground = d.shapes.find((s) => s.key === 'edge ground' || s.key === 'polygon ground');
     return ground ? onScreen(ground, d).map((l) => l.points) : [];
   });
   const under = (x: number, y: number): boolean =>

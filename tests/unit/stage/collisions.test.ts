@@ -38,6 +38,7 @@ const layers: readonly LayerName[] = [
   'heat',
   'loupe',
   'edge',
+  'polygons',
 ];
 const SETS = 2 ** layers.length;
 const scenes = ['quay-van', 'farm-trailer', 'ferry-runabout', 'bench-brake'] as const;
@@ -146,7 +147,13 @@ it('draws the brake on every stage beside what takes its place', async () => {
     session.do(show, station.id);
     for (const { name, size, width, height, wall } of stages) {
       if (size === 'narrow' && station.phoneStage === false) continue;
-      for (const on of [{}, { loupe: true }, { edge: true }, { loupe: true, edge: true }]) {
+      for (const on of [
+        {},
+        { loupe: true },
+        { edge: true },
+        { loupe: true, edge: true },
+        { polygons: true },
+      ]) {
         for (const wheel of ['left', 'right']) {
           const seen = { layers: on, wheel, wall: wall === true };
           for (const [key, value] of Object.entries(seen))

@@ -679,6 +679,23 @@ export const dialsSaid = {
   ],
 } as const;
 
+export const polygonsSaid = {
+  title: 'Force polygons',
+  text: 'All forces on each shoe as arrows head to tail: they close, as for any body at rest. Key p.',
+  says: [
+    'force polygon',
+    'polygon of forces',
+    'free body of the shoe',
+    'free body diagram',
+    'head to tail arrows',
+    'tip to tail',
+    'vector sum of the forces',
+    'do the forces add up',
+    'equilibrium of the shoe',
+    'forces in balance on a shoe',
+  ],
+} as const;
+
 export const glossary: readonly (readonly [word: string, means: string, ...says: string[]])[] = [
   [
     'Leading shoe',

@@ -48,8 +48,9 @@ export function follow(session: Session, leads: Leads): boolean {
       if (!session.bending) session.toggleBending();
       return false;
     case 'dials':
+    case 'polygons':
       session.do(show, 'apply');
-      if (!layersOf(session.moment).dials) session.do(toggleLayer, 'dials');
+      if (!layersOf(session.moment)[leads.to]) session.do(toggleLayer, leads.to);
       return false;
     case 'words':
       // Where most of them stand; Ask has none.

@@ -1,0 +1,34 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { bodyGap, freeBody, type Instant, isTold, type Side } from '../../sim/index.ts';
+import { number } from '../format.ts';
+import type { Session } from '../session.ts';
+import { words } from '../working/body-words.ts';
+
+/** What the numbers of the force polygons stand for, shoe by shoe. */
+
+const SIDES = ['front', 'rear'] as const;
+
+/** @param instant that of the stage */
+export function forcesBeside(session: Session, instant: Instant): TemplateResult | typeof nothing {
+  if (!session.layers.polygons || session.wall) return nothing;
+  const { rig, shown: state } = session;
+  const list = (side: Side): TemplateResult => {
+    const forces = freeBody(rig, state, instant, side);
+    const gap = Math.hypot(...bodyGap(forces));
+    return html`<div data-body=${side} data-gap=${gap.toFixed(3)}><h3>${side === 'front' ? 'Front' : 'Rear'} shoe</h3>
+      <ol>${forces.map((f) => html`<li><span>${words(f)}</span><b>${number(Math.hypot(...f.force), 0)}\u00a0N</b></li>`)}</ol>
+      <p>Left over: ${number(gap, 1)}\u00a0N</p></div>`;
+  };
+  return html`<section class="blk bodies" aria-labelledby="bodies"><h2 id="bodies">All forces on each shoe</h2>
+    ${isTold(instant) ? html`<div class="two">${SIDES.map(list)}</div><p>Head to tail they close: a shoe at rest. While it moves, what is left over is its inertia.</p>` : html`<p>No force is told here.</p>`}</section>`;
+}
+
+export const bodiesStyles = css`
+  .bodies { padding: 8px 16px 10px; order: -1; }
+  .bodies h2 { margin: 0; font-size: 18px; font-weight: 760; }
+  .bodies h3 { margin: 2px 0; font-size: 15.5px; font-weight: 700; }
+  .bodies .two { display: grid; grid-template-columns: 1fr 1fr; gap: 0 18px; }
+  .bodies ol { margin: 0; padding: 0 0 0 1.5em; font-size: 14.5px; line-height: 1.25; font-variant-numeric: tabular-nums; }
+  .bodies li span { display: inline-block; margin-right: 6px; }
+  .bodies p { margin: 3px 0 0; font-size: 14.5px; line-height: 1.3; }
+`;
