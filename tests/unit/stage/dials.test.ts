@@ -67,3 +67,31 @@ it.each(['quay-van', 'farm-trailer', 'ferry-runabout', 'bench-brake'])('%s', asy
   }
   expect(found).toEqual([]);
 });
+
+it('a pin that was dragged keeps its value beside it, its force an arrow of nearly four kilonewtons', async () => {
+  const session = Session.of(scene('quay-van'), true);
+  session.toggle('dials');
+  session.press(40);
+  for (let i = 0; i < 60; i++) session.frame(1 / 60);
+  const desk = new DialDesk(session);
+  const station = await stations[0].load();
+  for (const [x, y] of [
+    [-16.5, -73],
+    [-22, -76],
+    [-18, -60],
+  ] as const) {
+    const pin = desk.dials.find((d) => d.id === 'front anchor');
+    if (pin) desk.turn(pin, [x, y]);
+    for (const { size, width, height } of stages.slice(0, 2)) {
+      const foot = footOf(station, size, false);
+      const zoom = { factor: 1, dx: 0, dy: 0 };
+      const at = { session, station, width, height, foot, size, zoom };
+      const drawn = drawStage({ ...at, bow: (s, input) => dials.over(s, input, null) });
+      const texts = settle(drawn.drawings, takenAt(at)).flatMap((d) => d.labels.map((l) => l.text));
+      expect(
+        texts.filter((t) => /^Front pin/.test(t)),
+        `${x}, ${y} at ${width}`,
+      ).toHaveLength(1);
+    }
+  }
+});

@@ -71,20 +71,16 @@ export function knobsOf(desk: DialDesk, brake: Brake, view: View, sense: 1 | -1)
   });
 }
 
-/** A value stands over its handle; those of the pins, which are close to each other, to either side. */
-const besideOf = (
+/** A value stands over its handle; those of the pins under them, one lower than the other: their forces go upward. */
+function besideOf(
   { id, place }: Dial,
   radius: number,
   view: View,
-): Pick<Label, 'dx' | 'dy' | 'anchor'> => {
-  if (!place) return { dx: 0, dy: -(radius + 11 * view.text), anchor: 'middle' };
-  const front = id.startsWith('front');
-  return {
-    dx: (front ? -1 : 1) * (radius + 6),
-    dy: 0,
-    anchor: front ? 'end' : 'start',
-  };
-};
+): Pick<Label, 'dx' | 'dy' | 'anchor'> {
+  const line = 11 * view.text;
+  const under = id.startsWith('front') ? line : 2.7 * line;
+  return { dx: 0, dy: place ? radius + under : -(radius + line), anchor: 'middle' };
+}
 
 /** Handles with their values as shapes and texts of the drawing: the others give way to them. */
 export function drawKnobs(
