@@ -14,9 +14,9 @@ import {
   bendingSaid,
   computedSaid,
   dialsSaid,
-  polygonsSaid,
   glossary,
   notHere,
+  polygonsSaid,
   stationsSaid,
   topicsSaid,
 } from './said/other.ts';
