@@ -2,11 +2,30 @@ import { css, html, nothing, type TemplateResult } from 'lit';
 import { bodyGap, freeBody, type Instant, isTold, type Side } from '../../sim/index.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
+import { mirrorDrawing } from '../stage/mirror.ts';
+import { polygons } from '../stage/polygons.ts';
+import type { StageInput } from '../stage/scene.ts';
+import type { Drawing } from '../stage/shapes.ts';
 import { words } from '../working/body-words.ts';
+import { polygonBox } from './edge-card.ts';
+import { bringBodies, type StageAt } from './stage-drawing.ts';
 
-/** What the numbers of the force polygons stand for, shoe by shoe. */
+/** The force polygons beside the brake, and what their numbers stand for, shoe by shoe. */
 
 const SIDES = ['front', 'rear'] as const;
+
+/** All forces on each shoe, head to tail, beside the brake; on a narrow stage and a wall in its place. */
+function drawBodies(at: StageAt, { instant, view }: StageInput): Drawing[] {
+  const { session } = at;
+  const { rig, shown: state } = session;
+  const of = (side: Side) => freeBody(rig, state, instant, side);
+  const bodies = isTold(instant) ? { front: of('front'), rear: of('rear') } : null;
+  const right = session.wheel === 'right';
+  const box = polygonBox(at, session.wall, view.text);
+  const drawn = polygons(bodies, instant, view, box, right ? -1 : 1);
+  return [right ? mirrorDrawing(drawn) : drawn];
+}
+bringBodies(drawBodies);
 
 /** @param instant that of the stage */
 export function forcesBeside(session: Session, instant: Instant): TemplateResult | typeof nothing {

@@ -1,4 +1,4 @@
-import { freeBody, type Instant, isTold, type Side, tiltOf } from '../../sim/index.ts';
+import { type Instant, tiltOf } from '../../sim/index.ts';
 import { paceName } from '../pace.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
@@ -8,14 +8,13 @@ import { edgeOn } from '../stage/edge-on.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe } from '../stage/loupe.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
-import { polygons } from '../stage/polygons.ts';
 import { drawBrake, type StageInput } from '../stage/scene.ts';
 import { type Box, giveWay } from '../stage/settle.ts';
 import type { Drawing, Label } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
 import type { PageSize, Station } from '../stations/station.ts';
 import { type Theme, themes } from '../theme.ts';
-import { edgeBox, polygonBox } from './edge-card.ts';
+import { edgeBox } from './edge-card.ts';
 import { brakeView, lensFor, ZOOM_HIGH } from './layout.ts';
 
 /** Scale from which the values of the forces have room on the brake, px per mm. */
@@ -86,8 +85,8 @@ export function viewAt(at: StageAt): View {
 export function lensAt(at: StageAt): Lens | null {
   const { session, width, height, foot } = at;
   // A narrow stage has room for one of the two.
-  const { edge, polygons: bodies } = session.layers;
-  if ((edge || bodies) && (session.wall || homeAt(at).narrow)) return null;
+  const { edge, polygons } = session.layers;
+  if ((edge || polygons) && (session.wall || homeAt(at).narrow)) return null;
   return session.layers.loupe ? lensFor(session, width, height, foot) : null;
 }
 
@@ -103,17 +102,10 @@ function edgeAt(at: StageAt, { brake, state, instant, view }: StageInput): Drawi
   return [session.wheel === 'right' ? mirrorDrawing(drawn) : drawn];
 }
 
-/** All forces on each shoe, head to tail, beside the brake; on a narrow stage and a wall in its place. */
-function polygonsAt(at: StageAt, { instant, view }: StageInput): Drawing[] {
-  const { session } = at;
-  if (!session.layers.polygons) return [];
-  const { rig, shown: state } = session;
-  const of = (side: Side) => freeBody(rig, state, instant, side);
-  const bodies = isTold(instant) ? { front: of('front'), rear: of('rear') } : null;
-  const right = session.wheel === 'right';
-  const box = polygonBox(at, session.wall, view.text);
-  const drawn = polygons(bodies, instant, view, box, right ? -1 : 1);
-  return [right ? mirrorDrawing(drawn) : drawn];
+/** What draws the forces on each shoe; null until it is loaded (class-kit.ts brings it). */
+let bodies: ((at: StageAt, input: StageInput) => Drawing[]) | null = null;
+export function bringBodies(drawn: NonNullable<typeof bodies>): void {
+  bodies = drawn;
 }
 
 /** What lies over the stage's drawing, px: the zoom's buttons (stage-view.ts gives them their place) and what a station lays beside the brake. */
@@ -234,7 +226,7 @@ export function drawStage(at: StageAt): {
     brake,
     ...(lens ? loupe(input, lens) : []),
     ...edgeAt(at, input),
-    ...polygonsAt(at, input),
+    ...(session.layers.polygons ? (bodies?.(at, input) ?? []) : []),
   ];
   return {
     drawings: session.wheel === 'right' ? whole.map(mirrorDrawing) : whole,

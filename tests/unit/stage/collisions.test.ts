@@ -53,6 +53,8 @@ async function load() {
   const { Session } = await import('../../../ui/session.ts');
   const { footOf } = await import('../../../ui/app/layout.ts');
   const drawing = await import('../../../ui/app/stage-drawing.ts');
+  // Brings what draws the forces on each shoe.
+  await import('../../../ui/app/forces-beside.ts');
   const { settle } = await import('../../../ui/stage/settle.ts');
   return { stations, Session, footOf, settle, ...drawing };
 }

@@ -12,6 +12,7 @@ vi.stubGlobal('matchMedia', () => ({ matches: false, addEventListener: () => und
 const { Session } = await import('../../../ui/session.ts');
 const { stations } = await import('../../../ui/stations/index.ts');
 const { drawStage } = await import('../../../ui/app/stage-drawing.ts');
+await import('../../../ui/app/forces-beside.ts');
 const { barOf } = await import('../../../ui/stage/polygons.ts');
 
 const pointsOf = ({ path }: Shape): Point[] =>
