@@ -26,8 +26,8 @@ export interface MapAsk {
 const FINEST = 48;
 export const NETS = [4, 2, 1] as const;
 
-/** So often is a side of a field halved where a region's edge crosses it: to a sixteenth of it. */
-const HALVINGS = 4;
+/** So often is a side of a field halved where a region's edge crosses it: to an eighth of it. */
+const HALVINGS = 3;
 
 /** What a point is of, as a region is told: two neighbours that differ have an edge between them. */
 const kindOf = ({ why, locked, marks }: VaryPoint): string => [why, locked, ...marks].join(' ');

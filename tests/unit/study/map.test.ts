@@ -67,7 +67,7 @@ it('the lock stands as a region from where a shoe of the curve locks', () => {
   const edge = Math.min(...top.map(([x]) => x));
   const line = curveOf(vary, { ...friction, keys: ['brakeFactor'], also: [['pressure', 75]] });
   const lock = line.find((p) => p.why === 'locks')?.at[0] as number;
-  // A field is a forty-eighth of 0.7; four halvings of it leave a sixteenth, which is told in its middle. The
+  // A field is a forty-eighth of 0.7; three halvings of it leave an eighth, which is told in its middle. The
   // curve itself is halved to a step of its own.
   near(edge, lock, { abs: 0.7 / 48 / 8 }, 'friction');
   expect(region?.at[0]).toBeGreaterThan(lock);
