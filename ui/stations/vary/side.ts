@@ -19,8 +19,8 @@ import './picker.ts';
 import { besideOptions, chosenBeside, refOf } from './beside.ts';
 import type { Choice } from './picker.ts';
 import { readyMade } from './ready.ts';
-import { modes } from './seek-side.ts';
 import { sayRoom } from './room.ts';
+import { modes } from './seek-side.ts';
 
 /** What stands beside the picture: what is asked, what is read where one looks, and questions ready made. */
 
