@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { frame } from './frame.ts';
+import { jobs } from './jobs.ts';
 import { links } from './links.ts';
 import type { Goal } from './timing.ts';
 
@@ -13,7 +14,7 @@ import type { Goal } from './timing.ts';
  * Each part runs in a bare Node of its own: what runs these scripts would slow it down, and so would what
  * another part made the engine's compiler believe. A life has a worker of its own in the page as well.
  */
-async function apart(part: 'balance' | 'solvers' | 'lives', folder: string): Promise<Goal[]> {
+async function apart(part: string, folder: string): Promise<Goal[]> {
   await build({
     configFile: false,
     logLevel: 'warn',
@@ -41,14 +42,24 @@ async function apart(part: 'balance' | 'solvers' | 'lives', folder: string): Pro
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'takeup-bench-'));
+const own = (part: string) => (): Promise<Goal[]> => apart(part, join(folder, part));
+const parts: Readonly<Record<string, () => Promise<Goal[]>>> = {
+  balance: own('balance'),
+  solvers: own('solvers'),
+  beside: own('beside'),
+  sweeps: own('sweeps'),
+  jobs,
+  lives: own('lives'),
+  links,
+  frame: () => frame(join(folder, 'page')),
+};
+/** Parts named after `--`; all without. */
+const asked = process.argv.slice(2);
 try {
-  const goals = [
-    ...(await apart('balance', join(folder, 'balance'))),
-    ...(await apart('solvers', join(folder, 'solvers'))),
-    ...(await apart('lives', join(folder, 'lives'))),
-    ...(await links()),
-    ...(await frame(join(folder, 'page'))),
-  ];
+  const goals: Goal[] = [];
+  for (const [name, part] of Object.entries(parts)) {
+    if (asked.length === 0 || asked.includes(name)) goals.push(...(await part()));
+  }
   console.log(`\nGoals: ${goals.filter((g) => g.reached).length} of ${goals.length} reached`);
   for (const { name, reached } of goals) {
     console.log(`  ${(reached ? 'reached' : 'NOT reached').padEnd(12)} ${name}`);
