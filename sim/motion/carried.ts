@@ -1,7 +1,8 @@
 import { makePlaced, place } from '../balance/place.ts';
 import type { Rig, ShoeRig, Spot, Turns } from '../balance/types.ts';
 import { parkingLeverMass, pistonMass, strutMass } from '../brake/part-masses.ts';
-import type { Point } from '../brake/types.ts';
+import type { Point, Shoe } from '../brake/types.ts';
+import type { Bed } from '../contact/bed.ts';
 import { solveInPlace } from '../math/solve.ts';
 
 /**
@@ -102,6 +103,26 @@ export class Masses {
 /** The front and the rear piston: does it stand elsewhere than at its toe? */
 export type StandOff = readonly [front: boolean, rear: boolean];
 
+/** How far out the middle of a shoe's mass lies, as a share of the drum's radius. */
+const OUT = 0.85;
+
+/**
+ * Middle of a shoe's mass from its heel, mm, where it rolls on an abutment. A shoe is taken for a uniform arc: its
+ * middle lies at sin β/β of its radius, and about that its radius of gyration is √(1 − (sin β/β)²) of it (any
+ * handbook). With sin β/β = 0.85, that of some 110°, on the drum's radius and the middle of the lining, inertia and
+ * mass of a scene belong to an arc a little larger or smaller: it is brought to theirs, or the masses of the freedoms
+ * could be negative.
+ */
+function middleOf({ brake }: Rig, shoe: Shoe, bed: Bed): Point {
+  const middle = bed.count / 2;
+  const radius = brake.drum.radiusNew;
+  const x = OUT * radius * (bed.dirX[middle] as number) - shoe.anchor.at[0];
+  const y = OUT * radius * (bed.dirY[middle] as number) - shoe.anchor.at[1];
+  const told = shoe.inertia / shoe.mass;
+  const size = Math.sqrt(told / (x * x + y * y + (1 - OUT * OUT) * radius * radius));
+  return [size * x, size * y];
+}
+
 function addShoe(rig: Rig, { shoe, at, bed, freedoms }: ShoeRig, m: Float64Array): void {
   const set = (i: number, j: number, v: number): void => {
     m[i * rig.n + j] = v;
@@ -110,12 +131,7 @@ function addShoe(rig: Rig, { shoe, at, bed, freedoms }: ShoeRig, m: Float64Array
     set(at, at, shoe.inertia);
     return;
   }
-  // On an abutment the mass centre lies, as a plain guess from the shape (common practice for a uniform arc), at
-  // 0.85 of the drum radius in the middle of the lining's arc; it couples shift and turn by m·(−r_y, r_x).
-  const middle = bed.count / 2;
-  const r = 0.85 * rig.brake.drum.radiusNew;
-  const rx = r * (bed.dirX[middle] as number) - shoe.anchor.at[0];
-  const ry = r * (bed.dirY[middle] as number) - shoe.anchor.at[1];
+  const [rx, ry] = middleOf(rig, shoe, bed);
   set(at, at, shoe.mass);
   set(at + 1, at + 1, shoe.mass);
   set(at + 2, at + 2, shoe.inertia);

@@ -1,16 +1,19 @@
+import fc from 'fast-check';
+import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import benchBrake from '../../scenes/bench-brake.json';
 import farmTrailer from '../../scenes/farm-trailer.json';
 import ferryRunabout from '../../scenes/ferry-runabout.json';
 import quayVan from '../../scenes/quay-van.json';
 import { makePlaced, place, turnsOf } from '../../sim/balance/place.ts';
-import type { Spot, Turns } from '../../sim/balance/types.ts';
+import type { ShoeRig, Spot, Turns } from '../../sim/balance/types.ts';
 import { parkingLeverMass, pistonMass, strutMass } from '../../sim/brake/part-masses.ts';
 import { pistonOutline } from '../../sim/brake/part-outlines.ts';
 import { createRig, type Point, type Rig } from '../../sim/index.ts';
 import { Masses } from '../../sim/motion/carried.ts';
 import { flatten } from '../../ui/stage/flatten.ts';
 import { leverBody } from '../../ui/stage/parts/parking.ts';
+import { built, onAbutments, onPins } from '../any-brake.ts';
 import { mustRead } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -45,6 +48,20 @@ function squares(rig: Rig): readonly Point[] {
     (_, i): Point => [points[2 * i] as number, points[2 * i + 1] as number],
   );
   return within(outline, GRID);
+}
+
+/**
+ * Middle of a shoe's mass from its heel: a uniform arc's lies at sin β/β of its radius, its radius of gyration about
+ * that is √(1 − (sin β/β)²) of it; both scaled until inertia over mass about the heel is the scene's (Steiner).
+ */
+function arcMiddle({ brake }: Rig, { shoe, bed }: ShoeRig): Point {
+  const radius = brake.drum.radiusNew;
+  const at = (d: number, i: 0 | 1): number => 0.85 * radius * d - (shoe.anchor.at[i] as number);
+  const middle = bed.count / 2;
+  const [x, y] = [at(bed.dirX[middle] as number, 0), at(bed.dirY[middle] as number, 1)];
+  const gyration = radius * Math.sqrt(1 - 0.85 ** 2);
+  const scale = Math.sqrt(shoe.inertia / shoe.mass) / Math.hypot(x, y, gyration);
+  return [scale * x, scale * y];
 }
 
 describe.each(scenes)('$name', (brake) => {
@@ -106,11 +123,7 @@ describe.each(scenes)('$name', (brake) => {
         const turn = v[shoe.at + shoe.freedoms - 1] as number;
         energy += (shoe.shoe.inertia * turn * turn) / 2;
         if (shoe.freedoms === 1) continue;
-        const middle = shoe.bed.count / 2;
-        const [cx, cy] = [shoe.bed.dirX[middle], shoe.bed.dirY[middle]].map(
-          (d, i) =>
-            0.85 * brake.drum.radiusNew * (d as number) - (shoe.shoe.anchor.at[i] as number),
-        ) as [number, number];
+        const [cx, cy] = arcMiddle(rig, shoe);
         const [ux, uy] = [v[shoe.at] as number, v[shoe.at + 1] as number];
         energy += (shoe.shoe.mass * (ux * ux + uy * uy)) / 2;
         energy += shoe.shoe.mass * turn * (uy * cx - ux * cy);
@@ -144,4 +157,23 @@ it('a toe that meets a piston left behind gives it its share of momentum, and no
   expect(masses.matrix).toEqual(both);
   // Nothing met, nothing given.
   expect(masses.meet([false, false], () => speeds)).toBeNull();
+});
+
+it('no accepted brake has masses that are negative in any direction', () => {
+  for (const brake of fc.sample(fc.oneof(onPins, onAbutments), { seed: 797, numRuns: 200 })) {
+    const rig = createRig(built(brake).brake);
+    const m = new Matrix(
+      Array.from({ length: rig.n }, (_, j) => [
+        ...new Masses(rig).matrix.subarray(j * rig.n, (j + 1) * rig.n),
+      ]),
+    );
+    // Brought to one size first: shifts are tonnes, turns tonne·mm².
+    const size = m.diagonal().map(Math.sqrt);
+    const scaled = Matrix.zeros(rig.n, rig.n);
+    for (let j = 0; j < rig.n; j++)
+      for (let l = 0; l < rig.n; l++)
+        scaled.set(j, l, m.get(j, l) / ((size[j] as number) * (size[l] as number)));
+    const { realEigenvalues } = new EigenvalueDecomposition(scaled, { assumeSymmetric: true });
+    expect(Math.min(...realEigenvalues), JSON.stringify(brake)).toBeGreaterThan(1e-3);
+  }
 });
