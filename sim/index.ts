@@ -335,6 +335,7 @@ export {
   sideValues,
 } from './study/vary/map.ts';
 export type { Mark } from './study/vary/marks.ts';
+export { atLeast, type Judgement, type Odds, oddsOf } from './study/vary/odds.ts';
 export { type Quantity, quantitiesOf } from './study/vary/quantities.ts';
 export {
   type Band,

@@ -62,6 +62,21 @@ for (const [name, width, height] of [
     await expect.poll(() => page.locator('[data-known]').count()).toBe(1);
     await page.keyboard.press('Control+z');
     await expect.poll(() => page.locator('[data-known]').count()).toBe(2);
+    // How likely it is: friction so known locks no shoe; known to two and a half times it locks in one brake of eight
+    // (ln 0.7603/0.38 of ln 2.5, by the closed form of the lock: 24.3 of 200).
+    await expect
+      .poll(() => page.locator('[data-odds="never"]').innerText())
+      .toMatch(/a shoe locks by itself/);
+    await page.locator('[data-known="shoes.lining.friction"] select').selectOption('times');
+    await by.fill('2.5');
+    await by.press('Enter');
+    const odds = (n: number) => async (): Promise<number> =>
+      plain(await page.locator('[data-odds="locks"] td').nth(n).innerText());
+    await soonNear(odds(1), 200, { abs: 0 }, 'drawn');
+    await soonNear(odds(0), 24.3, { abs: 1.5 }, 'lock');
+    await page.locator('[data-odds="locks"]').scrollIntoViewIfNeeded();
+    await noWider(page, width);
+    await shot(`odds-${name}`);
     expect(errors).toEqual([]);
     await close();
   });

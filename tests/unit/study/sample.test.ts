@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
 import quayVan from '../../../scenes/quay-van.json';
 import {
+  atLeast,
   bandOf,
+  oddsOf,
   type SampleAsk,
   sampling,
   type Tolerance,
@@ -131,4 +133,48 @@ it('counts what cannot be told', () => {
   const band = bandOf([1, 2, 3, Number.NaN]);
   expect(band).toEqual({ low: 1.05, middle: 2, high: 2.95, told: 0.75 });
   expect(bandOf([]).told).toBe(0);
+});
+
+/** Share of a sampling of one tolerance that lies beyond a value of it, where its values come as u. */
+const beyond = (n: number, u: number): number => n * (1 - u);
+
+it('a shoe locks in as many brakes as have friction beyond the lock', () => {
+  // A pinned shoe locks at μ = 110.82/145.76 (moments about its pin; the closed form of any handbook, as in the page's
+  // own check). From 0.38/2.5 to 0.38·2.5, its logarithm alike likely: u = (ln(μ/0.38)/ln 2.5 + 1)/2.
+  const wide = { id: friction.id, kind: 'times', amount: 2.5 } as const;
+  const points = [...sampling(vary, ask([wide]))];
+  const lock = (Math.log(110.82 / 145.76 / 0.38) / Math.log(2.5) + 1) / 2;
+  const locks = oddsOf(points).find((o) => o.judgement === 'locks');
+  expect(locks?.of).toBe(200);
+  near(locks?.count ?? 0, beyond(200, lock), { abs: 1.5 }, 'lock');
+  // What locks cannot be judged by its marks.
+  expect(oddsOf(points).find((o) => o.judgement === 'clicks')?.of).toBe(200 - (locks?.count ?? 0));
+});
+
+it('a slope is held in as many brakes as have friction enough, judged by single presses', () => {
+  const parked = new Vary(baseOf(quayVan, { press: { ...base.press, pressure: 0, cable: 300 } }));
+  const loose = { id: friction.id, kind: 'percent', amount: 30 } as const;
+  const points = [...sampling(parked, ask([loose], { keys: ['slopeUp'] }))];
+  const held = (mu: number): number =>
+    parked.point([[friction.id, mu]], ['slopeUp']).values[0] as number;
+  const least = held(0.38 * 1.1);
+  const { count, of } = atLeast(points, 0, least);
+  // It rises with friction throughout, so it is held from 1.1 of it on: a third of a band of ± 30 %.
+  expect(held(0.38)).toBeLessThan(least);
+  expect(of).toBe(200);
+  near(count, beyond(200, (1.1 - 0.7) / 0.6), { abs: 1.5 }, 'held');
+});
+
+it('a worn lining is under its limit in as many brakes as its gauge leaves there', () => {
+  // A limit read by a gauge that is right within ± 0.2 in 95 of 100 is normal with a deviation of 0.1 (JCGM 101:2008).
+  // Half a deviation over it, as thin as the lining or thicker in P(z > 0.5) = 0.3085 (any table of the normal).
+  const { thicknessNew, thicknessMin } = vary.brake.shoes.front.lining;
+  const worn = (depth: Float64Array) => depth.map(() => thicknessNew - thicknessMin - 0.05);
+  const { front, rear } = base.state.wear;
+  const state = { ...base.state, wear: { front: worn(front), rear: worn(rear) } };
+  const limit = { id: 'shoes.lining.thicknessMin', kind: 'gauge', amount: 0.2 } as const;
+  const points = [...sampling(new Vary({ ...base, state }), ask([limit]))];
+  const under = oddsOf(points).find((o) => o.judgement === 'lining limit');
+  expect(under?.of).toBe(200);
+  near(under?.count ?? 0, 200 * 0.3085, { abs: 1.5 }, 'under it');
 });

@@ -1,5 +1,6 @@
 import {
   type Answer,
+  atLeast,
   BAR,
   type Band,
   type Base,
@@ -7,6 +8,8 @@ import {
   bandOf,
   type Instant,
   type MapSide,
+  type Odds,
+  oddsOf,
   type Quantity,
   quantitiesOf,
   type Setting,
@@ -16,6 +19,7 @@ import {
   Vary,
   type VaryPoint,
 } from '../../../sim/index.ts';
+import { type ParkingRule, parkingRules } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 import type { Known } from '../../formula-reader.ts';
 import type { Bench } from '../../record/bench.ts';
@@ -46,6 +50,10 @@ function rounded(value: number, { range, whole }: Quantity): number {
   return Math.max(range[0], Math.min(range[1], x));
 }
 
+const SLOPES = ['slopeDown', 'slopeUp'] as const;
+/** The slope that is asked of cars both ways round, with who asks it. */
+export const SLOPE = parkingRules.find((r) => r.id === '20') as ParkingRule;
+
 /** Brakes drawn for the band of one brake, and at each of so many places of a curve. */
 const SAMPLES = 200;
 const ON_CURVE = 48;
@@ -57,6 +65,10 @@ export interface Spread {
   readonly bands: readonly Band[];
   /** Of brakes drawn, those that lock or cannot be. */
   readonly untold: number;
+  /** In how many of them it is so. */
+  readonly odds: readonly Odds[];
+  /** In how many the pulled cable holds the slope that is asked of cars; null without a pull. */
+  readonly holds: Readonly<Record<'up' | 'down', Pick<Odds, 'count' | 'of'>>> | null;
   /** The first curve's bands, place by place. */
   readonly curve: readonly { readonly x: number; readonly bands: readonly Band[] }[];
   /** By how much each alone moves what is read, the most first; by the order of what is read. */
@@ -349,8 +361,9 @@ export class VaryDesk {
       (_, k) => low + ((high - low) * k) / (PLACES - 1),
     );
     const values = [...new Set(of.whole ? places.map(Math.round) : places)];
+    const here = base.press.cable > 0 ? [...ask.keys, ...SLOPES] : ask.keys;
     return [
-      { base, ask: { ...ask, samples: SAMPLES }, label: 'here' },
+      { base, ask: { ...ask, keys: here, samples: SAMPLES }, label: 'here' },
       { base, ask: { ...ask, samples: 1, alone: true }, label: 'alone' },
       { base, ask: { ...ask, samples: ON_CURVE, over: { id: of.id, values } }, label: 'over' },
     ];
@@ -377,6 +390,8 @@ export class VaryDesk {
     const bandsOf = (points: readonly VaryPoint[]): readonly Band[] =>
       wanted.map((_, k) => bandOf(points.map((p) => p.values[k] as number)));
     const here = pointsOf('here');
+    const drawn = curves.find((c) => c.label === 'here')?.points ?? [];
+    const [down, up] = SLOPES.map((_, k) => atLeast(drawn, keys.length + k, SLOPE.percent));
     const alone = pointsOf('alone');
     const over = pointsOf('over');
     const swings = this.known
@@ -392,6 +407,8 @@ export class VaryDesk {
     return {
       bands: bandsOf(here),
       untold: here.filter((p) => p.why !== 'sound').length / Math.max(1, here.length),
+      odds: oddsOf(drawn),
+      holds: this.base.press.cable > 0 && up && down ? { up, down } : null,
       curve: places.map((x) => ({ x, bands: bandsOf(over.filter((p) => p.at[0] === x)) })),
       swings,
       done,

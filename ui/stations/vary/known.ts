@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Quantity, Tolerance } from '../../../sim/index.ts';
+import type { Judgement, Odds, Quantity, Tolerance } from '../../../sim/index.ts';
 import { number } from '../../format.ts';
 import { field } from './controls.ts';
-import type { VaryDesk } from './desk.ts';
+import { SLOPE, type VaryDesk } from './desk.ts';
 import { AMOUNTS, MOST_KNOWN, MOST_SEED, varySpread } from './part.ts';
 import type { Choice } from './picker.ts';
 
@@ -62,6 +62,43 @@ function ranked(desk: VaryDesk): TemplateResult | typeof nothing {
   )}</ol>`;
 }
 
+/** What a brake may turn out to be, in words. */
+const judged: Readonly<Record<Judgement, string>> = {
+  'cannot be': 'Cannot be built so',
+  lost: 'Finds no place: the drum leaves no pose',
+  locks: 'A shoe locks by itself',
+  yields: 'A part gives way',
+  drags: 'Drags when released',
+  'front off': 'Front lining does not bear',
+  'rear off': 'Rear lining does not bear',
+  'lining limit': 'A lining is under its limit',
+  'drum limit': 'The drum is over its limit',
+  clicks: 'The adjuster clicks in this press',
+};
+
+/** In how many of the brakes drawn each of it is so. */
+function likely(desk: VaryDesk): TemplateResult | typeof nothing {
+  const { spread } = desk;
+  if (!spread || spread.bands.length === 0) return nothing;
+  const row = (key: string, what: string, { count, of }: Pick<Odds, 'count' | 'of'>) =>
+    html`<tr data-odds=${key}><th scope="row">${what}</th><td>${number(count, 0)}</td><td>${number(of, 0)}</td></tr>`;
+  const seen = spread.odds.filter((o) => o.count > 0);
+  const never = spread.odds.filter((o) => o.count === 0 && o.of > 0);
+  const { holds } = spread;
+  if (seen.length + never.length === 0) return nothing;
+  return html`${
+    seen.length > 0 || holds
+      ? html`<table aria-label="How likely"><thead><tr><th scope="col">How likely</th><th scope="col">in</th><th scope="col">of</th></tr></thead><tbody>${seen.map(
+          (o) => row(o.judgement, judged[o.judgement], o),
+        )}${
+          holds
+            ? html`${row('slope down', `Holds on ${number(SLOPE.percent, 0)} %, nose down`, holds.down)}${row('slope up', `Holds on ${number(SLOPE.percent, 0)} %, nose up`, holds.up)}`
+            : nothing
+        }</tbody></table>${holds ? html`<p class="small">${number(SLOPE.percent, 0)} %: ${SLOPE.what}.</p>` : nothing}`
+      : nothing
+  }${never.length > 0 ? html`<p data-odds="never">In none of them: ${never.map((o) => judged[o.judgement].toLowerCase()).join('; ')}.</p>` : nothing}`;
+}
+
 /** A reading's band, with how it is told. */
 function banded(desk: VaryDesk): TemplateResult | typeof nothing {
   const { read, spread } = desk;
@@ -93,7 +130,7 @@ export function knownBlock(desk: VaryDesk): TemplateResult {
   return html`<section class="blk vary-known" data-below="known" tabindex="-1" aria-labelledby="known"><h2 id="known">How well it is known</h2>
     ${known.length === 0 ? html`<p>Friction is never known exactly, a size no better than its gauge. Name what is not, and see what that does: bands instead of figures.</p>` : html`<ul>${known.map(({ tolerance, quantity }) => one(desk, tolerance, quantity))}</ul>`}
     ${part.spread.known.length < MOST_KNOWN ? html`<takeup-picker label="Add what is not known exactly" data-pick="known" .chosen=${[]} .choices=${choices} @choose=${add}></takeup-picker>` : nothing}
-    ${banded(desk)}${ranked(desk)}
+    ${banded(desk)}${likely(desk)}${ranked(desk)}
     ${known.length > 0 ? field(desk, 'Seed: the same draws again', '', seed, [1, MOST_SEED], (x) => session.do(varySpread, part.spread.known, Math.round(x))) : nothing}
   </section>`;
 }
