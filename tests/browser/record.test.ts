@@ -120,6 +120,9 @@ it('Back closes the dialog that lies over the page first, and no entry is lost',
   const dialog = page.locator('dialog[open]');
   const opened = () => expect.poll(() => dialog.count()).toBe(1);
   const closed = () => expect.poll(() => dialog.count()).toBe(0);
+  // The browser is sent forth again to the entry that it left; it may take its time.
+  const entry = () => page.evaluate(() => (history.state as { at: number }).at);
+  const backAt = (n: number) => expect.poll(entry).toBe(n);
   // Straight after the page was opened there is nothing behind it: Back would leave it.
   await page.keyboard.press('?');
   await opened();
@@ -139,17 +142,21 @@ it('Back closes the dialog that lies over the page first, and no entry is lost',
     () => page.keyboard.press('e'),
     () => page.getByRole('button', { name: 'Bench', exact: true }).click(),
   ]) {
+    const before = await entry();
     await show();
     await opened();
     await page.evaluate(() => history.back());
     await closed();
+    await backAt(before);
     await at(page, 'drum-off');
   }
   // Forward leads on as before, and closes what lies over the page too.
   await page.keyboard.press('?');
   await opened();
+  const here = await entry();
   await page.evaluate(() => history.forward());
   await closed();
+  await backAt(here);
   await at(page, 'drum-off');
   await page.goForward();
   await at(page, 'park');
