@@ -299,8 +299,13 @@ it('a disk that is full when a file is saved: each way says so, and nothing is t
   ] as const) {
     await page.keyboard.press('e');
     await dialog.waitFor();
-    await page.keyboard.press(key);
-    await dialog.getByRole('button', { name: button }).first().click();
+    // A dialog that has just come may not hear its keys yet.
+    const save = dialog.getByRole('button', { name: button }).first();
+    await soon(async () => {
+      await page.keyboard.press(key);
+      await save.waitFor({ timeout: 2000 });
+    });
+    await save.click();
     await dialog.getByText(NO_ROOM).waitFor();
     await page.keyboard.press('Escape');
     await expect.poll(() => dialog.count()).toBe(0);
