@@ -45,35 +45,45 @@ it('the sound and the number come with the hit, within a picture of it', async (
   const { page, errors, close } = await justClicked(1920, 1080);
   await page.mouse.click(5, 5);
   await page.evaluate(() => {
-    window.told = { pictures: [], sounds: [] };
     const { start } = OscillatorNode.prototype;
     OscillatorNode.prototype.start = function (this: OscillatorNode, ...args: [number?]) {
       window.told.sounds.push(window.told.pictures.length);
       return start.apply(this, args);
     };
-    const app = document.querySelector('takeup-app') as unknown as {
-      session: Session;
-      shadowRoot: ShadowRoot;
-    };
-    const own = app.session.sound.wake.bind(app.session.sound);
-    own();
-    const look = (): void => {
-      const { climb, shown } = app.session;
-      const panel = app.shadowRoot.querySelector('takeup-press')?.shadowRoot;
-      window.told.pictures.push({
-        there: climb.there,
-        phase: climb.phase,
-        hit: shown.tooth === 10,
-        card: app.shadowRoot.querySelector('[data-tooth]')?.getAttribute('data-tooth') ?? '',
-        bar: panel?.querySelector('[data-there]')?.textContent ?? '',
-      });
-      if (window.told.pictures.length < 900) requestAnimationFrame(look);
-    };
-    app.session.showClick();
-    requestAnimationFrame(look);
   });
-  await expect.poll(() => page.evaluate(`${session}.showing`)).toBe(false);
-  const { pictures, sounds } = await page.evaluate(() => window.told);
+  const play = async () => {
+    await page.evaluate(() => {
+      window.told = { pictures: [], sounds: [] };
+      const app = document.querySelector('takeup-app') as unknown as {
+        session: Session;
+        shadowRoot: ShadowRoot;
+      };
+      const own = app.session.sound.wake.bind(app.session.sound);
+      own();
+      const look = (): void => {
+        const { climb, shown } = app.session;
+        const panel = app.shadowRoot.querySelector('takeup-press')?.shadowRoot;
+        window.told.pictures.push({
+          there: climb.there,
+          phase: climb.phase,
+          hit: shown.tooth === 10,
+          card: app.shadowRoot.querySelector('[data-tooth]')?.getAttribute('data-tooth') ?? '',
+          bar: panel?.querySelector('[data-there]')?.textContent ?? '',
+        });
+        if (window.told.pictures.length < 900) requestAnimationFrame(look);
+      };
+      app.session.showClick();
+      requestAnimationFrame(look);
+    });
+    await expect.poll(() => page.evaluate(`${session}.showing`)).toBe(false);
+    return page.evaluate(() => window.told);
+  };
+  const climbIn = (all: typeof window.told.pictures) =>
+    all.filter((p) => p.phase === 'climb').map((p) => p.there);
+  // A machine that is busy for a moment draws too few pictures to judge by: it is shown again.
+  let told = await play();
+  for (let again = 0; again < 5 && climbIn(told.pictures).length <= 3; again++) told = await play();
+  const { pictures, sounds } = told;
   const hit = pictures.findIndex((p) => p.hit);
   expect(hit).toBeGreaterThan(5);
   // Two tones a click, begun in the picture in which the lever has hit, or the next.
@@ -87,7 +97,7 @@ it('the sound and the number come with the hit, within a picture of it', async (
       .filter((p) => p.phase !== null)
       .every((p) => p.card === '9' || p.card === '10'),
   ).toBe(true);
-  const climb = pictures.filter((p) => p.phase === 'climb').map((p) => p.there);
+  const climb = climbIn(pictures);
   expect(climb.length).toBeGreaterThan(3);
   expect(Math.max(...climb)).toBeLessThan(1.402);
   expect(pictures.some((p) => p.bar === '1.40')).toBe(true);
