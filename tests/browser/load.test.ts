@@ -158,6 +158,9 @@ it('opens every station at once from its address, and all of them without the se
   // The rest of the page has come.
   const whole = () => page.evaluate(() => performance.getEntriesByName('takeup whole').length);
   await expect.poll(whole).toBe(1);
+  // And last of all what keeps it for later.
+  const keeps = async () => (await scriptsOf(page)).some((s) => /\/offline-[^/]*\.js$/.test(s.url));
+  await expect.poll(keeps).toBe(true);
   expect((await scriptsOf(page)).filter((s) => !s.early).length).toBeGreaterThan(5);
   const ids: string[] = [];
   // What reads sizes (with what it shares with formulas) and what draws curves comes when it is first wanted.
