@@ -150,6 +150,8 @@ export async function openBrowser(): Promise<OpenBrowser> {
       // So it does with stations that come while nobody waits for them.
       const why = request.failure()?.errorText ?? '';
       if (request.resourceType() === 'script' && why === 'net::ERR_ABORTED') return;
+      // And a film that is taken off the page while the browser still reads it.
+      if (request.resourceType() === 'media' && why === 'net::ERR_ABORTED') return;
       if (notThePage(why)) return;
       errors.push(`not loaded: ${request.url()} ${why}`);
     });

@@ -45,7 +45,7 @@ export function varyControls({ session }: PageView, desk: VaryDesk): TemplateRes
     else session.say(`Range: found ${short(from)} to ${short(to)}; allowed: two ends apart.`);
   };
   return html`<section class="blk ctl vary-ctl" aria-label="How it is asked">
-    <div class="row vary-four">${field(desk, 'From', of.unit, range[0], of.range, (x) => ends(x, range[1]))}${field(desk, 'To', of.unit, range[1], of.range, (x) => ends(range[0], x))}${field(desk, 'Pressure', 'bar', part.bar, [0, 200], (x) => session.do(varyPress, x, part.cable))}${field(desk, 'Cable', 'N', part.cable, [0, 5000], (x) => session.do(varyPress, part.bar, x))}</div>
+    <div class="row vary-four">${field(desk, 'From', of.unit, range[0], of.range, (x) => ends(x, desk.range[1]))}${field(desk, 'To', of.unit, range[1], of.range, (x) => ends(desk.range[0], x))}${field(desk, 'Pressure', 'bar', part.bar, [0, 200], (x) => session.do(varyPress, x, desk.part.cable))}${field(desk, 'Cable', 'N', part.cable, [0, 5000], (x) => session.do(varyPress, desk.part.bar, x))}</div>
     <div class="seg" role="group" aria-label="Drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${name}</button>`)}</div>
     <label class="vary-check"><input type="checkbox" .checked=${part.steps} @change=${(e: Event) => session.do(varySteps, (e.target as HTMLInputElement).checked)}> The adjuster works in that press; else it keeps its tooth</label>
   </section>`;

@@ -25,29 +25,28 @@ function usual({ id, unit }: Quantity): Tolerance {
 }
 
 function one(desk: VaryDesk, tolerance: Tolerance, q: Quantity): TemplateResult {
-  const { session, part } = desk;
-  const { known, seed } = part.spread;
-  const put = (next: Tolerance | null): void =>
-    session.do(
+  // By what stands when it is pressed: two presses may come between two pictures.
+  const put = (change: (now: Tolerance) => readonly Tolerance[]): void => {
+    const { known, seed } = desk.part.spread;
+    desk.session.do(
       varySpread,
-      known.flatMap((t) => (t.id === tolerance.id ? (next ? [next] : []) : [t])),
+      known.flatMap((t) => (t.id === tolerance.id ? change(t) : [t])),
       seed,
     );
+  };
   const { kind, amount } = tolerance;
   const unit = kind === 'percent' ? '%' : kind === 'gauge' ? q.unit : '';
   const name = q.of ? `${q.name}, ${q.of}` : q.name;
   const chosen = (e: Event): void => {
     const next = (e.target as HTMLSelectElement).value as Tolerance['kind'];
-    put({
-      id: tolerance.id,
-      kind: next,
-      amount: next === 'times' ? 2 : next === 'percent' ? 10 : 0.1,
-    });
+    put(({ id }) => [
+      { id, kind: next, amount: next === 'times' ? 2 : next === 'percent' ? 10 : 0.1 },
+    ]);
   };
   return html`<li data-known=${tolerance.id}><span>${name}</span>
     <label class="vary-field">How<select @change=${chosen}>${kinds.map(([k, told]) => html`<option value=${k} ?selected=${k === kind}>${told}</option>`)}</select></label>
-    ${field(desk, 'By', unit, amount, AMOUNTS[kind], (x) => put({ ...tolerance, amount: x }))}
-    <button class="btn" @click=${() => put(null)}>Remove</button></li>`;
+    ${field(desk, 'By', unit, amount, AMOUNTS[kind], (x) => put((now) => [{ ...now, amount: x }]))}
+    <button class="btn" @click=${() => put(() => [])}>Remove</button></li>`;
 }
 
 /** Ranked bars: by how much each alone moves the first of what is read. */
@@ -125,12 +124,13 @@ export function knownBlock(desk: VaryDesk): TemplateResult {
     );
   const add = (e: CustomEvent<string>): void => {
     const q = desk.quantity(e.detail);
-    if (q) session.do(varySpread, [...part.spread.known, usual(q)], seed);
+    const { known, seed } = desk.part.spread;
+    if (q) session.do(varySpread, [...known, usual(q)], seed);
   };
   return html`<section class="blk vary-known" data-below="known" tabindex="-1" aria-labelledby="known"><h2 id="known">How well it is known</h2>
     ${known.length === 0 ? html`<p>Friction is never known exactly, a size no better than its gauge. Name what is not, and see what that does: bands instead of figures.</p>` : html`<ul>${known.map(({ tolerance, quantity }) => one(desk, tolerance, quantity))}</ul>`}
     ${part.spread.known.length < MOST_KNOWN ? html`<takeup-picker label="Add what is not known exactly" data-pick="known" .chosen=${[]} .choices=${choices} @choose=${add}></takeup-picker>` : nothing}
     ${banded(desk)}${likely(desk)}${ranked(desk)}
-    ${known.length > 0 ? field(desk, 'Seed: the same draws again', '', seed, [1, MOST_SEED], (x) => session.do(varySpread, part.spread.known, Math.round(x))) : nothing}
+    ${known.length > 0 ? field(desk, 'Seed: the same draws again', '', seed, [1, MOST_SEED], (x) => session.do(varySpread, desk.part.spread.known, Math.round(x))) : nothing}
   </section>`;
 }

@@ -77,8 +77,8 @@ export class VaryPicker extends LitElement {
     else if (e.key === 'Home' && now >= 0) all[0]?.focus();
     else if (e.key === 'End' && now >= 0) all.at(-1)?.focus();
     else if (e.key === 'Enter' && inField) all[0]?.click();
-    // What is typed on the list goes on in the field: it is no key of the page.
-    else if (now >= 0 && e.key.length === 1 && e.key !== ' ') {
+    // What is typed on the list, or before the field is drawn, goes on in the field: it is no key of the page.
+    else if (this.open && !inField && e.key.length === 1 && (e.key !== ' ' || this.typed !== '')) {
       this.typed += e.key;
       field?.focus();
     } else return;

@@ -10,7 +10,7 @@ export function seekControls({ session }: PageView, seek: SeekDesk): TemplateRes
   const { desk } = seek;
   const { part } = desk;
   return html`<section class="blk ctl vary-ctl" aria-label="How it is asked">
-    <div class="row vary-two">${field(desk, 'Pressure', 'bar', part.bar, [0, 200], (x) => session.do(varyPress, x, part.cable))}${field(desk, 'Cable', 'N', part.cable, [0, 5000], (x) => session.do(varyPress, part.bar, x))}</div>
+    <div class="row vary-two">${field(desk, 'Pressure', 'bar', part.bar, [0, 200], (x) => session.do(varyPress, x, desk.part.cable))}${field(desk, 'Cable', 'N', part.cable, [0, 5000], (x) => session.do(varyPress, desk.part.bar, x))}</div>
     <div class="seg" role="group" aria-label="Drum">${turns.map(([t, name]) => html`<button aria-pressed=${session.turning === t} class=${session.turning === t ? 'on' : ''} @click=${() => session.turn(t)}>${name}</button>`)}</div>
     ${seekButton(seek)}<p class="quiet seek-far" role="status">${outcome(seek)}</p>
   </section>`;

@@ -123,25 +123,31 @@ function read(desk: SeekDesk): TemplateResult {
 }
 
 function freeRow(desk: SeekDesk, k: number): TemplateResult | typeof nothing {
-  const { session, part, free } = desk;
-  const one = free[k];
+  const { session } = desk;
+  const one = desk.free[k];
   if (!one) return nothing;
   const { quantity: q, free: size } = one;
-  const put = (from: number, to: number): void => {
+  // The other end, and the other sizes, as they stand when it is changed: two changes may come between two pictures.
+  const put = (change: { readonly from?: number; readonly to?: number }): void => {
+    const { free } = desk.part;
+    const { from, to } = {
+      ...(free.find((f) => f.id === q.id) ?? size),
+      ...change,
+    };
     if (from < to)
       session.do(
         seekFree,
-        part.free.map((f) => (f.id === q.id ? { ...f, from, to } : f)),
+        free.map((f) => (f.id === q.id ? { ...f, from, to } : f)),
       );
     else session.say(`${q.name}: found ${short(from)} to ${short(to)}; allowed: two ends apart.`);
   };
   return html`<li data-free=${q.id}><span>${named(q)}: now ${told(q.value, q.unit)}</span>
-    ${field(desk.desk, 'From', q.unit, size.from, q.range, (x) => put(x, size.to))}
-    ${field(desk.desk, 'To', q.unit, size.to, q.range, (x) => put(size.from, x))}
+    ${field(desk.desk, 'From', q.unit, size.from, q.range, (from) => put({ from }))}
+    ${field(desk.desk, 'To', q.unit, size.to, q.range, (to) => put({ to }))}
     <button class="btn" @click=${() =>
       session.do(
         seekFree,
-        part.free.filter((f) => f.id !== q.id),
+        desk.part.free.filter((f) => f.id !== q.id),
       )}>Remove</button></li>`;
 }
 
@@ -173,11 +179,11 @@ function endField(
 const ANY = [-1e9, 1e9] as const;
 
 function wishFields(desk: SeekDesk, { answer, wish, place }: Wished): TemplateResult {
-  const { session, part } = desk;
+  const { session } = desk;
   const put = (change: Partial<Wish>): void =>
     session.do(
       seekWishes,
-      part.wishes.map((w, k) => (k === place ? { ...w, ...change } : w)),
+      desk.part.wishes.map((w, k) => (k === place ? { ...w, ...change } : w)),
     );
   return html`<li data-ask=${answer.key}><span>${answer.name}</span>
     ${endField(desk, 'At least', answer.unit, wish.least, ANY, (least) => put({ least }))}
@@ -186,7 +192,7 @@ function wishFields(desk: SeekDesk, { answer, wish, place }: Wished): TemplateRe
     <button class="btn" @click=${() =>
       session.do(
         seekWishes,
-        part.wishes.filter((_, k) => k !== place),
+        desk.part.wishes.filter((_, k) => k !== place),
       )}>Remove</button></li>`;
 }
 
@@ -211,10 +217,13 @@ function asked(desk: SeekDesk): TemplateResult {
   const readable = readings.map((a: Answer): Choice => ({ id: a.key, name: a.name, more: a.unit }));
   const addSize = (e: CustomEvent<string>): void => {
     const q = quantities.find((x) => x.id === e.detail);
-    if (q) session.do(seekFree, [...part.free, { id: q.id, ...usual(q) }]);
+    if (q) session.do(seekFree, [...desk.part.free, { id: q.id, ...usual(q) }]);
   };
   const addWish = (e: CustomEvent<string>): void =>
-    session.do(seekWishes, [...part.wishes, { key: e.detail, least: null, most: null, hot: null }]);
+    session.do(seekWishes, [
+      ...desk.part.wishes,
+      { key: e.detail, least: null, most: null, hot: null },
+    ]);
   return html`<section class="blk vary-known seek-ask" aria-labelledby="seek-sizes"><h2 id="seek-sizes">Sizes to choose</h2>
     <ul>${free.map((_, k) => freeRow(desk, k))}</ul>
     ${part.free.length < MOST_FREE ? html`<takeup-picker label=${`Add one, up to ${MOST_FREE}`} data-pick="free" .chosen=${[]} .choices=${sizes} @choose=${addSize}></takeup-picker>` : nothing}
