@@ -118,11 +118,33 @@ for (const [name, width, height] of [
   });
 }
 
+/** Counts the workers that are ended in the very task that hears a press: no frame, message or timer lies between. */
+function countEndedAtOnce(): void {
+  const { terminate } = Worker.prototype;
+  const counts = { now: false, ended: 0 };
+  Object.assign(window, { counts });
+  addEventListener(
+    'click',
+    () => {
+      counts.now = true;
+      setTimeout(() => {
+        counts.now = false;
+      });
+    },
+    { capture: true },
+  );
+  Worker.prototype.terminate = function (this: Worker): void {
+    if (counts.now) counts.ended++;
+    terminate.call(this);
+  };
+}
+
 it('ready made, two sizes: stopped at once, no worker stays, and another question answers anew', async () => {
   const { page, errors, close } = await browser.open({
     viewport: { width: 1366, height: 768 },
     reducedMotion: 'reduce',
     path: '?station=vary',
+    prepare: countEndedAtOnce,
   });
   await page.getByRole('button', { name: 'Which sizes do it?' }).click();
   const before = page.workers().length;
@@ -130,8 +152,12 @@ it('ready made, two sizes: stopped at once, no worker stays, and another questio
   const go = page.locator('.seek-go');
   await expect.poll(() => page.workers().length).toBe(before + 1);
   await expect.poll(() => page.locator('.seek-far').innerText()).toMatch(/brakes worked out/);
+  const ended = (): Promise<number> =>
+    page.evaluate(() => (window as unknown as { counts: { ended: number } }).counts.ended);
+  const endedBefore = await ended();
   await go.click();
   await expect.poll(() => go.innerText()).toBe('Look once more');
+  expect(await ended()).toBe(endedBefore + 1);
   // What worked is ended, not asked to end: nothing can come of it any more.
   await expect.poll(() => page.workers().length).toBe(before);
   expect(await page.locator('.seek-far').innerText()).toMatch(/stopped/);
