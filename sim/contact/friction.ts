@@ -31,10 +31,14 @@ export interface Sticking {
  */
 export const SHEAR_SHARE = 0.4;
 
-/** Where stickOn() leaves the slopes of its friction, A and B (see rub.ts), N/mm: numbers in an array cost no time. */
-export const slopes = new Float64Array(2);
+/**
+ * Where stickOn() leaves the slopes of its friction, A and B (see rub.ts), N/mm, and how far a bristle would have gone
+ * beyond its limit, N: numbers in an array cost no time.
+ */
+export const slopes = new Float64Array(3);
 export const FOLLOWS = 0;
 export const HOLDS = 1;
+export const BEYOND = 2;
 
 /** Shear stiffness of an element's bristle, N/mm. @param stiffness of the element, N/mm of penetration */
 export const shearOf = (stiffness: number): number => stiffness * SHEAR_SHARE;
@@ -75,11 +79,13 @@ export function stickOn(
   if (friction > most || friction < -most) {
     slopes[FOLLOWS] = friction > 0 ? mu * stiffness : -mu * stiffness;
     slopes[HOLDS] = 0;
+    slopes[BEYOND] = Math.abs(friction) - most;
     return friction > 0 ? most : -most;
   }
   // A deeper face has rubbed for more of the step: d(rubbed) = clear/(penetration + clear)² of it.
   const way = penetration + clear;
   slopes[FOLLOWS] = clear > 0 ? (shear * slid * clear) / (way * way) : 0;
   slopes[HOLDS] = -shear * rubbed;
+  slopes[BEYOND] = 0;
   return friction;
 }

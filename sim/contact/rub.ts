@@ -1,7 +1,16 @@
 import type { WornBed } from './bed.ts';
 import { bentTangent } from './bent-tangent.ts';
 import { type DrumNow, radiusTowards } from './drum.ts';
-import { FOLLOWS, type Friction, HOLDS, shearOf, slopes, stickOn } from './friction.ts';
+import {
+  BEYOND,
+  FOLLOWS,
+  type Friction,
+  HOLDS,
+  type Sticking,
+  shearOf,
+  slopes,
+  stickOn,
+} from './friction.ts';
 import {
   ARM_DRAG,
   ARM_NORMAL,
@@ -55,6 +64,8 @@ export interface Rub {
   readonly faceY: Float64Array;
   /** Bristle deflection after the step, mm. */
   readonly deflection: Float64Array;
+  /** By how much a bristle would pull beyond its limit, N; 0 where it holds. Of bearing elements only. */
+  readonly beyond: Float64Array;
   /** Sums of a shoe with more than its turn; also remembers its last tangent. */
   readonly gather: Gather;
 }
@@ -71,6 +82,7 @@ export function makeRub(count: number, freedoms: number): Rub {
     faceX: make(),
     faceY: make(),
     deflection: make(),
+    beyond: make(),
     gather: makeGather(freedoms, count),
   };
 }
@@ -88,6 +100,52 @@ export function torqueOnDrum(out: Rub, drum: DrumNow): number {
     const x = (faceX[i] as number) - drum.x;
     const y = (faceY[i] as number) - drum.y;
     sum -= t * Math.sqrt(x * x + y * y);
+  }
+  return sum;
+}
+
+/** No face that bears lies so much farther out than the drum. */
+const OUTERMOST = 1.01;
+
+/**
+ * Would a lining surely rub just so if the drum had turned otherwise in the step? It does where each bristle is at its
+ * limit and a change of turn Δ, which stretches it by ρ·Δ or less, does not take it back from there. Asked of the last
+ * evaluation of its bristles.
+ *
+ * @param change of the drum's turn over the step, rad
+ */
+export function rubsAlike(drum: DrumNow, change: number, out: Rub): boolean {
+  const { normal, gap, beyond } = out;
+  const most = Math.abs(change) * OUTERMOST * (drum.radius + Math.abs(drum.oval));
+  for (let i = 0; i < normal.length; i++) {
+    // An element's stiffness is its force over its penetration.
+    const n = normal[i] as number;
+    if (n !== 0 && !(shearOf(n) * most < (beyond[i] as number) * -(gap[i] as number))) return false;
+  }
+  return true;
+}
+
+/** Asks the bristle of a bearing element again, of the last evaluation. @returns its friction, N; slopes in `slopes` */
+function askAgain(law: Sticking, drum: DrumNow, i: number, out: Rub): number {
+  const x = (out.faceX[i] as number) - drum.x;
+  const y = (out.faceY[i] as number) - drum.y;
+  const rho = Math.sqrt(x * x + y * y);
+  const radius = radiusTowards(drum, x / rho, y / rho);
+  return stickOn(law, i, drum, x, y, rho, radius, (out.normal[i] as number) / (rho - radius));
+}
+
+/**
+ * How stiffly the bristles that hold keep the drum from turning, N·mm/rad: friction T = −B·(ρ·turn − …) at the distance
+ * ρ gives Σ −B·ρ², shoes standing still. Asked of the last evaluation.
+ */
+export function holdOnDrum(drum: DrumNow, law: Sticking, out: Rub): number {
+  let sum = 0;
+  for (let i = 0; i < out.normal.length; i++) {
+    if (out.normal[i] === 0) continue;
+    askAgain(law, drum, i, out);
+    const x = (out.faceX[i] as number) - drum.x;
+    const y = (out.faceY[i] as number) - drum.y;
+    sum -= (slopes[HOLDS] as number) * (x * x + y * y);
   }
   return sum;
 }
@@ -134,7 +192,15 @@ export function rub(
   if (modes) bendFaces(gather, worn, modes, q, at + freedoms);
   const x = modes ? gather.bentX : worn.x;
   const y = modes ? gather.bentY : worn.y;
-  const { gap, faceX, faceY, normal: normals, friction: frictions, deflection: deflections } = out;
+  const {
+    gap,
+    faceX,
+    faceY,
+    normal: normals,
+    friction: frictions,
+    deflection: deflections,
+    beyond,
+  } = out;
   const bristles = law.kind === 'stick' ? law : null;
   const shares = law.kind === 'press' ? law.start : null;
   const slide = law.kind === 'slide' ? law.mu * law.sense : 0;
@@ -170,6 +236,7 @@ export function rub(
       a = slopes[FOLLOWS] as number;
       b = slopes[HOLDS] as number;
       deflections[i] = friction / shearOf(k);
+      beyond[i] = slopes[BEYOND] as number;
     } else {
       const share = shares ? (shares[i] as number) : slide;
       friction = share * normal;

@@ -4,14 +4,25 @@ import { type Mus, settleFriction } from '../balance/rubbing.ts';
 import { type Solution, solvePose } from '../balance/solve.ts';
 import type { Acting, Rig, ShoeRig } from '../balance/types.ts';
 import type { Sticking } from '../contact/friction.ts';
-import { torqueOnDrum } from '../contact/rub.ts';
+import { holdOnDrum, rubsAlike, torqueOnDrum } from '../contact/rub.ts';
 import { acrossZero, rootBetween } from '../math/root.ts';
 import { Masses } from './carried.ts';
 import { type Body, inSolver, Joint, type TimeStep, Vec2 } from './engine.ts';
 import { bearingTorque, type RimHand, rimTorque } from './rim.ts';
 
+/** Way of a step, mm or rad, from which on the next is not taken to go as far: 0.1 mm at a toe. */
+const FAR = 1e-3;
+/** Way of a step that is rounding. */
+const NOTHING = 1e-9;
+
 /** Torque on a free drum that counts as balanced, N·mm: 1e-6 of an ordinary stop. */
 const DRUM_NOTHING = 0.2;
+
+/**
+ * How far a drum is tried past the speed at which its bristles, shoes standing still, would hold it: shoes give way by a
+ * fifth to a third (tried on the shipped brakes), so mostly the answer lies between, where it is closed in on quickest.
+ */
+const PAST = 1.35;
 
 /** A drum left to itself: its inertia, tonne·mm², the torque on it from outside, N·mm, and a hand on its rim. */
 export interface FreeDrum {
@@ -46,6 +57,8 @@ export class BrakeJoint extends Joint {
   readonly pose: Float64Array;
   /** Pose at the beginning of this one. */
   readonly #start: Float64Array;
+  /** Where the step's end is sought first. */
+  readonly #guess: Float64Array;
   solution: Solution;
   /** What acts in the step; set by Motion before it. */
   act: Acting;
@@ -79,6 +92,7 @@ export class BrakeJoint extends Joint {
     };
     this.pose = Float64Array.from(d.restPose);
     this.#start = new Float64Array(rig.n);
+    this.#guess = new Float64Array(rig.n);
     this.act = act;
     this.leverStop = d.leverStop;
     this.friction = d.friction;
@@ -123,6 +137,21 @@ export class BrakeJoint extends Joint {
     for (const { law } of this.#shoes) law.turn = turn;
   }
 
+  /**
+   * Where a step's end is sought first: as far on as the last step went, which spares an evaluation of three. Not where
+   * that is far: a shoe that flies home would be sought deep in its stop; nor where it is nothing: what lies still is
+   * found where it is, to the bit.
+   */
+  #guessFrom(start: Float64Array): Float64Array {
+    const { free } = this.#inertia;
+    let far = 0;
+    for (let j = 0; j < free.length; j++) {
+      far = Math.max(far, Math.abs((free[j] as number) - (start[j] as number)));
+    }
+    this.#guess.set(far > NOTHING && far < FAR ? free : start);
+    return this.#guess;
+  }
+
   /** @param start pose to seek from; null: the one found last */
   #solvePose(start: Float64Array | null): void {
     if (start) this.pose.set(start);
@@ -159,6 +188,22 @@ export class BrakeJoint extends Joint {
     return torqueOnDrum(this.#rig.front.rub, drum) + torqueOnDrum(this.#rig.rear.rub, drum);
   }
 
+  /** How stiffly the linings' bristles hold the drum, N·mm/rad, shoes standing still. */
+  #hold(): number {
+    const { drum } = this.act;
+    return this.#shoes.reduce((sum, { shoe, law }) => sum + holdOnDrum(drum, law, shoe.rub), 0);
+  }
+
+  /** Do the linings rub just as they do, in the pose found, if the drum turns so far in the step instead? Then it does. */
+  #rubsAlike(turn: number): boolean {
+    const { drum } = this.act;
+    const [front, rear] = this.#shoes;
+    const change = turn - front.law.turn;
+    const alike = rubsAlike(drum, change, front.shoe.rub) && rubsAlike(drum, change, rear.shoe.rub);
+    if (alike) this.turnBy(turn);
+    return alike;
+  }
+
   /**
    * A free drum: I·(w − w0)/h = outer torque + torque of the linings, which never grows with w. The
    * linings give at most mu·N·R, so w lies within h·(that + outer)/I of w0: a bracket, closed by regula
@@ -177,16 +222,18 @@ export class BrakeJoint extends Joint {
     const left = (speed: number): number => leftFrom(null, speed);
     const fa = leftFrom(start, before);
     if (Math.abs(fa) < DRUM_NOTHING) return;
-    const a = before;
-    // One step towards the answer at the friction found, then on until it is bracketed.
-    const b = before - (h * fa) / inertia;
-    const fb = left(b);
-    // Sliding linings give the same at any speed: mostly that is it.
+    // Linings that slide give the same at any speed: then what was found stands. Mostly that is it.
+    const freely = before - (h * fa) / inertia;
+    const linings = -outer(before) - fa;
+    const slides = this.#rubsAlike(freely * h);
+    // Where bristles hold, one step past the answer of their slope, then on until it is bracketed.
+    const b = slides ? freely : before - (PAST * fa) / (inertia / h + h * this.#hold());
+    const fb = slides ? (inertia * (b - before)) / h - outer(b) - linings : left(b);
     if (Math.abs(fb) < DRUM_NOTHING) {
       this.drumSpeed = b;
       return;
     }
-    const [speed] = rootBetween(left, [a, fa], acrossZero(left, [a, fa], [b, fb], 12), {
+    const [speed] = rootBetween(left, [before, fa], acrossZero(left, [before, fa], [b, fb], 12), {
       near: DRUM_NOTHING,
       apart: (u, v) => Math.abs(v - u) < 1e-15 * (1 + Math.abs(v)),
       trials: 60,
@@ -197,8 +244,9 @@ export class BrakeJoint extends Joint {
   override solveVelocityConstraints(step: TimeStep): void {
     const start = this.#start;
     start.set(this.pose);
-    if (this.freeDrum) this.#solveFree(start, step.dt, this.freeDrum);
-    else this.#solveAt(start, this.drumSpeed, step.dt);
+    const guess = this.#guessFrom(start);
+    if (this.freeDrum) this.#solveFree(guess, step.dt, this.freeDrum);
+    else this.#solveAt(guess, this.drumSpeed, step.dt);
     const { leverAt } = this.#rig;
     this.leverSpeed = this.solution.leverFree
       ? ((this.pose[leverAt] as number) - (start[leverAt] as number)) / step.dt

@@ -3,8 +3,16 @@ import type { Lining } from '../../sim/brake/types.ts';
 import { buildBed, wornBed } from '../../sim/contact/bed.ts';
 import { radiusTowards, roundDrum, runningDrum } from '../../sim/contact/drum.ts';
 import { FOLLOWS, HOLDS, type Sticking, slopes, stickOn } from '../../sim/contact/friction.ts';
-import { makeRub, torqueOnDrum } from '../../sim/contact/rub.ts';
+import {
+  holdOnDrum,
+  makeRub,
+  rub,
+  rubsAlike,
+  type ShoeStance,
+  torqueOnDrum,
+} from '../../sim/contact/rub.ts';
 import { stickForce } from '../../sim/contact/stick.ts';
+import { chance } from '../../sim/math/chance.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -108,6 +116,81 @@ describe('the same bristle anywhere on a drum whose centre is elsewhere', () => 
       beforeY: Float64Array.of(99.99 * s + drum.y),
     };
     near(stickOn(law, 0, drum, 100.01 * c, 100.01 * s, 100.01, 100, 1000), 0.20002, { abs: 1e-9 });
+  });
+});
+
+describe('a lining whose drum turns a little otherwise in a step', () => {
+  const { brake } = quay();
+  const { front } = brake.shoes;
+  const drum = roundDrum(brake.drum.radiusNew);
+  const bed = buildBed(front.lining, brake.drum, front.anchor.at, 48);
+  const worn = wornBed(bed, new Float64Array(48));
+  const stance = (angle: number): ShoeStance => ({
+    freedoms: 1,
+    at: 0,
+    q: Float64Array.of(angle),
+    slopes: true,
+    cos: Math.cos(angle),
+    sin: Math.sin(angle),
+  });
+  // The shoe turns by a little out of 0.2 mm of press; its bristles are wound as its seed says.
+  const at = (seed: number) => {
+    const random = chance(seed);
+    const out = makeRub(48, 1);
+    const law: Sticking = {
+      kind: 'stick',
+      mu: 0.4,
+      turn: (random() - 0.5) * 10 ** (-1 - 3 * random()),
+      deflection: Float64Array.from({ length: 48 }, () => (random() - 0.5) * 0.02),
+      beforeX: new Float64Array(48),
+      beforeY: new Float64Array(48),
+    };
+    rub(worn, stance(pressesAt * 0.0015), drum, { kind: 'slide', mu: 0, sense: 0 }, out);
+    law.beforeX.set(out.faceX);
+    law.beforeY.set(out.faceY);
+    const angle = pressesAt * (0.0015 + 0.001 * random());
+    const ask = (turn: number): number => {
+      law.turn = turn;
+      rub(worn, stance(angle), drum, law, out);
+      return torqueOnDrum(out, drum);
+    };
+    return { law, out, ask, random, turn: law.turn };
+  };
+  // Which way the shoe goes out: the one in which it bears.
+  const pressesAt = [1, -1].find((way) => {
+    const out = makeRub(48, 1);
+    rub(worn, stance(way * 0.0015), drum, { kind: 'slide', mu: 0, sense: 0 }, out);
+    return out.normal.some((n) => n > 0);
+  }) as number;
+
+  it('rubs the very same where it is said to, and else some bristle holds or would', () => {
+    let alike = 0;
+    for (let seed = 1; seed <= 400; seed++) {
+      const { out, ask, random, turn } = at(seed);
+      const before = ask(turn);
+      const change = (random() - 0.5) * 10 ** (-2 - 3 * random());
+      const surely = rubsAlike(drum, change, out);
+      const after = ask(turn + change);
+      if (!surely) continue;
+      alike++;
+      near(after, before, { rel: 1e-12 }, `seed ${seed}`);
+    }
+    expect(alike).toBeGreaterThan(40);
+    expect(alike).toBeLessThan(360);
+  });
+
+  it('is held by the bristles that stick, as the torque’s difference quotient says', () => {
+    let held = 0;
+    for (let seed = 1; seed <= 100; seed++) {
+      const { law, out, ask, turn } = at(seed);
+      const slight = 1e-10;
+      const slope = (ask(turn + slight) - ask(turn - slight)) / (2 * slight);
+      ask(turn);
+      const hold = holdOnDrum(drum, law, out);
+      if (hold > 0) held++;
+      near(hold, -slope, { abs: 1e-4 * Math.abs(slope) + 1 }, `seed ${seed}, N·mm/rad`);
+    }
+    expect(held).toBeGreaterThan(20);
   });
 });
 

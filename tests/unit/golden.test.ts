@@ -5,9 +5,9 @@ import { goldenRuns } from '../golden/golden.ts';
 // form. A change of physics changes them, and then they are kept anew on purpose; a change of form must not.
 it('golden runs end in the bits that are kept', () => {
   expect(goldenRuns()).toEqual([
-    { scene: 'quay-van', clicks: 1, steps: 720, hash: 'c5aea6d' },
-    { scene: 'bench-brake', clicks: 1, steps: 720, hash: '83f657c8' },
-    { scene: 'farm-trailer', clicks: 33, steps: 720, hash: 'ab2e8ffe' },
-    { scene: 'ferry-runabout', clicks: 51, steps: 720, hash: 'ffa14534' },
+    { scene: 'quay-van', clicks: 1, steps: 720, hash: '8a3574b9' },
+    { scene: 'bench-brake', clicks: 1, steps: 720, hash: '95dcf0b8' },
+    { scene: 'farm-trailer', clicks: 33, steps: 720, hash: 'b713c8af' },
+    { scene: 'ferry-runabout', clicks: 51, steps: 720, hash: '19152336' },
   ]);
 });

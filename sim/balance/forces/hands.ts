@@ -64,6 +64,9 @@ interface Grip {
     readonly side: 0 | 1;
   }[];
   readonly placed: readonly Placed[];
+  /** How each freedom moves the held place. */
+  readonly dx: Float64Array;
+  readonly dy: Float64Array;
   readonly pull: Pull;
 }
 
@@ -95,12 +98,34 @@ function gripOf(rig: Rig, hand: Hand): Grip | null {
   };
   const all = spots();
   if (all.length === 0) return null;
+  const placed = all.map(() => makePlaced(rig.n));
+  const [only] = placed;
+  const own = all.length > 1 || !only;
   return {
     hand,
     spots: all,
-    placed: all.map(() => makePlaced(rig.n)),
+    placed,
+    dx: own ? new Float64Array(rig.n) : only.dx,
+    dy: own ? new Float64Array(rig.n) : only.dy,
     pull: makePull(),
   };
+}
+
+/** Between two spots a place moves by their shares; on one, as it does. */
+function moveBy({ spots, placed, dx, dy }: Grip): void {
+  if (spots.length === 1) return;
+  for (let j = 0; j < dx.length; j++) {
+    let x = 0;
+    let y = 0;
+    for (let i = 0; i < spots.length; i++) {
+      const share = spots[i]?.share as number;
+      const p = placed[i] as Placed;
+      x += share * (p.dx[j] as number);
+      y += share * (p.dy[j] as number);
+    }
+    dx[j] = x;
+    dy[j] = y;
+  }
 }
 
 /** All hands on shoes, strut and parking lever. A hand is a force like any other: both solvers meet it here. */
@@ -126,7 +151,8 @@ export class Hands implements Force {
     for (let i = 0; i < this.#grips.length; i++) this.#add(w, y, this.#grips[i] as Grip);
   }
 
-  #add(w: Work, y: Float64Array, { hand, spots, placed, pull }: Grip): void {
+  #add(w: Work, y: Float64Array, grip: Grip): void {
+    const { hand, spots, placed, pull, dx, dy } = grip;
     const rig = this.#rig;
     let px = 0;
     let py = 0;
@@ -137,20 +163,20 @@ export class Hands implements Force {
       py += share * p.y;
     }
     pullOf(hand, px, py, pull);
-    const jx = (j: number): number => motion(spots, placed, j, 'dx');
-    const jy = (j: number): number => motion(spots, placed, j, 'dy');
+    moveBy(grip);
     const { n } = rig;
+    const { q, k } = w;
     for (let j = 0; j < n; j++) {
-      const xj = jx(j);
-      const yj = jy(j);
+      const xj = dx[j] as number;
+      const yj = dy[j] as number;
       if (xj === 0 && yj === 0) continue;
-      w.q[j] = (w.q[j] as number) + pull.x * xj + pull.y * yj;
+      q[j] = (q[j] as number) + pull.x * xj + pull.y * yj;
       if (!w.slopes) continue;
       // dQ/dy = Jᵀ·dF/dp·J, and the bend of the places below.
       const tx = pull.xx * xj + pull.xy * yj;
       const ty = pull.xy * xj + pull.yy * yj;
       for (let l = 0; l < n; l++) {
-        w.k[j * n + l] = (w.k[j * n + l] as number) + tx * jx(l) + ty * jy(l);
+        k[j * n + l] = (k[j * n + l] as number) + tx * (dx[l] as number) + ty * (dy[l] as number);
       }
     }
     for (let i = 0; i < spots.length; i++) {
@@ -177,18 +203,4 @@ export class Hands implements Force {
   energy(): number {
     return this.#grips.reduce((sum, { pull }) => sum + pull.energy, 0);
   }
-}
-
-/** How a freedom moves the held place. */
-function motion(
-  spots: Grip['spots'],
-  placed: readonly Placed[],
-  j: number,
-  way: 'dx' | 'dy',
-): number {
-  let sum = 0;
-  for (let i = 0; i < spots.length; i++) {
-    sum += (spots[i]?.share ?? 0) * ((placed[i]?.[way][j] ?? 0) as number);
-  }
-  return sum;
 }
