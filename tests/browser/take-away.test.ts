@@ -162,14 +162,16 @@ const drop = (page: Page, name: string, type: string, text: string): Promise<boo
         document.body.dispatchEvent(
           new DragEvent(what, { dataTransfer, bubbles: true, cancelable: true, composed: true }),
         );
+      const hinted = (): boolean =>
+        document
+          .querySelector('takeup-app')
+          ?.shadowRoot?.querySelector('takeup-drop')
+          ?.hasAttribute('over') === true;
       tell('dragenter');
-      await new Promise(requestAnimationFrame);
-      const hint = document
-        .querySelector('takeup-app')
-        ?.shadowRoot?.querySelector('takeup-drop')
-        ?.hasAttribute('over');
+      for (let n = 0; n < 600 && !hinted(); n++) await new Promise(requestAnimationFrame);
+      const hint = hinted();
       tell('drop');
-      return hint === true;
+      return hint;
     },
     [name, type, text] as const,
   );

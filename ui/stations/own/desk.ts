@@ -328,7 +328,10 @@ export class OwnDesk {
   }
 
   /** Keeps the text; a sound brake goes onto the bench at once, new. */
-  write(own: OwnBrake, key: OwnKey, text: string): void {
+  write({ name }: OwnBrake, key: OwnKey, text: string): void {
+    // As it stands now: another field may have been typed since the page was drawn.
+    const own = this.session.moment.shelf.brakes.find((b) => b.name === name);
+    if (!own) return;
     const sizes = sizesOfTexts(own, { ...own.texts, [key]: text });
     this.session.do(write, own.name, key, text, sizes);
   }
