@@ -407,6 +407,7 @@ it('on the phone: the drum first, each limit with its owner, and a score that is
     .poll(() => page.locator('.one .res').innerText())
     .toMatch(/1\.08 left[\s\S]*mark on the drum/);
   await page.locator('[data-line="score"]').click();
+  await expect.poll(() => big.getAttribute('aria-label')).toMatch(/[Ss]core/);
   await big.fill('0.35');
   const cut = page.locator('.cut');
   // Hand sum: 203.62 + 2 · 0.35 = 204.32; 0.38 to the mark, 0.12 past the machining limit.
@@ -421,6 +422,7 @@ it('on the phone: the drum first, each limit with its owner, and a score that is
   expect(await seriousFaults(page)).toEqual([]);
   await noWider(page, 390);
   await page.locator('[data-line="drumCut"]').click();
+  await expect.poll(() => big.getAttribute('aria-label')).toBe('Machined to, max Ø');
   await big.fill('');
   await expect.poll(() => cut.innerText()).toMatch(/No verdict on a cut yet[\s\S]*machining limit/);
   expect(errors).toEqual([]);

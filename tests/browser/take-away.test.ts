@@ -257,6 +257,7 @@ it('saves by the browser’s own handles where it has them, and takes a Cancel f
     Object.assign(globalThis, { cancels: false, showOpenFilePicker: async () => [handle] });
   }, told.written[0] ?? '');
   await page.keyboard.press('Escape');
+  await dialogOf(page).waitFor({ state: 'hidden' });
   await page.keyboard.press('e');
   await dialogOf(page).waitFor();
   await page.keyboard.press('s');
