@@ -179,9 +179,38 @@ export function heatColour(theme: Theme, celsius: number): `#${string}` {
 
 const kebab = (name: string): string => name.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`);
 
-/** The tokens as CSS custom properties, names in kebab case: leadFill is --lead-fill. */
+const asProperties = (colours: Readonly<Record<Token, string>>): string =>
+  Object.entries(colours)
+    .map(([name, value]) => `--${kebab(name)}:${value}`)
+    .join(';');
+
+/**
+ * The tokens where the reader's system says the colours (forced-colors: CSS Color Adjustment 1, section 3): as on
+ * paper, what is black there in the system's ink. So what tells by an exchange of ground and ink, as a pressed
+ * switch does, tells still; left to the browser, both would be the same.
+ */
+const forced = Object.fromEntries(
+  Object.entries(printTheme.colours).map(([name, value]) => [
+    name,
+    value === black ? 'CanvasText' : 'Canvas',
+  ]),
+) as Record<Token, string>;
+Object.assign(forced, {
+  off: 'GrayText',
+  faint: 'GrayText',
+  table: 'GrayText',
+  warnInk: 'Canvas',
+  warn: 'CanvasText',
+});
+
+/**
+ * The tokens as CSS custom properties, names in kebab case: leadFill is --lead-fill. Where the system's colours are
+ * asked for they stand in the tokens' place, save in `.drawn`: what is painted in the theme's colours keeps its ground.
+ */
 export function themeCss(theme: Theme, selector = ':root'): string {
-  const body = Object.entries(theme.colours).map(([name, value]) => `--${kebab(name)}:${value}`);
+  const own = asProperties(theme.colours);
   const scheme = theme.name === 'sheet' ? 'light' : 'dark';
-  return `${selector}{color-scheme:${scheme};${body.join(';')}}`;
+  return `${selector}{color-scheme:${scheme};${own}}
+@media (forced-colors: active){${selector}{forced-color-adjust:none;${asProperties(forced)}}
+.drawn{${own};background:var(--sheet);color:var(--ink)}}`;
 }

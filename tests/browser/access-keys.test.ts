@@ -6,7 +6,7 @@ import { openBrowser } from './open.ts';
 
 /**
  * Stations without a tab are opened by their keys alone, from what the page itself has registered: a new one is gone
- * to as well. Those with a tab are gone through with all their views by `look-round.ts`.
+ * to as well. Those with a tab are gone through with all their views by `look-round.ts`, and on a phone, whose list has them all, these too.
  */
 
 const untabbed = stations.filter((s) => s.noTab);
@@ -26,10 +26,7 @@ async function openByKey(page: Page, { id, key }: (typeof stations)[number]): Pr
   await expect.poll(() => page.locator('main .waiting').count()).toBe(0);
 }
 
-it.each([
-  { width: 1366, height: 768 },
-  { width: 390, height: 844 },
-])(
+it.each([{ width: 1366, height: 768 }])(
   'at $width px no station that is opened by its key has a serious fault of access, and each has one h1',
   async (viewport) => {
     const browser = await openBrowser();

@@ -1,22 +1,20 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import type { Moment } from '../../ui/record/moment.ts';
-import { lookRound, lookRoundTheWall } from './look-round.ts';
+import { samples } from '../samples.ts';
+import { lookRoundTheWall, lookThrough } from './look-round.ts';
 import { openBrowser } from './open.ts';
 import { frames } from './soon.ts';
 
 /** The windows between: `look-laptop.test.ts` and `look-phone.test.ts` look at the drawings on their way too. */
-const rounds = [
-  { width: 1920, height: 1080, theme: 'Sheet' },
-  { width: 1920, height: 1080, theme: 'Board' },
-  { width: 1024, height: 768, theme: 'Sheet' },
-  { width: 1024, height: 768, theme: 'Board' },
-] as const;
-
-it.each(rounds)(
-  'at $width in $theme no station, view or dialog has a serious fault of access, and each one h1',
-  (round) => lookRound({ ...round, drawn: false }),
-);
+it('at 1920 and 1024, light and dark, no station, view or dialog has a serious fault of access, and each one h1', () =>
+  lookThrough({
+    sizes: [
+      { width: 1920, height: 1080 },
+      { width: 1024, height: 768 },
+    ],
+    leap: samples('stationsInOne'),
+  }));
 
 it(
   'on the wall no station has a serious fault of access, each has one h1, and every text on a drawing stands out',

@@ -65,3 +65,50 @@ export const firstHeadings = (page: Page): Promise<string[]> =>
     }
     return found;
   });
+
+/** Least side of what is pressed, px: Web Content Accessibility Guidelines 2.2, success criterion 2.5.8 (AA). */
+const TARGET = 24;
+
+/**
+ * What is pressed and is neither 24 px wide and high, nor stands in a sentence, nor has so much room that a circle
+ * of 24 px round its middle meets no other: empty when there is none. What is scrolled away counts too.
+ */
+export const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate((least) => {
+    const what =
+      'button, a[href], select, summary, input:not([type="hidden"]), textarea, [tabindex="0"], [role="slider"]';
+    const found: { e: Element; box: DOMRect }[] = [];
+    const within: ParentNode[] = [document];
+    for (let root = within.pop(); root; root = within.pop()) {
+      for (const e of root.querySelectorAll('*')) {
+        if (e.shadowRoot) within.push(e.shadowRoot);
+        if (!e.matches(what) || !e.checkVisibility({ visibilityProperty: true })) continue;
+        // A label is pressed for its field, wherever the field itself stands.
+        const box = (e.closest('label') ?? e).getBoundingClientRect();
+        if (box.width > 0) found.push({ e, box });
+      }
+    }
+    const small = ({ box }: { box: DOMRect }) =>
+      box.width < least - 0.01 || box.height < least - 0.01;
+    const middle = (box: DOMRect) => [box.x + box.width / 2, box.y + box.height / 2] as const;
+    /** How far a point is from a box. */
+    const far = ([x, y]: readonly [number, number], b: DOMRect) =>
+      Math.hypot(Math.max(b.left - x, 0, x - b.right), Math.max(b.top - y, 0, y - b.bottom));
+    return found
+      .filter((one) => {
+        if (!small(one)) return false;
+        if (getComputedStyle(one.e).display === 'inline') return false;
+        const at = middle(one.box);
+        return found.some((other) => {
+          if (other.e === one.e || other.e.contains(one.e) || one.e.contains(other.e)) return false;
+          const [x, y] = middle(other.box);
+          return small(other)
+            ? Math.hypot(x - at[0], y - at[1]) < least
+            : far(at, other.box) < least / 2;
+        });
+      })
+      .map(({ e, box }) => {
+        const name = e.getAttribute('aria-label') ?? e.textContent?.trim() ?? '';
+        return `${box.width.toFixed(0)} × ${box.height.toFixed(0)}: ${name.slice(0, 30)} ${e.outerHTML.slice(0, 60)}`;
+      });
+  }, TARGET);

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { samples } from '../samples.ts';
-import { firstHeadings, kindsOn, seriousFaults } from './axe.ts';
+import { firstHeadings, kindsOn, seriousFaults, smallTargets } from './axe.ts';
 import { drawnContrasts, drawnOn, offContrasts, type Read, still } from './contrast.ts';
 import { openBrowser } from './open.ts';
 import { frames, soon } from './soon.ts';
@@ -13,6 +13,7 @@ import {
   openStation,
   stationCount,
   type Theme,
+  tabCount,
 } from './tour.ts';
 
 /** One way round the page on which everything is asked that can be asked of a view: access, headings, contrast. */
@@ -23,6 +24,9 @@ const LEAST = 4.5;
 export const below = (all: readonly Read[]): string[] =>
   all.filter((r) => r.contrast < LEAST).map((r) => `${r.text}: ${r.contrast.toFixed(2)}`);
 
+/** Only colours differ between the two views, so only they are asked about in the second. */
+const OF_COLOUR = ['color-contrast'];
+
 /** Looks for faults of access wherever there is a kind of element that was not looked at before. */
 class Access {
   readonly #seen = new Set<string>();
@@ -30,19 +34,31 @@ class Access {
   readonly #headings: string[] = [];
   #count = 0;
   readonly #page: Page;
-  readonly #rules: string[] | undefined;
+  readonly #theme: Theme | 'both';
 
-  constructor(page: Page, rules?: string[]) {
+  /** @param theme the view that the page is in; in both it is put into the second where it looks, and back */
+  constructor(page: Page, theme: Theme | 'both' = 'Sheet') {
     this.#page = page;
-    this.#rules = rules;
+    this.#theme = theme;
   }
 
   async at(where: string): Promise<void> {
-    const fresh = (await kindsOn(this.#page)).filter((kind) => !this.#seen.has(kind));
+    const size = this.#page.viewportSize()?.width;
+    const all = (await kindsOn(this.#page)).map((kind) => `${size} ${kind}`);
+    const fresh = all.filter((kind) => !this.#seen.has(kind));
     if (fresh.length === 0) return;
     for (const kind of fresh) this.#seen.add(kind);
     this.#count++;
-    for (const fault of await seriousFaults(this.#page, this.#rules))
+    await this.#look(where, this.#theme === 'Board' ? OF_COLOUR : undefined);
+    for (const small of await smallTargets(this.#page)) this.#found.push(`${small} (${where})`);
+    if (this.#theme !== 'both') return;
+    await this.#page.evaluate<void, 'sheet' | 'board'>(lookAs, 'board');
+    await this.#look(`${where}, dark`, OF_COLOUR);
+    await this.#page.evaluate<void, 'sheet' | 'board'>(lookAs, 'sheet');
+  }
+
+  async #look(where: string, rules: string[] | undefined): Promise<void> {
+    for (const fault of await seriousFaults(this.#page, rules))
       if (!this.#found.some((f) => f.startsWith(fault))) this.#found.push(`${fault} (${where})`);
   }
 
@@ -59,6 +75,18 @@ class Access {
     expect(this.#headings).toEqual([]);
     expect(this.#count).toBeGreaterThan(least);
   }
+}
+
+/** Puts the page into a view, and waits until it is drawn. Runs in the page. */
+async function lookAs(theme: 'sheet' | 'board'): Promise<void> {
+  interface App {
+    readonly session: { look(theme: string): void };
+    readonly updateComplete: Promise<unknown>;
+  }
+  const app = document.querySelector('takeup-app') as unknown as App;
+  app.session.look(theme);
+  for (let i = 0; i < 2; i++) await new Promise(requestAnimationFrame);
+  await app.updateComplete;
 }
 
 /** Reads how texts on drawings stand out, and controls that are off. The page's clock must be the test's. */
@@ -97,31 +125,23 @@ class Contrast {
   }
 }
 
-/** In the dark only colours differ, so only they are asked about there. */
-const rulesIn: Record<Theme, string[] | undefined> = {
-  Sheet: undefined,
-  Board: ['color-contrast'],
-};
-
 interface Round {
   readonly width: number;
   readonly height: number;
   readonly theme: Theme;
-  /** The drawings are looked at too, picture by picture. */
-  readonly drawn: boolean;
 }
 
-/** Goes through all stations, views and dialogs of the page in a window; where drawings are looked at, layers too. */
-export async function lookRound({ width, height, theme, drawn }: Round): Promise<void> {
+/** Goes through all stations, views, dialogs and layers of the page in a window, and looks at the drawings too. */
+export async function lookRound({ width, height, theme }: Round): Promise<void> {
   const browser = await openBrowser();
   const { page, errors, close } = await browser.open({
     viewport: { width, height },
     reducedMotion: 'reduce',
-    clock: drawn,
+    clock: true,
   });
-  const access = new Access(page, rulesIn[theme]);
-  const contrast = drawn ? new Contrast(page) : null;
-  const count = await stationCount(page);
+  const access = new Access(page, theme);
+  const contrast = new Contrast(page);
+  const count = await tabCount(page);
   expect(count).toBeGreaterThan(1);
   await dressIn(page, theme);
   // Few: each layer in some of the stations, in the dark in others. Many: in all.
@@ -129,19 +149,13 @@ export async function lookRound({ width, height, theme, drawn }: Round): Promise
   const first = theme === 'Sheet' ? 0 : 1;
   /** Stations with a drawing in view: a phone has some without. */
   let drawings = 0;
-  // Few: where no drawing is looked at, some of the stations, in the dark others. Many: all.
-  const leap = drawn ? 1 : samples('stationsInOne');
-  let looked = 0;
   for (let at = 0; at < count; at++) {
-    if ((at + first) % leap !== 0) continue;
-    looked++;
     const station = await openStation(page, at);
     if (await page.locator('takeup-stage').isVisible()) drawings++;
     await eachView(page, async (view) => {
       await access.headed(`${station}, ${view}`);
-      await contrast?.at(`${station}, ${view}`, false);
+      await contrast.at(`${station}, ${view}`, false);
     });
-    if (!contrast) continue;
     const pedal = page.locator('takeup-pedal [role="slider"]');
     if (await pedal.isVisible()) {
       await pedal.focus();
@@ -159,8 +173,45 @@ export async function lookRound({ width, height, theme, drawn }: Round): Promise
     await frames(page, 2);
     await access.at(dialog);
   });
+  access.judge(count);
+  contrast.judge(3 * drawings, count);
+  expect(errors).toEqual([]);
+  await close();
+  await browser.close();
+}
+
+interface Windows {
+  readonly sizes: readonly { readonly width: number; readonly height: number }[];
+  /** A station in so many is gone to. */
+  readonly leap: number;
+}
+
+/** Goes through stations, views and dialogs in one page whose window changes, in the light and in the dark. */
+export async function lookThrough({ sizes, leap }: Windows): Promise<void> {
+  const browser = await openBrowser();
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  const access = new Access(page, 'both');
+  const count = await stationCount(page);
+  let looked = 0;
+  for (let at = 0; at < count; at += leap) {
+    looked++;
+    for (const size of sizes) {
+      await page.setViewportSize(size);
+      await frames(page, 3);
+      const station = await openStation(page, at);
+      await eachView(page, (view) => access.headed(`${station} at ${size.width}, ${view}`));
+    }
+  }
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await frames(page, 3);
+    await eachDialog(page, async (dialog) => {
+      await frames(page, 2);
+      await access.at(`${dialog} at ${size.width}`);
+    });
+  }
   access.judge(looked);
-  contrast?.judge(3 * drawings, count);
+  expect(looked).toBeGreaterThan(1);
   expect(errors).toEqual([]);
   await close();
   await browser.close();

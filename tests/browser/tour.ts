@@ -1,14 +1,16 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { stations } from '../../ui/stations/index.ts';
 import { frames, steady } from './soon.ts';
 
 /**
- * A way round the page that takes nothing from a list of its own: stations are what its tabs offer, views
- * are what can be turned on in a station, dialogs are what the document holds. A new one is gone to as well.
+ * A way round the page that takes nothing from a list of its own: stations are those that the page itself has
+ * registered, views are what can be turned on in a station, dialogs are what the document holds. A new one is gone
+ * to as well.
  */
 
-/** The tabs of the stations, or the entries of the list that stands for them where they have no room. */
-const STATIONS = 'nav.tabs button, select.where option';
+/** The tabs of the stations, or the entries of the list that stands for them where they have no room; not all have one. */
+const TABS = 'nav.tabs button, select.where option';
 /** What changes a station's view: switches, steps of a sequence, what can be unfolded. */
 const VIEWS = [
   'main button[aria-pressed="false"]',
@@ -18,15 +20,14 @@ const VIEWS = [
 /** Switches of the drawing's layers. */
 const LAYERS = 'main .show button';
 
-/** How many stations there are to go to. */
+/** How many stations there are to go to: those with a tab, which stand first, and those that are opened by their keys. */
 export async function stationCount(page: Page): Promise<number> {
   await page.locator('takeup-stage canvas').first().waitFor({ state: 'attached' });
-  return page.locator(STATIONS).count();
+  return stations.length;
 }
 
-/** Opens a station by its place among the page's own, and gives its id once it is shown. */
-export async function openStation(page: Page, at: number): Promise<string> {
-  const entry = page.locator(STATIONS).nth(at);
+async function openByTab(page: Page, at: number): Promise<void> {
+  const entry = page.locator(TABS).nth(at);
   const inList = await entry.evaluate((e) => e instanceof HTMLOptionElement);
   if (inList) await page.locator('select.where').selectOption({ index: at });
   else await entry.click();
@@ -35,8 +36,38 @@ export async function openStation(page: Page, at: number): Promise<string> {
       e instanceof HTMLOptionElement ? e.selected : e.getAttribute('aria-current') === 'page',
     );
   await expect.poll(is).toBe(true);
-  await expect.poll(() => page.locator('main .waiting').count()).toBe(0);
+}
+
+/** What is typed into must not take the key. Runs in the page. */
+function leaveField(): void {
+  let active = document.activeElement;
+  while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+  (active as HTMLElement | null)?.blur();
+}
+
+async function openByKey(page: Page, key: string, id: string): Promise<void> {
+  const open = page.locator('main').getAttribute('data-station');
+  // The key of an open station may do something in it.
+  if ((await open) === id) return;
+  await page.evaluate(leaveField);
+  await page.keyboard.press(key);
+}
+
+/** How many of them have a tab, or an entry in the list that stands for the tabs. */
+export async function tabCount(page: Page): Promise<number> {
+  await stationCount(page);
+  return page.locator(TABS).count();
+}
+
+/** Opens a station by its place among the page's own, and gives its id once it is shown. */
+export async function openStation(page: Page, at: number): Promise<string> {
+  const entry = stations[at];
+  if (!entry) throw new Error(`no station ${at}`);
+  const listed = at < (await page.locator(TABS).count());
+  await (listed ? openByTab(page, at) : openByKey(page, entry.key, entry.id));
   const main = page.locator('main');
+  await expect.poll(() => main.getAttribute('data-station')).toBe(entry.id);
+  await expect.poll(() => page.locator('main .waiting').count()).toBe(0);
   return steady(page, async () => (await main.getAttribute('data-station')) ?? '');
 }
 

@@ -81,3 +81,19 @@ it('waits with a press while the brake is seen slowly: what it does comes first'
   }
   expect(out).toEqual(['Click: tooth 4', 'Pedal pressed: 40 bar']);
 });
+
+it('tells the station that was opened once, and not where the focus went there', () => {
+  const told = (arrives: boolean): string[] => {
+    const announcer = new Announcer({ pedal: 0, events: [], place: 'Apply' });
+    const out: string[] = [];
+    for (let i = 0; i < 60; i++) {
+      const place = i < 10 ? 'Apply' : 'Park';
+      const text = announcer.hear(i * FRAME, { pedal: 0, events: [], place });
+      if (arrives && i === 11) announcer.arrived('Park');
+      if (text !== '' && out.at(-1) !== text) out.push(text);
+    }
+    return out;
+  };
+  expect(told(false)).toEqual(['Park']);
+  expect(told(true)).toEqual([]);
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Fullness } from '../../ui/full.ts';
+import { Fullness, SingleKeys } from '../../ui/full.ts';
 
 describe('how much is shown', () => {
   it('is little at first, and remembered by the device', () => {
@@ -32,5 +32,22 @@ describe('how much is shown', () => {
     });
     full.turn();
     expect(full.full).toBe(true);
+  });
+});
+
+describe('keys of one sign', () => {
+  it('work at first; turned off, only those with a name, the space bar among them, are left', () => {
+    const kept = new Map<string, string>();
+    const store = {
+      getItem: (key: string) => kept.get(key) ?? null,
+      setItem: (key: string, value: string) => void kept.set(key, value),
+    };
+    const keys = new SingleKeys(store);
+    const muted = ['w', '?', '3', ' ', 'Escape', 'ArrowLeft'];
+    const off = () => muted.filter((key) => keys.mutes({ key }));
+    expect(off()).toEqual([]);
+    keys.turn();
+    expect(off()).toEqual(['w', '?', '3']);
+    expect(new SingleKeys(store).on).toBe(false);
   });
 });

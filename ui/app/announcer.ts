@@ -5,22 +5,30 @@ const SETTLED = 0.6;
 /** A line stands so long before the next takes its place, s: it can be spoken meanwhile. */
 const SPOKEN = 1.6;
 
+/** The focus goes to a station that was opened, if it goes there, within so long, s. */
+const ARRIVES = 0.4;
+
 /** What may be told of: the pedal as it is set, bar, and what happened at the brake so far. */
 interface Heard {
   readonly pedal: number;
   readonly events: readonly Happening[];
+  /** Which station is open, by its name. */
+  readonly place?: string;
   /** How much slower than the clock the brake's time runs: what it does by the press is still to come. */
   readonly paceNow?: number;
 }
 
 /**
  * Words for those who hear the page: that the pedal was pressed, that it was let go, and what the brake
- * did. Each is told once. A drag is told where it stops, and what comes faster than it can be spoken is
+ * did, and which station was opened. Each is told once. A drag is told where it stops, and what comes faster than it can be spoken is
  * told by its last.
  */
 export class Announcer {
   /** What waits to be told, by its kind: a later one of the kind takes its place. */
   readonly #waiting = new Map<string, string>();
+  #place: string | undefined;
+  /** When a station was opened that is not told yet, s. */
+  #cameAt = Number.POSITIVE_INFINITY;
   #said = { text: '', at: Number.NEGATIVE_INFINITY };
   #last: Happening | undefined;
   #pedal: number;
@@ -30,8 +38,16 @@ export class Announcer {
   #most: number;
   #told: number;
 
+  /** It is heard by the focus that goes there: it need not be told too. */
+  arrived(place: string): void {
+    this.#place = place;
+    this.#cameAt = Number.POSITIVE_INFINITY;
+    this.#waiting.delete('place');
+  }
+
   /** @param first what stands when the page opens: it is not told */
-  constructor({ pedal, events }: Heard) {
+  constructor({ pedal, events, place }: Heard) {
+    this.#place = place;
     this.#pedal = this.#most = this.#told = pedal;
     this.#last = events.at(-1);
   }
@@ -41,7 +57,13 @@ export class Announcer {
    *
    * @param now s
    */
-  hear(now: number, { pedal, events, paceNow = 1 }: Heard): string {
+  hear(now: number, { pedal, events, place, paceNow = 1 }: Heard): string {
+    if (place !== this.#place) this.#cameAt = now;
+    this.#place = place;
+    if (place !== undefined && now - this.#cameAt >= ARRIVES) {
+      this.#waiting.set('place', place);
+      this.#cameAt = Number.POSITIVE_INFINITY;
+    }
     if (paceNow > 1) this.#moved = now;
     this.#hearPedal(now, Math.round(pedal));
     const last = events.at(-1);

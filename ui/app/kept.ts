@@ -98,7 +98,7 @@ export function keptBeside(
         const [a, b] = [readingOf(was, key), readingOf(is, key)];
         return html`<tr data-kept=${key}><th scope="row">${a.name}${a.unit ? html` <small>${a.unit}</small>` : nothing}</th><td>${number(a.value, a.digits)}</td><td>${number(b.value, b.digits)}</td></tr>`;
       })}</tbody></table>
-    <div><button class="btn" @click=${() => session.do(beside)}>Side by side<kbd>x</kbd></button>
+    <div><button class="btn" @click=${() => session.do(beside)}>Side by side<kbd aria-hidden="true">x</kbd></button>
       <button class="btn" aria-pressed=${ghost} @click=${() => session.do(haunt, !ghost)}>${ghost ? 'Hide it' : 'Draw it'}</button>
       <button class="btn" @click=${() => session.do(forget)}>Forget</button></div>
   </section>`;

@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import type { SingleKeys } from '../full.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
@@ -51,6 +52,9 @@ const desk: readonly (readonly [title: string, rows: readonly Row[]])[] = [
 
 /** The keys of the desk on one sheet. */
 export class KeysSheet extends LitElement {
+  static override properties = { single: { attribute: false } };
+  declare single: SingleKeys;
+
   static override styles = [
     dialogStyles,
     css`
@@ -61,6 +65,9 @@ export class KeysSheet extends LitElement {
       dl div { display: grid; grid-template-columns: 8.4em 1fr; gap: 10px; border-top: 1px solid var(--rule); padding: 1.5px 0; }
       dt { font-weight: 700; }
       dd { margin: 0; }
+      .single { grid-column: 1 / -1; display: flex; align-items: center; gap: 12px; font-size: 15.5px; }
+      .single button { background: none; }
+      .single button[aria-pressed='true'] { background: var(--ink); color: var(--sheet); }
       .note { grid-column: 1 / -1; margin: 10px 0 0; color: var(--ink2); font-size: 15.5px; }
       @media ${NARROW} { .all { grid-template-columns: 1fr; } }
     `,
@@ -72,7 +79,7 @@ export class KeysSheet extends LitElement {
 
   /** The same key that opened it closes it. */
   #key = (e: KeyboardEvent): void => {
-    if (e.key !== '?') return;
+    if (e.key !== '?' || this.single.mutes(e)) return;
     this.renderRoot.querySelector('dialog')?.close();
     e.preventDefault();
     e.stopPropagation();
@@ -84,8 +91,14 @@ export class KeysSheet extends LitElement {
     const places = stations
       .filter((s) => s.key !== '')
       .map((s): Row => [s.key === '/' ? '/' : s.key.toUpperCase(), stationNames[s.id]]);
+    const { single } = this;
+    const turn = () => {
+      single.turn();
+      this.requestUpdate();
+    };
     return html`<dialog aria-label="Keys" @keydown=${this.#key}><header><h2>Keys</h2><button @click=${() => this.renderRoot.querySelector('dialog')?.close()}>Close</button></header>
       <div class="all">${list('Stations', places)}<div>${desk.map(([title, rows]) => list(title, rows))}</div>
+      <div class="single"><button aria-pressed=${single?.on ?? true} @click=${turn}>Keys of one sign</button><span>${(single?.on ?? true) ? 'On. Off, only Tab, Enter, arrows, Esc, the space bar and keys with Ctrl do something.' : 'Off, kept on this device. All is still to be reached by Tab, Enter and arrows.'}</span></div>
       <p class="note">A field keeps its keys. The wall and a lesson have keys of their own, and ? lists them there.</p></div></dialog>`;
   }
 }

@@ -59,7 +59,7 @@ export function legend(session: Session): TemplateResult {
   return html`<ul class="lg">${rows.map(([name, path, style], i) => {
     const shape: Shape = { key: name, path, style, group: 'legend' };
     const drawn = shapesText({ shapes: [shape], labels: [], view }, theme, `lg${i}`);
-    return html`<li><svg viewBox=${`0 0 ${WIDE} ${HIGH}`} aria-hidden="true">${unsafeSVG(drawn)}</svg>${name}</li>`;
+    return html`<li><svg class="drawn" viewBox=${`0 0 ${WIDE} ${HIGH}`} aria-hidden="true">${unsafeSVG(drawn)}</svg>${name}</li>`;
   })}</ul>`;
 }
 

@@ -37,6 +37,8 @@ export const styles = css`
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   /* The rest of the wall's rules comes with its words. */
   .wall { display: grid; grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); flex: 1; min-height: 0; background: var(--sheet); }
+  /* It has the focus where nothing in it has: no ring round all of the page. */
+  main:focus { outline: none; }
   .stage { position: relative; background: var(--sheet); border: 2px solid var(--ink); min-height: 0; min-width: 0; overflow: hidden; }
   .side { display: flex; flex-direction: column; gap: 12px; min-height: 0; overflow-y: auto; }
   .blk { background: var(--sheet); border: 2px solid var(--ink); flex: none; }
@@ -311,6 +313,8 @@ export const styles = css`
   }
   /* The narrowest phones: words before pictures. */
   @media (max-width: 360px) {
+    .brand { display: none; }
+    .where { border-left: 0; padding: 0 8px; }
     .btn, .btn.tall, .seg button { padding: 0 4px; font-size: 15px; min-width: 0; }
     .seg button svg { display: none; }
     .row > *, .side, .blk { min-width: 0; }

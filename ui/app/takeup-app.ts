@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
-import { Fullness, storeOf } from '../full.ts';
+import { Fullness, SingleKeys, storeOf } from '../full.ts';
 import { slower } from '../pace.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { dialsOn, hasDials } from '../record/dials.ts';
@@ -63,6 +63,7 @@ export class TakeupApp extends LitElement {
   readonly session: Session;
   readonly home: Home;
   readonly full = new Fullness(storeOf());
+  readonly singleKeys = new SingleKeys(storeOf());
   #instant: Instant;
   #readAt = 0;
   #before = 0;
@@ -105,7 +106,13 @@ export class TakeupApp extends LitElement {
     this.home = new Home(this.session, opened, () => this.#scrolls());
     this.#scrolled = opened.scroll;
     this.#instant = this.#seen();
-    this.#announcer = new Announcer(this.session);
+    this.#announcer = new Announcer(this.#happens);
+  }
+
+  /** What may be told to those who hear the page. */
+  get #happens() {
+    const { pedal, events, paceNow, station } = this.session;
+    return { pedal, events, paceNow, place: stationNames[station] };
   }
 
   #station(): Station {
@@ -253,7 +260,7 @@ export class TakeupApp extends LitElement {
       )
         this.#bringKit();
       this.#instant = this.#seen();
-      this.#told = this.#announcer.hear(now / 1000, this.session);
+      this.#told = this.#announcer.hear(now / 1000, this.#happens);
       this.#agreement =
         this.#station().agreement?.(this.session) ?? this.session.agreement(this.session.instant());
       this.requestUpdate();
@@ -373,7 +380,7 @@ export class TakeupApp extends LitElement {
       this.#walkKey(e);
       return;
     }
-    if (e.altKey) return;
+    if (e.altKey || this.singleKeys.mutes(e)) return;
     const { session } = this;
     // What lies over the page goes first.
     if (e.key === 'Escape' && session.wall && this.#keys) {
@@ -554,8 +561,34 @@ export class TakeupApp extends LitElement {
     else this.renderRoot.querySelector<HTMLElement>('.side')?.style.removeProperty('--ctl');
   }
 
+  /** The station that was open when the focus was last looked after. */
+  #cameTo: StationId | null = null;
+  /** What had the focus then. */
+  #focused: Element | null = null;
+
+  /**
+   * Whoever opens a station by a key, or by what goes away with the last one, stands nowhere: the focus goes to the
+   * page's main part, which is called like the station. So it is heard, and Tab goes on from there.
+   */
+  #lookAfterFocus(): void {
+    const { station } = this.session;
+    const came = this.#cameTo !== null && this.#cameTo !== station;
+    const lost = this.#focused !== null && !this.#focused.isConnected;
+    this.#cameTo = station;
+    const active = this.shadowRoot?.activeElement ?? null;
+    const nowhere = active === null && document.activeElement === document.body;
+    if (nowhere && (came || lost)) {
+      this.renderRoot.querySelector<HTMLElement>('main')?.focus({ preventScroll: true });
+      if (came) this.#announcer.arrived(stationNames[station]);
+    }
+    let deep = this.shadowRoot?.activeElement ?? null;
+    while (deep?.shadowRoot?.activeElement) deep = deep.shadowRoot.activeElement;
+    this.#focused = deep;
+  }
+
   protected override updated(): void {
     this.#watchControls();
+    this.#lookAfterFocus();
     const { theme } = this.session;
     if (theme === this.#dressed) return;
     this.#dressed = theme;
@@ -595,7 +628,7 @@ export class TakeupApp extends LitElement {
         ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label="Take away" title="Take away (e)" @click=${() => this.#takeAway()}>${away}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
       </div></header>
       <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#words?.turn()}></takeup-bench-sheet>
-      <takeup-keys></takeup-keys>
+      <takeup-keys .single=${this.singleKeys}></takeup-keys>
       <takeup-readings .session=${session} .instant=${this.#instant} .kept=${this.#kit?.keptReadings(session) ?? null} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
 
@@ -681,7 +714,7 @@ export class TakeupApp extends LitElement {
   #moreOrLess({ few }: Station) {
     if (!few) return nothing;
     const { full } = this.full;
-    return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? 'Less' : few}<kbd>m</kbd></button>`;
+    return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? 'Less' : few}<kbd aria-hidden="true">m</kbd></button>`;
   }
 
   /** Switches dials and force polygons: where one tries what a press does, and wherever they are on. */
@@ -690,7 +723,7 @@ export class TakeupApp extends LitElement {
     const { moment, layers } = session;
     const shown = (name: LayerName): boolean => session.station === 'apply' || layers[name];
     const turn = (name: LayerName, text: string, key: string) =>
-      html`<button class="btn moreless" data-layer=${name} aria-pressed=${layers[name]} @click=${() => session.toggle(name)}>${text}<kbd>${key}</kbd></button>`;
+      html`<button class="btn moreless" data-layer=${name} aria-pressed=${layers[name]} @click=${() => session.toggle(name)}>${text}<kbd aria-hidden="true">${key}</kbd></button>`;
     const dials = hasDials(moment) && shown('dials');
     const bodies = !station.draws && shown('polygons');
     if (!dials && !bodies) return nothing;
@@ -740,9 +773,9 @@ export class TakeupApp extends LitElement {
     if (!this.#wallSide) this.#bringWall();
     const own =
       station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
-    return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station}>
+    return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]}>
         <section class="stage" aria-label="Brake drawing">
-          <takeup-stage .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
+          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
         </section>
         ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
@@ -752,7 +785,13 @@ export class TakeupApp extends LitElement {
   #page(size: PageSize): PageView {
     const list = this.session.readings(this.#instant);
     const find = (key: string) => readingOf(list, key);
-    return { session: this.session, instant: this.#instant, find, size, full: this.full.full };
+    return {
+      session: this.session,
+      instant: this.#instant,
+      find,
+      size,
+      full: this.full.full,
+    };
   }
 
   override render() {
@@ -771,10 +810,10 @@ export class TakeupApp extends LitElement {
           ? guest
           : carried;
     return html`${this.#top(size)}${troubleBar(this.home)}${this.#newer}
-      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} @table=${() => this.#openTable()} @bench=${() => this.#openSheet()} @words=${() => this.#bringKit(() => this.#words?.turn(true))} @away=${(e: CustomEvent<string>) => this.#takeAway(false, e.detail)}>
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]} @table=${() => this.#openTable()} @bench=${() => this.#openSheet()} @words=${() => this.#bringKit(() => this.#words?.turn(true))} @away=${(e: CustomEvent<string>) => this.#takeAway(false, e.detail)}>
         ${bar}
         <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
-          <takeup-stage .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
+          <takeup-stage class="drawn" .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
           ${this.#over(page, station)}

@@ -140,7 +140,7 @@ export class TakeupEmbed extends LitElement {
     const { session } = this;
     const [pedal, drum, names] = [this.#has('pedal'), this.#has('drum'), this.#has('names')];
     return html`<h1 class="hidden">${session.guest ?? this.#kit.benchTitle(session.moment)}</h1>
-      <section class="stage" aria-label="Brake drawing"><takeup-stage ?still=${!this.#has('zoom')} .session=${session} .station=${this.#station} .foot=${0}></takeup-stage></section>
+      <section class="stage" aria-label="Brake drawing"><takeup-stage class="drawn" ?still=${!this.#has('zoom')} .session=${session} .station=${this.#station} .foot=${0}></takeup-stage></section>
       ${this.#has('readings') ? this.#readings() : nothing}
       ${
         pedal || drum || names

@@ -157,7 +157,7 @@ export const wear: Station = {
     height: { wide: 300, middle: 200, narrow: 168 },
     strip: (page) => {
       const d = desk(page);
-      return html`<takeup-chart .desk=${d} .life=${d.soFar} .at=${d.at} .look=${`${page.session.theme} ${d.lane}`}></takeup-chart>`;
+      return html`<takeup-chart class="drawn" .desk=${d} .life=${d.soFar} .at=${d.at} .look=${`${page.session.theme} ${d.lane}`}></takeup-chart>`;
     },
   },
 };

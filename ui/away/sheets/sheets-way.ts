@@ -61,7 +61,7 @@ export class SheetsWay extends LitElement implements WayElement {
         }}>${p}</button>`,
     )}</div>
       <p class="dim">Black on white, of the brake as it stands on the bench. The browser’s own print does the same for the station that is open.</p>
-      ${this.said ? html`<p class="said" role="status">${this.said}</p>` : nothing}</div>
+      <p class=${this.said ? 'said' : 'dim'} role="status">${this.said}</p></div>
       ${sheets.map(
         (k) =>
           html`<div class="part sheet"><div><h3>${k.name}</h3><p class="dim">${k.tells}</p>${

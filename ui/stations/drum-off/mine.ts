@@ -5,13 +5,20 @@ import type { DrumDesk } from './desk.ts';
 import { type Mine, ORDER, type Question } from './part.ts';
 import { fastenings, lastResort, noHole, questions, releases } from './words.ts';
 
+/** Where one is among the questions. */
+const placeOf = (question: Question): string =>
+  question === 'hole' ? 'One more' : `${ORDER.indexOf(question) + 1} of ${ORDER.length - 1}`;
+
 function ask(desk: DrumDesk, question: Question): TemplateResult {
   const { ask: text, hint, answers } = questions[question];
-  const at = ORDER.indexOf(question) + 1;
-  return html`<section class="blk h"><h1>Which is mine?</h1><p>${question === 'hole' ? 'One more' : `${at} of ${ORDER.length - 1}`}</p></section>
-    <section class="blk quiz" aria-label="Question">
-      <h2 data-question=${question}>${text}</h2><p>${hint}</p>
-      ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${() => desk.answer({ [question]: value } as Partial<Mine>)}>${name}</button>`)}
+  /** The next question takes this one's place, and is told; who came here by keys goes on from its top. */
+  const answer = (e: Event, value: string): void => {
+    (e.currentTarget as Element).closest<HTMLElement>('section')?.focus();
+    desk.answer({ [question]: value } as Partial<Mine>);
+  };
+  return html`<section class="blk quiz" aria-label="Question" tabindex="-1">
+      <div role="status"><h2 data-question=${question}>${text}</h2><p>${hint}</p></div>
+      ${answers.map(([value, name]) => html`<button class="btn wide" data-answer=${value} @click=${(e: Event) => answer(e, value)}>${name}</button>`)}
       ${question === 'fastening' ? html`<p>A servo brake, or a drum inside a disc?</p><button class="btn wide" data-which-kind @click=${() => desk.whichKind()}>See which kind yours is</button>` : nothing}
       <button class="btn back" data-one-back @click=${() => desk.backOne()}>One back</button>
     </section>
@@ -31,12 +38,7 @@ function undoFirst(desk: DrumDesk): TemplateResult | typeof nothing {
 
 function verdict(desk: DrumDesk): TemplateResult {
   const likely = desk.likely;
-  return html`<section class="blk h"><h1>Which is mine?</h1><p>${
-    likely.length > 0
-      ? 'Likely, in the order of release. Try the drum after each; force is none of them.'
-      : 'No lock fits all your answers. Check the parking brake and the wheel bearing, then go one back.'
-  }</p></section>
-    <section class="blk order" aria-label="Order of release">
+  return html`<section class="blk order" aria-label="Order of release">
       <ol>${undoFirst(desk)}${likely.map((lock) => {
         const r = releases[lock];
         return html`<li data-likely=${lock}><b>${r.name}</b><p>${desk.mine.hole === 'none' && (lock === 'lip' || lock === 'adjuster too far out') ? noHole : r.how}</p><p class="care">${caution}<span>${r.caution}</span></p></li>`;
@@ -55,5 +57,11 @@ function verdict(desk: DrumDesk): TemplateResult {
 /** Three or four plain questions for someone with a stuck drum, then the likely order of release. */
 export function mineSide(desk: DrumDesk): TemplateResult {
   const { question } = desk;
-  return question ? ask(desk, question) : verdict(desk);
+  const told = question
+    ? placeOf(question)
+    : desk.likely.length > 0
+      ? 'Likely, in the order of release. Try the drum after each; force is none of them.'
+      : 'No lock fits all your answers. Check the parking brake and the wheel bearing, then go one back.';
+  return html`<section class="blk h"><h1>Which is mine?</h1><p role="status">${told}</p></section>
+    ${question ? ask(desk, question) : verdict(desk)}`;
 }

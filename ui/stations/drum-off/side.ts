@@ -153,7 +153,7 @@ const roleWord = 'leading';
 export function sectionCard(desk: DrumDesk, narrow: boolean): TemplateResult {
   const { now: r, session } = desk;
   const { word, mm: over } = cutAt(r.fit);
-  const section = html`<takeup-section .session=${session} .narrow=${narrow} .rev=${[session.state, desk.held, desk.tried, session.theme]}></takeup-section>`;
+  const section = html`<takeup-section class="drawn" .session=${session} .narrow=${narrow} .rev=${[session.state, desk.held, desk.tried, session.theme]}></takeup-section>`;
   const tried = desk.found;
   if (narrow) {
     return html`<section class="blk strip-bb" aria-label="Section B–B">${section}

@@ -25,8 +25,8 @@ export const handsStyles = css`
   .hands-why { margin: 0; padding: 6px 16px; font-size: 15px; }
   @media ${COMPACT} {
     .hands-list .head { font-size: 13.5px; padding: 2px 12px; }
-    .hands-list li > button, .hands-list li > div { min-height: 23.5px; font-size: 14px; padding: 0 12px; grid-template-columns: 10.2em minmax(0, 1fr) auto; }
-    .hands-list .do { min-height: 22px; font-size: 13.5px; border-width: 1px; }
+    .hands-list li > button, .hands-list li > div { min-height: 24px; font-size: 14px; padding: 0 12px; grid-template-columns: 10.2em minmax(0, 1fr) auto; }
+    .hands-list .do { min-height: 24px; font-size: 13.5px; border-width: 1px; }
     .hands-rd .c .v { font-size: 25px; }
     .hands-segs { gap: 6px; padding: 6px 12px; }
     .hands-segs .seg button { min-height: 34px; padding: 0 4px; font-size: 14px; }

@@ -167,7 +167,7 @@ export function phonePage(
         window.scrollTo({ top: 0 });
       }}><i>${l.number}</i>${('short' in l && l.short) || l.name}<b>${value(desk, l, desk.wheel)}</b><span class="r">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}</span></button></li>`;
     })}</ul>
-    <section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><h2>${verdict.title}</h2>${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told ? html`<p data-forecast>${told}</p>` : nothing}</div></section>
+    <section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><div role="status"><h2>${verdict.title}</h2></div>${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told ? html`<p data-forecast>${told}</p>` : nothing}</div></section>
     ${cutSection(desk)}${parts.said}${parts.axle}${limitFields(desk, parts.tools)}${parts.acts}
     <div class="note">${caution}<span>${cautions.inspect}</span></div>
     <div class="next"><button class="btn" ?disabled=${desk.line === 0} @click=${() => desk.select(desk.wheel, desk.line - 1)}>Back</button>

@@ -199,7 +199,7 @@ export class InspectSheet extends LitElement {
   #verdictBand(): TemplateResult {
     const { verdict } = this.desk.judged;
     const told = forecastText(this.desk.forecast);
-    return html`<section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><h2>${verdict.title}</h2><div class="why" tabindex="0" role="group" aria-label="Reasons">${told && verdict.level !== 'bad' ? html`<p data-forecast>${told}</p>` : nothing}${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told && verdict.level === 'bad' ? html`<p data-forecast>${told}</p>` : nothing}${verdict.level === 'good' ? html`<p>A pass on a sheet is no approval of a vehicle.</p>` : nothing}</div></div></section>`;
+    return html`<section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><div role="status"><h2>${verdict.title}</h2></div><div class="why" tabindex="0" role="group" aria-label="Reasons">${told && verdict.level !== 'bad' ? html`<p data-forecast>${told}</p>` : nothing}${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told && verdict.level === 'bad' ? html`<p data-forecast>${told}</p>` : nothing}${verdict.level === 'good' ? html`<p>A pass on a sheet is no approval of a vehicle.</p>` : nothing}</div></div></section>`;
   }
 
   #acts(): TemplateResult {

@@ -76,12 +76,12 @@ export function valuesOf(desk: LessonDesk, most: number): TemplateResult | typeo
     )}</tbody></table>`;
 }
 
-/** What it shows, why, and what follows. */
-export function explained(desk: LessonDesk): TemplateResult | typeof nothing {
-  const { phase, step } = desk;
-  if (!step || phase !== 'told' || desk.talk) return nothing;
-  return html`<div class="explained" role="status">
-    ${step.shows ? html`<p class="shows">${desk.text(step.shows)}</p>` : nothing}
-    ${step.why ? html`<p>${desk.text(step.why)}</p>` : nothing}
-    ${step.next ? html`<p class="next">${desk.text(step.next)}</p>` : nothing}</div>`;
+/** What it shows, why, and what follows. It stands there empty before: what comes with its words is not always heard. */
+export function explained(desk: LessonDesk): TemplateResult {
+  const { phase } = desk;
+  const step = phase === 'told' && !desk.talk ? desk.step : null;
+  return html`<div class=${step ? 'explained' : 'hidden'} role="status">
+    ${step?.shows ? html`<p class="shows">${desk.text(step.shows)}</p>` : nothing}
+    ${step?.why ? html`<p>${desk.text(step.why)}</p>` : nothing}
+    ${step?.next ? html`<p class="next">${desk.text(step.next)}</p>` : nothing}</div>`;
 }

@@ -92,7 +92,7 @@ export const shoesStyles = css`
     .ns-comb b { font-size: 14.5px; }
     .ns-comb span { font-size: 13px; }
     .ns-comb svg { max-height: 54px; }
-    .ns-bed button { min-height: 22px; }
+    .ns-bed button { min-height: 24px; }
     .ns-comb { margin-top: 2px; }
     .ns-bed, .ns-cable { font-size: 14px; margin-top: 4px; }
     .ns-bed th, .ns-bed td, .ns-cable th, .ns-cable td { padding: 1px 4px; }

@@ -85,7 +85,7 @@ export const orderStyles = css`
   @media ${COMPACT} {
     .or-h { gap: 5px; }
     .or-pages button { min-height: 32px; font-size: 14.5px; }
-    .or-list li > button { min-height: 23.5px; font-size: 14px; padding: 0 12px; grid-template-columns: 24px minmax(0, 1fr) 18px; }
+    .or-list li > button { min-height: 24px; font-size: 14px; padding: 0 12px; grid-template-columns: 24px minmax(0, 1fr) 18px; }
     .or-list .on > button { min-height: 32px; }
     .or-list .on i { font-size: 19px; }
     .or-list .on b { font-size: 16px; }

@@ -32,6 +32,7 @@ export class ParkPad extends LitElement {
     span { position: relative; background: var(--sheet); padding: 4px 10px; font-weight: 620; font-size: 17px; border: 1px solid var(--rule); white-space: nowrap; }
     @media ${COMPACT} { b { font-size: 19px; } span { font-size: 14.5px; } .pad { height: var(--pad, 56px); } }
     @media ${NARROW} { .pad { height: 84px; } b { font-size: 19px; padding: 2px 8px; } span { font-size: 15px; padding: 4px 8px; } }
+    @media (max-width: 360px) { .pad { padding: 0 6px; gap: 4px; } b { font-size: 16px; padding: 2px 5px; } span { font-size: 14px; padding: 4px 5px; } }
   `;
 
   #pullTo(e: PointerEvent): void {

@@ -21,6 +21,9 @@ const COLOURS = { lead: 'var(--lead)', trail: 'var(--trail)', plain: 'var(--ink)
 /** Curves of a family are told apart by their line, not by colour. */
 const DASHES = ['', '12 5', '3 5', '14 4 3 4', '7 3', '2 3'];
 
+/** No letter of a line's name is wider on the average, px: a name that ends at its line begins inside the picture. */
+const LETTER = 8;
+
 interface Box {
   readonly top: number;
   readonly bottom: number;
@@ -160,7 +163,7 @@ export class VaryCurve extends LitElement {
     });
     return places.map(
       (p) =>
-        svg`<text x=${p.x} y=${Math.min(p.y, box.bottom - 6)} text-anchor="end" class=${p.role}>${p.text}</text>` as TemplateResult,
+        svg`<text x=${Math.max(p.x, LETTER * p.text.length)} y=${Math.min(p.y, box.bottom - 6)} text-anchor="end" class=${p.role}>${p.text}</text>` as TemplateResult,
     );
   }
 
@@ -227,12 +230,15 @@ export class VaryCurve extends LitElement {
       <text x=${width - RIGHT} y=${height - 10} text-anchor="end">${told}</text></g>` as TemplateResult;
   }
 
+  /** The slider's name stands before it. */
   #told(at: number): string {
     const { of, read, point } = this.#desk;
     const values = point
-      ? read.map((a, k) => `${a.name} ${number(point.values[k] as number, a.digits)} ${a.unit}`)
+      ? read.map((a, k) =>
+          `${a.name} ${number(point.values[k] as number, a.digits)} ${a.unit}`.trim(),
+        )
       : [];
-    return `${of.name} ${short(at)} ${of.unit}: ${values.join(', ')}`;
+    return `${`${short(at)} ${of.unit}`.trim()}: ${values.join(', ')}`;
   }
 
   #point = (e: PointerEvent): void => {

@@ -39,6 +39,7 @@ export const varyStyles = css`
   .vary-read .btn { margin: 8px 16px 12px; }
   .vary-ask { padding: 10px 16px 14px; display: grid; gap: 8px; }
   .vary-field { display: grid; gap: 2px; font-size: 14.5px; font-weight: 560; color: var(--ink2); min-width: 0; }
+  .vary-field small { font-size: 13px; }
   .vary-field :is(input, select) { font: inherit; font-size: 18px; font-weight: 660; color: var(--ink); background: var(--sheet); border: 2px solid var(--ink); min-height: 44px; padding: 0 10px; min-width: 0; width: 100%; box-sizing: border-box; }
   .vary-four { grid-template-columns: repeat(4, minmax(0, 1fr)); }
   .vary-ctl .seg { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); }
