@@ -8,6 +8,7 @@ import { build } from 'vite';
 import { frame } from './frame.ts';
 import { jobs } from './jobs.ts';
 import { links } from './links.ts';
+import { slow } from './slow.ts';
 import type { Goal } from './timing.ts';
 
 /**
@@ -52,6 +53,7 @@ const parts: Readonly<Record<string, () => Promise<Goal[]>>> = {
   lives: own('lives'),
   links,
   frame: () => frame(join(folder, 'page')),
+  slow: () => slow(join(folder, 'slow')),
 };
 /** Parts named after `--`; all without. */
 const asked = process.argv.slice(2);
