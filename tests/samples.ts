@@ -12,18 +12,20 @@ const counts = {
   settlesRigid: { few: 16, many: 1000 },
   settlesOnAbutments: { few: 6, many: 150 },
   // balance.test.ts
-  quayVan: { few: 150, many: 3000 },
-  randomPairs: { few: 300, many: 3000 },
+  quayVan: { few: 60, many: 3000 },
+  randomPairs: { few: 120, many: 3000 },
   // record/any-record.test.ts
   records: { few: 2, many: 500 },
   // collisions.test.ts
-  stages: { few: 150, many: 1e6 },
+  stages: { few: 60, many: 1e6 },
   // see/see.test.ts: two faults at once
   doubleFaults: { few: 12, many: 200 },
   // faults.test.ts: of the vans to find the fault of, one in so many
   vansInOne: { few: 4, many: 1 },
   // look-laptop.test.ts: each layer is turned in one of so many stations
-  layersInOne: { few: 3, many: 1 },
+  layersInOne: { few: 6, many: 1 },
+  // budgets.test.ts: the first station, and one in so many of the others
+  budgetsInOne: { few: 3, many: 1 },
   // access.test.ts: in one view of the page, a station in so many; laptop's and phone's rounds go to all in both
   stationsInOne: { few: 3, many: 1 },
   // plates.test.ts: each plate at one of so many sizes
@@ -33,7 +35,7 @@ const counts = {
   // sheets.test.ts: of each paper, one sheet in so many
   sheetsInOne: { few: 3, many: 1 },
   // photo.test.ts: tapped through the page, one picture in so many; all are read in Node (unit/photo)
-  photosInOne: { few: 3, many: 1 },
+  photosInOne: { few: 9, many: 1 },
   // memory.test.ts: on its rounds, views are turned on in one station of so many
   viewsInOne: { few: 3, many: 1 },
   // locks-sweep.test.ts: ground radii of 92.5 to 95.5, each four answers
@@ -45,7 +47,15 @@ const counts = {
   // read-fuzz.test.ts: changed texts of each reader
   reads: { few: 60, many: 16000 },
   // no-jumps.test.ts: pairs of neighbours of each size
-  jumps: { few: 6, many: 100 },
+  jumps: { few: 3, many: 100 },
+  // lever-body.test.ts: presses of each brake
+  leverPresses: { few: 70, many: 1000 },
+  // vary.test.ts: of each brake's quantities, one in so many
+  quantitiesInOne: { few: 3, many: 1 },
+  // bending-life.test.ts: of the standing states, one in so many
+  standingInOne: { few: 2, many: 1 },
+  // motion.test.ts: rates of 1/120, 1/240 and 1/480 s
+  rates: { few: 2, many: 3 },
   // hands/grabs.test.ts; 10 000 are `npm run test:grabs`
   grabs: { few: 24, many: 300 },
   // figure.test.ts: stations, layers, brakes in turn; there are 16 stations and 4 brakes

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import quayVan from '../../scenes/quay-van.json';
 import { BAR, balance, createRig, freshState, standingState } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
+import { long } from '../samples.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { noWider, soonNear } from './soon.ts';
 
@@ -206,10 +207,15 @@ it('What I see, New parts and New shoes tell the rigid answer beside the bending
     // Faults and checks one by one: as long as that takes they are told of rigid shoes.
     const likely = page.locator('takeup-likely');
     await likely.getByText('Of rigid shoes until').waitFor();
-    while ((await likely.getByText('Of rigid shoes until').count()) > 0)
-      await page.waitForTimeout(200);
-    await expect.poll(() => likely.locator('li small.rigid').count()).toBeGreaterThan(0);
-    expect(await likely.locator('li small.rigid').count()).toBe(await likely.locator('li').count());
+    // Few: its end is waited for where there is least room. Many: in both windows.
+    if (narrow || long) {
+      while ((await likely.getByText('Of rigid shoes until').count()) > 0)
+        await page.waitForTimeout(200);
+      await expect.poll(() => likely.locator('li small.rigid').count()).toBeGreaterThan(0);
+      expect(await likely.locator('li small.rigid').count()).toBe(
+        await likely.locator('li').count(),
+      );
+    }
     await noWider(page, viewport.width);
     await shot(`bending-see-${viewport.width}`);
     await go('inspect', '5');

@@ -9,6 +9,7 @@ import { rigOf } from '../../ui/record/derive.ts';
 import { aboutToClick, allOf, filmOf } from '../clip-film.ts';
 import { near } from '../near.ts';
 import { onsets, readMp4, readWebm } from '../read-film.ts';
+import { long } from '../samples.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 
 /** Films as the built page makes them, read back by demuxers and a decoder of others. */
@@ -72,7 +73,8 @@ async function saved(page: Page, name: string): Promise<Buffer> {
 
 const hashOf = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');
 
-it('a press as a film has its pictures, length, click and captions; as WebM made twice it is the same file', async () => {
+// That film and loop made twice are the same is looked at here on the long run, and in Node always (unit/away/film).
+it('a press as a film has its pictures, length, click and captions', async () => {
   const { page, errors, close } = await openClips();
   // What it has to be: the same film reckoned here, of a press that clicks.
   const bench = aboutToClick();
@@ -117,7 +119,8 @@ it('a press as a film has its pictures, length, click and captions; as WebM made
     expect(said(0)).toContain('The pedal goes down');
     expect(film.captions.find((c) => c.text === '[click]')?.at).toBeCloseTo(hit, 2);
     // An encoder of H.264 may spend its bits by the clock; those of VP9 and VP8 give the same file for the same pictures.
-    if (kind === 'WebM') expect(hashOf(await made(page, 'Save the film'))).toBe(hashOf(bytes));
+    if (long && kind === 'WebM')
+      expect(hashOf(await made(page, 'Save the film'))).toBe(hashOf(bytes));
     const vtt = (await saved(page, 'Save captions')).toString();
     expect(vtt.startsWith('WEBVTT\n\n00:00:00.000 --> ')).toBe(true);
     for (const { text } of film.captions) expect(vtt).toContain(text);
@@ -129,7 +132,7 @@ it('a press as a film has its pictures, length, click and captions; as WebM made
   await close();
 });
 
-it('a loop made twice is the same picture by picture; a strip has its eight, each with the pace of time', async () => {
+it('a loop has its size; a strip its eight pictures, each with the pace of time', async () => {
   const { page, errors, close } = await openClips();
   await choose(page, 'Loop');
   const loop = await made(page, 'Save loop');
@@ -138,7 +141,7 @@ it('a loop made twice is the same picture by picture; a strip has its eight, eac
     .evaluate((e) => (e as HTMLImageElement).naturalWidth);
   expect(wide).toBe(960);
   expect(PNG.sync.read(loop).width).toBe(960);
-  expect(hashOf(await made(page, 'Save loop'))).toBe(hashOf(loop));
+  if (long) expect(hashOf(await made(page, 'Save loop'))).toBe(hashOf(loop));
   await choose(page, 'Strip');
   const strip = PNG.sync.read(await made(page, 'Save strip'));
   // Two by four pictures of 3 to 2 on a sheet of paper.

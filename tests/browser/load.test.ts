@@ -5,6 +5,7 @@ import pixelmatch from 'pixelmatch';
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { samples } from '../samples.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { steady } from './soon.ts';
 import { openStation } from './tour.ts';
@@ -18,10 +19,10 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 it('loads without an error or a warning, and draws something', async () => {
-  const { page, errors, warnings, shot, close } = await browser.open();
+  const { page, errors, warnings, close } = await browser.open();
   await page.locator('takeup-app canvas').first().waitFor();
   await expect.poll(() => page.title()).toBe('Takeup');
-  await expect.poll(async () => (await shot('load')).length).toBeGreaterThan(20_000);
+  await expect.poll(async () => (await page.screenshot()).length).toBeGreaterThan(20_000);
   expect(errors).toEqual([]);
   // What the graphics driver says of its own speed is not the page's.
   expect(warnings.filter((text) => !text.includes('GL Driver Message'))).toEqual([]);
@@ -173,7 +174,7 @@ it('opens every station at once from its address, and all of them without the se
     expect(await page.locator('main .waiting').count(), ids[at]).toBe(0);
   }
   await page.unroute('**/*.js');
-  for (const id of ids) {
+  for (const id of ids.filter((_, i) => i % samples('stationsInOne') === 0)) {
     await page.goto(new URL(`?station=${id}`, browser.address).href);
     await expect.poll(() => main.getAttribute('data-station')).toBe(id);
     expect(await page.locator('main .waiting').count(), id).toBe(0);

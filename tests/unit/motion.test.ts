@@ -8,6 +8,7 @@ import {
 } from '../../sim/index.ts';
 import { quay, wornBy } from '../brakes.ts';
 import { near } from '../near.ts';
+import { samples } from '../samples.ts';
 
 const torque = (i: Instant): number => i.shoes.front.torqueOnDrum + i.shoes.rear.torqueOnDrum;
 
@@ -120,7 +121,7 @@ describe('ratchet in time', () => {
   it('clicks at the same applications at 1/120, 1/240 and 1/480 s, and by Balance', () => {
     const balanceClicks = clicksByBalance();
     expect(balanceClicks.length).toBeGreaterThanOrEqual(3);
-    for (const rate of [120, 240, 480])
+    for (const rate of [120, 240, 480].slice(0, samples('rates')))
       expect(clicksAt(1 / rate), `1/${rate} s`).toEqual(balanceClicks);
   });
 

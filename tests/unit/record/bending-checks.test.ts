@@ -31,6 +31,7 @@ import { FaultsDesk } from '../../../ui/stations/faults/desk.ts';
 import { OwnDesk } from '../../../ui/stations/own/desk.ts';
 import { loadReader } from '../../../ui/typed-size.ts';
 import { near } from '../../near.ts';
+import { long } from '../../samples.ts';
 
 /** One's brake with another friction. */
 const sceneAt = (own: OwnBrake, friction: number): Scene =>
@@ -104,6 +105,8 @@ describe('checks of Faults under shoes that bend', () => {
       new Investigation(c, rigid.rig, rigid.state).found('roller'),
     );
     expect(desk.rigid('roller')).not.toEqual(desk.van.found('roller'));
+    // Few: that it is told, and how cheap, is asked of rigid shoes alone (unit/faults). Many: of these too.
+    if (!long) return;
     desk.showCheapest();
     await settled(() => desk.cheapest === null);
     expect(desk.cheapest).toEqual(apart.cheapest());

@@ -16,6 +16,7 @@ import {
   type VaryPoint,
 } from '../../../sim/index.ts';
 import { near } from '../../near.ts';
+import { samples } from '../../samples.ts';
 import { baseOf } from '../../vary-base.ts';
 
 const quay = new Vary(baseOf(quayVan));
@@ -155,7 +156,8 @@ describe('points', () => {
       expect(all.length).toBeGreaterThan(150);
       expect(new Set(all.map((q) => q.id)).size).toBe(all.length);
       let moved = 0;
-      for (const q of all) {
+      const every = samples('quantitiesInOne');
+      for (const q of all.filter((_, i) => i % every === 0)) {
         expect(q.value, q.id).toBeGreaterThanOrEqual(q.range[0]);
         expect(q.value, q.id).toBeLessThanOrEqual(q.range[1]);
         expect(q.name, q.id).not.toBe('');
@@ -169,7 +171,7 @@ describe('points', () => {
         else if (other.values.some((x, k) => x !== plain.values[k])) moved++;
       }
       // Not all of them touch a press: rims, holes for tools, the hand lever's notches do not.
-      expect(moved).toBeGreaterThan(60);
+      expect(moved).toBeGreaterThan(60 / every);
     },
   );
 
