@@ -207,6 +207,7 @@ export class TakeupApp extends LitElement {
     window.addEventListener('keydown', this.#enough, true);
     window.addEventListener('pointerdown', this.#enough, true);
     window.addEventListener('keydown', this.#key);
+    for (const kind of ['keydown', 'click']) window.addEventListener(kind, this.#noteFocus, true);
     window.addEventListener('keyup', this.#keyUp);
     window.addEventListener('blur', this.#blur);
     window.addEventListener('beforeprint', this.#print);
@@ -220,6 +221,8 @@ export class TakeupApp extends LitElement {
     window.removeEventListener('keydown', this.#enough, true);
     window.removeEventListener('pointerdown', this.#enough, true);
     window.removeEventListener('keydown', this.#key);
+    for (const kind of ['keydown', 'click'])
+      window.removeEventListener(kind, this.#noteFocus, true);
     window.removeEventListener('keyup', this.#keyUp);
     window.removeEventListener('blur', this.#blur);
     window.removeEventListener('pointerup', this.#pointerUp);
@@ -563,8 +566,14 @@ export class TakeupApp extends LitElement {
 
   /** The station that was open when the focus was last looked after. */
   #cameTo: StationId | null = null;
-  /** What had the focus then. */
+  /** What last had the focus. */
   #focused: Element | null = null;
+  /** Asked before each key and click does something: between two drawings the focus may have come and gone. */
+  #noteFocus = (): void => {
+    let deep = this.shadowRoot?.activeElement ?? null;
+    while (deep?.shadowRoot?.activeElement) deep = deep.shadowRoot.activeElement;
+    this.#focused = deep;
+  };
 
   /**
    * Whoever opens a station by a key, or by what goes away with the last one, stands nowhere: the focus goes to the
@@ -578,12 +587,10 @@ export class TakeupApp extends LitElement {
     const active = this.shadowRoot?.activeElement ?? null;
     const nowhere = active === null && document.activeElement === document.body;
     if (nowhere && (came || lost)) {
+      this.#focused = null;
       this.renderRoot.querySelector<HTMLElement>('main')?.focus({ preventScroll: true });
       if (came) this.#announcer.arrived(stationNames[station]);
     }
-    let deep = this.shadowRoot?.activeElement ?? null;
-    while (deep?.shadowRoot?.activeElement) deep = deep.shadowRoot.activeElement;
-    this.#focused = deep;
   }
 
   protected override updated(): void {
