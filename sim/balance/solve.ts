@@ -62,6 +62,18 @@ const strutBound = (rig: Rig, w: Work, act: Acting): Bound => ({
   addTangent: (force) => addClampTangent(rig, w, force),
 });
 
+/** What inertia takes of the force in a freedom: its row of M (y − y0 − h v0)/h²; a shoe that moves carries its lever along. */
+function inertiaIn(inertia: Inertia | null, y: Float64Array, j: number): number {
+  if (!inertia) return 0;
+  const n = y.length;
+  let sum = 0;
+  for (let l = 0; l < n; l++) {
+    const gone = (y[l] as number) - (inertia.free[l] as number);
+    sum += (inertia.massOverH2[j * n + l] as number) * gone;
+  }
+  return sum;
+}
+
 function told(s: Solution, act: Acting): Solution {
   s.shakenPart = act.shaken;
   return s;
@@ -130,7 +142,8 @@ export function solvePose(
     } else if (!s.leverFree && (act.cable > 0 || byHand)) {
       const drive =
         (w.q[rig.leverAt] as number) +
-        (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0);
+        (s.strutOn ? s.clamp * (w.seatGradient[rig.leverAt] as number) : 0) -
+        inertiaIn(inertia, y, rig.leverAt);
       if (drive > (cameBack ? LEANS : LIFTS)) {
         s.leverFree = true;
         if (!byHand) s.strutOn = true;

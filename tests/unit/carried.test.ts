@@ -9,7 +9,7 @@ import { makePlaced, place, turnsOf } from '../../sim/balance/place.ts';
 import type { ShoeRig, Spot, Turns } from '../../sim/balance/types.ts';
 import { parkingLeverMass, pistonMass, strutMass } from '../../sim/brake/part-masses.ts';
 import { pistonOutline } from '../../sim/brake/part-outlines.ts';
-import { createRig, type Point, type Rig } from '../../sim/index.ts';
+import { createMotion, createRig, freshState, type Point, type Rig } from '../../sim/index.ts';
 import { Masses } from '../../sim/motion/carried.ts';
 import { flatten } from '../../ui/stage/flatten.ts';
 import { leverBody } from '../../ui/stage/parts/parking.ts';
@@ -175,5 +175,27 @@ it('no accepted brake has masses that are negative in any direction', () => {
         scaled.set(j, l, m.get(j, l) / ((size[j] as number) * (size[l] as number)));
     const { realEigenvalues } = new EigenvalueDecomposition(scaled, { assumeSymmetric: true });
     expect(Math.min(...realEigenvalues), JSON.stringify(brake)).toBeGreaterThan(1e-3);
+  }
+});
+
+it('a lever on its stop is carried along by a shoe that leaps: it is freed only by what is left over of that', () => {
+  // Nothing holds the shoes but a light hand at the hook; they leap, and the lever goes with its shoe. Its inertia left
+  // out, it was freed and stopped again without end.
+  const brake = mustRead(benchBrake);
+  const rig = createRig(brake);
+  const sound = freshState(brake);
+  const { hook } = brake.parkingLever;
+  const condition = {
+    ...sound.condition,
+    unhooked: [0, 1],
+    unheld: ['front', 'rear'] as const,
+  };
+  const motion = createMotion(rig, { ...sound, condition });
+  const hands = [{ on: 'lever', at: hook, to: hook, rate: 5, limit: 200 }] as const;
+  for (let n = 0; n < 40; n++) {
+    motion.step({ pressure: 2, turning: 0, hands });
+    const { settled, residual } = motion.snapshot().solution;
+    expect(settled, `step ${n}`).toBe(true);
+    expect(residual).toBeLessThan(1e-3);
   }
 });
