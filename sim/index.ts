@@ -26,6 +26,7 @@ export {
   type KindLaw,
   kindLaws,
   STAR_WHEEL,
+  type StrutSpring,
   toothAcross,
   WEDGE_SLOPE,
   WEDGE_STEP,

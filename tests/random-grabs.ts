@@ -26,7 +26,7 @@ function must(holds: boolean, what: string): void {
 
 const brakes = [quay(), benchBrake()] as const;
 
-interface Grab {
+export interface Grab {
   readonly which: 0 | 1;
   readonly parts: readonly {
     readonly on: Holdable;
@@ -155,7 +155,8 @@ export interface Wrong {
   readonly why: string;
 }
 
-function tryOne(g: Grab, twice: boolean): void {
+/** @throws what goes wrong with it */
+export function tryOne(g: Grab, twice: boolean): void {
   const { seen, held, brake } = takes(g);
   nothingThrough(brake, held, g.drumOff);
   for (const { name, deep } of stopsDeep(brake, held))

@@ -15,6 +15,7 @@ import {
   startState,
 } from '../sim/index.ts';
 import { mustRead } from './brakes.ts';
+import { EnergyBook } from './energy-book.ts';
 
 /**
  * Motion driven at random: pedal, drum, cable, hands, rim, heat, faults and teeth, on every scene and any brake handed
@@ -26,12 +27,17 @@ const scenes = [quayVan, benchBrake, farmTrailer, ferryRunabout].map(mustRead);
 /** Unbalanced force that a step may leave, N: 1e-6 of a piston's force at an ordinary press, some 1 000 N. */
 const BALANCED = 1e-3;
 
+/** What energy books may be open by, as a share of what was turned over. */
+const BOOKS = 1e-3;
+
 /** How a walk went: a hash of every pose on its way, and what was wrong. */
 export interface Walked {
   readonly hash: string;
   readonly clicks: number;
   readonly steps: number;
   readonly wrong: readonly string[];
+  /** What its energy books are open by, as a share of all work that was done in it. */
+  readonly open: number;
 }
 
 /** A random number from 0 to 1, by Marsaglia's xorshift of 32 bits (2003). */
@@ -163,6 +169,7 @@ export function walk(seed: number, steps: number, brake?: Brake): Walked {
   let hash = 2166136261;
   let clicks = 0;
   let taken = 0;
+  const book = new EnergyBook(motion);
   const say = (why: string): void => {
     if (wrong.length < 5) wrong.push(`step ${taken}: ${why}`);
   };
@@ -176,6 +183,7 @@ export function walk(seed: number, steps: number, brake?: Brake): Walked {
       if (m === motion) {
         taken++;
         clicks += clicked;
+        book.enter({ ...press, pressure: press.pressure * part }, clicked);
         const { solution } = m.snapshot();
         if (!(solution.residual < BALANCED)) say(`${solution.residual} N unbalanced`);
         if (!solution.settled) say('supports not settled');
@@ -190,8 +198,10 @@ export function walk(seed: number, steps: number, brake?: Brake): Walked {
   };
   while (taken < steps && wrong.length === 0) {
     const chosen = next();
-    if (chosen < 0.08) motion.load(anywhere(of, next));
-    else if (chosen < 0.16) motion.setStep(one([1 / 240, 1 / 480, 1 / 2400], next));
+    if (chosen < 0.08) {
+      motion.load(anywhere(of, next));
+      book.skip();
+    } else if (chosen < 0.16) motion.setStep(one([1 / 240, 1 / 480, 1 / 2400], next));
     const { press, steps: count } = doing(of, next);
     const again = next() < 0.1 ? motion.snapshot() : null;
     const from = hash;
@@ -205,5 +215,7 @@ export function walk(seed: number, steps: number, brake?: Brake): Walked {
       if (there !== after) say('other bits from its snapshot');
     }
   }
-  return { hash: hash.toString(16), clicks, steps: taken, wrong };
+  const open = Math.max(book.shoes.open, book.drum.open);
+  if (!(open < BOOKS)) say(`energy books open by ${open}`);
+  return { hash: hash.toString(16), clicks, steps: taken, wrong, open };
 }

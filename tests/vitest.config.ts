@@ -25,7 +25,10 @@ export default defineConfig({
         root,
         test: {
           name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
+          // A day of class has a command of its own, test:day.
+          include: [
+            process.env['TAKEUP_HOURS'] ? 'tests/browser/*.day.ts' : 'tests/browser/**/*.test.ts',
+          ],
           // Only for what waits for ever: how slow a page is says nothing of whether it is right.
           testTimeout: 1800000 * SLOW,
           hookTimeout: 600000 * SLOW,

@@ -8,6 +8,7 @@ import {
   liftWork,
   strutLength,
 } from '../sim/index.ts';
+import { labelWords, adjusters as texts } from '../sim/words/en.ts';
 import { number } from './format.ts';
 import type { Timbre } from './sound.ts';
 
@@ -29,6 +30,8 @@ export interface Steps {
   amount(tooth: number, back: number): string;
   /** "of 5 teeth", "of 0.60 mm". */
   of(tooth: number, back: number): string;
+  /** The same by itself, as what it takes to come free. */
+  taken(tooth: number, back: number): string;
   /** Where the adjuster stands, as a figure, and what stands after it. */
   readonly at: (tooth: number) => string;
   readonly after: string;
@@ -73,7 +76,7 @@ export interface AdjusterWords {
 }
 
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
-const inPresses = (n: number): string => `in ${many(n, 'press', 'presses')}`;
+const inPresses = (n: number): string => texts.inWord(many(n, 'press', 'presses'));
 const minus = (n: number): string => (n < 0 ? `\u2212${-n}` : String(n));
 
 /** Steps that are teeth, taken one by one. */
@@ -82,14 +85,15 @@ const teeth =
   (brake: Brake): Steps => ({
     press: 1,
     task,
-    head: 'Teeth back',
-    back: 'One tooth back',
-    on: 'One tooth on again',
-    now: 'Tooth now',
+    head: texts.teethBack,
+    back: texts.oneToothBack,
+    on: texts.oneToothOnAgain,
+    now: texts.toothNow,
     amount: (_, back) => minus(back),
-    of: (_, back) => (back === 1 ? 'of 1 tooth' : `of ${back} teeth`),
+    of: (_, back) => (back === 1 ? texts.of1Tooth : texts.ofTeeth(back)),
+    taken: (_, back) => (back === 1 ? texts.by1Tooth : texts.byTeeth(back)),
     at: (tooth) => String(tooth),
-    after: `of ${brake.adjuster.teeth}`,
+    after: texts.of(brake.adjuster.teeth),
   });
 
 /** Told in teeth, each of them a click. */
@@ -100,19 +104,19 @@ const clicking = {
   unlisted: '',
   byLever: false,
   counter: (adjuster, tooth) => ({
-    head: 'Tooth',
+    head: labelWords.tooth,
     value: String(tooth),
-    after: `of ${adjuster.teeth}`,
+    after: texts.of(adjuster.teeth),
   }),
   longCounter: false,
-  did: (_, from, to) => (to - from === 1 ? 'one step' : `${to - from} steps`),
-  steps: teeth('Back off the adjuster through the access hole'),
-  setBack: 'Back it off',
+  did: (_, from, to) => (to - from === 1 ? texts.oneStep : texts.steps(to - from)),
+  steps: teeth(texts.backOffTheAdjusterThrough),
+  setBack: texts.backItOff,
   byHand: 'lift',
   column: 'tooth',
-  named: (at) => `tooth ${at}`,
+  named: (at) => texts.tooth(at),
   pressed: (steps, presses) =>
-    steps === 0 ? 'no click' : `${many(steps, 'click', 'clicks')} ${inPresses(presses)}`,
+    steps === 0 ? texts.noClick : `${many(steps, 'click', 'clicks')} ${inPresses(presses)}`,
 } as const satisfies Partial<AdjusterWords>;
 
 /** What a hand pushes a wedge by at once: a tenth of a millimetre. */
@@ -123,13 +127,14 @@ function wedgeSteps(brake: Brake): Steps {
     number(strutLength(brake, tooth) - strutLength(brake, tooth - back), 2);
   return {
     press: WEDGE_PRESS,
-    task: 'Push the wedge up through the access hole; it shortens the strut',
-    head: 'Shorter by, mm',
-    back: 'A little back',
-    on: 'A little on again',
-    now: 'Strut now',
+    task: texts.pushTheWedgeUpThrough,
+    head: texts.shorterByMm,
+    back: texts.aLittleBack,
+    on: texts.aLittleOnAgain,
+    now: texts.strutNow,
     amount: shorter,
-    of: (tooth, back) => `of ${shorter(tooth, back)}\u00a0mm`,
+    of: (tooth, back) => texts.ofMm(shorter(tooth, back)),
+    taken: (tooth, back) => texts.byMm(shorter(tooth, back)),
     at: (tooth) => number(strutLength(brake, tooth), 2),
     after: 'mm',
   };
@@ -138,46 +143,46 @@ function wedgeSteps(brake: Brake): Steps {
 export const adjusterWords: Readonly<Record<AdjusterKind, AdjusterWords>> = {
   'toothed lever': {
     ...clicking,
-    name: 'Toothed lever, all passed teeth',
-    idea: 'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops into the next one',
+    name: texts.toothedLeverName,
+    idea: texts.toothedLeverIdea,
   },
   incremental: {
     ...clicking,
-    name: 'Toothed lever, one a press',
-    idea: 'When a stroke carries the shoe past the slot play by a whole tooth, the lever drops in, one tooth a press',
+    name: texts.incrementalName,
+    idea: texts.incrementalIdea,
   },
   'screw strut': {
     ...clicking,
     timbre: 'pawl',
-    name: 'Screw strut, star wheel',
-    idea: 'When a stroke passes the play by a whole tooth, the lever catches and turns the star wheel',
+    name: texts.screwStrutName,
+    idea: texts.screwStrutIdea,
     byLever: true,
     byHand: 'wheel',
-    steps: teeth('Turn the star wheel back through the access hole, its lever held away'),
+    steps: teeth(texts.turnTheStarWheelBack),
   },
   wedge: {
-    name: 'Wedge, stepless',
-    idea: 'When a stroke has used the play behind the hook, the wedge drops as far as there is room: no teeth, no click',
+    name: texts.wedgeName,
+    idea: texts.wedgeIdea,
     timbre: null,
     step: 'step',
     next: 'next step',
-    unlisted: 'The wedge moves in steps too small to tell one by one; the chart shows them.',
+    unlisted: texts.wedgeUnlisted,
     byLever: false,
     counter: ({ growth }, tooth) => ({
-      head: 'Strut longer by',
+      head: texts.strutLongerBy,
       value: number(growth[tooth] ?? 0, 2),
-      after: `of ${number(growth.at(-1) ?? 0, 1)} mm`,
+      after: texts.ofMm2(number(growth.at(-1) ?? 0, 1)),
     }),
     longCounter: true,
     did: ({ growth }, from, to) =>
-      `the wedge made the strut ${number((growth[to] ?? 0) - (growth[from] ?? 0), 2)} mm longer`,
+      texts.theWedgeMadeTheStrut(number((growth[to] ?? 0) - (growth[from] ?? 0), 2)),
     steps: wedgeSteps,
-    setBack: 'Push the wedge up',
+    setBack: texts.wedgeSetBack,
     byHand: 'wedge',
     column: 'strut',
-    named: (at) => `strut ${at} mm`,
+    named: (at) => texts.strutMm(at),
     pressed: (steps, presses, longer) =>
-      steps === 0 ? 'no step' : `strut ${longer} mm longer ${inPresses(presses)}`,
+      steps === 0 ? texts.noStep : texts.strutMmLonger(longer, inPresses(presses)),
   },
 };
 

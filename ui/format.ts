@@ -1,4 +1,9 @@
-/** Numbers as they stand on the page: fixed decimals, narrow no-break space for thousands, true minus. */
+import { format as words } from '../sim/words/en.ts';
+
+/**
+ * Numbers as they stand on the page: fixed decimals after the language's mark, narrow no-break space for thousands, true
+ * minus.
+ */
 export function number(value: number, digits: number): string {
   if (!Number.isFinite(value)) return '–';
   const fixed = Math.abs(value).toFixed(digits);
@@ -8,8 +13,12 @@ export function number(value: number, digits: number): string {
       ? whole.replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f')
       : whole;
   const zero = Number(fixed) === 0;
-  return `${value < 0 && !zero ? '\u2212' : ''}${grouped}${part ? `.${part}` : ''}`;
+  return `${value < 0 && !zero ? '\u2212' : ''}${grouped}${part ? `${words.decimalMark}${part}` : ''}`;
 }
+
+/** A figure on the drawing: so many decimals after the language's mark, and nothing else. */
+export const fixed = (value: number, digits: number): string =>
+  value.toFixed(digits).replace('.', words.decimalMark);
 
 /** Rounded away from the limit's good side: a lining is never shown thicker than it is. */
 export const down = (value: number, digits: number): number => {

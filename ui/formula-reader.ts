@@ -27,6 +27,7 @@ import {
   unaryPlusDependencies,
   unitDependencies,
 } from 'mathjs';
+import { formulaReader as texts } from '../sim/words/en.ts';
 
 /**
  * Formulas that people type: sums of readings and sizes in their units. What is typed may come with a link
@@ -109,7 +110,8 @@ const UNITS: Readonly<Record<string, string>> = {
 };
 /** In the library's spelling; empty for what is counted or a share. */
 export function libraryUnit(unit: string): string {
-  if (unit === '%' || unit.startsWith('of ')) return '';
+  // “of 20”: so many of all there are.
+  if (unit === '%' || /^\p{L}+ \d+$/u.test(unit)) return '';
   return (UNITS[unit] ?? unit).replace(/·/g, ' ').replace(/²/g, '^2').replace(/³/g, '^3');
 }
 
@@ -168,12 +170,12 @@ function judge(node: MathNode, text: string, known: ReadonlyMap<string, Known>):
     throw new Refused(placeOf(text, part), part, why);
   };
   const walk = (n: MathNode): void => {
-    if (++parts > MOST_PARTS) refuse(text.slice(0, 20), `no more than ${MOST_PARTS} parts`);
+    if (++parts > MOST_PARTS) refuse(text.slice(0, 20), texts.noMoreThanParts(MOST_PARTS));
     switch (n.type) {
       case 'ConstantNode': {
         const { value } = n as ConstantNode;
         if (typeof value !== 'number' || !Number.isFinite(value))
-          refuse(String(value), 'a plain number');
+          refuse(String(value), texts.aPlainNumber);
         return;
       }
       case 'ParenthesisNode':
@@ -181,14 +183,14 @@ function judge(node: MathNode, text: string, known: ReadonlyMap<string, Known>):
         return;
       case 'OperatorNode': {
         const { fn, op } = n as OperatorNode;
-        if (!OPERATORS.has(fn as string)) refuse(op, '+ − · / ^ and brackets');
+        if (!OPERATORS.has(fn as string)) refuse(op, texts.andBrackets);
         n.forEach(walk);
         return;
       }
       case 'FunctionNode': {
         const { fn } = n as FunctionNode;
         const name = fn.type === 'SymbolNode' ? (fn as unknown as SymbolNode).name : '';
-        if (!CALLED.has(name)) refuse(name || n.toString(), `one of ${FUNCTIONS.join(', ')}`);
+        if (!CALLED.has(name)) refuse(name || n.toString(), texts.oneOf(FUNCTIONS.join(', ')));
         for (const arg of (n as FunctionNode).args) walk(arg);
         return;
       }
@@ -197,14 +199,11 @@ function judge(node: MathNode, text: string, known: ReadonlyMap<string, Known>):
         const found = known.get(name);
         if (found) uses.add(found);
         else if (name !== 'pi' && (CALLED.has(name) || !isUnit(name)))
-          refuse(
-            name,
-            CALLED.has(name) ? `brackets after ${name}` : 'a reading, a size, or a unit',
-          );
+          refuse(name, CALLED.has(name) ? texts.bracketsAfter(name) : texts.aReadingASizeOr);
         return;
       }
       default:
-        refuse(n.toString().slice(0, 30), 'numbers, names, units, + − · / ^ and brackets');
+        refuse(n.toString().slice(0, 30), texts.numbersNamesUnitsAndBrackets);
     }
   };
   walk(node);
@@ -237,8 +236,9 @@ function spelled(text: string, known: readonly Known[]): string {
 /** Reads a formula: what it rests on and its unit, or where it goes wrong and why. */
 export function readFormula(text: string, known: readonly Known[]): Formula {
   const bad = (at: number, found: string, why: string): Formula => ({ ok: false, at, found, why });
-  if (text.trim() === '') return bad(0, 'nothing', 'a sum of readings and sizes');
-  if (text.length > LONGEST) return bad(LONGEST, `${text.length} characters`, `at most ${LONGEST}`);
+  if (text.trim() === '') return bad(0, 'nothing', texts.aSumOfReadingsAnd);
+  if (text.length > LONGEST)
+    return bad(LONGEST, texts.characters(text.length), texts.atMost(LONGEST));
   const typed = spelled(text, known);
   const names = new Map(known.map((k) => [undotted(k.name), k]));
   try {
@@ -258,7 +258,7 @@ export function readFormula(text: string, known: readonly Known[]): Formula {
     // Units are judged by a try: with numbers that no difference makes nothing of.
     const tried = at(uses.map((_, i) => 1 + i / 7));
     if (typeof tried !== 'number' && !isUnitValue(tried))
-      return bad(0, typed.slice(0, 30), 'one number as its result');
+      return bad(0, typed.slice(0, 30), texts.oneNumberAsItsResult);
     const unit = unitFor(tried, uses);
     const one = unit === '' ? 1 : math.unit(1, libraryUnit(unit));
     return {
@@ -285,16 +285,14 @@ function broken(error: unknown, typed: string): Formula {
   const char = (error as { readonly char?: unknown }).char;
   if (typeof char === 'number') {
     const at = Math.max(0, Math.min(typed.length, char - 1));
-    const found = typed.slice(at, at + 12) || 'the end';
-    return { ok: false, at, found, why: 'a whole sum: something is missing or too much here' };
+    const found = typed.slice(at, at + 12) || texts.theEnd;
+    return { ok: false, at, found, why: texts.aWholeSumSomethingIs };
   }
   const units = /unit|dimension|same base|types/i.test(message);
   return {
     ok: false,
     at: 0,
     found: typed.slice(0, 40),
-    why: units
-      ? 'units that go together: only alike ones add, and sin, exp and log take pure numbers'
-      : 'a sum that can be worked out',
+    why: units ? texts.unitsThatGoTogetherOnly : texts.aSumThatCanBe,
   };
 }

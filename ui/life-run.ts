@@ -1,3 +1,5 @@
+import { lifeRun as words } from '../sim/words/en.ts';
+import { spoken } from './language.ts';
 import type {
   LifeAlive,
   LifeAsk,
@@ -91,7 +93,10 @@ export class LifeRun implements LifeDriver {
   };
 
   #make(): Worker {
-    const worker = new Worker(new URL('./life-worker.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(new URL('./life-worker.ts', import.meta.url), {
+      type: 'module',
+      name: spoken(),
+    });
     const mine = (): boolean => worker === this.#worker;
     worker.onmessage = ({ data }: MessageEvent<LifeNews | LifeFailure | LifeAlive>) => {
       if (!mine()) return;
@@ -106,7 +111,7 @@ export class LifeRun implements LifeDriver {
         this.#fail({ kind: this.#spoke ? 'error' : 'no start', message: e.message ?? '' });
     };
     worker.onmessageerror = () => {
-      if (mine()) this.#fail({ kind: 'error', message: 'its news could not be read' });
+      if (mine()) this.#fail({ kind: 'error', message: words.itsNewsCouldNotBe });
     };
     return worker;
   }

@@ -4,7 +4,7 @@ import { building } from './vite.config.ts';
 
 /** The whole bench as one file, beside the page in dist/. */
 export default defineConfig(
-  mergeConfig(building, {
+  mergeConfig(building('one file'), {
     plugins: [workersWithin(), oneFile()],
     publicDir: false,
     // A browser refuses a module from a blob of a page without an origin.

@@ -17,6 +17,7 @@ import {
   type Turning,
   type Wheel,
 } from '../sim/index.ts';
+import { labelWords, session as texts } from '../sim/words/en.ts';
 import { stepEnergy, wordsOf } from './adjusters.ts';
 import { broughtSlow } from './brought.ts';
 import { LookingBack } from './looking-back.ts';
@@ -81,6 +82,8 @@ export type { LayerName } from './record/view.ts';
 const RELEASE = 0.18;
 /** A key's or the space bar's press comes up over this time, s. */
 const RISE = 0.35;
+/** A lesson asks its own questions; the others name no parts of the brake (`unnamed` of a station). */
+const UNASKED: readonly Moment['station'][] = ['lessons', 'compare', 'apart'];
 /** Steps that "step back" can go. */
 const HISTORY = 240;
 /** How much slower the shoes' way is seen: on the whole brake, and where the loupe shows a tooth. */
@@ -216,7 +219,7 @@ export class Session extends EventTarget {
   }
   /** A part is asked for by its name: what is tapped answers. */
   get asked(): boolean {
-    return this.moment.view.asked !== null && this.layers.names && this.station !== 'lessons';
+    return this.moment.view.asked !== null && this.layers.names && !UNASKED.includes(this.station);
   }
   get wall(): boolean {
     return this.moment.view.wall;
@@ -270,7 +273,7 @@ export class Session extends EventTarget {
     if (after !== before) this.said = { text: '', at: Number.NEGATIVE_INFINITY };
     // A guest that leaves with its station goes unseen.
     if (before.guest && !after.guest && after.station !== before.station) {
-      this.say(`${guestTitle(before)} has left. Yours stands on the bench again.`);
+      this.say(texts.hasLeftYoursStandsOn(guestTitle(before)));
     }
     // Who presses or turns means the brake of now.
     if (after.pedal !== before.pedal || after.turning !== before.turning) this.back.end();
@@ -327,10 +330,10 @@ export class Session extends EventTarget {
   }
 
   undo(): void {
-    this.#walk(undo(this.#history), 'Undone');
+    this.#walk(undo(this.#history), labelWords.undone);
   }
   redo(): void {
-    this.#walk(redo(this.#history), 'Done again');
+    this.#walk(redo(this.#history), texts.doneAgain);
   }
 
   /** Goes where Back or Forward of the browser leads. */
@@ -606,7 +609,7 @@ export class Session extends EventTarget {
     const before = { ...this.motion.state, tooth: this.motion.tooth - teeth };
     this.#took();
     const { distance, tooth } = this.state;
-    this.tell({ kind: 'click', distance, tooth, text: `Click: tooth ${tooth} on the pedal` });
+    this.tell({ kind: 'click', distance, tooth, text: texts.clickToothOnThePedal(tooth) });
     const { drops } = this.motion;
     for (const drop of drops) this.back.reel.crest(drop.at);
     // Where nobody can see a tooth the press is shown once more, with it.

@@ -32,19 +32,31 @@ export const loudness = (energy: number): number =>
 
 export class ClickSound {
   #context: AudioContext | null = null;
+  /** A user has acted: there may be a context. */
+  #may = false;
   #last = Number.NEGATIVE_INFINITY;
   on = true;
 
-  /** Call from a user's action. */
+  /**
+   * Call from a user's action. A context is made once the page has shown its answer: that takes 40 ms, and a slow
+   * machine ten times as long.
+   */
   wake(): void {
-    if (!this.on || this.#context || typeof AudioContext === 'undefined') return;
-    this.#context = new AudioContext();
+    if (!this.on || this.#may || typeof AudioContext === 'undefined') return;
+    this.#may = true;
+    requestAnimationFrame(() => setTimeout(this.#make, 0));
   }
+
+  readonly #make = (): AudioContext => {
+    this.#context ??= new AudioContext();
+    return this.#context;
+  };
 
   /** @param energy of the hit, mJ */
   play(timbre: Timbre, energy: number): void {
-    const c = this.#context;
-    if (!this.on || !c || c.currentTime - this.#last < LEAST_APART) return;
+    if (!this.on || !this.#may) return;
+    const c = this.#make();
+    if (c.currentTime - this.#last < LEAST_APART) return;
     this.#last = c.currentTime;
     const peak = PEAK * loudness(energy);
     this.#burst(c, c.currentTime, peak);

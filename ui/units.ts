@@ -1,4 +1,5 @@
 import { create, createUnitDependencies, type Unit, unitDependencies } from 'mathjs';
+import { units as texts } from '../sim/words/en.ts';
 
 /**
  * Sizes as people write them. The text is brought to the spelling that the unit library knows, then
@@ -8,13 +9,13 @@ import { create, createUnitDependencies, type Unit, unitDependencies } from 'mat
 const math = create({ ...createUnitDependencies, ...unitDependencies });
 // Units of the trade that the library lacks; exact by definition.
 math.createUnit({
-  thou: '0.001 inch',
+  thou: texts.of0001Inch,
   hundredth: '0.01 mm',
-  micron: '1 um',
+  micron: texts.of1Um,
   kph: '1 km/h',
-  mph: '1 mile/hour',
-  rpm: '1 cycle/minute',
-  ksi: '1000 psi',
+  mph: texts.of1MileHour,
+  rpm: texts.of1CycleMinute,
+  ksi: texts.of1000Psi,
 });
 
 export type QuantityResult =
@@ -144,7 +145,7 @@ function readWith(
   plain: string,
   comma: 'decimal' | 'thousands',
 ): QuantityResult {
-  const allowed = `a size such as ${range[0]} to ${range[1]} ${unit}, or in another unit of the same kind`;
+  const allowed = texts.allowed(range[0], range[1], unit);
   const bad = (found: string): QuantityResult => ({ ok: false, found, allowed });
   let t = text
     .trim()
@@ -155,30 +156,29 @@ function readWith(
   for (const [sign, words] of Object.entries(FRACTIONS))
     t = t.replace(new RegExp(`\\s*${sign}`, 'g'), ` ${words}`).trim();
   if (t === '') return bad('nothing');
-  if (t.length > LONGEST) return bad(`${text.slice(0, 20)}…, ${text.length} characters`);
+  if (t.length > LONGEST) return bad(texts.characters(text.slice(0, 20), text.length));
   const parts = /^([+-]?[\d.,/\s\u202f\u00a0'-]*\d\.?(?:e-?\d+)?)\s*([^\d\s.].*)?$/i.exec(t);
   const value = readNumber(parts?.[1] ?? '', comma);
   if (!parts || Number.isNaN(value)) return bad(`"${text}"`);
   const name = parts[2] === undefined ? plain : unitName(parts[2]);
   const inUnit = sizeIn(unit, value, name);
   // A unit that is not known is the finding.
-  if (inUnit === null) return bad(`"${text}" with the unknown unit "${parts[2] ?? ''}"`);
-  if (Number.isNaN(inUnit)) return bad(`"${text}", which is no ${unit}`);
+  if (inUnit === null) return bad(texts.withTheUnknownUnit(text, parts[2] ?? ''));
+  if (Number.isNaN(inUnit)) return bad(texts.whichIsNo(text, unit));
   const inside = (size: number): boolean => size >= range[0] && size <= range[1];
   const least = SLIP * Math.max(...range.map(Math.abs));
   const slip = name !== unit && inUnit !== 0 && Math.abs(inUnit) < least;
   if (!Number.isFinite(inUnit) || !inside(inUnit) || slip) {
     const mega = name.replace(/^m/, 'M');
     const meant = slip && mega !== name ? sizeIn(unit, value, mega) : null;
-    const asked =
-      meant !== null && inside(meant) ? ` (m is milli; was ${value} ${mega} meant?)` : '';
-    return bad(`"${text}", read as ${short(inUnit)} ${unit}${asked}`);
+    const asked = meant !== null && inside(meant) ? texts.mIsMilliWasMeant(value, mega) : '';
+    return bad(texts.readAs(text, short(inUnit), unit, asked));
   }
   const typed = parts[2] === undefined && name !== unit ? `${t} ${plain}` : t;
   const same = name === unit && /^[+-]?\d*\.?\d*$/.test((parts[1] ?? '').trim());
   return {
     ok: true,
     value: inUnit,
-    echo: same ? `read as ${short(inUnit)} ${unit}` : `read as ${typed} = ${short(inUnit)} ${unit}`,
+    echo: same ? texts.readAs2(short(inUnit), unit) : texts.readAs3(typed, short(inUnit), unit),
   };
 }

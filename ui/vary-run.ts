@@ -1,3 +1,4 @@
+import { spoken } from './language.ts';
 import { VaryJob } from './vary-job.ts';
 import type { VaryAsked, VaryFailure, VaryNews, VaryOrder } from './vary-messages.ts';
 
@@ -140,7 +141,10 @@ export class VaryRun {
   }
 
   #make(): Worker {
-    const worker = new Worker(new URL('./vary-worker.ts', import.meta.url), { type: 'module' });
+    const worker = new Worker(new URL('./vary-worker.ts', import.meta.url), {
+      type: 'module',
+      name: spoken(),
+    });
     worker.onmessage = ({ data }: MessageEvent<VaryNews | VaryFailure>) => {
       if (worker === this.#worker) this.#hear(data);
     };

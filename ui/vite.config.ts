@@ -4,6 +4,7 @@ import { engineWithoutShapes } from './serve/engine.mjs';
 import { hosting } from './serve/hosting.mjs';
 import { changes, notices, takenByWorkers } from './serve/notices.mjs';
 import { offline, WORKER } from './serve/offline.mjs';
+import { sections } from './serve/words.mjs';
 
 /** The build tool's list of what it took in; it does not stay in what is served. */
 const LIST = 'taken.json';
@@ -30,7 +31,8 @@ const ELEMENT = 'takeup-brake';
  * would wait for it, were it in the file that they use.
  */
 const ofThePage = (id: string): boolean =>
-  /\.(ts|js|mjs|json)$/.test(id) && !/\/ui\/(offline\/|embed\/|main\.ts)/.test(id);
+  /\.(ts|js|mjs|json)$/.test(id) &&
+  !/\/(ui\/(offline\/|embed\/|main\.ts)|sim\/words\/embed\.ts)/.test(id);
 
 const here = (file: string): string => fileURLToPath(new URL(file, import.meta.url));
 
@@ -46,10 +48,11 @@ const pagesWithoutPictures = (): Plugin => ({
 });
 
 /** What the page (this file) and the one file of it (one-file.config.ts) are built by alike. */
-export const building: UserConfig = {
+export const building = (what: 'page' | 'one file'): UserConfig => ({
   root: here('.'),
   base: './',
   plugins: [
+    sections(what),
     withoutUnused(),
     pagesWithoutPictures(),
     engineWithoutShapes(),
@@ -57,7 +60,11 @@ export const building: UserConfig = {
     changes(),
   ],
   // The life run's worker is a module too.
-  worker: { format: 'es', plugins: () => [takenByWorkers()] },
+  worker: {
+    format: 'es',
+    plugins: () => [sections('worker'), takenByWorkers()],
+    rollupOptions: { checks: { pluginTimings: false } },
+  },
   build: {
     outDir: '../dist',
     modulePreload: { polyfill: false },
@@ -67,10 +74,10 @@ export const building: UserConfig = {
     // On a busy machine it would tell how long it took.
     rollupOptions: { checks: { pluginTimings: false } },
   },
-};
+});
 
 export default defineConfig(
-  mergeConfig(building, {
+  mergeConfig(building('page'), {
     plugins: [hosting(), offline()],
     build: {
       emptyOutDir: true,

@@ -9,7 +9,7 @@ import { Spring } from './forces/spring.ts';
 import { indexOf } from './forces/sums.ts';
 import type { Instant, ShoeInstant } from './instant.ts';
 import type { Press, Solved } from './press.ts';
-import { climbedBy } from './ratchet.ts';
+import { climbedBy, strutTaken } from './ratchet.ts';
 import type { ShoeRig } from './rig.ts';
 import { balances } from './solve.ts';
 import type { Work } from './work.ts';
@@ -102,7 +102,7 @@ function shoeInstant(s: Solved, shoe: ShoeRig, index: 0 | 1): ShoeInstant {
 export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>): Instant {
   const { dressed: d, work: w, solution, act } = s;
   const { rig } = d;
-  const climbed = climbedBy(rig.brake, d.strutLength, w.strut.length);
+  const climbed = climbedBy(rig.brake, d.condition, d.strutLength, w.strut.length);
   const climb = d.nextTooth > 0 ? Math.min(1, Math.max(0, climbed / d.nextTooth)) : 0;
   const clamp = solution.strutOn ? Math.max(0, solution.clamp) : 0;
   const weakest = firstToYield(rig.brake);
@@ -121,6 +121,9 @@ export function instantOf(s: Solved, press: Pick<Press, 'turning' | 'drumAngle'>
     separation: w.strut.length,
     strutForce: clamp,
     climb,
+    ...(d.condition.strutLoose
+      ? { strutOff: strutTaken(rig.brake, d.strutLength, w.strut.length) }
+      : {}),
     springs: ofKind(w.forces, Spring).map(({ tension, link: { a, b } }) => ({
       force: tension,
       from: [a.x, a.y] as const,

@@ -91,6 +91,8 @@ export interface Instant {
   readonly strutForce: number;
   /** How far the next tooth is climbed, 0..1. */
   readonly climb: number;
+  /** How far the strut has left its rear seat, mm, where no spring holds it; left out where its spring does. */
+  readonly strutOff?: number;
   /** Where the toothed lever is in time; left out, it stands on its flank as `climb` has it. */
   readonly lever?: LeverPlace;
   readonly springs: readonly {

@@ -156,6 +156,8 @@ const goneBy = ({ by }: Bound, from: number, step: number, scale: number): numbe
  * between them lets the shoes lie there, Newton stays at one.
  */
 const AT_END = 2;
+/** What a step of a descent may leave of what is unbalanced. */
+const NEARER = 0.9999;
 /** Iterations that do not halve what is unbalanced, after which Newton is stuck, to and fro over a kink. */
 const STUCK = 10;
 /** Unbalanced force below which a bending brake is near enough for its matrix to serve on, N. */
@@ -164,11 +166,15 @@ const NEAR = 50;
 const WELL = 0.01;
 
 /**
- * Newton with a capped step and halving; supports held as given. The matrix of bending shoes is dear: near the
+ * Newton with a capped step and halving; supports held as given. The first steps go whole, since a touch makes what is
+ * unbalanced jump up once; later ones must not leave more. Where dry friction turns round within a step, equally much
+ * is left on both sides of a bristle's narrow reach, and it steps over it to and fro for good: `nearer` asks each step
+ * to leave less, which closes in on it from one side (descent with halving; C. T. Kelley, Iterative Methods for
+ * Linear and Nonlinear Equations, chapter 8). The matrix of bending shoes is dear: near the
  * balance it serves as long as each step takes nearly all that is unbalanced (the chord method; C. T. Kelley,
  * Iterative Methods for Linear and Nonlinear Equations, 5.4).
  */
-function newton(x: System, y: Float64Array, s: Ended): boolean {
+function newton(x: System, y: Float64Array, s: Ended, nearer = false): boolean {
   const { rig, w } = x;
   const n = rig.n;
   const bends = rig.front.modes + rig.rear.modes > 0;
@@ -212,8 +218,8 @@ function newton(x: System, y: Float64Array, s: Ended): boolean {
       for (let j = 0; j < n; j++) y[j] = (before[j] as number) + scale * (step[j] as number);
       if (x.bound) x.force = goneBy(x.bound, forceBefore, step[n] as number, scale);
       next = residualOf(x, y, !light);
-      // A touch makes the residual jump up once; only halve when late and not falling.
-      if (i < 8 || next <= worst * 1.0001 || next < nothing) break;
+      const enough = nearer ? next < worst * NEARER : i < 8 || next <= worst * 1.0001;
+      if (enough || next < nothing) break;
       scale /= 2;
     }
     known = !light;
@@ -316,7 +322,7 @@ export function settleNear(x: System, y: Float64Array, s: Ended): boolean {
   return s.converged;
 }
 
-/** Newton, and where it jumps to and fro the slow march. */
+/** Newton; where it jumps to and fro the slow march; and where that stops half-way Newton that only descends. */
 export function settle(x: System, y: Float64Array, s: Ended): void {
   const { start } = x.w;
   const { force } = x;
@@ -326,6 +332,9 @@ export function settle(x: System, y: Float64Array, s: Ended): void {
   y.set(start);
   x.force = x.bound?.by === 'shaken' ? force : 0;
   s.converged = march(x, y, s);
+  // A step in time has an end always; at rest there may be no balance to be found.
+  if (s.converged || x.inertia === null) return;
+  s.converged = newton(x, y, s, true);
 }
 
 /** A brake under one bound. */

@@ -1,33 +1,60 @@
-import { type BrakeState, strutLength } from '../brake/state.ts';
+import { kindLaws } from '../brake/kinds.ts';
+import { type BrakeState, type Condition, strutLength } from '../brake/state.ts';
 import type { Adjuster, Brake } from '../brake/types.ts';
 
 /** What the ratchet asks of a state. */
 export type AtTooth = Pick<BrakeState, 'tooth' | 'temperature' | 'condition'>;
 
+/** What holds the strut where it is. */
+export type StrutHeld = Pick<Condition, 'strutLoose'>;
+
+/**
+ * Lost motion as it is, mm. Without the strut's spring (`strutSpring` of kinds.ts) a lever is never pulled up its
+ * tooth, which is a lost motion without end, and a wedge has none.
+ */
+export function playNow({ adjuster }: Brake, { strutLoose }: StrutHeld): number {
+  const { strutSpring } = kindLaws[adjuster.kind];
+  if (!strutLoose || strutSpring === null) return adjuster.lostMotion;
+  return strutSpring === 'holds it back' ? Number.POSITIVE_INFINITY : 0;
+}
+
+/**
+ * How far the strut has left its rear seat by the front web's doing, mm; only where its spring is off is it asked:
+ * drawn by a lever that cannot climb, or, on a wedge, left behind, and so not at all.
+ */
+export function strutTaken(brake: Brake, strut: number, apart: number): number {
+  const { strutSpring } = kindLaws[brake.adjuster.kind];
+  return strutSpring === 'holds it back'
+    ? Math.max(0, apart - strut - brake.adjuster.lostMotion)
+    : 0;
+}
+
 /**
  * Seats apart at which the lever drops into the tooth after a given one, mm: the strut as it is, the
- * lost motion, a whole tooth, and by how much a weak spring is late. Infinity past the last tooth.
+ * lost motion, a whole tooth, and by how much a weak spring is late. Infinity past the last tooth, and where the
+ * strut goes along with the lever.
  */
 export function seatsToStep(
   brake: Brake,
-  { leverSpring }: Pick<BrakeState['condition'], 'leverSpring'>,
+  condition: Pick<Condition, 'leverSpring'> & StrutHeld,
   tooth: number,
 ): number {
   if (tooth >= brake.adjuster.teeth) return Number.POSITIVE_INFINITY;
   const here = strutLength(brake, tooth);
   const step = strutLength(brake, tooth + 1) - here;
-  const late = (1 - leverSpring) * step;
-  return here + brake.adjuster.lostMotion + step + late;
+  const late = (1 - condition.leverSpring) * step;
+  return here + playNow(brake, condition) + step + late;
 }
 
 /** How far the lever is up its tooth, mm, by strut and seats apart; below zero it has play. */
-export const climbedBy = (brake: Brake, strut: number, apart: number): number =>
-  apart - strut - brake.adjuster.lostMotion;
+export const climbedBy = (brake: Brake, held: StrutHeld, strut: number, apart: number): number =>
+  apart - strut - playNow(brake, held);
 
 /** Play of the strut at which the lever drops into its next tooth, mm; NaN when it never does. */
 export function playToStep(brake: Brake, { tooth, condition }: AtTooth): number {
   if (tooth >= brake.adjuster.teeth || condition.leverSpring <= 0) return Number.NaN;
-  return seatsToStep(brake, condition, tooth) - strutLength(brake, tooth);
+  const play = seatsToStep(brake, condition, tooth) - strutLength(brake, tooth);
+  return Number.isFinite(play) ? play : Number.NaN;
 }
 
 /**

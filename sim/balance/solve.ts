@@ -46,6 +46,12 @@ const LOST = 0.5;
  */
 const LIFTS = 1e-6;
 const LEANS = 0.1;
+/**
+ * How far a lever that has come back to its stop may stand behind it, rad: 0.01 mm at a hook 100 mm off. A turning drum
+ * shakes hold-downs off where the strut lets go, and not where the lever presses it; shoes that are held may leave a
+ * pressed lever no room before its stop, and shoes that are not press no strut: between the two it leans.
+ */
+const BEHIND = 1e-4;
 /** Most changes of the supports in one solve. */
 const ROUNDS = 8;
 
@@ -149,7 +155,10 @@ export function solvePose(
         if (!byHand) s.strutOn = true;
         changed = true;
       }
-    } else if (s.leverFree && (y[rig.leverAt] as number) < leverStop) {
+    } else if (
+      s.leverFree &&
+      (y[rig.leverAt] as number) < leverStop - (cameBack && x.bound ? BEHIND : 0)
+    ) {
       s.leverFree = false;
       cameBack = true;
       changed = true;

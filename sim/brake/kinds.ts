@@ -29,12 +29,28 @@ type Steps = Pick<Adjuster, 'teeth' | 'growth'>;
 /** Faults that need a part which not every kind has: their ids in the list of faults. */
 export type KindFault = 'worn teeth' | 'broken lever spring' | 'wrong side';
 
+/**
+ * What the strut's spring does. Along the strut act its seat on the parking lever, which can only push, what the front
+ * web does to it, and its spring; its weight of a newton, rubbing on its seats, is left out (free body of the strut).
+ *
+ * - 'holds it back': a climbing lever draws the strut to the front by its climb force, and the spring, hooked into the
+ *   rear web, is all that draws it back. Without it no lever can climb: the web takes lever and strut along.
+ * - 'takes it along': hooked into the front web, it keeps the strut on the wedge while the play behind its hook lasts,
+ *   so that no room opens there. Without it the strut stays behind: the room opens at once, and the wedge drops into
+ *   it without the play.
+ *
+ * On a sound brake it is taken to be stronger than what it works against.
+ */
+export type StrutSpring = 'holds it back' | 'takes it along';
+
 /** What the mechanics know of a kind. */
 export interface KindLaw {
   /** Steps that can be told one by one; a stepless kind is reckoned in steps too small for that. */
   readonly countable: boolean;
   /** Stepped by a toothed lever in the strut, whose geometry a scene may give in place of a pitch. */
   readonly toothedLever: boolean;
+  /** Null: its strut has none. */
+  readonly strutSpring: StrutSpring | null;
   /** Most steps in one application, of so many that there are. */
   readonly atOnce: (teeth: number) => number;
   /** Steps of a new one in place of another kind: as far as that one reaches. */
@@ -63,6 +79,7 @@ export const kindLaws: Readonly<Record<AdjusterKind, KindLaw>> = {
   'toothed lever': {
     countable: true,
     toothedLever: true,
+    strutSpring: 'holds it back',
     atOnce: all,
     steps: toothed,
     faults: ['worn teeth', 'broken lever spring', 'wrong side'],
@@ -70,6 +87,7 @@ export const kindLaws: Readonly<Record<AdjusterKind, KindLaw>> = {
   incremental: {
     countable: true,
     toothedLever: true,
+    strutSpring: 'holds it back',
     atOnce: one,
     steps: toothed,
     faults: ['worn teeth', 'broken lever spring', 'wrong side'],
@@ -77,6 +95,8 @@ export const kindLaws: Readonly<Record<AdjusterKind, KindLaw>> = {
   'screw strut': {
     countable: true,
     toothedLever: false,
+    // Its two parts are held together by the thread, its ends by forks.
+    strutSpring: null,
     atOnce: one,
     steps: (own) => even(STAR_WHEEL.thread / STAR_WHEEL.teeth, reach(own)),
     // A thread carries any push, so no tooth lets go; fitted on the wrong side it winds back.
@@ -85,6 +105,7 @@ export const kindLaws: Readonly<Record<AdjusterKind, KindLaw>> = {
   wedge: {
     countable: false,
     toothedLever: false,
+    strutSpring: 'takes it along',
     atOnce: all,
     steps: (own) => even(WEDGE_STEP, reach(own)),
     faults: [],

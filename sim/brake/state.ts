@@ -42,6 +42,8 @@ export interface Condition {
   readonly unhooked?: readonly number[] | undefined;
   /** Shoes whose hold-down is taken off; none when left out. */
   readonly unheld?: readonly Side[] | undefined;
+  /** The spring that holds the strut is taken off; it is on when left out. See `strutSpring` of kinds.ts. */
+  readonly strutLoose?: boolean | undefined;
 }
 
 export const SOUND: Condition = {

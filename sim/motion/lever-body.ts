@@ -224,6 +224,8 @@ export interface LeverStep {
   readonly tooth: number;
   readonly passed: number;
   readonly strength: number;
+  /** The strut's spring is off: nothing climbs. */
+  readonly strutLoose?: boolean | undefined;
 }
 
 /** What the body remembers after a step, and the drops that began in it. */
@@ -232,7 +234,7 @@ export function leverStep(
   before: LeverRecord,
   step: LeverStep,
 ): { readonly record: LeverRecord; readonly drops: readonly Drop[] } {
-  const { dt, passed, seats, strength, time, tooth } = step;
+  const { dt, passed, seats, strength, strutLoose, time, tooth } = step;
   const form = leverForm(brake);
   if (!form) return { record: { ...before, seats }, drops: [] };
   const from = Number.isFinite(before.seats) ? before.seats : seats;
@@ -241,10 +243,10 @@ export function leverStep(
   const { growth } = brake.adjuster;
   const tall = (n: number): number => (growth[n + 1] ?? Number.NaN) - (growth[n] as number);
   for (let n = tooth; n < tooth + passed; n++) {
-    const need = seatsToStep(brake, { leverSpring: strength }, n);
+    const need = seatsToStep(brake, { leverSpring: strength, strutLoose }, n);
     const share = speed > 0 ? Math.max(0, Math.min(1, (need - from) / (seats - from))) : 0;
     const next = tall(n + 1);
-    const over = climbedBy(brake, strutLength(brake, n + 1), need);
+    const over = climbedBy(brake, step, strutLength(brake, n + 1), need);
     const free = Number.isFinite(next);
     drops.push({
       at: time - dt * (1 - share),
@@ -273,7 +275,7 @@ function letGoAfter(brake: Brake, before: LeverRecord, step: LeverStep): LetGo |
   const { growth } = brake.adjuster;
   const tall = (growth[tooth + 1] ?? Number.NaN) - (growth[tooth] as number);
   const phase = (apart: number): number => {
-    const f = climbedBy(brake, strutLength(brake, tooth), apart) / tall;
+    const f = climbedBy(brake, step, strutLength(brake, tooth), apart) / tall;
     return Number.isFinite(f) ? Math.max(0, Math.min(1, f)) : 0;
   };
   const [was, is] = [phase(before.seats), phase(seats)];

@@ -18,9 +18,9 @@ import type { StandOff } from './carried.ts';
 import { handInertiaToJoint, makeWorld, setPlace, Vec2, type World } from './engine.ts';
 import { AT_REST, type Drop, fallFrom, leverAt, leverStep } from './lever-body.ts';
 import {
-  type Bristles,
   type Clockwork,
   copyBristles,
+  copyOf,
   fillMemory,
   type MotionPress,
   type MotionRecord,
@@ -66,6 +66,8 @@ export class Motion {
   };
   readonly #still = new Still();
   #drops: readonly Drop[] = [];
+  /** The present moment as it was last asked for, while nothing has stepped since. */
+  #told: Instant | null = null;
   #lockKept: {
     state: BrakeState;
     turning: Turning;
@@ -145,6 +147,7 @@ export class Motion {
    * middle of a steady press with the drum turning.
    */
   load(state: BrakeState, pressed?: Press & { readonly turning: -1 | 1 }): void {
+    this.#told = null;
     this.#now.quiet = 0;
     this.#dressed = dress(this.rig, state);
     const press: Press = pressed ?? { pressure: 0, turning: 0 };
@@ -261,6 +264,7 @@ export class Motion {
 
   /** One fixed step under this press. */
   step(press: MotionPress): { readonly clicked: number } {
+    this.#told = null;
     if (!samePress(press, this.#now.press)) this.#now.quiet = 0;
     this.#now.press = press;
     const { act } = this.#joint;
@@ -338,6 +342,7 @@ export class Motion {
       tooth: this.tooth,
       passed,
       strength: this.state.condition.leverSpring,
+      strutLoose: this.state.condition.strutLoose,
     });
     this.#now.lever = record;
     this.#drops = drops;
@@ -378,8 +383,23 @@ export class Motion {
     return clicked;
   }
 
-  /** The present moment. */
+  /** The present moment: the same object for as long as nothing moves. */
   instant(): Instant {
+    const told = this.#told ?? this.#tell();
+    // Of a brake that lies still, time alone goes on; a lever may ring in it.
+    const lever = leverAt(
+      this.rig.brake,
+      this.#now.lever,
+      told,
+      this.state.condition.leverSpring,
+      this.time,
+    );
+    const same = lever?.phase === told.lever?.phase && lever?.lift === told.lever?.lift;
+    this.#told = same ? told : { ...told, ...(lever ? { lever } : {}) };
+    return this.#told;
+  }
+
+  #tell(): Instant {
     const work = workOf(this.rig);
     const still = this.#joint.freeDrum ? CREEP : 0;
     const turning: Turning =
@@ -395,14 +415,7 @@ export class Motion {
       },
       { turning, drumAngle: this.#now.drumAngle },
     );
-    const lever = leverAt(
-      this.rig.brake,
-      this.#now.lever,
-      instant,
-      this.state.condition.leverSpring,
-      this.time,
-    );
-    return { ...instant, ...(locked ? { locked } : {}), ...(lever ? { lever } : {}) };
+    return { ...instant, ...(locked ? { locked } : {}) };
   }
 
   /**
@@ -421,11 +434,6 @@ export class Motion {
   /** This moment, to come back to. */
   snapshot(): MotionRecord {
     const { solution } = this.#joint;
-    const bristles = (b: Bristles): Bristles => {
-      const copy = makeBristles(b.deflection.length);
-      copyBristles(b, copy);
-      return copy;
-    };
     return {
       ...this.#now,
       state: this.state,
@@ -433,7 +441,7 @@ export class Motion {
       pose: this.#places(),
       speeds: this.#speeds(),
       memory: memoryByName(workOf(this.rig).forces, this.#memory),
-      bristles: [bristles(this.#shoes[0].law), bristles(this.#shoes[1].law)],
+      bristles: [copyOf(this.#shoes[0].law), copyOf(this.#shoes[1].law)],
     };
   }
 
@@ -467,6 +475,7 @@ export class Motion {
 
   /** Goes back to a moment of this brake, in whatever state it was. Throws when it is of another one. */
   restore(record: MotionRecord): void {
+    this.#told = null;
     mustFit(this.rig, record);
     const { state, solution, pose, speeds, memory, bristles, ...now } = record;
     Object.assign(this.#now, now);

@@ -39,6 +39,19 @@ export const sticking = (bristles: Bristles): Sticking => ({
   ...bristles,
 });
 
+/** Own copies in one piece of memory: to ask for a piece takes longer than to fill it, and each step is kept. */
+export function copyOf(from: Bristles): Bristles {
+  const count = from.deflection.length;
+  const all = new Float64Array(3 * count);
+  const to: Bristles = {
+    deflection: all.subarray(0, count),
+    beforeX: all.subarray(count, 2 * count),
+    beforeY: all.subarray(2 * count),
+  };
+  copyBristles(from, to);
+  return to;
+}
+
 export function copyBristles(from: Bristles, to: Bristles): void {
   to.deflection.set(from.deflection);
   to.beforeX.set(from.beforeX);

@@ -6,6 +6,7 @@ import { decelerationBy } from '../brake/stopping.ts';
 import type { Brake } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import { drumShareOf, flashRise, stopped } from '../wear/interface.ts';
+import { readingFormulas as formulas, readingNames as names } from '../words/en.ts';
 import type { Reading } from './reading.ts';
 import { gapsOf, restGapOf } from './roles.ts';
 
@@ -36,11 +37,11 @@ export function adjusterReadings(
   speed: number,
 ): Reading[] {
   // A wedge has no teeth: it is reckoned in steps too small to be told one by one.
-  const step = kindLaws[brake.adjuster.kind].countable ? 'tooth' : 'step';
+  const { countable } = kindLaws[brake.adjuster.kind];
   return [
     {
       key: 'clearanceMean',
-      name: 'Clearance, both linings',
+      name: names.clearanceBothLinings,
       symbol: 'g',
       value: meanGap(brake, i),
       unit: 'mm',
@@ -49,7 +50,7 @@ export function adjusterReadings(
     },
     {
       key: 'restClearanceMean',
-      name: 'Clearance at rest, both linings',
+      name: names.clearanceAtRestBoth,
       symbol: 'g_0',
       value: restGapOf(rest, meanGap(brake, rest)),
       unit: 'mm',
@@ -58,25 +59,25 @@ export function adjusterReadings(
     },
     {
       key: 'tooth',
-      name: `Adjuster ${step}`,
+      name: countable ? names.adjusterTooth : names.adjusterStep,
       symbol: 'n',
       value: state.tooth,
-      unit: `of ${brake.adjuster.teeth}`,
+      unit: names.ofTeeth(`${brake.adjuster.teeth}`),
       digits: 0,
       formula: 'n',
     },
     {
       key: 'strutForce',
-      name: 'Strut force',
+      name: names.strutForce,
       symbol: 'S',
       value: i.yields ? Number.NaN : i.strutForce,
       unit: 'N',
       digits: 0,
-      formula: 'S from the balance of both shoes',
+      formula: formulas.strut,
     },
     {
       key: 'separation',
-      name: 'Strut play sensed',
+      name: names.strutPlaySensed,
       symbol: 's − L',
       value: i.separation - i.strutLength,
       unit: 'mm',
@@ -85,25 +86,25 @@ export function adjusterReadings(
     },
     {
       key: 'toNextTooth',
-      name: `Needed for the next ${step}`,
+      name: countable ? names.neededTooth : names.neededStep,
       symbol: '',
       value: playToStep(brake, state),
       unit: 'mm',
       digits: 2,
-      formula: 'lost motion + (2 − spring) · (L(n+1) − L(n))',
+      formula: formulas.toNextTooth,
     },
     {
       key: 'climb',
-      name: step === 'tooth' ? 'Tooth climbed' : 'Step climbed',
+      name: countable ? names.toothClimbed : names.stepClimbed,
       symbol: '',
       value: 100 * i.climb,
       unit: '%',
       digits: 0,
-      formula: '(s − L − lost motion) / (L(n+1) − L(n))',
+      formula: formulas.climbed,
     },
     {
       key: 'drumDiameter',
-      name: 'Drum diameter',
+      name: names.drumDiameter,
       symbol: 'D',
       value: 2 * state.drumRadius,
       unit: 'mm',
@@ -112,7 +113,7 @@ export function adjusterReadings(
     },
     {
       key: 'temperature',
-      name: 'Drum',
+      name: names.drum,
       symbol: 'ϑ',
       value: state.temperature,
       unit: '°C',
@@ -121,7 +122,7 @@ export function adjusterReadings(
     },
     {
       key: 'stopFace',
-      name: 'Drum’s face in such a stop',
+      name: names.drumsFaceInStop,
       symbol: 'ϑ_f',
       value: faceInStop(brake, state, i, speed),
       unit: '°C',
@@ -130,32 +131,32 @@ export function adjusterReadings(
     },
     {
       key: 'distance',
-      name: 'Distance',
+      name: names.distance,
       symbol: '',
       value: state.distance / KM,
       unit: 'km',
       digits: 0,
-      formula: 'sum of the lumps driven',
+      formula: formulas.driven,
     },
     {
       key: 'leverOffStop',
-      name: 'Parking lever off its stop',
+      name: names.leverOffStop,
       symbol: '',
       value: state.leverOffStop,
       unit: 'mm',
       digits: 1,
-      formula: 'hook travel',
+      formula: formulas.hook,
     },
     ...i.springs.map((spring, n): Reading => {
-      const name = brake.springs[n]?.name ?? 'spring';
+      const name = brake.springs[n]?.name ?? names.spring;
       return {
         key: `spring${n}`,
-        name: `Pull of the ${name}`,
+        name: names.pullOf(name),
         symbol: 'F_s',
         value: spring.force,
         unit: 'N',
         digits: 0,
-        formula: 'F_s = fitted + rate · stretch',
+        formula: formulas.spring,
       };
     }),
   ];

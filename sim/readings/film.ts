@@ -1,4 +1,5 @@
 import type { BrakeState } from '../brake/state.ts';
+import { readingFormulas as formulas, readingNames as names } from '../words/en.ts';
 import type { Reading } from './reading.ts';
 
 /** mm to µm. */
@@ -14,13 +15,13 @@ export function filmReadings({ film }: BrakeState): Reading[] {
     unit: string,
     formula: string,
   ): Reading => ({ key, name, symbol: '', value, unit, digits: unit === '%' ? 0 : 1, formula });
-  const water = 'film − E / (ρ · A · (c · 80 K + L))';
-  const rust = 'film − E · k_r / (A · μ)';
-  const glaze = 'hot light stops − depth worn';
+  const water = formulas.water;
+  const rust = formulas.rust;
+  const glaze = formulas.glaze;
   return [
-    row('waterFilm', 'Water on the drum', film.water * MICRON, 'µm', water),
-    row('rustFilm', 'Rust on the drum', film.rust * MICRON, 'µm', rust),
-    row('glazeOfFront', 'Front lining glazed', 100 * film.glaze.front, '%', glaze),
-    row('glazeOfRear', 'Rear lining glazed', 100 * film.glaze.rear, '%', glaze),
+    row('waterFilm', names.waterOnDrum, film.water * MICRON, 'µm', water),
+    row('rustFilm', names.rustOnDrum, film.rust * MICRON, 'µm', rust),
+    row('glazeOfFront', names.frontGlazed, 100 * film.glaze.front, '%', glaze),
+    row('glazeOfRear', names.rearGlazed, 100 * film.glaze.rear, '%', glaze),
   ];
 }

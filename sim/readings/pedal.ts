@@ -1,6 +1,7 @@
 import type { Instant } from '../balance/instant.ts';
 import { type PedalStack, pedalFrom } from '../brake/pedal.ts';
 import type { Brake } from '../brake/types.ts';
+import { readingFormulas as formulas, readingNames as names } from '../words/en.ts';
 import type { Reading } from './reading.ts';
 
 /** @param airVolume air in the circuit at atmospheric pressure, mm³ */
@@ -23,25 +24,25 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
   return [
     {
       key: 'pedalTravel',
-      name: 'Pedal travel',
+      name: names.pedalTravel,
       symbol: 'x_pedal',
       value: p.total,
       unit: 'mm',
       digits: 1,
-      formula: 'x_pedal = i · (free play + (V_pistons + C · p) / A_master)',
+      formula: formulas.pedal,
     },
     {
       key: 'pedalFree',
-      name: 'of it free play',
+      name: names.ofItFreePlay,
       symbol: '',
       value: p.freePlay,
       unit: 'mm',
       digits: 1,
-      formula: 'i · free play',
+      formula: formulas.freePlay,
     },
     {
       key: 'pedalGaps',
-      name: 'of it to close the gaps',
+      name: names.ofItGaps,
       symbol: '',
       value: p.gaps,
       unit: 'mm',
@@ -50,7 +51,7 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'pedalCircuit',
-      name: 'of it give in the circuit',
+      name: names.ofItGive,
       symbol: '',
       value: p.circuit,
       unit: 'mm',
@@ -59,18 +60,16 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'pedalForce',
-      name: 'Pedal force',
+      name: names.pedalForce,
       symbol: 'F_pedal',
       value: p.force,
       unit: 'N',
       digits: 0,
-      formula: brake.hydraulics.booster
-        ? 'F_pedal = (p · A_master − help) / i'
-        : 'F_pedal = p · A_master / i',
+      formula: brake.hydraulics.booster ? formulas.helped : 'F_pedal = p · A_master / i',
     },
     {
       key: 'fluid',
-      name: 'Fluid taken by this brake',
+      name: names.fluidTaken,
       symbol: 'V',
       value: p.fluid,
       unit: 'mm³',
@@ -79,12 +78,12 @@ export function pedalReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'runOut',
-      name: 'Piston travel left to run-out',
+      name: names.travelLeft,
       symbol: '',
       value: runOutLeft(brake, i),
       unit: 'mm',
       digits: 2,
-      formula: 'stroke − x',
+      formula: formulas.stroke,
     },
   ];
 }

@@ -3,6 +3,7 @@ import { usualSpeed } from '../brake/duty.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake } from '../brake/types.ts';
 import { BAR } from '../units/units.ts';
+import { readingNames as names } from '../words/en.ts';
 import { adjusterReadings } from './adjuster.ts';
 import { dragOf, shoeFactor, shoeFactorFull } from './factors.ts';
 import { filmReadings } from './film.ts';
@@ -20,7 +21,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
   return [
     {
       key: 'brakeFactor',
-      name: 'Brake factor, after springs',
+      name: names.brakeFactor,
       symbol: 'C*',
       value: factor.front + factor.rear,
       unit: '',
@@ -29,7 +30,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'brakeFactorFull',
-      name: 'Brake factor on full piston force',
+      name: names.brakeFactorFull,
       symbol: 'C*_p',
       value: full.front + full.rear,
       unit: '',
@@ -38,7 +39,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'shoeFactorLeading',
-      name: 'Leading',
+      name: names.leading,
       symbol: 'C_lead',
       value: byRole('leading', factor),
       unit: '',
@@ -47,7 +48,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'shoeFactorTrailing',
-      name: 'Trailing',
+      name: names.trailing,
       symbol: 'C_trail',
       value: byRole('trailing', factor),
       unit: '',
@@ -56,7 +57,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'torque',
-      name: 'Brake torque',
+      name: names.brakeTorque,
       symbol: 'T',
       value: isTold(i) ? (dragOf(i, 'front') + dragOf(i, 'rear')) / 1000 : Number.NaN,
       unit: 'N·m',
@@ -65,7 +66,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'linePressure',
-      name: 'Line pressure',
+      name: names.linePressure,
       symbol: 'p',
       value: i.pressure / BAR,
       unit: 'bar',
@@ -74,7 +75,7 @@ function brakeReadings(brake: Brake, i: Instant): Reading[] {
     },
     {
       key: 'pistonForce',
-      name: 'Piston force, each',
+      name: names.pistonForceEach,
       symbol: 'F_p',
       value: i.pressure * brake.cylinder.area,
       unit: 'N',

@@ -2,6 +2,7 @@ import { type Instant, isTold } from '../balance/instant.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Brake, Side } from '../brake/types.ts';
 import { liningShape, thinnestLeft } from '../contact/bed.ts';
+import { readingFormulas as formulas, readingNames as names } from '../words/en.ts';
 import { dragOf, peak } from './factors.ts';
 import type { Reading } from './reading.ts';
 import { gapsOf, restGapOf } from './roles.ts';
@@ -32,7 +33,7 @@ export function shoeReadings(
   return [
     {
       key: `toeForce${key}`,
-      name: 'Left on the toe after springs',
+      name: names.leftOnToe,
       symbol: 'F_toe',
       value: Math.max(0, s.toeForce),
       unit: 'N',
@@ -42,17 +43,17 @@ export function shoeReadings(
     },
     {
       key: `pistonTravel${key}`,
-      name: 'Piston travel',
+      name: names.pistonTravel,
       symbol: 'x',
       value: s.pistonTravel,
       unit: 'mm',
       digits: 2,
-      formula: 'x = toe now − toe at rest',
+      formula: formulas.toe,
       side,
     },
     {
       key: `drag${key}`,
-      name: 'Drag',
+      name: names.drag,
       symbol: 'F_d',
       value: isTold(i) ? dragOf(i, side) / i.drumRadius : Number.NaN,
       unit: 'N',
@@ -62,47 +63,47 @@ export function shoeReadings(
     },
     {
       key: `peak${key}`,
-      name: 'Highest pressure',
+      name: names.highestPressure,
       symbol: 'p_max',
       value: isTold(i) ? peak(s.pressure) : Number.NaN,
       unit: 'MPa',
       digits: 2,
-      formula: 'p = E / t · penetration',
+      formula: formulas.pressure,
       side,
     },
     {
       key: `clearance${key}`,
-      name: 'Clearance',
+      name: names.clearance,
       symbol: 'g',
       value: now.centre,
       unit: 'mm',
       digits: 2,
-      formula: 'g = R − face of the lining',
+      formula: formulas.gap,
       side,
     },
     {
       key: `restClearance${key}`,
-      name: 'Clearance at rest',
+      name: names.clearanceAtRest,
       symbol: 'g_0',
       value: restGapOf(rest, free.centre),
       unit: 'mm',
       digits: 2,
-      formula: 'g_0 = R − face of the lining',
+      formula: formulas.gapAtRest,
       side,
     },
     {
       key: `lining${key}`,
-      name: 'Lining left',
+      name: names.liningLeft,
       symbol: 't',
       value: left,
       unit: 'mm',
       digits: 1,
-      formula: 't = t_new − wear',
+      formula: formulas.lining,
       side,
     },
     {
       key: `liningShare${key}`,
-      name: 'Lining left above its limit',
+      name: names.liningLeftAbove,
       symbol: '',
       value: (100 * (left - l.thicknessMin)) / (l.thicknessNew - l.thicknessMin),
       unit: '%',
@@ -112,14 +113,14 @@ export function shoeReadings(
     },
     {
       key: `anchorForce${key}`,
-      name: 'Force at the anchor',
+      name: names.forceAtAnchor,
       symbol: 'R_a',
       value: isTold(i)
         ? Math.sqrt(s.anchorForce[0] * s.anchorForce[0] + s.anchorForce[1] * s.anchorForce[1])
         : Number.NaN,
       unit: 'N',
       digits: 0,
-      formula: 'R_a = −Σ of all other forces on the shoe',
+      formula: formulas.anchor,
       side,
     },
   ];

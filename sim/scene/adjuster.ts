@@ -3,6 +3,7 @@ import { evenGrowth, leverGrowth } from '../brake/adjuster.ts';
 import { adjusterKinds, kindLaws } from '../brake/kinds.ts';
 import type { Adjuster, AdjusterKind } from '../brake/types.ts';
 import { DEG } from '../units/units.ts';
+import { sceneAdjuster as words } from '../words/en.ts';
 import { choice, count, keysOf, num, part, point, size } from './parts.ts';
 
 /**
@@ -12,48 +13,39 @@ import { choice, count, keysOf, num, part, point, size } from './parts.ts';
 
 /** What every kind has. */
 const common = {
-  lengthAtZero: size('Strut from seat to seat at tooth 0', 'mm'),
-  lostMotion: num('Slot play', 'mm', 0, 50),
-  teeth: count('Steps from zero to the end', 1, 2000),
-  perApplication: v.optional(
-    count('Most steps in one application; as its kind has it when left out', 1, 2000),
-  ),
-  climbForce: v.optional(num('Force at the strut while a tooth is climbed', 'N', 0, 500), 0),
-  hotLock: v.optional(num('Temperature above which the lever is held', '°C', -50, 1000)),
-  drivenBy: v.optional(choice('What it steps on', ['application', 'parking pull']), 'application'),
+  lengthAtZero: size(words.strutFromSeatToSeat, 'mm'),
+  lostMotion: num(words.slotPlay, 'mm', 0, 50),
+  teeth: count(words.stepsFromZeroToThe, 1, 2000),
+  perApplication: v.optional(count(words.mostStepsInOneApplication, 1, 2000)),
+  climbForce: v.optional(num(words.forceAtTheStrutWhile, 'N', 0, 500), 0),
+  hotLock: v.optional(num(words.temperatureAboveWhichTheLever, '°C', -50, 1000)),
+  drivenBy: v.optional(choice(words.whatItStepsOn, ['application', 'parking pull']), 'application'),
 };
 
-const pitch = size('Even growth of the strut a step', 'mm', 50);
+const pitch = size(words.evenGrowthOfTheStrut, 'mm', 50);
 
 /** A toothed lever's growth comes from its geometry, or is given as an even pitch: one of the two. */
 const toothed = {
   ...common,
   spring: v.optional(
-    part('Spring that presses the lever into its teeth; the climb force follows from it', {
-      rate: num('Rate along the slot', 'N/mm', 0, 100),
-      fitted: size('Force along the slot with the lever in its teeth', 'N', 500),
-      at: v.optional(point('Where its coil sits on the strut, from the lever’s pin')),
+    part(words.springThatPressesTheLever, {
+      rate: num(words.rateAlongTheSlot, 'N/mm', 0, 100),
+      fitted: size(words.forceAlongTheSlotWith, 'N', 500),
+      at: v.optional(point(words.whereItsCoilSitsOn)),
     }),
   ),
   pitch: v.optional(pitch),
   lever: v.optional(
-    part('Geometry of the toothed lever, in place of a pitch', {
-      pin: point('Lever pin in the zero position'),
-      nose: size('Pin to nose', 'mm', 200),
-      startAngle: num('Nose from the strut axis at tooth 0', 'degrees', 0, 180),
-      toothAngle: num('Turn of one tooth', 'degrees', -45, 45),
-      toothRadius: size('Pin to tooth root', 'mm', 200),
-      toothHeight: size('Height of a tooth', 'mm', 20),
-      firstTooth: v.optional(
-        num(
-          'Direction of tooth 0 from the pin; read in old files, the teeth stand square to the strut',
-          'degrees',
-          -360,
-          360,
-        ),
-      ),
+    part(words.geometryOfTheToothedLever, {
+      pin: point(words.leverPinInTheZero),
+      nose: size(words.pinToNose, 'mm', 200),
+      startAngle: num(words.noseFromTheStrutAxis, 'degrees', 0, 180),
+      toothAngle: num(words.turnOfOneTooth, 'degrees', -45, 45),
+      toothRadius: size(words.pinToToothRoot, 'mm', 200),
+      toothHeight: size(words.heightOfATooth, 'mm', 20),
+      firstTooth: v.optional(num(words.directionOfTooth0From, 'degrees', -360, 360)),
       window: v.pipe(
-        v.strictTuple([size('Finger width', 'mm', 50), size('Window height', 'mm', 50)]),
+        v.strictTuple([size(words.fingerWidth, 'mm', 50), size(words.windowHeight, 'mm', 50)]),
         v.description('[finger width, window height], mm'),
       ),
     }),
@@ -67,11 +59,11 @@ const ofKind = <const K extends AdjusterKind, const T extends v.ObjectEntries>(
   kind: K,
   keys: T,
 ) => {
-  const entries = { kind: v.pipe(v.literal(kind), v.description('Kind of adjuster')), ...keys };
+  const entries = { kind: v.pipe(v.literal(kind), v.description(words.kindOfAdjuster)), ...keys };
   const own = keysOf(Object.keys(entries));
   return v.strictObject(entries, (issue) => {
     const foreign = issue.expected === 'never' && String(issue.input) in toothed;
-    return foreign ? `no ${issue.input} in a ${kind}` : own(issue);
+    return foreign ? words.noInA(issue.input, kind) : own(issue);
   });
 };
 
@@ -84,8 +76,8 @@ const kinds = {
 
 const list = adjusterKinds.map((kind) => kinds[kind]);
 export const adjuster = v.pipe(
-  v.variant('kind', list, `a kind: ${adjusterKinds.join(', ')}`),
-  v.description('Strut and adjuster; which keys there are depends on its kind'),
+  v.variant('kind', list, words.aKind(adjusterKinds.join(', '))),
+  v.description(words.strutAndAdjusterWhichKeys),
 );
 type AdjusterPart = v.InferOutput<typeof adjuster>;
 

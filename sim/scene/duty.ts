@@ -2,78 +2,70 @@ import * as v from 'valibot';
 import type { Duty } from '../brake/duty.ts';
 import { SURFACES } from '../brake/surface.ts';
 import { BAR, KG, KM, KMH } from '../units/units.ts';
+import { labelWords, sceneDuty as texts } from '../words/en.ts';
 import { MICRON } from './films.ts';
 import { choice, LONG, list, num, part, size, words } from './parts.ts';
 
-const perKm = (about: string) => size(`How often ${about}`, '1/km', 100);
+const perKm = (about: string) => size(texts.howOften(about), '1/km', 100);
 
 /** A named duty in the scene file, in trade units. */
-export const dutyPart = part('A duty', {
-  name: words('Name'),
+export const dutyPart = part(texts.aDuty, {
+  name: words(labelWords.name),
   about: v.optional(
     v.pipe(
       v.string('text'),
-      v.maxLength(LONG, `at most ${LONG} letters`),
-      v.description('What it is'),
+      v.maxLength(LONG, texts.atMostLetters(LONG)),
+      v.description(texts.whatItIs),
     ),
     '',
   ),
   heat: v.optional(
-    v.pipe(
-      v.boolean('true or false'),
-      v.description('Whether the drum heats and cools; else it stays as it stands'),
-    ),
+    v.pipe(v.boolean(texts.trueOrFalse), v.description(texts.whetherTheDrumHeatsAnd)),
     true,
   ),
-  mass: v.optional(size('Mass that is stopped; the vehicle’s when left out', 'kg', 1e5)),
+  mass: v.optional(size(texts.massThatIsStoppedThe, 'kg', 1e5)),
   stops: list(
-    'Its kinds of stops',
-    part('One kind of stop', {
-      name: v.optional(words('Name'), 'stop'),
-      speed: size('Stopped from', 'km/h', 300),
-      pressure: v.optional(size('Line pressure; or give a deceleration', 'bar', 300)),
-      deceleration: v.optional(size('Deceleration; or give a pressure', 'm/s²', 15)),
-      perKm: perKm('it comes'),
-      reverse: v.optional(num('Share of them in reverse, 0 to 1', 'plain number', 0, 1), 0),
+    texts.itsKindsOfStops,
+    part(texts.oneKindOfStop, {
+      name: v.optional(words(labelWords.name), 'stop'),
+      speed: size(texts.stoppedFrom, 'km/h', 300),
+      pressure: v.optional(size(texts.linePressureOrGiveA, 'bar', 300)),
+      deceleration: v.optional(size(texts.decelerationOrGiveAPressure, 'm/s²', 15)),
+      perKm: perKm(texts.itComes),
+      reverse: v.optional(num(texts.shareOfThemInReverse, 'plain number', 0, 1), 0),
     }),
     20,
     1,
   ),
   descents: v.optional(
     list(
-      'Hills driven down with the brakes holding the speed',
-      part('A hill', {
-        name: v.optional(words('Name'), 'descent'),
-        slope: size('Slope', '%', 60),
-        length: size('Length along the road', 'km', 100),
-        speed: size('Speed held', 'km/h', 200),
-        perKm: perKm('it comes'),
+      texts.hillsDrivenDownWithThe,
+      part(texts.aHill, {
+        name: v.optional(words(labelWords.name), 'descent'),
+        slope: size(labelWords.slope, '%', 60),
+        length: size(texts.lengthAlongTheRoad, 'km', 100),
+        speed: size(texts.speedHeld, 'km/h', 200),
+        perKm: perKm(texts.itComes),
       }),
       20,
     ),
     [],
   ),
   parking: v.optional(
-    part('Leaving the vehicle parked', {
-      cable: size('Pull of each cable', 'N', 5000),
-      perKm: perKm('it is left'),
-      tightened: v.optional(num('What the cable is tightened by', 'mm/1000 km', 0, 50), 0),
-      rust: v.optional(num('Film of rust that a drum has after standing', 'µm', 0, 1000), 0),
+    part(texts.leavingTheVehicleParked, {
+      cable: size(texts.pullOfEachCable, 'N', 5000),
+      perKm: perKm(texts.itIsLeft),
+      tightened: v.optional(num(texts.whatTheCableIsTightened, 'mm/1000 km', 0, 50), 0),
+      rust: v.optional(num(texts.filmOfRustThatA, 'µm', 0, 1000), 0),
     }),
   ),
   weather: v.optional(
     list(
-      'Surfaces that a share of the stops meet',
-      part('A surface', {
-        surface: choice('State of the linings', SURFACES),
-        share: num('Share of the stops, 0 to 1', 'plain number', 0, 1),
-        film: v.optional(
-          size(
-            'Film that those stops find on the drum, water when wet and rust when damp, and that goes over the following ones; when left out the surface stays for just those stops',
-            'µm',
-            1000,
-          ),
-        ),
+      texts.surfacesThatAShareOf,
+      part(texts.aSurface, {
+        surface: choice(texts.stateOfTheLinings, SURFACES),
+        share: num(texts.shareOfTheStops0, 'plain number', 0, 1),
+        film: v.optional(size(texts.filmThatThoseStopsFind, 'µm', 1000)),
       }),
       SURFACES.length,
     ),

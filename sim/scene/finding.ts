@@ -1,3 +1,4 @@
+import { sceneFinding as words } from '../words/en.ts';
 /** One thing wrong with a scene: where, what was found, what is allowed, and why where a rule tells it. */
 export interface Finding {
   readonly path: string;
@@ -8,4 +9,4 @@ export interface Finding {
 
 /** A finding in one line. */
 export const tellFinding = ({ path, found, allowed, reason }: Finding): string =>
-  `${path}: found ${found}; allowed: ${allowed}${reason ? `. ${reason}` : ''}`;
+  words.foundAllowed(path, found, allowed, reason ? `. ${reason}` : '');

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { HeatOf, Stuff } from '../brake/heat-of.ts';
 import { JOULE, KG } from '../units/units.ts';
+import { labelWords, sceneHeat as texts } from '../words/en.ts';
 import { LONG, num, part, size, words } from './parts.ts';
 
 /**
@@ -9,7 +10,7 @@ import { LONG, num, part, size, words } from './parts.ts';
  */
 const IRON = { conductivity: 50, density: 7150, specificHeat: 460 };
 const MOULDED = { conductivity: 0.5, density: 2000, specificHeat: 1000 };
-const USUAL = 'usual orders of magnitude of grey iron and of moulded linings, from memory';
+const USUAL = texts.usual;
 
 /** Specific heat of mild steel near room temperature, J/(kg·K): handbooks, from memory. */
 const STEEL = 480;
@@ -17,29 +18,27 @@ const STEEL = 480;
 const stuff = (about: string, usual: typeof IRON) =>
   v.optional(
     part(about, {
-      conductivity: v.optional(size('Conductivity of heat', 'W/(m·K)', 1000), usual.conductivity),
-      density: v.optional(size('Density', 'kg/m³', 30000), usual.density),
-      specificHeat: v.optional(size('Specific heat', 'J/(kg·K)', 10000), usual.specificHeat),
+      conductivity: v.optional(size(texts.conductivityOfHeat, 'W/(m·K)', 1000), usual.conductivity),
+      density: v.optional(size(labelWords.density, 'kg/m³', 30000), usual.density),
+      specificHeat: v.optional(size(texts.specificHeat, 'J/(kg·K)', 10000), usual.specificHeat),
     }),
     {},
   );
 
 /** How heat goes through drum, linings and shoes. */
-export const heatPart = part('How heat goes through drum, linings and shoes', {
-  drum: stuff('Stuff of the drum; grey iron when left out', IRON),
-  lining: stuff('Stuff of the linings; a moulded one when left out', MOULDED),
+export const heatPart = part(texts.howHeatGoesThroughDrum, {
+  drum: stuff(texts.stuffOfTheDrumGrey, IRON),
+  lining: stuff(texts.stuffOfTheLiningsA, MOULDED),
   shoes: v.optional(
-    part('Shoes that warm through their linings; cold when left out', {
-      capacity: v.optional(
-        size('Heat capacity of both shoes; that of steel of their mass when left out', 'J/K', 1e6),
-      ),
-      loss: size('Heat that both shoes give to the air', 'W/K', 1e3),
+    part(texts.shoesThatWarmThroughTheir, {
+      capacity: v.optional(size(texts.heatCapacityOfBothShoes, 'J/K', 1e6)),
+      loss: size(texts.heatThatBothShoesGive, 'W/K', 1e3),
       // Mild steel, from memory (handbooks give 11 to 13).
-      expansion: v.optional(num('Thermal expansion of their steel', '1/K', 0, 1e-4), 12e-6),
-      liningExpansion: v.optional(num('Thermal expansion of the linings', '1/K', 0, 1e-3), 0),
+      expansion: v.optional(num(texts.thermalExpansionOfTheirSteel, '1/K', 0, 1e-4), 12e-6),
+      liningExpansion: v.optional(num(texts.thermalExpansionOfTheLinings, '1/K', 0, 1e-3), 0),
     }),
   ),
-  source: v.optional(words('Where these numbers come from', LONG), USUAL),
+  source: v.optional(words(texts.whereTheseNumbersComeFrom, LONG), USUAL),
 });
 
 type HeatPart = v.InferOutput<typeof heatPart>;

@@ -1,31 +1,27 @@
 import * as v from 'valibot';
 import type { Hydraulics } from '../brake/types.ts';
 import { BAR } from '../units/units.ts';
+import { sceneHydraulics as words } from '../words/en.ts';
 import { choice, num, part, size } from './parts.ts';
 
 const kind = <const K extends string>(name: K, about: string) =>
   v.pipe(v.literal(name), v.description(about));
-const slope = num(
-  'Growth of this axle’s pressure over the master cylinder’s above the knee',
-  'plain number',
-  0.05,
-  1,
-);
+const slope = num(words.growthOfThisAxlesPressure, 'plain number', 0.05, 1);
 const knee = (about: string) => num(about, 'bar', 0, 200);
 
 /** Pedal, master cylinder, and what may stand between them and this axle's wheel cylinders. */
-export const hydraulicsPart = part('Pedal and circuit', {
-  masterBore: size('Bore of the master cylinder', 'mm', 100),
-  pedalRatio: size('Pedal ratio', 'plain number', 50),
-  freePlay: num('Free play at the push rod', 'mm', 0, 50),
-  circuit: num('Give of the rest of the circuit', 'mm³/MPa', 0, 1e5),
+export const hydraulicsPart = part(words.pedalAndCircuit, {
+  masterBore: size(words.boreOfTheMasterCylinder, 'mm', 100),
+  pedalRatio: size(words.pedalRatio, 'plain number', 50),
+  freePlay: num(words.freePlayAtThePush, 'mm', 0, 50),
+  circuit: num(words.giveOfTheRestOf, 'mm³/MPa', 0, 1e5),
   // Common practice: tandem cylinders of small vehicles have 30 to 36 mm, both pistons together.
-  masterStroke: v.optional(size('Stroke of the master cylinder to its end', 'mm', 200), 32),
+  masterStroke: v.optional(size(words.strokeOfTheMasterCylinder, 'mm', 200), 32),
   booster: v.optional(
-    part('Booster; none when left out', {
-      gain: num('Push on the master’s piston over the foot’s', 'plain number', 1, 20),
-      knee: size('Force of the foot at which its help is spent', 'N', 2000),
-      play: v.optional(num('Travel at the push rod before it helps', 'mm', 0, 10), 0),
+    part(words.boosterNoneWhenLeftOut, {
+      gain: num(words.pushOnTheMastersPiston, 'plain number', 1, 20),
+      knee: size(words.forceOfTheFootAt, 'N', 2000),
+      play: v.optional(num(words.travelAtThePushRod, 'mm', 0, 10), 0),
     }),
   ),
   rearValve: v.optional(
@@ -33,43 +29,37 @@ export const hydraulicsPart = part('Pedal and circuit', {
       v.variant(
         'kind',
         [
-          part('A knee that stays', {
-            kind: kind('fixed', 'The knee is always the same'),
-            knee: knee('Pressure from which it holds back'),
+          part(words.aKneeThatStays, {
+            kind: kind('fixed', words.theKneeIsAlwaysThe),
+            knee: knee(words.pressureFromWhichItHolds),
             slope,
           }),
-          part('A knee that goes with the load', {
-            kind: kind('load', 'A rod or spring to the axle shifts the knee'),
-            kneeEmpty: knee('Pressure from which it holds back, the vehicle empty'),
-            kneeLaden: knee('The same with the vehicle laden'),
-            load: v.optional(num('Load, 0 empty to 1 laden', 'plain number', 0, 1), 0),
+          part(words.aKneeThatGoesWith, {
+            kind: kind('load', words.aRodOrSpringTo),
+            kneeEmpty: knee(words.pressureFromWhichItHolds2),
+            kneeLaden: knee(words.theSameWithTheVehicle),
+            load: v.optional(num(words.load0EmptyTo1, 'plain number', 0, 1), 0),
             slope,
           }),
         ],
-        'a kind: fixed or load',
+        words.aKindFixedOrLoad,
       ),
-      v.description('Valve that holds this axle’s pressure back; none when left out'),
+      v.description(words.valveThatHoldsThisAxles),
     ),
   ),
   circuits: v.optional(
-    part('Two circuits from a tandem master cylinder; one for all when left out', {
-      split: choice('One circuit an axle, or each with one brake of either', ['axles', 'diagonal']),
-      give: num('Give of the lines of this axle’s brakes, of the whole give', 'mm³/MPa', 0, 1e5),
-      stroke: size('Stroke of the piston of this axle’s circuit to its end', 'mm', 200),
+    part(words.twoCircuitsFromATandem, {
+      split: choice(words.oneCircuitAnAxleOr, ['axles', 'diagonal']),
+      give: num(words.giveOfTheLinesOf, 'mm³/MPa', 0, 1e5),
+      stroke: size(words.strokeOfThePistonOf, 'mm', 200),
       failed: v.optional(
-        choice('Circuit that holds no pressure', ['none', 'this', 'other']),
+        choice(words.circuitThatHoldsNoPressure, ['none', 'this', 'other']),
         'none',
       ),
     }),
   ),
-  residualPressure: v.optional(
-    num('Pressure that a valve keeps in this axle’s line after release', 'bar', 0, 5),
-    0,
-  ),
-  cupRollBack: v.optional(
-    num('How far its seal draws each piston back off its shoe at release', 'mm', 0, 2),
-    0,
-  ),
+  residualPressure: v.optional(num(words.pressureThatAValveKeeps, 'bar', 0, 5), 0),
+  cupRollBack: v.optional(num(words.howFarItsSealDraws, 'mm', 0, 2), 0),
 });
 type HydraulicsPart = v.InferOutput<typeof hydraulicsPart>;
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { sceneIssues as texts } from '../words/en.ts';
 import type { Finding } from './finding.ts';
 
 /** What a schema has against a file, as findings, each with its path: of a scene, of a lesson. */
@@ -17,7 +18,7 @@ export const few = (all: readonly Finding[]): readonly Finding[] =>
     ? all
     : [
         ...all.slice(0, MANY),
-        { path: '(file)', found: `${all.length - MANY} more findings`, allowed: 'none' },
+        { path: '(file)', found: texts.moreFindings(all.length - MANY), allowed: 'none' },
       ];
 
 type Issue = v.BaseIssue<unknown>;
@@ -45,7 +46,7 @@ function without(data: unknown, [key, ...deeper]: readonly unknown[]): unknown {
 /** What the schema found, in the words of a finding. */
 function told(issue: Issue): Finding {
   const path = v.getDotPath(issue) ?? '(file)';
-  if (isUnknown(issue)) return { path, found: 'an unknown key', allowed: issue.message };
+  if (isUnknown(issue)) return { path, found: texts.anUnknownKey, allowed: issue.message };
   if (issue.type === 'max_length') {
     const { length } = issue.input as { readonly length: number };
     return { path, found: `${length}`, allowed: issue.message };
@@ -54,7 +55,7 @@ function told(issue: Issue): Finding {
   return {
     path,
     found: missing ? 'nothing' : shown(issue.input),
-    allowed: missing ? 'this key is needed' : issue.message,
+    allowed: missing ? texts.thisKeyIsNeeded : issue.message,
   };
 }
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { sceneParts as texts } from '../words/en.ts';
 import { nearest } from './nearest.ts';
 
 /** Units of a scene file; each number is told with one, in its description. */
@@ -33,45 +34,44 @@ export type Unit =
   | '%'
   | 'plain number';
 
+const told = (unit: Unit): string => (unit === 'plain number' ? texts.plain : unit);
+
 /** Kinds of value in a scene file, each with its unit told in the description. */
 export const num = (about: string, unit: Unit, min = -1e9, max = 1e9) =>
   v.pipe(
-    v.number('a number'),
-    v.finite('a finite number'),
-    v.minValue(min, `at least ${min}`),
-    v.maxValue(max, `at most ${max}`),
-    v.description(`${about}, ${unit}`),
+    v.number(texts.aNumber),
+    v.finite(texts.aFiniteNumber),
+    v.minValue(min, texts.atLeast(min)),
+    v.maxValue(max, texts.atMost(max)),
+    v.description(`${about}, ${told(unit)}`),
   );
 export const size = (about: string, unit: Unit, max = 1000) =>
   v.pipe(
-    v.number('a number'),
-    v.finite('a finite number'),
-    v.gtValue(0, 'more than 0'),
-    v.maxValue(max, `at most ${max}`),
-    v.description(`${about}, ${unit}`),
+    v.number(texts.aNumber),
+    v.finite(texts.aFiniteNumber),
+    v.gtValue(0, texts.moreThan0),
+    v.maxValue(max, texts.atMost(max)),
+    v.description(`${about}, ${told(unit)}`),
   );
 export const count = (about: string, min: number, max: number) =>
   v.pipe(
-    v.number('a number'),
-    v.integer('a whole number'),
-    v.minValue(min, `at least ${min}`),
-    v.maxValue(max, `at most ${max}`),
-    v.description(`${about}, whole number`),
+    v.number(texts.aNumber),
+    v.integer(texts.aWholeNumber),
+    v.minValue(min, texts.atLeast(min)),
+    v.maxValue(max, texts.atMost(max)),
+    v.description(`${about}, ${texts.whole}`),
   );
 /** Letters of a text of some sentences. */
 export const LONG = 2000;
 export const words = (about: string, most = 120) =>
   v.pipe(
-    v.string('text'),
-    v.nonEmpty('text that is not empty'),
-    v.maxLength(most, `at most ${most} letters`),
+    v.string(texts.text),
+    v.nonEmpty(texts.textThatIsNotEmpty),
+    v.maxLength(most, texts.atMostLetters(most)),
     v.description(about),
   );
 export const choice = <const T extends readonly string[]>(about: string, of: T) =>
-  v.pipe(
-    v.picklist(of, [of.slice(0, -1).join(', '), ...of.slice(-1)].join(' or ')),
-    v.description(about),
-  );
+  v.pipe(v.picklist(of, texts.oneOf(of)), v.description(about));
 export const point = (about: string) =>
   v.pipe(
     v.strictTuple([num('x', 'mm', -1000, 1000), num('y', 'mm', -1000, 1000)]),
@@ -83,12 +83,10 @@ export const keysOf =
   (known: readonly string[]) =>
   (issue: v.StrictObjectIssue): string => {
     if (issue.expected !== 'never') {
-      return issue.expected === 'Object' ? 'an object' : 'this key is needed';
+      return issue.expected === 'Object' ? texts.anObject : texts.thisKeyIsNeeded;
     }
     const meant = nearest(String(issue.input), known);
-    return meant
-      ? `only the keys of the format; the nearest is ${meant}`
-      : `only the keys of the format: ${known.join(', ')}`;
+    return meant ? texts.onlyTheKeysOfThe(meant) : texts.onlyTheKeysOfThe2(known.join(', '));
   };
 
 /** A group of keys; an unknown one among them is a finding. */
@@ -103,8 +101,8 @@ export const list = <const T extends v.GenericSchema>(
   least = 0,
 ) =>
   v.pipe(
-    v.array(item, 'a list'),
-    v.minLength(least, `at least ${least}`),
-    v.maxLength(most, `at most ${most}`),
+    v.array(item, texts.aList),
+    v.minLength(least, texts.atLeast2(least)),
+    v.maxLength(most, texts.atMost2(most)),
     v.description(about),
   );

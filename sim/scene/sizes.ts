@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { language, sceneParts as parts, sceneSizes as words } from '../words/en.ts';
 import { type Scene, sceneSchema } from './schema.ts';
 
 /** Every number of a scene that can be another: where it stands, what it is, and what the format allows. */
@@ -69,7 +70,7 @@ function rangeOf({ pipe = [] }: Node): [number, number] {
 function told(about: string): { name: string; unit: string } {
   const at = about.lastIndexOf(', ');
   const [name, unit] = at < 0 ? [about, ''] : [about.slice(0, at), about.slice(at + 2)];
-  return { name, unit: unit === 'plain number' || unit === 'whole number' ? '' : unit };
+  return { name, unit: unit === parts.plain || unit === parts.whole ? '' : unit };
 }
 
 const dotted = (path: readonly Step[]): string => path.join('.');
@@ -77,7 +78,7 @@ const dotted = (path: readonly Step[]): string => path.join('.');
 /** A number where it stands, before it is told of one shoe or both. */
 type Leaf = Omit<Size, 'id' | 'at'> & { readonly path: readonly Step[] };
 
-const XY = ['to the right', 'upward'];
+const XY = words.xy;
 
 function leaves(given: Node, data: unknown, path: readonly Step[], of: string): Leaf[] {
   const node = resolved(given, data);
@@ -107,7 +108,8 @@ function leaves(given: Node, data: unknown, path: readonly Step[], of: string): 
     const group = own ?? (path.length === 0 ? '' : of);
     const next = resolved(entry, inner);
     const heading = typeof inner === 'object' && !Array.isArray(inner) ? head(next, entry) : '';
-    const inside = heading === '' ? group : group === '' ? heading : `${group}, ${lower(heading)}`;
+    const inside =
+      heading === '' ? group : group === '' ? heading : `${group}, ${language.inside(heading)}`;
     return leaves(entry, inner, [...path, key], inside);
   });
 }
@@ -115,8 +117,6 @@ function leaves(given: Node, data: unknown, path: readonly Step[], of: string): 
 /** What a group of keys is, without what its description says of it besides. */
 const head = (next: Node, entry: Node): string =>
   ((textOf(next) || textOf(entry)).split(/[;,]/)[0] as string).replace(/ in a scene.*$/, '');
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** "Both shoes, the front shoe, lining" says the first twice. */
 const plain = (of: string): string => of.replace(/^Both shoes, the (front|rear) shoe/, '$1 shoe');
@@ -140,7 +140,7 @@ function together(leaf: Leaf, all: ReadonlyMap<string, Leaf>): Size | null {
   return {
     ...alone(leaf),
     id: dotted(['shoes', ...rest]),
-    name: sign < 0 ? `${leaf.name}, front; the rear’s mirrors it` : leaf.name,
+    name: sign < 0 ? words.frontTheRearsMirrorsIt(leaf.name) : leaf.name,
     of,
     at: [
       { path: leaf.path, sign: 1 },

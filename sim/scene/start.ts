@@ -1,37 +1,38 @@
 import * as v from 'valibot';
 import type { StartState, WornAlong } from '../brake/types.ts';
+import { sceneStart as words } from '../words/en.ts';
 import { count, num, part, size } from './parts.ts';
 
-const deep = (where: string) => num(`Depth worn off at ${where}`, 'mm', 0, 50);
+const deep = (where: string) => num(words.depthWornOffAt(where), 'mm', 0, 50);
 
 /** Wear of a lining at the start: a number where it is even. */
 const depth = (side: string) =>
   v.pipe(
     v.union(
       [
-        num(`Depth worn evenly off the ${side} lining`, 'mm', 0, 50),
-        part('Depths along the arc, a parabola through them', {
-          toe: deep('the toe end'),
-          middle: v.optional(deep('the middle; halfway between the ends when left out')),
-          heel: deep('the heel end'),
+        num(words.depthWornEvenlyOffThe(side), 'mm', 0, 50),
+        part(words.depthsAlongTheArcA, {
+          toe: deep(words.theToeEnd),
+          middle: v.optional(deep(words.theMiddleHalfwayBetweenThe)),
+          heel: deep(words.theHeelEnd),
         }),
       ],
-      'a depth, or depths by toe, middle and heel',
+      words.aDepthOrDepthsBy,
     ),
-    v.description(`Wear of the ${side} lining`),
+    v.description(words.wearOfTheLining(side)),
   );
 
 /** How one wheel's brake stands when the scene is opened. */
 export const startPart = (about: string) =>
   part(about, {
-    tooth: v.optional(count('Tooth the adjuster stands on', 0, 2000), 0),
-    drumDiameter: v.optional(size('Inner diameter of the cold drum; new when left out', 'mm')),
-    wear: v.optional(part('Wear of the linings', { front: depth('front'), rear: depth('rear') }), {
+    tooth: v.optional(count(words.toothTheAdjusterStandsOn, 0, 2000), 0),
+    drumDiameter: v.optional(size(words.innerDiameterOfTheCold, 'mm')),
+    wear: v.optional(part(words.wearOfTheLinings, { front: depth('front'), rear: depth('rear') }), {
       front: 0,
       rear: 0,
     }),
-    temperature: v.optional(num('Temperature of the drum', '°C', -60, 1000), 20),
-    leverOffStop: v.optional(num('Parking lever held off its stop, at the hook', 'mm', 0, 50), 0),
+    temperature: v.optional(num(words.temperatureOfTheDrum, '°C', -60, 1000), 20),
+    leverOffStop: v.optional(num(words.parkingLeverHeldOffIts, 'mm', 0, 50), 0),
   });
 export type StartPart = v.InferOutput<ReturnType<typeof startPart>>;
 

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { StandingState } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
+import { labelWords, sceneStates as texts } from '../words/en.ts';
 import { count, num, part, size, words } from './parts.ts';
 
 /**
@@ -9,46 +10,41 @@ import { count, num, part, size, words } from './parts.ts';
  */
 const km = (about: string) => num(about, 'km', 0, 1e6);
 const common = {
-  name: words('Name'),
-  drumDiameter: v.optional(size('Inner diameter of the drum that new shoes are put into', 'mm')),
-  less: v.optional(km('Stop this long before')),
-  more: v.optional(km('Drive on by this')),
-  round: v.optional(size('To the nearest whole of this', 'km', 1e5)),
+  name: words(labelWords.name),
+  drumDiameter: v.optional(size(texts.innerDiameterOfTheDrum, 'mm')),
+  less: v.optional(km(texts.stopThisLongBefore)),
+  more: v.optional(km(texts.driveOnByThis)),
+  round: v.optional(size(texts.toTheNearestWholeOf, 'km', 1e5)),
 };
 
 const until = <const U extends string>(name: U) =>
-  v.pipe(v.literal(name), v.description('What the brake is driven to'));
+  v.pipe(v.literal(name), v.description(texts.whatTheBrakeIsDriven));
 
 export const statePart = v.pipe(
   v.variant(
     'until',
     [
-      part('Driven by a distance', {
+      part(texts.drivenByADistance, {
         until: until('distance'),
-        distance: km('From new'),
+        distance: km(texts.fromNew),
         ...common,
       }),
-      part('Driven to a click of the adjuster', {
+      part(texts.drivenToAClickOf, {
         until: until('click'),
-        click: count('Which one, counted from new', 1, 2000),
+        click: count(texts.whichOneCountedFromNew, 1, 2000),
         ...common,
       }),
-      part('Driven until a lining has worn', {
+      part(texts.drivenUntilALiningHas, {
         until: until('worn'),
-        share: num(
-          'Of what a lining may lose, on the one that has lost most; 0 to 1',
-          'plain number',
-          0,
-          1,
-        ),
+        share: num(texts.ofWhatALiningMay, 'plain number', 0, 1),
         ...common,
       }),
-      part('Driven until a lining is at its limit', { until: until('lining limit'), ...common }),
-      part('Driven until the drum is at its limit', { until: until('drum limit'), ...common }),
+      part(texts.drivenUntilALiningIs, { until: until('lining limit'), ...common }),
+      part(texts.drivenUntilTheDrumIs, { until: until('drum limit'), ...common }),
     ],
-    'a goal: distance, click, worn, lining limit or drum limit',
+    texts.aGoalDistanceClickWorn,
   ),
-  v.description('A state that the brake can be put into, as far as it can be driven to it'),
+  v.description(texts.aStateThatTheBrake),
 );
 type StatePart = v.InferOutput<typeof statePart>;
 

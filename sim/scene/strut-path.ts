@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type StrutPart, strutGives, strutYields } from '../brake/strut-path.ts';
 import type { Brake, StrutPath } from '../brake/types.ts';
+import { labelWords, sceneStrutPath as words } from '../words/en.ts';
 import type { Finding } from './finding.ts';
 import { num, part, size } from './parts.ts';
 
@@ -9,42 +10,42 @@ import { num, part, size } from './parts.ts';
  * brake is: a strut a tooth too long would clamp its drum ten times as hard as it can.
  */
 const plate = {
-  thickness: size('Thickness of its plate', 'mm', 30),
-  depth: size('Depth in the plane of bending', 'mm', 100),
+  thickness: size(words.thicknessOfItsPlate, 'mm', 30),
+  depth: size(words.depthInThePlaneOf, 'mm', 100),
 };
 
-export const strutPath = part('Sizes of what bears the force of the strut; rigid when left out', {
-  bar: part('Bar of the strut', {
-    width: size('Width', 'mm', 100),
-    thickness: size('Thickness', 'mm', 50),
-    slotWidth: v.optional(num('Width of its slot; 0 without one', 'mm', 0, 100), 0),
-    slotLength: v.optional(num('Length of its slot', 'mm', 0, 500), 0),
+export const strutPath = part(words.sizesOfWhatBearsThe, {
+  bar: part(words.barOfTheStrut, {
+    width: size(labelWords.width, 'mm', 100),
+    thickness: size(labelWords.thickness, 'mm', 50),
+    slotWidth: v.optional(num(words.widthOfItsSlot0, 'mm', 0, 100), 0),
+    slotLength: v.optional(num(words.lengthOfItsSlot, 'mm', 0, 500), 0),
   }),
   lever: v.optional(
-    part('Adjuster lever, where the adjuster has one', {
+    part(words.adjusterLeverWhereTheAdjuster, {
       ...plate,
-      nose: size('From its pin to its nose', 'mm', 200),
-      arm: size('From its pin to its teeth', 'mm', 200),
+      nose: size(words.fromItsPinToIts, 'mm', 200),
+      arm: size(words.fromItsPinToIts2, 'mm', 200),
     }),
   ),
-  edgeRadius: size('Rounding of edges and notches that bear', 'mm', 50),
-  parkingLever: part('Parking lever as a beam', {
+  edgeRadius: size(words.roundingOfEdgesAndNotches, 'mm', 50),
+  parkingLever: part(words.parkingLeverAsABeam, {
     ...plate,
-    toStop: size('From the seat of the strut to its stop', 'mm', 500),
+    toStop: size(words.fromTheSeatOfThe, 'mm', 500),
   }),
   pins: v.optional(
-    part('Anchor pins, where the shoes turn on pins', {
-      diameter: size('Diameter', 'mm', 50),
-      webOff: size('From the plate to the middle of the web', 'mm', 100),
-      heldAt: size('Radius around the pin at which the plate is held', 'mm', 300),
+    part(words.anchorPinsWhereTheShoes, {
+      diameter: size(labelWords.diameter, 'mm', 50),
+      webOff: size(words.fromThePlateToThe, 'mm', 100),
+      heldAt: size(words.radiusAroundThePinAt, 'mm', 300),
     }),
   ),
-  shoesGive: num('Give of both steel shoes, felt at the strut', 'mm/N', 0, 0.001),
-  drumGive: num('Give of the drum, felt at the strut', 'mm/N', 0, 0.001),
-  yield: size('Yield of levers and pins', 'MPa', 3000),
-  barYield: v.optional(size('Yield of the strut’s bar', 'MPa', 3000), 350),
+  shoesGive: num(words.giveOfBothSteelShoes, 'mm/N', 0, 0.001),
+  drumGive: num(words.giveOfTheDrumFelt, 'mm/N', 0, 0.001),
+  yield: size(words.yieldOfLeversAndPins, 'MPa', 3000),
+  barYield: v.optional(size(words.yieldOfTheStrutsBar, 'MPa', 3000), 350),
   source: v.optional(
-    v.pipe(v.string('text'), v.maxLength(2000), v.description('Where the sizes come from')),
+    v.pipe(v.string('text'), v.maxLength(2000), v.description(words.whereTheSizesComeFrom)),
     '',
   ),
 });
@@ -72,21 +73,21 @@ export function unbearable(brake: Brake): readonly Finding[] {
     out.push({ path: `strutPath.${key}`, found, allowed });
   };
   if (!(bar.slotWidth < bar.width)) {
-    add('bar.slotWidth', `${bar.slotWidth} mm`, `less than the bar, ${bar.width} mm`);
+    add('bar.slotWidth', `${bar.slotWidth} mm`, words.lessThanTheBarMm(bar.width));
   }
   if (!(bar.slotLength < brake.adjuster.lengthAtZero)) {
-    add('bar.slotLength', `${bar.slotLength} mm`, `shorter than the strut`);
+    add('bar.slotLength', `${bar.slotLength} mm`, words.shorterThanTheStrut);
   }
   if (out.length > 0) return out;
   for (const { part: name, give } of strutGives(brake)) {
     if (give >= 0 && give <= MOST_GIVE) continue;
     const at = KEYS[name];
-    add(at, `sizes by which it gives ${give.toPrecision(3)} mm/N`, `at most ${MOST_GIVE} mm/N`);
+    add(at, words.sizesByWhichItGives(give.toPrecision(3)), words.atMostMmN(MOST_GIVE));
   }
   for (const { part: name, force } of strutYields(brake)) {
     if (force >= LEAST_FORCE) continue;
-    const found = `sizes by which the ${name} yield at ${force.toPrecision(3)} N`;
-    add('yield', found, `at least ${LEAST_FORCE} N`);
+    const found = words.found(name, force.toPrecision(3));
+    add('yield', found, words.atLeastN(LEAST_FORCE));
   }
   return out;
 }

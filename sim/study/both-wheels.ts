@@ -2,6 +2,7 @@ import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Wheel } from '../brake/types.ts';
 import type { Reading } from '../readings/reading.ts';
+import { studyBothWheels as words } from '../words/en.ts';
 import { brakingTorque } from './stop.ts';
 
 /** The brakes of both wheels of an axle, each as it stands. */
@@ -32,11 +33,11 @@ export function wheelReadings(
     formula: string,
   ): Reading => ({ key, name, symbol, value, unit, digits: 1, formula });
   return [
-    row('wheelLeft', 'Torque of the left wheel', 'T_left', left * 1e-3, 'N·m', 'T = R · Σ μ N'),
-    row('wheelRight', 'Torque of the right wheel', 'T_right', right * 1e-3, 'N·m', 'T = R · Σ μ N'),
+    row('wheelLeft', words.leftWheel, 'T_left', left * 1e-3, 'N·m', 'T = R · Σ μ N'),
+    row('wheelRight', words.rightWheel, 'T_right', right * 1e-3, 'N·m', 'T = R · Σ μ N'),
     row(
       'wheelDifference',
-      'The weaker wheel lacks',
+      words.weakerLacks,
       '',
       most > 0 ? (100 * Math.abs(left - right)) / most : 0 * most,
       '%',

@@ -1,3 +1,4 @@
+import { studyLessonValuesDrum as words } from '../words/en.ts';
 import type { Stand, ValueRows } from './lesson-stand.ts';
 import { lipFit, lipHeight, teethToBackOff } from './lip.ts';
 import { liningReading } from './measured.ts';
@@ -10,70 +11,65 @@ const preset = ({ rig, state }: Stand) => presetRow(rig, state);
 const lining = ({ rig, state }: Stand) => liningReading(rig.brake, state, 'front');
 
 export const drumValues: ValueRows = {
-  liningMin: [
-    'Limit of the lining',
-    'mm',
-    1,
-    ({ rig }) => rig.brake.shoes.front.lining.thicknessMin,
-  ],
+  liningMin: [words.liningLimit, 'mm', 1, ({ rig }) => rig.brake.shoes.front.lining.thicknessMin],
   liningMargin: [
-    'Lining above its limit',
+    words.liningAboveLimit,
     'mm',
     2,
     (s) => lining(s).thinnest - s.rig.brake.shoes.front.lining.thicknessMin,
   ],
-  liningToe: ['Front lining at its toe', 'mm', 1, (s) => lining(s).toe],
-  liningThinnest: ['Front lining at its thinnest', 'mm', 2, (s) => lining(s).thinnest],
-  liningHeel: ['Front lining at its heel', 'mm', 1, (s) => lining(s).heel],
+  liningToe: [words.frontAtToe, 'mm', 1, (s) => lining(s).toe],
+  liningThinnest: [words.frontAtThinnest, 'mm', 2, (s) => lining(s).thinnest],
+  liningHeel: [words.frontAtHeel, 'mm', 1, (s) => lining(s).heel],
   liningWorn: [
-    'Worn off the front lining',
+    words.wornOffFront,
     'mm',
     2,
     (s) => s.rig.brake.shoes.front.lining.thicknessNew - lining(s).thinnest,
   ],
   liningWornRear: [
-    'Worn off the rear lining',
+    words.wornOffRear,
     'mm',
     2,
     ({ rig, state }) =>
       rig.brake.shoes.rear.lining.thicknessNew - liningReading(rig.brake, state, 'rear').thinnest,
   ],
-  drumMax: ['Limit of the drum', 'mm', 0, ({ rig }) => 2 * rig.brake.drum.radiusMax],
+  drumMax: [words.drumLimit, 'mm', 0, ({ rig }) => 2 * rig.brake.drum.radiusMax],
   drumMargin: [
-    'Drum under its limit',
+    words.drumUnderLimit,
     'mm',
     2,
     ({ rig, state }) => 2 * (rig.brake.drum.radiusMax - state.drumRadius),
   ],
   drumWorn: [
-    'Worn off the drum’s radius',
+    words.wornOffDrum,
     'mm',
     2,
     ({ rig, state }) => state.drumRadius - rig.brake.drum.radiusNew,
   ],
-  lipHeight: ['Height of the lip', 'mm', 2, ({ rig, state }) => lipHeight(rig, state)],
-  lipOverlap: ['Linings over the lip', 'mm', 2, ({ rig, state }) => lipFit(rig, state).greatest],
-  lipToe: ['Over the lip at the toe', 'mm', 2, ({ rig, state }) => lipFit(rig, state).toe],
-  lipCentre: ['Over the lip in the middle', 'mm', 2, ({ rig, state }) => lipFit(rig, state).centre],
-  lipHeel: ['Over the lip at the heel', 'mm', 2, ({ rig, state }) => lipFit(rig, state).heel],
+  lipHeight: [words.heightOfLip, 'mm', 2, ({ rig, state }) => lipHeight(rig, state)],
+  lipOverlap: [words.liningsOverLip, 'mm', 2, ({ rig, state }) => lipFit(rig, state).greatest],
+  lipToe: [words.overLipAtToe, 'mm', 2, ({ rig, state }) => lipFit(rig, state).toe],
+  lipCentre: [words.overLipInMiddle, 'mm', 2, ({ rig, state }) => lipFit(rig, state).centre],
+  lipHeel: [words.overLipAtHeel, 'mm', 2, ({ rig, state }) => lipFit(rig, state).heel],
   lipTeeth: [
-    'Teeth back that free it',
+    words.teethThatFree,
     '',
     0,
     ({ rig, state }) => teethToBackOff(rig, state).teeth ?? Number.NaN,
   ],
   slide: [
-    'The drum slides',
+    words.drumSlides,
     'mm',
     0,
     ({ rig, state, held }) => removal(rig, state, held).signs.slide,
   ],
-  presetDifference: ['Bore less size across the linings', 'mm', 2, (s) => preset(s).difference],
-  presetAcross: ['Size across the linings', 'mm', 2, (s) => preset(s).across],
-  presetOverLip: ['Over the lip, a side', 'mm', 1, (s) => -preset(s).lip],
-  presetRoom: ['Room at the lip, a side', 'mm', 2, (s) => preset(s).lip],
+  presetDifference: [words.boreLessSize, 'mm', 2, (s) => preset(s).difference],
+  presetAcross: [words.sizeAcross, 'mm', 2, (s) => preset(s).across],
+  presetOverLip: [words.overLipASide, 'mm', 1, (s) => -preset(s).lip],
+  presetRoom: [words.roomAtLip, 'mm', 2, (s) => preset(s).lip],
   presetTooth: [
-    'Longest strut on which the drum goes on, tooth',
+    words.longestStrut,
     '',
     0,
     ({ rig, state }) =>

@@ -3,6 +3,7 @@ import { freshState } from '../brake/state.ts';
 import type { Side } from '../brake/types.ts';
 import { KM } from '../units/units.ts';
 import type { LifeRow } from '../wear/life-types.ts';
+import { studyLessonValuesLife as words } from '../words/en.ts';
 import { cableFirst } from './bedding.ts';
 import { type ForecastLine, forecast } from './forecast.ts';
 import type { Stand, ValueRows } from './lesson-stand.ts';
@@ -30,39 +31,34 @@ function line({ rig, state }: Stand, what: ForecastLine['what']): ForecastLine |
 
 export const lifeValues: ValueRows = {
   newClearance: [
-    'Clearance when new',
+    words.clearanceWhenNew,
     'mm',
     2,
     ({ rig }) =>
       dress(rig, freshState(rig.brake, rig.brake.drum.radiusNew, rig.front.bed.count)).restGap,
   ],
-  standGap: [
-    'Clearance, the shoes on their strut',
-    'mm',
-    2,
-    ({ rig, state }) => dress(rig, state).restGap,
-  ],
+  standGap: [words.clearanceOnStrut, 'mm', 2, ({ rig, state }) => dress(rig, state).restGap],
   drivenDistance: [
-    'Driven',
+    words.driven,
     'km',
     0,
     (s) => kmOf((last(s)?.distance ?? 0) - (s.rows[0]?.distance ?? 0)),
   ],
-  lifeDistance: ['Driven from new', 'km', 0, (s) => kmOf(last(s)?.distance)],
+  lifeDistance: [words.drivenFromNew, 'km', 0, (s) => kmOf(last(s)?.distance)],
   clicks: [
-    'Clicks',
+    words.clicks,
     '',
     0,
     ({ events }) => events.filter((e) => e.kind === 'click' && e.value > 0).length,
   ],
   clickDistance: [
-    'Last click at',
+    words.lastClickAt,
     'km',
     0,
     ({ events }) => kmOf(events.filter((e) => e.kind === 'click').at(-1)?.distance),
   ],
   clickEvery: [
-    'From click to click',
+    words.clickToClick,
     'km',
     0,
     ({ events }) => {
@@ -71,36 +67,26 @@ export const lifeValues: ValueRows = {
     },
   ],
   teethGone: [
-    'Last tooth taken at',
+    words.lastToothAt,
     'km',
     0,
     ({ events }) => kmOf(events.find((e) => e.kind === 'teeth used up')?.distance),
   ],
   clickGapBefore: [
-    'Clearance before the click',
+    words.clearanceBeforeClick,
     'mm',
     2,
     (s) => atClicks(s, 'before click').at(-1) ?? Number.NaN,
   ],
-  clearanceLeast: [
-    'Least clearance between clicks',
-    'mm',
-    2,
-    (s) => Math.min(...atClicks(s, 'after click')),
-  ],
+  clearanceLeast: [words.leastClearance, 'mm', 2, (s) => Math.min(...atClicks(s, 'after click'))],
   clearanceMost: [
-    'Greatest clearance between clicks',
+    words.greatestClearance,
     'mm',
     2,
     (s) => Math.max(...atClicks(s, 'before click')),
   ],
-  forecastLeft: ['Lining lasts another', 'km', 0, (s) => kmOf(line(s, 'front lining')?.left)],
-  forecastLow: ['at the least', 'km', 0, (s) => kmOf(line(s, 'front lining')?.low)],
-  forecastHigh: ['at the most', 'km', 0, (s) => kmOf(line(s, 'front lining')?.high)],
-  clickLate: [
-    'Next click late by, lever 3 mm off its stop',
-    'km',
-    0,
-    ({ rig, state }) => kmOf(cableFirst(rig, state, 3).late),
-  ],
+  forecastLeft: [words.liningLasts, 'km', 0, (s) => kmOf(line(s, 'front lining')?.left)],
+  forecastLow: [words.atTheLeast, 'km', 0, (s) => kmOf(line(s, 'front lining')?.low)],
+  forecastHigh: [words.atTheMost, 'km', 0, (s) => kmOf(line(s, 'front lining')?.high)],
+  clickLate: [words.clickLateBy, 'km', 0, ({ rig, state }) => kmOf(cableFirst(rig, state, 3).late)],
 };

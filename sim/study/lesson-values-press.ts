@@ -3,6 +3,7 @@ import type { Instant } from '../balance/instant.ts';
 import { strutLength } from '../brake/state.ts';
 import { dragOf, peak } from '../readings/factors.ts';
 import { BAR, DEG } from '../units/units.ts';
+import { studyLessonValuesPress as words } from '../words/en.ts';
 import { contactShare } from './bedding.ts';
 import { HAND, handTurn } from './checks.ts';
 import { hookTravel, spend } from './hand-lever.ts';
@@ -51,58 +52,63 @@ const shareOf = (i: Instant, part: number): number => {
 
 export const pressValues: ValueRows = {
   touchPressure: [
-    'Both linings touch at',
+    words.bothTouchAt,
     'bar',
     1,
     (s) => pressureWhere(s, (i) => touches(i, 'front') && touches(i, 'rear')),
   ],
   firstTouchPressure: [
-    'The first lining touches at',
+    words.firstTouchesAt,
     'bar',
     1,
     (s) => pressureWhere(s, (i) => touches(i, 'front') || touches(i, 'rear')),
   ],
   strutFreePressure: [
-    'Strut unloaded at',
+    words.strutUnloadedAt,
     'bar',
     1,
     (s) => pressureWhere(s, (i) => i.strutForce <= 0),
   ],
-  lostMotion: ['Lost motion', 'mm', 2, ({ rig }) => rig.brake.adjuster.lostMotion],
-  teeth: ['Teeth', '', 0, ({ rig }) => rig.brake.adjuster.teeth],
-  strutLength: ['Strut length', 'mm', 2, ({ rig, state }) => strutLength(rig.brake, state.tooth)],
+  lostMotion: [words.lostMotion, 'mm', 2, ({ rig }) => rig.brake.adjuster.lostMotion],
+  teeth: [words.teeth, '', 0, ({ rig }) => rig.brake.adjuster.teeth],
+  strutLength: [
+    words.strutLength,
+    'mm',
+    2,
+    ({ rig, state }) => strutLength(rig.brake, state.tooth),
+  ],
   strutGrowth: [
-    'Strut longer by',
+    words.strutLongerBy,
     'mm',
     1,
     ({ rig, state }) => strutLength(rig.brake, state.tooth) - strutLength(rig.brake, 0),
   ],
   leadingShare: [
-    'Drag of the leading shoe',
+    words.dragOfLeading,
     '%',
     0,
     (s, i) => shareOf(i, dragOf(i, s.turning < 0 ? 'rear' : 'front')),
   ],
-  contactFront: ['Arc that bears, front', '%', 0, (_s, i) => 100 * contactShare(i.shoes.front)],
-  contactRear: ['Arc that bears, rear', '%', 0, (_s, i) => 100 * contactShare(i.shoes.rear)],
-  handForward: ['Torque by hand, forward', 'N·m', 0, (s) => NM * handTurn(s).forward],
-  handBackward: ['Torque by hand, backward', 'N·m', 0, (s) => NM * handTurn(s).backward],
-  cable: ['Pull in the cable', 'N', 0, (s) => s.cable],
-  leverNotches: ['Notches of the hand lever', '', 1, notchesOf],
+  contactFront: [words.arcFront, '%', 0, (_s, i) => 100 * contactShare(i.shoes.front)],
+  contactRear: [words.arcRear, '%', 0, (_s, i) => 100 * contactShare(i.shoes.rear)],
+  handForward: [words.handForward, 'N·m', 0, (s) => NM * handTurn(s).forward],
+  handBackward: [words.handBackward, 'N·m', 0, (s) => NM * handTurn(s).backward],
+  cable: [words.pullInCable, 'N', 0, (s) => s.cable],
+  leverNotches: [words.leverNotches, '', 1, notchesOf],
   tipMoment: [
-    'Springs tip the shoe with',
+    words.springsTip,
     'N·m',
     1,
     (s) => NM * tiltOf(s.rig.brake, rest(s.rig, s.state), 'front').moment,
   ],
   rightMoment: [
-    'Hold-down rights it with',
+    words.holdDownRights,
     'N·m',
     1,
     (s) => NM * tiltOf(s.rig.brake, rest(s.rig, s.state), 'front').righting,
   ],
   lostAngle: [
-    'It leans without a hold-down by',
+    words.leansWithout,
     '°',
     1,
     (s) =>

@@ -78,4 +78,16 @@ export class LessonValues {
     this.#park();
     return [...new Set([...this.#known.keys(), ...Object.keys(more)])];
   }
+
+  /** What there is to be told of this brake, by name and unit; none of it is reckoned for that. */
+  get named(): readonly Pick<LessonValue, 'key' | 'name' | 'unit'>[] {
+    return this.keys.map((key) => {
+      const row = Object.hasOwn(more, key) ? more[key] : undefined;
+      const { name, unit } = this.#known.get(key) ?? {
+        name: row?.[0] ?? key,
+        unit: row?.[1] ?? '',
+      };
+      return { key, name, unit };
+    });
+  }
 }

@@ -7,6 +7,7 @@ import { sin } from '../math/trig.ts';
 import type { Finding } from '../scene/finding.ts';
 import { PI } from '../units/units.ts';
 import { application } from '../wear/application.ts';
+import { studyMeasured as words } from '../words/en.ts';
 
 /** Thickness of a lining at the ends of its arc and where it is thinnest, mm. */
 export interface LiningReading {
@@ -138,7 +139,7 @@ function checked(brake: Brake, m: WheelReadings): Finding[] {
     out.push({
       path: `drum.${i}`,
       found: `${fixed(d)} mm`,
-      allowed: `${fixed(low)} mm (new) to ${fixed(high)} mm, ${PAST_MARK} past this brake's mark`,
+      allowed: words.toPastMark(fixed(low), fixed(high), PAST_MARK),
     });
   });
   for (const side of ['front', 'rear'] as const) {
@@ -151,7 +152,7 @@ function checked(brake: Brake, m: WheelReadings): Finding[] {
       out.push({
         path: `lining.${side}.${place}`,
         found: `${fixed(t)} mm`,
-        allowed: `0 to ${fixed(fresh)} mm, this brake's new lining`,
+        allowed: words.toNewLining(fixed(fresh)),
       });
     }
     const ends = Math.min(l.toe ?? Number.POSITIVE_INFINITY, l.heel ?? Number.POSITIVE_INFINITY);
@@ -159,16 +160,20 @@ function checked(brake: Brake, m: WheelReadings): Finding[] {
       out.push({
         path: `lining.${side}.thinnest`,
         found: `${fixed(l.thinnest)} mm`,
-        allowed: `at most ${fixed(ends)} mm, which one of its ends has`,
+        allowed: words.atMostAsEnds(fixed(ends)),
       });
     }
   }
   const { teeth } = brake.adjuster;
   if (m.tooth !== undefined && !(Number.isInteger(m.tooth) && m.tooth >= 0 && m.tooth <= teeth)) {
-    out.push({ path: 'tooth', found: fixed(m.tooth), allowed: `a whole number, 0 to ${teeth}` });
+    out.push({ path: 'tooth', found: fixed(m.tooth), allowed: words.wholeTo(teeth) });
   }
   if (m.leverOffStop !== undefined && !(m.leverOffStop >= 0 && m.leverOffStop <= 50)) {
-    out.push({ path: 'leverOffStop', found: `${fixed(m.leverOffStop)} mm`, allowed: '0 to 50 mm' });
+    out.push({
+      path: 'leverOffStop',
+      found: `${fixed(m.leverOffStop)} mm`,
+      allowed: words.toMostOffStop,
+    });
   }
   return out;
 }

@@ -1,6 +1,7 @@
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Reading } from '../readings/reading.ts';
+import { studyNames as names, studyParkedReadings as words } from '../words/en.ts';
 import { parked, slopeHeld } from './parking.ts';
 
 /** N·mm to N·m. */
@@ -13,7 +14,7 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
   return [
     {
       key: 'slipForward',
-      name: 'Slip torque, rolling forward',
+      name: names.slipForward,
       symbol: 'T_fwd',
       value: told(p.forward * NM),
       unit: 'N·m',
@@ -22,7 +23,7 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
     },
     {
       key: 'slipBackward',
-      name: 'Slip torque, rolling backward',
+      name: names.slipBackward,
       symbol: 'T_back',
       value: told(p.backward * NM),
       unit: 'N·m',
@@ -31,7 +32,7 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
     },
     {
       key: 'slopeDown',
-      name: 'Slope held, nose down',
+      name: names.slopeDown,
       symbol: 'tan φ_down',
       value: told(100 * slopeHeld(rig, p.forward)),
       unit: '%',
@@ -40,7 +41,7 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
     },
     {
       key: 'slopeUp',
-      name: 'Slope held, nose up',
+      name: names.slopeUp,
       symbol: 'tan φ_up',
       value: told(100 * slopeHeld(rig, p.backward)),
       unit: '%',
@@ -49,7 +50,7 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
     },
     {
       key: 'pivotForce',
-      name: 'Pivot on its own shoe',
+      name: names.pivotOnShoe,
       symbol: 'P',
       value: p.pivotForce,
       unit: 'N',
@@ -58,16 +59,16 @@ export function parkedReadings(rig: Rig, state: BrakeState, cable: number): Read
     },
     {
       key: 'notches',
-      name: 'Hand-lever notches',
+      name: names.handNotches,
       symbol: 'z',
       value: p.notches,
       unit: '',
       digits: 1,
-      formula: 'z = (slack + F_cable / k + travel) / notch',
+      formula: words.notches,
     },
     {
       key: 'handForce',
-      name: 'Pull at the hand lever',
+      name: names.pullAtHand,
       symbol: 'F_hand',
       value: p.handForce,
       unit: 'N',

@@ -1,4 +1,5 @@
 import type { Reading } from '../readings/reading.ts';
+import { studyPedalReadings as words } from '../words/en.ts';
 import { type PedalCurve, pedalParts } from './pedal-curve.ts';
 
 /** Readings of a pedal that is pushed down slowly. */
@@ -19,30 +20,12 @@ export function curveReadings(c: PedalCurve): Reading[] {
     formula,
   });
   return [
-    row('pedalTouch', 'Pedal at the first touch', c.touch?.total, 'mm', 'x_pedal at N > 0'),
-    row('pedalTouchForce', 'Foot at the first touch', c.touch?.force, 'N', 'F_pedal at N > 0'),
-    row(
-      'pedalSeated',
-      'Pedal with both linings on the drum',
-      c.seated?.total,
-      'mm',
-      'x_pedal at g = 0',
-    ),
-    row(
-      'pedalSeatedForce',
-      'Foot with both linings on the drum',
-      c.seated?.force,
-      'N',
-      'F_pedal at g = 0',
-    ),
-    row(
-      'pedalFloor',
-      'Pedal with the master cylinder at its end',
-      c.floor,
-      'mm',
-      'i · (free play + stroke)',
-    ),
-    row('pedalReserve', 'Pedal travel left to there', c.reserve, 'mm', 'floor − x_pedal'),
+    row('pedalTouch', words.pedalAtTouch, c.touch?.total, 'mm', words.travelAtTouch),
+    row('pedalTouchForce', words.footAtTouch, c.touch?.force, 'N', words.forceAtTouch),
+    row('pedalSeated', words.pedalSeated, c.seated?.total, 'mm', words.travelSeated),
+    row('pedalSeatedForce', words.footSeated, c.seated?.force, 'N', words.forceSeated),
+    row('pedalFloor', words.pedalAtEnd, c.floor, 'mm', words.toEnd),
+    row('pedalReserve', words.travelLeft, c.reserve, 'mm', words.reserve),
   ];
 }
 
@@ -60,24 +43,19 @@ export function partReadings(c: PedalCurve): Reading[] {
   });
   const has = (value: number, made: Reading): Reading[] => (value > 0 ? [made] : []);
   return [
-    row('partFree', 'Free play', p.freePlay, 'i · free play'),
-    ...has(p.booster, row('partBooster', 'Play of the booster', p.booster, 'i · play')),
-    ...has(p.lost, row('partLost', 'Stroke of the failed circuit', p.lost, 'i · stroke')),
+    row('partFree', words.freePlay, p.freePlay, words.freePlayTravel),
+    ...has(p.booster, row('partBooster', words.playOfBooster, p.booster, words.playTravel)),
+    ...has(p.lost, row('partLost', words.strokeOfFailed, p.lost, words.strokeTravel)),
     ...has(
       p.rollBack,
-      row('partRollBack', 'Pistons drawn back', p.rollBack, 'i · 2 n A x_seal / A_master'),
+      row('partRollBack', words.pistonsDrawnBack, p.rollBack, 'i · 2 n A x_seal / A_master'),
     ),
-    row('partToDrum', 'This axle’s shoes to the drum', p.toDrum, 'i · V_pistons / A_master'),
-    row(
-      'partElastic',
-      'Give of its shoes and linings',
-      p.elastic,
-      'i · (V_pistons − V_seated) / A_master',
-    ),
-    ...has(p.ownLines, row('partLines', 'Give of its lines', p.ownLines, 'i · C_own p / A_master')),
-    row('partRest', 'Rest of the circuit', p.rest, 'i · C p / A_master'),
+    row('partToDrum', words.shoesToDrum, p.toDrum, 'i · V_pistons / A_master'),
+    row('partElastic', words.giveOfShoes, p.elastic, 'i · (V_pistons − V_seated) / A_master'),
+    ...has(p.ownLines, row('partLines', words.giveOfLines, p.ownLines, 'i · C_own p / A_master')),
+    row('partRest', words.restOfCircuit, p.rest, 'i · C p / A_master'),
     {
-      ...row('partOwn', 'This axle’s part', 100 * p.own, 'own parts / x_pedal'),
+      ...row('partOwn', words.partOfAxle, 100 * p.own, words.ownOfAll),
       unit: '%',
       digits: 0,
     },

@@ -1,6 +1,7 @@
 import type { Rig } from '../balance/rig.ts';
 import type { BrakeState } from '../brake/state.ts';
 import type { Reading } from '../readings/reading.ts';
+import { studyNames as names, studySlopeReadings as words } from '../words/en.ts';
 import { cableFor, parked, slopeTorque } from './parking.ts';
 
 /** N·mm to N·m. */
@@ -25,7 +26,7 @@ export function slopeReadings(
   const out: Reading[] = [
     {
       key: 'slopeTorque',
-      name: 'Torque the slope asks for, a wheel',
+      name: names.torqueOfSlope,
       symbol: 'T_slope',
       value: need * NM,
       unit: 'N·m',
@@ -39,7 +40,7 @@ export function slopeReadings(
     out.push(
       {
         key: `cableNose${Nose}`,
-        name: `Cable pull that just holds, nose ${nose}`,
+        name: words.cableThatHolds(nose),
         symbol: 'F_cable',
         value: pull,
         unit: 'N',
@@ -48,7 +49,7 @@ export function slopeReadings(
       },
       {
         key: `handNose${Nose}`,
-        name: `Pull at the hand lever for it, nose ${nose}`,
+        name: words.handForIt(nose),
         symbol: 'F_hand',
         value: (brakes * pull) / (handRatio * handEfficiency),
         unit: 'N',
@@ -60,7 +61,7 @@ export function slopeReadings(
       const can = nose === 'down' ? p.forward : p.backward;
       out.push({
         key: `marginNose${Nose}`,
-        name: `Margin of the cable, nose ${nose}`,
+        name: words.marginOfCable(nose),
         symbol: '',
         value: p.locked ? Number.NaN : 100 * (can / need - 1),
         unit: '%',

@@ -4,6 +4,7 @@ import { roadPower, torqueFor } from '../brake/stopping.ts';
 import { footFor, lineAt, sharesOtherwise } from '../brake/upstream.ts';
 import type { Reading } from '../readings/reading.ts';
 import { BAR } from '../units/units.ts';
+import { studyNames as names, studyStopReadings as words } from '../words/en.ts';
 import { dragHeat } from './checks.ts';
 import { roadDrag } from './road-drag.ts';
 import { pressureToSlow, stopAt } from './stop.ts';
@@ -27,7 +28,7 @@ export function stopReadings(
   return [
     {
       key: 'stopDistance',
-      name: 'Stopping distance',
+      name: names.stoppingDistance,
       symbol: 'd',
       value: s.distance * MILLI,
       unit: 'm',
@@ -36,16 +37,16 @@ export function stopReadings(
     },
     {
       key: 'stopDeceleration',
-      name: 'Mean deceleration',
+      name: names.meanDeceleration,
       symbol: 'a',
       value: s.deceleration * MILLI,
       unit: 'm/s²',
       digits: 2,
-      formula: 'a = n T / (r m share)',
+      formula: words.deceleration,
     },
     {
       key: 'stopTime',
-      name: 'Time of the stop',
+      name: names.timeOfStop,
       symbol: 't',
       value: s.time,
       unit: 's',
@@ -54,7 +55,7 @@ export function stopReadings(
     },
     {
       key: 'stopGrip',
-      name: 'Grip that the tyres need',
+      name: names.gripNeeded,
       symbol: 'μ_tyre',
       value: s.grip,
       unit: '',
@@ -63,7 +64,7 @@ export function stopReadings(
     },
     {
       key: 'stopForce',
-      name: 'Braking of this axle at the road',
+      name: names.brakingOfAxle,
       symbol: 'F',
       value: s.force,
       unit: 'N',
@@ -72,8 +73,8 @@ export function stopReadings(
     },
     {
       key: 'stopShare',
-      name: 'Share of this axle',
-      symbol: 'share',
+      name: names.shareOfAxle,
+      symbol: words.share,
       value: 100 * s.share,
       unit: '%',
       digits: 0,
@@ -81,16 +82,16 @@ export function stopReadings(
     },
     {
       key: 'stopEnergy',
-      name: 'Energy of the stop in this brake',
+      name: names.energyOfStop,
       symbol: 'E',
       value: s.energy * MILLI * MILLI,
       unit: 'kJ',
       digits: 1,
-      formula: 'E = ½ m v² share / n',
+      formula: words.energy,
     },
     {
       key: 'stopRise',
-      name: 'Drum warmer by it',
+      name: names.drumWarmer,
       symbol: 'Δϑ',
       value: s.rise,
       unit: 'K',
@@ -99,7 +100,7 @@ export function stopReadings(
     },
     {
       key: 'stopFaceRise',
-      name: 'Drum’s face warmer at its hottest',
+      name: names.faceWarmer,
       symbol: 'Δϑ_f',
       value: s.faceRise,
       unit: 'K',
@@ -126,16 +127,16 @@ export function slowingReadings(
   return [
     {
       key: 'stopTorque',
-      name: 'Torque needed of each brake',
+      name: names.torqueNeeded,
       symbol: 'T',
       value: torque * MILLI,
       unit: 'N·m',
       digits: 1,
-      formula: 'T = m a share r / n',
+      formula: words.torque,
     },
     {
       key: 'stopPressure',
-      name: 'Line pressure needed',
+      name: names.pressureNeeded,
       symbol: 'p',
       value: lineAt(brake, master) / BAR,
       unit: 'bar',
@@ -144,7 +145,7 @@ export function slowingReadings(
     },
     {
       key: 'stopPedal',
-      name: 'Pedal force needed',
+      name: names.pedalForceNeeded,
       symbol: 'F_pedal',
       value: footFor(brake, master),
       unit: 'N',
@@ -161,7 +162,7 @@ export function dragReadings(rig: Rig, state: BrakeState, speed: number): Readin
   return [
     {
       key: 'dragTorque',
-      name: 'Drag of the released brake',
+      name: names.dragReleased,
       symbol: 'T_0',
       value: d.torque * MILLI,
       unit: 'N·m',
@@ -170,7 +171,7 @@ export function dragReadings(rig: Rig, state: BrakeState, speed: number): Readin
     },
     {
       key: 'dragPower',
-      name: 'Its power at that speed',
+      name: names.itsPower,
       symbol: 'P',
       value: d.power * MILLI,
       unit: 'W',
@@ -179,7 +180,7 @@ export function dragReadings(rig: Rig, state: BrakeState, speed: number): Readin
     },
     {
       key: 'dragForce',
-      name: 'More rolling resistance at the tyre',
+      name: names.moreRolling,
       symbol: 'F_0',
       value: d.force,
       unit: 'N',
@@ -188,16 +189,16 @@ export function dragReadings(rig: Rig, state: BrakeState, speed: number): Readin
     },
     {
       key: 'dragShare',
-      name: 'Of what the level road asks for',
+      name: names.ofLevelRoad,
       symbol: 'P / P_road',
       value: (100 * vehicle.brakes * d.power) / roadPower(vehicle, speed),
       unit: '%',
       digits: 0,
-      formula: 'n T_0 v / r over (c m g + k v²) v',
+      formula: words.ofLevelRoad,
     },
     {
       key: 'dragSettles',
-      name: 'Drum settles at',
+      name: names.drumSettles,
       symbol: 'ϑ',
       value: Number.isFinite(d.power)
         ? state.temperature + dragHeat({ rig, state }, speed)

@@ -7,6 +7,7 @@ import { cos, sin } from '../math/trig.ts';
 import type { Reading } from '../readings/reading.ts';
 import { gapsOf } from '../readings/roles.ts';
 import { PI } from '../units/units.ts';
+import { studyTurn as words } from '../words/en.ts';
 
 /** One place of the drum in its turn. */
 export interface TurnPoint {
@@ -47,7 +48,7 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
   ): Reading[] =>
     (['least', 'greatest'] as const).map((end) => ({
       key: `${key}${end === 'least' ? 'Least' : 'Greatest'}` as const,
-      name: `${name}, ${end} in a turn`,
+      name: end === 'least' ? words.leastInATurn(name) : words.greatestInATurn(name),
       symbol: '',
       value: end === 'least' ? Math.min(...values) : Math.max(...values),
       unit,
@@ -60,7 +61,7 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
   return [
     ...row(
       'turnFront',
-      'Clearance, front',
+      words.clearanceFront,
       points.map((p) => p.frontGap),
       'mm',
       2,
@@ -68,7 +69,7 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
     ),
     ...row(
       'turnRear',
-      'Clearance, rear',
+      words.clearanceRear,
       points.map((p) => p.rearGap),
       'mm',
       2,
@@ -76,13 +77,13 @@ export function turnReadings(rig: Rig, state: BrakeState, press: Press): Reading
     ),
     ...row(
       'turnTorque',
-      'Torque',
+      words.torque,
       points.map((p) => p.torque / 1000),
       'N·m',
       1,
       'T(θ)',
     ),
-    ...row('turnBore', 'Bore', bores, 'mm', 2, 'D(θ) = 2 (R + e₂ cos 2θ)'),
+    ...row('turnBore', words.bore, bores, 'mm', 2, 'D(θ) = 2 (R + e₂ cos 2θ)'),
   ];
 }
 

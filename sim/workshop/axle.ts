@@ -1,4 +1,6 @@
 import { type Brake, type ForecastLine, forecast, type Side, type Wheel } from '../index.ts';
+import { labelWords, workshopAxle as texts } from '../words/en.ts';
+import { fixed } from './figure.ts';
 import {
   type Found,
   judgeNotches,
@@ -51,19 +53,19 @@ const UNEVEN = 1 / 4;
 const OPTIONAL: readonly WheelLine[] = ['taper', 'round', 'tooth', 'score'];
 
 const nameOf: Readonly<Record<WheelLine, string>> = {
-  drum: 'Drum',
-  round: 'Drum out of round',
-  taper: 'Drum, two depths',
-  faces: 'Faces',
-  lip: 'Lip',
-  score: 'Deepest score',
-  leading: 'Leading lining',
-  trailing: 'Trailing lining',
-  boots: 'Cylinder',
-  springs: 'Springs',
-  tooth: 'Adjuster',
-  adjuster: 'Adjuster',
-  lever: 'Parking lever',
+  drum: labelWords.drum,
+  round: texts.drumOutOfRound,
+  taper: texts.drumTwoDepths,
+  faces: labelWords.faces,
+  lip: labelWords.lip,
+  score: texts.deepestScore,
+  leading: texts.leadingLining,
+  trailing: texts.trailingLining,
+  boots: labelWords.cylinder,
+  springs: labelWords.springs,
+  tooth: labelWords.adjuster,
+  adjuster: labelWords.adjuster,
+  lever: texts.parkingLever,
 };
 
 function differencesOf(a: AxleFound, limits: Limits, asNew: AsNew): Difference[] {
@@ -103,12 +105,9 @@ export function judgeAxle(a: AxleFound, limits: Limits, asNew: AsNew): AxleVerdi
   const differences = differencesOf(a, limits, asNew);
   const uneven = differences
     .filter((d) => d.uneven)
-    .map(
-      (d) =>
-        `${nameOf[d.line]} differs by ${Math.abs(d.by).toFixed(2)} between the wheels: look for a stuck piston, cable or adjuster.`,
-    );
+    .map((d) => texts.differsByBetweenTheWheels(nameOf[d.line], fixed(Math.abs(d.by), 2)));
   const bad = at('bad');
-  if (notches.level === 'bad') bad.push(`Hand lever: ${notches.words}. ${notches.action}`);
+  if (notches.level === 'bad') bad.push(texts.handLever(notches.words, notches.action));
   const watch = [...at('watch'), ...uneven];
   const open = wheels.reduce(
     (sum, w) =>
@@ -117,12 +116,12 @@ export function judgeAxle(a: AxleFound, limits: Limits, asNew: AsNew): AxleVerdi
   );
   const rest = { wheels: both, notches, differences, open };
   if (bad.length > 0) {
-    return { level: 'bad', title: 'Do not refit yet', reasons: [...bad, ...watch], ...rest };
+    return { level: 'bad', title: texts.doNotRefitYet, reasons: [...bad, ...watch], ...rest };
   }
   if (open > 0) {
     return {
       level: 'none',
-      title: `Not complete: ${open} ${open === 1 ? 'line' : 'lines'} to go`,
+      title: texts.notCompleteToGo(open, open === 1 ? texts.line : texts.lines),
       reasons: watch,
       ...rest,
     };
@@ -131,11 +130,11 @@ export function judgeAxle(a: AxleFound, limits: Limits, asNew: AsNew): AxleVerdi
     (['drum', 'leading', 'trailing'] as const).some((l) => both[w][l].level === 'watch'),
   );
   if (dated) {
-    return { level: 'watch', title: 'Refit only with a date', reasons: watch, ...rest };
+    return { level: 'watch', title: texts.refitOnlyWithADate, reasons: watch, ...rest };
   }
   return watch.length > 0
-    ? { level: 'watch', title: 'Within the limits; mind what is marked', reasons: watch, ...rest }
-    : { level: 'good', title: 'Within the limits on this sheet', reasons: [], ...rest };
+    ? { level: 'watch', title: texts.withinTheLimitsMindWhat, reasons: watch, ...rest }
+    : { level: 'good', title: texts.withinTheLimitsOnThis, reasons: [], ...rest };
 }
 
 /** What ends first by the wear so far. */

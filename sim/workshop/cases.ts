@@ -1,4 +1,5 @@
 import type { FaultId } from '../index.ts';
+import { workshopCases as words } from '../words/en.ts';
 
 /** A van in the workshop: what its driver says, what it has, which names are to be chosen from. */
 export interface Case {
@@ -82,37 +83,24 @@ const van = (
 
 /** Twenty vans; their readings as first worked out stand in tests/reference/teaching-tables.md. */
 export const cases: readonly Case[] = [
-  van(
-    1,
-    4,
-    'seized short',
-    LONG,
-    'Pedal goes halfway down, then it’s solid. Handbrake nearly in the roof.',
-  ),
-  van(2, 4, 'air', LONG, 'Like stepping on a sponge since the pipe was changed.'),
-  van(3, 3, 'stretched cable', LONG, 'Pedal’s lovely, lever’s hopeless.'),
-  van(4, 4, 'worn teeth', LONG, 'Bad each morning, first press goes down, tick-tick, then fine.'),
-  van(5, 26, 'kept pull', HOT, 'Nearside stays cool, the other one stinks.'),
-  van(6, 26, 'hose', HOT, 'Fine till I brake, then it drags for a bit.'),
-  van(
-    7,
-    20,
-    'stepped hot',
-    TIGHT,
-    'After the pass it was free, next morning it wouldn’t roll.',
-    'Just clicked',
-  ),
-  van(8, 14, 'port shut', HOT, 'All of them warm, worse the longer I drive.'),
-  van(9, 33, 'oval drum', RUBS, 'Throbs through the pedal; rubs since it was set up a tooth.'),
-  van(10, 41, 'drum off centre', RUBS, 'Swish, swish, once each turn, since the hub was off.'),
-  van(11, 12, 'bearing', RUBS, 'Spins free on the jack, hot on the road.'),
-  van(12, 14, 'lip', HELD, 'Comes a bit, then it’s like a wall.'),
-  van(13, 10, 'hub rust', HELD, 'Hit it all day, not a hair.'),
-  van(14, 14, 'short cable', HELD, 'Came off last year, and I only tightened the handbrake.'),
-  van(15, 20, 'stuck piston', PULLS, 'Pulls left forwards, but backing up it pulls far less.'),
-  van(16, 35, 'fluid on linings', PULLS, 'Pulled left since the winter.'),
-  van(17, 23, 'other bore', PULLS, 'Always pulled right since the repair.'),
-  van(18, 13, 'glazed', RAMP, 'Creeps either way up, and the pedal feels wooden.'),
-  van(19, 13, 'oil on one lining', RAMP, 'Holds facing the sea, slides facing the hill.'),
-  van(20, 25, 'stiff pivot', RAMP, 'Holds on the flat. Been slow to let go too.'),
+  van(1, 4, 'seized short', LONG, words.pedalGoesHalfwayDownThen),
+  van(2, 4, 'air', LONG, words.likeSteppingOnASponge),
+  van(3, 3, 'stretched cable', LONG, words.pedalsLovelyLeversHopeless),
+  van(4, 4, 'worn teeth', LONG, words.badEachMorningFirstPress),
+  van(5, 26, 'kept pull', HOT, words.nearsideStaysCoolTheOther),
+  van(6, 26, 'hose', HOT, words.fineTillIBrakeThen),
+  van(7, 20, 'stepped hot', TIGHT, words.afterThePassItWas, words.justClicked),
+  van(8, 14, 'port shut', HOT, words.allOfThemWarmWorse),
+  van(9, 33, 'oval drum', RUBS, words.throbsThroughThePedalRubs),
+  van(10, 41, 'drum off centre', RUBS, words.swishSwishOnceEachTurn),
+  van(11, 12, 'bearing', RUBS, words.spinsFreeOnTheJack),
+  van(12, 14, 'lip', HELD, words.comesABitThenIts),
+  van(13, 10, 'hub rust', HELD, words.hitItAllDayNot),
+  van(14, 14, 'short cable', HELD, words.cameOffLastYearAnd),
+  van(15, 20, 'stuck piston', PULLS, words.pullsLeftForwardsButBacking),
+  van(16, 35, 'fluid on linings', PULLS, words.pulledLeftSinceTheWinter),
+  van(17, 23, 'other bore', PULLS, words.alwaysPulledRightSinceThe),
+  van(18, 13, 'glazed', RAMP, words.creepsEitherWayUpAnd),
+  van(19, 13, 'oil on one lining', RAMP, words.holdsFacingTheSeaSlides),
+  van(20, 25, 'stiff pivot', RAMP, words.holdsOnTheFlatBeen),
 ];

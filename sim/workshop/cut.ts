@@ -1,4 +1,5 @@
 import type { Wheel } from '../index.ts';
+import { workshopCut as words } from '../words/en.ts';
 import { type Found, type Level, largestBore, less, more } from './inspection.ts';
 import type { Limits } from './limits.ts';
 
@@ -53,38 +54,38 @@ export function judgeCut(cuts: Readonly<Record<Wheel, Cut | null>>): CutVerdict 
   if (toMark !== null && toMark < -DUST) {
     return {
       level: 'bad',
-      title: `Renew the ${wheel} drum, and the ${other} with it`,
-      why: `A cut that clears the score passes the mark on the drum by ${more(-toMark)}.`,
+      title: words.renewTheDrumAndThe(wheel, other),
+      why: words.aCutThatClearsThe(more(-toMark)),
     };
   }
   if (toMachined !== null && toMachined < -DUST) {
     return {
       level: 'bad',
-      title: `Renew the ${wheel} drum, and the ${other} with it`,
-      why: `A cut that clears the score passes the machining limit by ${more(-toMachined)}.`,
+      title: words.renewTheDrumAndThe(wheel, other),
+      why: words.aCutThatClearsThe2(more(-toMachined)),
     };
   }
   if (toMark === null || toMachined === null) {
     const open = [
-      ...(toMark === null ? ['the mark on the drum'] : []),
-      ...(toMachined === null ? ['the machining limit'] : []),
+      ...(toMark === null ? [words.theMarkOnTheDrum] : []),
+      ...(toMachined === null ? [words.theMachiningLimit] : []),
     ].join(' and ');
     return {
       level: 'none',
-      title: 'No verdict on a cut yet',
-      why: `Not set: ${open}. A limit that nobody owns gives no verdict.`,
+      title: words.noVerdictOnACut,
+      why: words.notSetALimitThat(open),
     };
   }
   if (toMark < 0.005) {
     return {
       level: 'watch',
-      title: `Cut to ${more(after)}, both drums stand at their mark`,
-      why: 'Nothing is left to wear after such a cut: renew them rather.',
+      title: words.cutToBothDrumsStand(more(after)),
+      why: words.nothingIsLeftToWear,
     };
   }
   return {
     level: 'good',
-    title: `Both drums can be cut, alike, to ${more(after)}`,
-    why: `${less(toMark)} is then left to wear to the mark. Linings that stay must bed in again, so a light score is best left with the pair that ran in it.`,
+    title: words.bothDrumsCanBeCut(more(after)),
+    why: words.isThenLeftToWear(less(toMark)),
   };
 }

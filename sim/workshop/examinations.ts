@@ -1,3 +1,4 @@
+import { workshopExaminations as words } from '../words/en.ts';
 /** What a mechanic may look at, with the minutes it takes; in the order of the list on the page. */
 export interface Examination {
   readonly id: ExaminationId;
@@ -37,82 +38,20 @@ const row = (
 
 /** Minutes are our own choice of what a good mechanic needs. */
 export const examinations: readonly Examination[] = [
-  row('story', 'Story and feel', 2, 'Hear which wheel and when; tread on the pedal.'),
-  row(
-    'pump',
-    'Pump the pedal',
-    1,
-    'After a night parked: measure the pedal at 10 and 40 bar, and once more.',
-  ),
-  row('notches', 'Notches at 300 N', 1, 'Count the hand lever’s clicks to 300 N in each cable.'),
-  row(
-    'heat',
-    'Heat of the drums after a drive',
-    12,
-    'Drive at 50 km/h without braking, feel or gauge.',
-  ),
-  row(
-    'turn',
-    'Wheels up, turn both ways',
-    8,
-    'On stands: turn each wheel by hand, pull at the drum.',
-  ),
-  row(
-    'rock',
-    'Rock the wheel, tap the drum',
-    2,
-    'Play at the rim; a clear ring or a dull one.',
-    'turn',
-  ),
-  row(
-    'press',
-    'Tread slowly, let go',
-    5,
-    'Wheels up, a gauge in the line: when it begins to drag, when it is free.',
-    'turn',
-  ),
-  row(
-    'bleed',
-    'Open the bleed point',
-    4,
-    'With the wheels up: what changes when pressure can go.',
-    'turn',
-  ),
-  row(
-    'lever',
-    'See and flex the parking lever',
-    4,
-    'Is it on its stop; does it come back at once.',
-    'turn',
-  ),
-  row(
-    'roller',
-    'Roller test, 20 bar',
-    10,
-    'Each wheel on the pedal, then parked at 300 N, both ways.',
-  ),
-  row(
-    'off',
-    'Drum off, and 1 a tooth',
-    15,
-    'Back off as far as it needs, take the drum off, rock the shoes.',
-    'turn',
-  ),
-  row(
-    'measure',
-    'Measure drum and linings',
-    8,
-    'Two-point gauge at several angles, linings at their thinnest.',
-    'off',
-  ),
-  row('dial', 'Dial gauge on the drum', 8, 'Swing of the bore as it turns on its hub.', 'off'),
-  row(
-    'tooth',
-    'Count the tooth',
-    1,
-    'At which tooth does the strut stand; does the lever drop in.',
-    'off',
-  ),
-  row('boots', 'Look behind the boots', 2, 'Wet or dry, cylinder and hub.', 'off'),
-  row('bore', 'Bore mark behind the plate', 5, 'Read the mark on the cylinder.'),
+  row('story', words.storyAndFeel, 2, words.hearWhichWheelAndWhen),
+  row('pump', words.pumpThePedal, 1, words.afterANightParkedMeasure),
+  row('notches', words.notchesAt300N, 1, words.countTheHandLeversClicks),
+  row('heat', words.heatOfTheDrumsAfter, 12, words.driveAt50KmH),
+  row('turn', words.wheelsUpTurnBothWays, 8, words.onStandsTurnEachWheel),
+  row('rock', words.rockTheWheelTapThe, 2, words.playAtTheRimA, 'turn'),
+  row('press', words.treadSlowlyLetGo, 5, words.wheelsUpAGaugeIn, 'turn'),
+  row('bleed', words.openTheBleedPoint, 4, words.withTheWheelsUpWhat, 'turn'),
+  row('lever', words.seeAndFlexTheParking, 4, words.isItOnItsStop, 'turn'),
+  row('roller', words.rollerTest20Bar, 10, words.eachWheelOnThePedal),
+  row('off', words.drumOffAnd1A, 15, words.backOffAsFarAs, 'turn'),
+  row('measure', words.measureDrumAndLinings, 8, words.twoPointGaugeAtSeveral, 'off'),
+  row('dial', words.dialGaugeOnTheDrum, 8, words.swingOfTheBoreAs, 'off'),
+  row('tooth', words.countTheTooth, 1, words.atWhichToothDoesThe, 'off'),
+  row('boots', words.lookBehindTheBoots, 2, words.wetOrDryCylinderAnd, 'off'),
+  row('bore', words.boreMarkBehindThePlate, 5, words.readTheMarkOnThe),
 ];

@@ -30,18 +30,7 @@ import {
   type WheelBrake,
 } from '../index.ts';
 import type { Examination, ExaminationId } from './examinations.ts';
-
-/** One thing found. A number is told apart from another only beyond what the check resolves. */
-export type Observed =
-  | {
-      readonly kind: 'number';
-      readonly name: string;
-      readonly value: number;
-      readonly unit: string;
-      readonly digits: number;
-      readonly resolves: number;
-    }
-  | { readonly kind: 'words'; readonly name: string; readonly says: string };
+import type { FindingName, FindingWords, Observed } from './finding-text.ts';
 
 /** N·mm to N·m. */
 const NM = 1e-3;
@@ -67,15 +56,19 @@ const NO_HAND = 60;
 const STANDS = 2000;
 
 const num = (
-  name: string,
+  name: FindingName | '',
   value: number,
   unit: string,
   digits: number,
   resolves: number,
 ): Observed => ({ kind: 'number', name, value, unit, digits, resolves });
-const words = (name: string, says: string): Observed => ({ kind: 'words', name, says });
+const words = (name: FindingName | '', says: FindingWords): Observed => ({
+  kind: 'words',
+  name,
+  says,
+});
 
-function torque(name: string, value: number, share: number, least: number): Observed {
+function torque(name: FindingName, value: number, share: number, least: number): Observed {
   const v = value * NM;
   if (v > NO_HAND && share === HAND_SHARE) return words(name, 'hand does not turn it');
   if (v > STANDS) return words(name, 'stands still');
@@ -97,14 +90,24 @@ function each(
   return same ? named(left, 'both') : [...named(left, 'left'), ...named(right, 'right')];
 }
 
-const ways = (t: BothWays, what: string, share: number, least: number): Observed[] => [
+const ways = (
+  t: BothWays,
+  what: '' | 'pedal ' | 'parked ',
+  share: number,
+  least: number,
+): Observed[] => [
   torque(`${what}forward`, t.forward, share, least),
   torque(`${what}backward`, t.backward, share, least),
 ];
 
 function story(a: Axle): Observed[] {
   const odd = sides.filter((s) => dragHeat(a[s], DRIVE) > WARM);
-  const where = odd.length === 1 ? `at the ${odd[0]} rear only` : 'not at one wheel alone';
+  const where =
+    odd.length !== 1
+      ? 'not at one wheel alone'
+      : odd[0] === 'left'
+        ? 'at the left rear only'
+        : 'at the right rear only';
   const light = pedalAt(a, LIGHT).total;
   const firm = pedalAt(a, FIRM).total;
   const feel =

@@ -45,6 +45,7 @@ export type FaultCaution =
 
 /** A fault that this view cannot show, and why. */
 export interface NotShown {
+  readonly id: string;
   readonly name: string;
   readonly because: string;
 }

@@ -1,4 +1,5 @@
 import { type FaultId, faultChanges } from '../index.ts';
+import { workshopFaults as texts } from '../words/en.ts';
 import { faultNames } from './fault-names.ts';
 import type { Fault, FaultGroup, FaultWords, NotShown } from './fault-types.ts';
 import { adjusterFaults } from './faults-adjuster.ts';
@@ -31,27 +32,11 @@ export const faults: readonly Fault[] = [
 
 /** What else goes wrong with such a brake. */
 export const notShown: readonly NotShown[] = [
-  {
-    name: 'Step too coarse for the gap',
-    because:
-      'the tooth belongs to the brake: choose one with finer teeth; on a drum that is not true it is shown as Drum oval',
-  },
-  {
-    name: 'Bell-mouthed or tapered drum',
-    because: 'the bore changes along the axle, and this view looks along it',
-  },
-  {
-    name: 'Hold-down lost',
-    because: 'the shoe tilts out of this plane: the layer Edge-on shows it',
-  },
-  {
-    name: 'Lining loose on its table',
-    because: 'a loose lining wedges anywhere; here linings are fast to their shoes',
-  },
-  {
-    name: 'Pin or abutment worn',
-    because: 'pins have no play here; the single clunk after a change of direction is its sign',
-  },
+  { id: 'step too coarse', ...texts.stepTooCoarse },
+  { id: 'bell mouth', ...texts.bellMouthedOrTapered },
+  { id: 'hold-down lost', ...texts.holdDownLost },
+  { id: 'lining loose', ...texts.liningLooseOn },
+  { id: 'pin or abutment', ...texts.pinOrAbutment },
 ];
 
 /** A fault by its id; throws on an unknown one. */

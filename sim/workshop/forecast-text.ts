@@ -1,25 +1,31 @@
 import { type ForecastLine, KM } from '../index.ts';
+import { workshopForecastText as words } from '../words/en.ts';
+import { fixed } from './figure.ts';
 
 const limits: Readonly<Record<ForecastLine['what'], (limit: number) => string>> = {
-  'front lining': (limit) => `limit of ${limit} mm`,
-  'rear lining': (limit) => `limit of ${limit} mm`,
-  drum: (limit) => `largest diameter of ${limit} mm`,
-  teeth: (limit) => `last of ${limit}`,
+  'front lining': (limit) => words.limitOfMm(limit),
+  'rear lining': (limit) => words.limitOfMm(limit),
+  drum: (limit) => words.largestDiameterOfMm(limit),
+  teeth: (limit) => words.lastOf(limit),
 };
 
-const ONE: Readonly<Record<ForecastLine['unit'], string>> = {
-  mm: 'mm',
-  teeth: 'tooth',
-  steps: 'step',
-};
+const one: Readonly<Record<ForecastLine['unit'], string>> = words.one;
+const many: Readonly<Record<ForecastLine['unit'], string>> = words.many;
 
 /** What a line of a forecast rests on, one sentence. */
 export function restsOn(line: ForecastLine): string {
   const { lost, distance, margin, unit } = line;
-  const size = (value: number): string => value.toFixed(unit === 'mm' ? 2 : 0);
+  const size = (value: number): string => fixed(value, unit === 'mm' ? 2 : 0);
   const each = line.rate * 1000 * KM;
   const to = limits[line.what](line.limit);
-  const of = (value: number): string => `${size(value)} ${value === 1 ? ONE[unit] : unit}`;
-  const left = margin > 0 ? `${of(margin)} left to the ${to}` : `none left to the ${to}`;
-  return `${of(lost)} lost in ${(distance / KM).toFixed(0)} km is ${each.toFixed(each < 0.1 ? 3 : 2)} ${unit} in 1000 km; ${left}${margin > 0 ? '; the rate may be half or twice that' : ''}.`;
+  const of = (value: number): string => `${size(value)} ${(value === 1 ? one : many)[unit]}`;
+  const left = margin > 0 ? words.leftToThe(of(margin), to) : words.noneLeftToThe(to);
+  return words.lostInKmIsIn(
+    of(lost),
+    (distance / KM).toFixed(0),
+    fixed(each, each < 0.1 ? 3 : 2),
+    unit,
+    left,
+    margin > 0 ? words.theRateMayBeHalf : '',
+  );
 }

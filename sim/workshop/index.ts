@@ -10,10 +10,11 @@ export {
 export { type Case, cases } from './cases.ts';
 export { type Cut, type CutVerdict, cutOf, judgeCut } from './cut.ts';
 export { type Examination, type ExaminationId, examinations } from './examinations.ts';
-export { examine, minutesOf, type Observed, parted } from './examine.ts';
+export { examine, minutesOf, parted } from './examine.ts';
 export { faultIds, faultNames, isFault } from './fault-names.ts';
 export type { Fault, FaultGroup, NotShown } from './fault-types.ts';
 export { faultOf, faults, notShown } from './faults.ts';
+export { type FindingOf, findingText, foundText, type Observed } from './finding-text.ts';
 export { restsOn } from './forecast-text.ts';
 export {
   type History,

@@ -1,4 +1,6 @@
 import { boreFrom } from '../index.ts';
+import { workshopInspection as texts } from '../words/en.ts';
+import { fixed } from './figure.ts';
 import type { AsNew, Limits } from './limits.ts';
 
 /**
@@ -54,8 +56,8 @@ const READS_ALIKE = 0.05;
 /** Decimal dust of typed numbers, in hundredths. */
 const DUST = 1e-6;
 
-export const less = (value: number): string => (Math.floor(value * 100 + DUST) / 100).toFixed(2);
-export const more = (value: number): string => (Math.ceil(value * 100 - DUST) / 100).toFixed(2);
+export const less = (value: number): string => fixed(Math.floor(value * 100 + DUST) / 100, 2);
+export const more = (value: number): string => fixed(Math.ceil(value * 100 - DUST) / 100, 2);
 
 const verdict = (level: Level, words: string, action = '', margin = Number.NaN): Verdict => ({
   level,
@@ -68,12 +70,12 @@ const unmeasured = verdict('none', '');
 /** A margin as words: left when at or within the limit, over or under when past it. */
 function byMargin(margin: number, usable: number, past: 'over' | 'under', action: string): Verdict {
   if (margin < -DUST / 100)
-    return verdict('bad', `${more(-margin)} ${past} the limit`, action, margin);
+    return verdict('bad', texts.theLimit(more(-margin), past), action, margin);
   const left = Math.max(0, margin);
   if (left < usable * WATCH) {
-    return verdict('watch', `${less(left)} left`, 'Refit only with a date to measure again.', left);
+    return verdict('watch', texts.left(less(left)), texts.refitOnlyWithADate, left);
   }
-  return verdict('good', `${less(left)} left`, '', left);
+  return verdict('good', texts.left(less(left)), '', left);
 }
 
 const drums = (f: Found): number[] =>
@@ -97,13 +99,13 @@ export function outOfRound(f: Found): number {
   return all.length > 1 ? Math.max(...all) - Math.min(...all) : Number.NaN;
 }
 
-const RENEW_DRUM = 'Renew the drum, and the other wheel’s to match.';
+const RENEW_DRUM = texts.renewDrum;
 
 export function judgeDrum(f: Found, limits: Limits, asNew: AsNew): Verdict {
   const d = largestBore(f);
   if (Number.isNaN(d)) return unmeasured;
   if (limits.drumMax === null) {
-    return verdict('none', 'no limit set', 'Type in the mark cast on the drum.');
+    return verdict('none', texts.noLimitSet, texts.typeInTheMarkCast);
   }
   const usable = asNew.drum === null ? USUAL_ALLOWANCE : limits.drumMax - asNew.drum;
   return byMargin(limits.drumMax - d, usable, 'over', RENEW_DRUM);
@@ -118,20 +120,20 @@ export function judgeRound(f: Found, limits: Limits): Verdict {
   const r = outOfRound(f);
   if (Number.isNaN(r)) return unmeasured;
   const limit = limits.outOfRound;
-  if (limit === null) return verdict('none', `${more(r)}, no limit set`);
+  if (limit === null) return verdict('none', texts.noLimitSet2(more(r)));
   const margin = limit - r;
   if (margin < -DUST / 100)
-    return verdict('bad', `${more(r)}: ${more(-margin)} over the limit`, RENEW_DRUM, margin);
+    return verdict('bad', texts.overTheLimit(more(r), more(-margin)), RENEW_DRUM, margin);
   const whole = 4 * boreFrom(drums(f)).oval;
   if (drums(f).length > 2 && whole > limit + DUST) {
     return verdict(
       'watch',
-      `${more(r)} seen, ${more(whole)} likely`,
-      'Three angles can miss the widest one: turn the gauge to find greatest and least.',
+      texts.seenLikely(more(r), more(whole)),
+      texts.threeAnglesCanMissThe,
       margin,
     );
   }
-  return verdict('good', `${more(r)}: in limit`, '', margin);
+  return verdict('good', texts.inLimit(more(r)), '', margin);
 }
 
 /** Two depths: a bore wider inside or outside. */
@@ -142,25 +144,21 @@ export function judgeTaper(f: Found, limits: Limits): Verdict {
   const taper = Math.abs(deep - Math.max(...all));
   if (limits.taper === null) {
     return taper > READS_ALIKE
-      ? verdict('none', `${more(taper)} from edge to deep, no limit set`)
-      : verdict('good', 'alike at both depths');
+      ? verdict('none', texts.fromEdgeToDeepNo(more(taper)))
+      : verdict('good', texts.alikeAtBothDepths);
   }
   const margin = limits.taper - taper;
   return margin < -DUST / 100
-    ? verdict('bad', `${more(taper)}: ${more(-margin)} over the limit`, RENEW_DRUM, margin)
-    : verdict('good', `${more(taper)}: in limit`, '', margin);
+    ? verdict('bad', texts.overTheLimit(more(taper), more(-margin)), RENEW_DRUM, margin)
+    : verdict('good', texts.inLimit(more(taper)), '', margin);
 }
 
 export function judgeLip(f: Found): Verdict {
   const lip = f.sizes.lip;
   if (lip === undefined) return unmeasured;
   return lip >= LIP_CATCHES
-    ? verdict(
-        'watch',
-        'back off before pulling',
-        'Back the adjuster off before the drum goes on or comes off.',
-      )
-    : verdict('good', 'too low to catch');
+    ? verdict('watch', texts.backOffBeforePulling, texts.backTheAdjusterOffBefore)
+    : verdict('good', texts.tooLowToCatch);
 }
 
 /**
@@ -170,21 +168,17 @@ export function judgeLip(f: Found): Verdict {
 export function judgeScore(f: Found, limits: Limits): Verdict {
   const { score } = f.sizes;
   if (score === undefined) return unmeasured;
-  if (score <= 0) return verdict('good', 'none');
+  if (score <= 0) return verdict('good', texts.noScore);
   const limit = limits.score;
   if (limit !== null && score > limit + DUST / 100) {
     return verdict(
       'bad',
-      `${more(score)}: ${more(score - limit)} over the limit`,
-      'Cut or renew both drums.',
+      texts.overTheLimit(more(score), more(score - limit)),
+      texts.cutOrRenewBothDrums,
       limit - score,
     );
   }
-  return verdict(
-    'watch',
-    `${more(score)} deep: cut, below`,
-    'Lightly scored, it may stay with the linings that ran in it; under new ones cut or renew.',
-  );
+  return verdict('watch', texts.deepCutBelow(more(score)), texts.lightlyScoredItMayStay);
 }
 
 /** Thinnest of all places typed on a lining, mm; NaN without one. */
@@ -204,27 +198,19 @@ export function judgeLining(
   const t = thinnestOf(f, lining);
   if (Number.isNaN(t)) return unmeasured;
   if (f.sizes[`${lining}Thin`] === undefined) {
-    return verdict('none', 'thinnest point not measured', 'Look along the whole arc for it.');
+    return verdict('none', texts.thinnestPointNotMeasured, texts.lookAlongTheWholeArc);
   }
   const limit = limits.liningMin;
-  if (limit === null) return verdict('none', 'no limit set', 'Type in the maker’s least lining.');
+  if (limit === null) return verdict('none', texts.noLimitSet, texts.typeInTheMakersLeast);
   const usable = (asNew.lining ?? USUAL_LINING) - limit;
-  return byMargin(t - limit, usable, 'under', 'Renew the linings on both wheels.');
+  return byMargin(t - limit, usable, 'under', texts.renewTheLiningsOnBoth);
 }
 
 const looked: Readonly<Record<LookKey, readonly [good: string, bad: string, action: string]>> = {
-  faces: ['sound', 'not sound', 'Renew what is cracked, loose, deeply scored or touched by fluid.'],
-  boots: [
-    'dry',
-    'leaks',
-    'Renew the cylinder, and any lining that fluid has touched, on both wheels.',
-  ],
-  springs: ['sound', 'stretched or broken', 'Renew the springs on both wheels.'],
-  adjuster: [
-    'moves freely',
-    'stuck or worn',
-    'Free or renew lever and strut as a pair, then reset.',
-  ],
+  faces: [texts.facesSound, texts.notSound, texts.renewWhatIsCrackedLoose],
+  boots: [texts.dry, texts.leaks, texts.renewTheCylinderAndAny],
+  springs: [texts.springsSound, texts.stretchedOrBroken, texts.renewTheSpringsOnBoth],
+  adjuster: [texts.movesFreely, texts.stuckOrWorn, texts.freeOrRenewLeverAnd],
 };
 
 export function judgeLook(f: Found, key: LookKey): Verdict {
@@ -237,10 +223,10 @@ export function judgeLook(f: Found, key: LookKey): Verdict {
 export function judgeTooth(f: Found, asNew: AsNew): Verdict {
   const { tooth } = f.sizes;
   if (tooth === undefined) return unmeasured;
-  if (asNew.teeth === null) return verdict('none', `${tooth}; number of all not set`);
-  const words = `${tooth} of ${asNew.teeth}`;
+  if (asNew.teeth === null) return verdict('none', texts.numberOfAllNotSet(tooth));
+  const words = texts.wordsWord(tooth, asNew.teeth);
   if (tooth >= asNew.teeth) {
-    return verdict('watch', `${words}: none left`, 'From here the clearance grows.', 0);
+    return verdict('watch', texts.noneLeft(words), texts.fromHereTheClearanceGrows, 0);
   }
   return verdict('good', words, '', asNew.teeth - tooth);
 }
@@ -249,12 +235,8 @@ export function judgeLever(f: Found): Verdict {
   const { leverOff } = f.sizes;
   if (leverOff === undefined) return unmeasured;
   return leverOff > 0
-    ? verdict(
-        'bad',
-        `${more(leverOff)} off its stop`,
-        'Slacken the cable until the lever is home; set the shoes, the cable last.',
-      )
-    : verdict('good', 'on its stop');
+    ? verdict('bad', texts.offItsStop(more(leverOff)), texts.slackenTheCableUntilThe)
+    : verdict('good', texts.onItsStop);
 }
 
 /** Notches of the hand lever before and after the work; one lever serves both wheels. */
@@ -269,10 +251,10 @@ export function judgeNotches(
     before !== undefined && after !== undefined && before !== after
       ? `, ${Math.abs(before - after)} ${after < before ? 'fewer' : 'more'}`
       : '';
-  if (limits.notches === null) return verdict('none', `${now}${change}, no limit set`);
+  if (limits.notches === null) return verdict('none', texts.noLimitSet3(now, change));
   return now > limits.notches
-    ? verdict('bad', `${now}${change}: over the limit`, 'Shoes first, lever home, cable last.')
-    : verdict('good', `${now}${change}: in limit`);
+    ? verdict('bad', texts.overTheLimit2(now, change), texts.shoesFirstLeverHomeCable)
+    : verdict('good', texts.inLimit2(now, change));
 }
 
 /** Every verdict of a wheel, in the order of the sheet. */

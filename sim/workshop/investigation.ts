@@ -8,9 +8,10 @@ import {
 } from '../index.ts';
 import type { Case } from './cases.ts';
 import { type Examination, type ExaminationId, examinations } from './examinations.ts';
-import { examine, minutesOf, type Observed, parted } from './examine.ts';
+import { examine, minutesOf, parted } from './examine.ts';
 import type { Fault } from './fault-types.ts';
 import { faultOf } from './faults.ts';
+import type { Observed } from './finding-text.ts';
 
 /** What a name would have shown at an examination. */
 export interface Against {

@@ -1,4 +1,6 @@
 import { type Brake, bandOfLetters, lettersOf } from '../index.ts';
+import { workshopLettersText as words } from '../words/en.ts';
+import { fixed } from './figure.ts';
 
 /**
  * What letters a brake's linings would bear by the friction that is taken for them.
@@ -10,7 +12,7 @@ export function lettersText(brake: Brake, typed = ''): string {
   const own = typed.trim().toUpperCase();
   const other =
     bandOfLetters(own) && own !== letters
-      ? ` You typed ${own}: its first letter is taken. How far friction falls in the heat is the table’s, which leads to ${letters[1]} where yours has ${own[1]}; so what is told hot is not your lining’s.`
+      ? words.youTypedItsFirstLetter(own, letters[1], own[1])
       : '';
-  return `Its linings grip as ${letters} would: ${cold.toFixed(2)} cold, ${hot.toFixed(2)} hot.${other} The two letters are printed on a lining’s edge, each for a band a tenth wide: yours may differ by a quarter and bear the same.`;
+  return words.itsLiningsGripAsWould(letters, fixed(cold, 2), fixed(hot, 2), other);
 }

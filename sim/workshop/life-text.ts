@@ -1,4 +1,6 @@
 import { type Brake, KM, type LifeEvent } from '../index.ts';
+import { workshopLifeText as words } from '../words/en.ts';
+import { fixed } from './figure.ts';
 
 /** A space each three digits, as the page writes numbers. */
 const grouped = (n: number): string => String(Math.round(n)).replace(/\B(?=(\d{3})+$)/g, ' ');
@@ -6,43 +8,47 @@ const cap = (text: string): string => text.charAt(0).toUpperCase() + text.slice(
 
 /** An event in one plain sentence. */
 export function eventText(brake: Brake, t: Omit<LifeEvent, 'state'>): string {
-  const at = `at ${grouped(t.distance / KM)} km`;
+  const at = words.at(grouped(t.distance / KM));
   const side = t.side ?? 'front';
   const lining = brake.shoes[side].lining;
   const stop = brake.adjuster.teeth;
   switch (t.kind) {
     case 'click':
-      return t.value < 0 ? `Wound back to tooth ${t.tooth} ${at}` : `Click: tooth ${t.tooth} ${at}`;
+      return t.value < 0 ? words.woundBackToTooth(t.tooth, at) : words.clickTooth(t.tooth, at);
     case 'stepped hot':
-      return `Stepped on a drum of ${Math.round(t.temperature)} °C ${at}: a cold press would not have; clearance cold ${t.value < 0 ? 'none, it drags' : `${t.value.toFixed(2)} mm`}`;
+      return words.steppedOnADrumOf(
+        Math.round(t.temperature),
+        at,
+        t.value < 0 ? words.noneItDrags : `${fixed(t.value, 2)} mm`,
+      );
     case 'tooth lost':
-      return `A worn tooth let go under the parking pull ${at}: back to tooth ${t.tooth}`;
+      return words.aWornToothLetGo(at, t.tooth);
     case 'teeth used up':
-      return `Last tooth, ${stop}, used ${at}: from here the clearance grows`;
+      return words.lastToothUsedFromHere(stop, at);
     case 'lining limit':
-      return `${cap(side)} lining at its limit of ${lining.thicknessMin} mm ${at}`;
+      return words.liningAtItsLimitOf(cap(side), lining.thicknessMin, at);
     case 'rivet contact':
-      return `${cap(side)} lining worn to its rivets ${at}: rivet heads rub on the drum`;
+      return words.liningWornToItsRivets(cap(side), at);
     case 'table contact':
-      return `${cap(side)} lining worn through ${at}: the table rubs on the drum`;
+      return words.liningWornThroughTheTable(cap(side), at);
     case 'drum limit':
-      return `Drum past its largest diameter of ${2 * brake.drum.radiusMax} mm ${at}`;
+      return words.drumPastItsLargestDiameter(2 * brake.drum.radiusMax, at);
     case 'piston run-out':
-      return `${cap(side)} piston out of its bore ${at}: it travels more than ${brake.cylinder.stroke} mm`;
+      return words.pistonOutOfItsBore(cap(side), at, brake.cylinder.stroke);
     case 'no balance':
-      return `No balance found ${at}: the drum carries a shoe off its anchor; not driven on`;
+      return words.noBalanceFoundTheDrum(at);
     case 'drag at rest':
-      return `Drags at rest with a cold drum ${at}: a lining stands ${Math.abs(t.value).toFixed(2)} mm inside it, and ${Math.round(t.torque / 1000)} N·m turn it`;
+      return words.dragsAtRestWithA(at, fixed(Math.abs(t.value), 2), Math.round(t.torque / 1000));
     case 'drag ends':
-      return `Free again at rest with a cold drum ${at}`;
+      return words.freeAgainAtRestWith(at);
     case 'seized':
-      return `Seized ${at}: the wheel would slide before it turns, ${Math.round(t.value / 1000)} N·m a brake; not driven on`;
+      return words.seizedTheWheelWouldSlide(at, Math.round(t.value / 1000));
     case 'gave way':
-      return `Clamped more than the strut can bear ${at}, ${(t.value / 1000).toFixed(1)} kN: a part gives way; not driven on`;
+      return words.clampedMoreThanTheStrut(at, fixed(t.value / 1000, 1));
     case 'lever off its stop':
-      return `Parking lever held ${t.value.toFixed(1)} mm off its stop ${at}: the cable sets the shoes, and the next click is late`;
+      return words.parkingLeverHeldMmOff(fixed(t.value, 1), at);
     case 'locks':
-      return `The ${side} shoe would lock by itself ${at}: not driven on`;
+      return words.theShoeWouldLockBy(side, at);
   }
 }
 

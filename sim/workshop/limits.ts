@@ -1,4 +1,5 @@
 import type { Brake, OwnSizes } from '../index.ts';
+import { workshopLimits as texts } from '../words/en.ts';
 
 /** Limits that a sheet is judged by; null where nobody has set one. */
 export interface Limits {
@@ -53,9 +54,9 @@ const UNKNOWN: AsNew = { drum: null, lining: null, teeth: null };
 /** The brake on the bench: its limits are offered by its name. */
 const ofTeachingBrake = (brake: Brake): LimitSet => ({
   id: 'teaching',
-  name: `This teaching brake: ${brake.title}`,
-  whose: 'this teaching brake',
-  about: 'Invented for this brake. They are not your vehicle’s.',
+  name: texts.thisTeachingBrake(brake.title),
+  whose: texts.thisTeachingBrake2,
+  about: texts.inventedForThisBrakeThey,
   limits: {
     ...NONE,
     drumMax: 2 * brake.drum.radiusMax,
@@ -72,9 +73,9 @@ const ofTeachingBrake = (brake: Brake): LimitSet => ({
 /** One's own brake on the bench: what was typed of it, and nothing that was assumed. */
 const ofOwnBrake = (brake: Brake, own: OwnSizes): LimitSet => ({
   id: 'teaching',
-  name: `My brake: ${brake.title}`,
-  whose: 'my brake, as typed',
-  about: 'As you typed them in My brake. What was not typed there has no limit.',
+  name: texts.myBrake(brake.title),
+  whose: texts.myBrakeAsTyped,
+  about: texts.asYouTypedThemIn,
   limits: { ...NONE, drumMax: own.drumMax ?? null, liningMin: own.liningMin ?? null },
   asNew: { drum: own.drumNew ?? null, lining: own.liningNew ?? null, teeth: own.teeth ?? null },
 });
@@ -88,29 +89,26 @@ export function limitSets(brake: Brake, own: OwnSizes | null = null): readonly L
   return [
     {
       id: 'maker',
-      name: 'My own brake, typed here',
-      whose: 'my own, as typed',
-      about:
-        'From the mark on the drum and the vehicle’s service data. Nothing is set until typed.',
+      name: texts.makerName,
+      whose: texts.makerWhose,
+      about: texts.makerAbout,
       limits: NONE,
       asNew: UNKNOWN,
     },
     own ? ofOwnBrake(brake, own) : ofTeachingBrake(brake),
     {
       id: 'regulation',
-      name: 'US road rule, trucks and trailers',
-      whose: 'US 49 CFR 393.47(d)',
-      about:
-        '49 CFR 393.47(d): hydraulic drum brakes at least 1.6 mm (1/16 in) at the shoe’s centre; here it is asked of the thinnest point. 570.59(b): the drum within the mark cast on it; type that in.',
+      name: texts.regulationName,
+      whose: texts.regulationWhose,
+      about: texts.regulationAbout,
       limits: { ...NONE, liningMin: 1.6 },
       asNew: UNKNOWN,
     },
     {
       id: 'test',
-      name: 'British test text of 2012',
-      whose: 'British test, 2012',
-      about:
-        'Fails a lining under 1.5 mm at any point, as read in a text of 2012; newer ones may differ. Type in the mark on the drum.',
+      name: texts.testName,
+      whose: texts.testWhose,
+      about: texts.testAbout,
       limits: { ...NONE, liningMin: 1.5 },
       asNew: UNKNOWN,
     },

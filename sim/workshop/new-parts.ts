@@ -7,6 +7,8 @@ import {
   type Rig,
   type Wheel,
 } from '../index.ts';
+import { workshopNewParts as texts } from '../words/en.ts';
+import { fixed } from './figure.ts';
 import type { Level } from './inspection.ts';
 
 /**
@@ -36,7 +38,7 @@ const GRABS = 1.15;
 const WEAK = 0.93;
 const NMM = 1000;
 
-const mm = (value: number, digits = 2): string => value.toFixed(digits);
+const mm = (value: number, digits = 2): string => fixed(value, digits);
 const percent = (share: number): string =>
   `${share > 1 ? '+' : '−'}${Math.abs(100 * (share - 1)).toFixed(0)} %`;
 
@@ -44,19 +46,18 @@ function fitSays({ fit, torque, right, slidesOn }: NewFit): Omit<PartVerdict, 'l
   if (!slidesOn) {
     return {
       level: 'bad',
-      words: 'The drum does not go on over them at the shortest strut: wrong part.',
+      words: texts.theDrumDoesNotGo,
     };
   }
   const bears =
     fit.where === 'all along'
-      ? 'Bears all along'
-      : `Bears at the ${fit.where} first, ${mm(fit.gap)} off elsewhere`;
-  if (!Number.isFinite(torque)) return { level: 'bad', words: `${bears}: locks. Do not fit.` };
-  const first = `${(torque / NMM).toFixed(0)} N·m at the first press where the right ones give ${(right / NMM).toFixed(0)}`;
-  if (torque > GRABS * right)
-    return { level: 'bad', words: `${bears}: ${first}. It grabs; do not fit.` };
+      ? texts.bearsAllAlong
+      : texts.bearsAtTheFirstOff(fit.where, mm(fit.gap));
+  if (!Number.isFinite(torque)) return { level: 'bad', words: texts.locksDoNotFit(bears) };
+  const first = texts.first((torque / NMM).toFixed(0), (right / NMM).toFixed(0));
+  if (torque > GRABS * right) return { level: 'bad', words: texts.itGrabsDoNotFit(bears, first) };
   if (torque < WEAK * right) {
-    return { level: 'watch', words: `${bears}: ${first}. Weak until bedded in, some hundred km.` };
+    return { level: 'watch', words: texts.weakUntilBeddedInSome(bears, first) };
   }
   return { level: 'good', words: `${bears}: ${first}.` };
 }
@@ -68,7 +69,7 @@ const known = (own: OwnSizes | null, ...keys: readonly OwnKey[]): boolean =>
 const assumed = (line: PartVerdict['line'], what: string): PartVerdict => ({
   line,
   level: 'none',
-  words: `No verdict: ${what} of your brake is assumed. Type it in My brake.`,
+  words: texts.noVerdictOfYourBrake(what),
 });
 
 /**
@@ -89,7 +90,7 @@ export function judgePart(
   };
   if (part.lining !== undefined || part.ground !== undefined) {
     if (!known(own, 'drumNew', 'liningNew')) {
-      out.push(assumed('fit', 'drum or new lining'));
+      out.push(assumed('fit', texts.drumOrNewLining));
     } else {
       const thickness = part.lining ?? lining.thicknessNew;
       const groundRadius = part.ground ?? lining.groundRadius;
@@ -104,12 +105,12 @@ export function judgePart(
         ? {
             line: 'hand',
             level: 'bad',
-            words: 'Made for the other side: swap the pair, do not fit.',
+            words: texts.madeForTheOtherSide,
           }
         : {
             line: 'hand',
             level: 'good',
-            words: part.hand === 'this' ? 'For this side.' : 'For either side.',
+            words: part.hand === 'this' ? texts.forThisSide : texts.forEitherSide,
           },
     );
   }
@@ -117,41 +118,40 @@ export function judgePart(
 }
 
 function widthSays(found: number, right: number, own: OwnSizes | null): PartVerdict {
-  if (!known(own, 'liningWidth')) return assumed('width', 'lining’s width');
+  if (!known(own, 'liningWidth')) return assumed('width', texts.liningsWidth);
   const by = found - right;
   if (Math.abs(by) <= ALIKE.width)
-    return { line: 'width', level: 'good', words: `As wide as the old, ${mm(right, 1)}.` };
+    return { line: 'width', level: 'good', words: texts.asWideAsTheOld(mm(right, 1)) };
   return {
     line: 'width',
     level: 'watch',
     words:
       by > 0
-        ? `${mm(by, 1)} wider than ${mm(right, 1)}: look whether it clears the plate and stays in the swept track.`
-        : `${mm(-by, 1)} narrower than ${mm(right, 1)}: pressed ${(100 * (right / found - 1)).toFixed(0)} % harder, so it wears faster by as much.`,
+        ? texts.widerThanLookWhetherIt(mm(by, 1), mm(right, 1))
+        : texts.narrowerThanPressedHarder(
+            mm(-by, 1),
+            mm(right, 1),
+            (100 * (right / found - 1)).toFixed(0),
+          ),
   };
 }
 
 /** Force of a piston goes with its area, the square of the bore. */
 function boreSays(found: number, brake: Brake, own: OwnSizes | null): PartVerdict {
-  if (!known(own, 'bore')) return assumed('bore', 'cylinder’s bore');
+  if (!known(own, 'bore')) return assumed('bore', texts.cylindersBore);
   const right = brake.cylinder.bore;
   if (Math.abs(found - right) <= ALIKE.bore) {
-    return { line: 'bore', level: 'good', words: `The bore of the old one, ${mm(right)}.` };
+    return { line: 'bore', level: 'good', words: texts.theBoreOfTheOld(mm(right)) };
   }
   const share = (found * found) / (right * right);
   return {
     line: 'bore',
     level: 'bad',
-    words: `Another cylinder: ${percent(share)} force on both shoes against ${mm(right)}. It pulls, or the axle brakes too much or too little.`,
+    words: texts.anotherCylinderForceOnBoth(percent(share), mm(right)),
   };
 }
 
-const names: Readonly<Record<keyof typeof ALIKE, string>> = {
-  lining: 'Linings',
-  ground: 'Ground radii',
-  width: 'Widths',
-  bore: 'Cylinder bores',
-};
+const names: Readonly<Record<keyof typeof ALIKE, string>> = texts.names;
 
 /** What left and right have unlike: both wheels of an axle get the same. One sentence each. */
 export function unlikeSides(parts: Readonly<Record<Wheel, NewPart>>): readonly string[] {
@@ -159,13 +159,11 @@ export function unlikeSides(parts: Readonly<Record<Wheel, NewPart>>): readonly s
   for (const key of Object.keys(ALIKE) as (keyof typeof ALIKE)[]) {
     const [left, right] = [parts.left[key], parts.right[key]];
     if (left === undefined || right === undefined || Math.abs(left - right) <= ALIKE[key]) continue;
-    out.push(
-      `${names[key]} unlike, left ${mm(left)} and right ${mm(right)}: one of them is the wrong part.`,
-    );
+    out.push(texts.unlikeLeftAndRightOne(names[key], mm(left), mm(right)));
   }
   const hands = [parts.left.hand, parts.right.hand];
   if (hands.includes('alike') && hands.some((h) => h === 'this' || h === 'other')) {
-    out.push('One is made for one side and the other for either: not a pair.');
+    out.push(texts.oneIsMadeForOne);
   }
   return out;
 }

@@ -1,4 +1,5 @@
 import { type OwnSizes, ownKeys, type Scene } from '../index.ts';
+import { workshopOwnBrake as words } from '../words/en.ts';
 
 /** What the scene of one's own brake says of itself. */
 export const ownWords = (
@@ -8,6 +9,9 @@ export const ownWords = (
 ): Pick<Scene, 'name' | 'title' | 'about' | 'source'> => ({
   name: names.name,
   title: names.title,
-  about: `Own brake, made from ${base.title}.`,
-  source: `Measured by its owner: ${ownKeys.filter((k) => sizes[k] !== undefined).join(', ') || 'nothing yet'}. All else assumed in the proportions of ${base.title}.`,
+  about: words.ownBrakeMadeFrom(base.title),
+  source: words.measuredByItsOwnerAll(
+    ownKeys.filter((k) => sizes[k] !== undefined).join(', ') || words.nothingYet,
+    base.title,
+  ),
 });

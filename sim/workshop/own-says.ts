@@ -7,6 +7,8 @@ import {
   RULE,
   type Spread,
 } from '../index.ts';
+import { workshopOwnSays as texts } from '../words/en.ts';
+import { fixed } from './figure.ts';
 import type { Level } from './inspection.ts';
 
 /** What measured figures of one's own brake say when they are held against each other and the model. */
@@ -23,7 +25,7 @@ const say = (level: Level, head: string, why: string): Say => ({
   head,
   why,
 });
-const mm = (value: number, digits = 2): string => value.toFixed(digits);
+const mm = (value: number, digits = 2): string => fixed(value, digits);
 
 /** Of two shoes of one brake the model knows the shares only so well: duty and roads differ (own choice). */
 const SHARE_BAND = 1.6;
@@ -40,36 +42,26 @@ function sizesSay(brake: Brake, sizes: OwnSizes, found: OwnFound): Say[] {
   const fresh = 2 * brake.drum.radiusNew;
   if (drumNow !== undefined && drumNow < fresh - 0.05) {
     out.push(
-      say(
-        'watch',
-        `The drum is ${mm(fresh - drumNow)} smaller than new.`,
-        'It cannot be. Measure in the swept track, not on the lip, and look at the new Ø again.',
-      ),
+      say('watch', texts.theDrumIsSmallerThan(mm(fresh - drumNow)), texts.itCannotBeMeasureIn),
     );
   } else if (drumNow !== undefined) {
     const mark = sizes.drumMax;
     if (mark === undefined) {
-      out.push(
-        say(
-          'none',
-          `Drum ${mm(drumNow)}, no mark typed.`,
-          'No verdict: type the largest Ø cast on it.',
-        ),
-      );
+      out.push(say('none', texts.drumNoMarkTyped(mm(drumNow)), texts.noVerdictTypeTheLargest));
     } else if (drumNow > mark) {
       out.push(
         say(
           'bad',
-          `The drum is ${mm(drumNow - mark)} over its mark.`,
-          `Found ${mm(drumNow)}, cast on it ${mm(mark)}: renew it, and the other wheel’s to match.`,
+          texts.theDrumIsOverIts(mm(drumNow - mark)),
+          texts.foundCastOnItRenew(mm(drumNow), mm(mark)),
         ),
       );
     } else {
       out.push(
         say(
           'good',
-          `Drum: ${mm(Math.floor((mark - drumNow) * 100 + 1e-6) / 100)} left to the mark.`,
-          `Found ${mm(drumNow)}, cast on it ${mm(mark)}.`,
+          texts.drumLeftToTheMark(mm(Math.floor((mark - drumNow) * 100 + 1e-6) / 100)),
+          texts.foundCastOnIt(mm(drumNow), mm(mark)),
         ),
       );
     }
@@ -84,16 +76,20 @@ function sizesSay(brake: Brake, sizes: OwnSizes, found: OwnFound): Say[] {
       out.push(
         say(
           'watch',
-          `The ${name} lining is ${mm(t - thicknessNew)} thicker than new.`,
-          `Found ${mm(t)}, new ${mm(thicknessNew)}${sizes.liningNew === undefined ? ' as assumed' : ''}: measure the lining without the steel table, and type its new thickness.`,
+          texts.theLiningIsThickerThan(name, mm(t - thicknessNew)),
+          texts.foundNewMeasureTheLining(
+            mm(t),
+            mm(thicknessNew),
+            sizes.liningNew === undefined ? texts.asAssumed : '',
+          ),
         ),
       );
     } else if (sizes.liningMin !== undefined && t < sizes.liningMin) {
       out.push(
         say(
           'bad',
-          `The ${name} lining is ${mm(sizes.liningMin - t)} under its least.`,
-          `Found ${mm(t)}, least ${mm(sizes.liningMin)} as you typed it: renew the linings on both wheels.`,
+          texts.theLiningIsUnderIts(name, mm(sizes.liningMin - t)),
+          texts.foundLeastAsYouTyped(mm(t), mm(sizes.liningMin)),
         ),
       );
     }
@@ -103,40 +99,32 @@ function sizesSay(brake: Brake, sizes: OwnSizes, found: OwnFound): Say[] {
 
 /** Where the adjuster stands against where presses should have brought it. */
 function toothSays(brake: Brake, found: OwnFound, e: Expected): Say {
-  const bore = found.drumNow === undefined ? 'a drum as new' : `a bore of ${mm(found.drumNow)}`;
-  const worn = `Linings of ${mm(found.leading ?? 0)} and ${mm(found.trailing ?? 0)} in ${bore}`;
+  const bore = found.drumNow === undefined ? texts.aDrumAsNew : texts.aBoreOf(mm(found.drumNow));
+  const worn = texts.worn(mm(found.leading ?? 0), mm(found.trailing ?? 0), bore);
   const { tooth } = found;
-  const should = `tooth ${e.tooth.as} with ${mm(e.clearance)}`;
+  const should = texts.should(e.tooth.as, mm(e.clearance));
   if (tooth === undefined || e.clearanceFound === null) {
     return say(
       'none',
-      `Tooth ${e.tooth.as} is where it should stand.`,
-      `${worn} leave ${mm(e.clearance)} there. Count the teeth and type them.`,
+      texts.toothIsWhereItShould(e.tooth.as),
+      texts.leaveThereCountTheTeeth(worn, mm(e.clearance)),
     );
   }
-  const here = `Tooth ${tooth} leaves ${mm(e.clearanceFound)}.`;
+  const here = texts.here(tooth, mm(e.clearanceFound));
   if (tooth > brake.adjuster.teeth) {
     return say(
       'watch',
-      `There is no tooth ${tooth}.`,
-      `This adjuster has ${brake.adjuster.teeth}: count again, or type how many it has.`,
+      texts.thereIsNoTooth(tooth),
+      texts.thisAdjusterHasCountAgain(brake.adjuster.teeth),
     );
   }
   if (tooth < e.tooth.least) {
-    return say(
-      'watch',
-      here,
-      `${worn} should stand at ${should}: it has stopped stepping, or lets its teeth slip.`,
-    );
+    return say('watch', here, texts.shouldStandAtItHas(worn, should));
   }
   if (tooth > e.tooth.most) {
-    return say(
-      'watch',
-      here,
-      `${worn} should stand at ${should}: set on by hand, stepped on a hot drum, or these are not the linings it stepped for.`,
-    );
+    return say('watch', here, texts.shouldStandAtSetOn(worn, should));
   }
-  return say('good', here, `${worn} should stand at ${should}: the adjuster steps.`);
+  return say('good', here, texts.shouldStandAtTheAdjuster(worn, should));
 }
 
 const within = (value: number, { least, most }: Spread, by: number): number =>
@@ -152,46 +140,53 @@ function pairSays(sizes: OwnSizes, found: OwnFound, e: Expected): Say[] {
   const lever = sizes.perNotch === undefined || sizes.leverNotch === undefined;
   const master = sizes.masterBore === undefined || sizes.pedalRatio === undefined;
   if (notches !== undefined && n !== null) {
-    const computed = `${mm(e.notches.as, 1)} computed at ${CHECKED.hand} N in the cable${lever ? ', with the lever as assumed' : ''}`;
+    const computed = texts.computed(
+      mm(e.notches.as, 1),
+      CHECKED.hand,
+      lever ? texts.withTheLeverAsAssumed : '',
+    );
     out.push(
       n === 0
-        ? say(
-            'good',
-            `${notches} notches fit that gap.`,
-            `${computed}. The cable is not the cause.`,
-          )
+        ? say('good', texts.notchesFitThatGap(notches), texts.theCableIsNotThe(computed))
         : n > 0
           ? say(
               'watch',
-              `${notches} notches are more than that gap needs.`,
+              texts.notchesAreMoreThanThat(notches),
               p === 1
-                ? `${computed}. The pedal is long too: the gap is larger than measured.`
-                : `${computed}. ${p === 0 ? 'The pedal fits' : 'Where the pedal is good'}: cable stretched, or set with slack.`,
+                ? texts.thePedalIsLongToo(computed)
+                : texts.cableStretchedOrSetWith(
+                    computed,
+                    p === 0 ? texts.thePedalFits : texts.whereThePedalIsGood,
+                  ),
             )
           : say(
               'watch',
-              `${notches} notches are fewer than that gap needs.`,
-              `${computed}. Look whether the parking lever lies on its stop: a short cable holds it off.`,
+              texts.notchesAreFewerThanThat(notches),
+              texts.lookWhetherTheParkingLever(computed),
             ),
     );
   }
   if (pedal !== undefined && p !== null) {
-    const computed = `${mm(e.pedal.as, 1)} mm computed at ${CHECKED.firm} bar${master ? ', with master cylinder and pedal as assumed' : ''}`;
+    const computed = texts.computed2(
+      mm(e.pedal.as, 1),
+      CHECKED.firm,
+      master ? texts.withMasterCylinderAndPedal : '',
+    );
     out.push(
       p === 0
-        ? say('good', `${mm(pedal, 0)} mm of pedal fit that gap.`, `${computed}.`)
+        ? say('good', texts.mmOfPedalFitThat(mm(pedal, 0)), `${computed}.`)
         : p > 0
           ? say(
               'watch',
-              `${mm(pedal, 0)} mm of pedal are more than that gap needs.`,
+              texts.mmOfPedalAreMore(mm(pedal, 0)),
               n === 0
-                ? `${computed}. The notches fit: air in the line, or another gap than at these shoes.`
-                : `${computed}. Count the notches: with them too many it is the gap, with them right it is air.`,
+                ? texts.theNotchesFitAirIn(computed)
+                : texts.countTheNotchesWithThem(computed),
             )
           : say(
               'watch',
-              `${mm(pedal, 0)} mm of pedal are less than that gap needs.`,
-              `${computed}. Linings stand nearer than measured, or it was a lighter press.`,
+              texts.mmOfPedalAreLess(mm(pedal, 0)),
+              texts.liningsStandNearerThanMeasured(computed),
             ),
     );
   }
@@ -208,38 +203,30 @@ function sharesSay(brake: Brake, sizes: OwnSizes, found: OwnFound, ratio: number
   // A rule that is off by a tenth on either would turn it round.
   if (a < 3 * RULE && b < 3 * RULE) return null;
   if (a < -RULE || b < -RULE) return null;
-  const head = `Worn ${mm(Math.max(0, a))} and ${mm(Math.max(0, b))}`;
-  const model = `This brake wears ${mm(ratio, 1)} to 1`;
-  const fresh = sizes.liningNew === undefined ? ' The new thickness is assumed.' : '';
+  const head = texts.head(mm(Math.max(0, a)), mm(Math.max(0, b)));
+  const model = texts.model(mm(ratio, 1));
+  const fresh = sizes.liningNew === undefined ? texts.theNewThicknessIsAssumed : '';
   if (b > a + 2 * RULE) {
     return say(
       'watch',
-      `${head}: the trailing lining is the thinner.`,
-      `${model}, the leading one more. Shoes in each other’s place, or the leading one was not pushed: rock both by hand.${fresh}`,
+      texts.theTrailingLiningIsThe(head),
+      texts.theLeadingOneMoreShoes(model, fresh),
     );
   }
   const most = (a + RULE) / Math.max(1e-9, b - RULE);
   const least = (a - RULE) / (b + RULE);
-  const found1 = b > RULE ? `${mm(a / b, 1)} to 1` : 'the trailing one hardly';
+  const found1 = b > RULE ? texts.to1(mm(a / b, 1)) : texts.theTrailingOneHardly;
   if (least > ratio * SHARE_BAND) {
-    return say(
-      'watch',
-      `${head}: ${found1}.`,
-      `${model}. The trailing shoe does less than its share: look for a stuck piston or one that is held.${fresh}`,
-    );
+    return say('watch', `${head}: ${found1}.`, texts.theTrailingShoeDoesLess(model, fresh));
   }
   if (b > RULE && most < ratio / SHARE_BAND) {
     return say(
       'watch',
-      `${head}: ${found1}, nearly alike.`,
-      `${model}. The trailing shoe does more than its share: much reversing, parking while rolling, or a shoe that drags.${fresh}`,
+      texts.nearlyAlike(head, found1),
+      texts.theTrailingShoeDoesMore(model, fresh),
     );
   }
-  return say(
-    'good',
-    `${head}: ${found1}.`,
-    `The leading shoe does the more. ${model}; that is the mechanism, no fault.${fresh}`,
-  );
+  return say('good', `${head}: ${found1}.`, texts.theLeadingShoeDoesThe(model, fresh));
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Asked } from '../index.ts';
+import { workshopParkingRules as words } from '../words/en.ts';
 
 /**
  * Figures that parking brakes are judged by, each with what it asks and how sure it is: "read" where
@@ -17,7 +18,7 @@ export const parkingRules: readonly ParkingRule[] = [
     id: '20',
     kind: 'slope',
     percent: 20,
-    what: 'Cars, both ways round, five minutes (FMVSS 135; UN R13-H laden, from memory)',
+    what: words.of20What,
     sure: 'read in part',
     hand: { newton: 400, sure: 'memory' },
   },
@@ -25,7 +26,7 @@ export const parkingRules: readonly ParkingRule[] = [
     id: '30',
     kind: 'slope',
     percent: 30,
-    what: 'Cars by an older rule, both ways round, five minutes (FMVSS 105)',
+    what: words.of30What,
     sure: 'read',
     hand: { newton: 400, sure: 'memory' },
   },
@@ -33,7 +34,7 @@ export const parkingRules: readonly ParkingRule[] = [
     id: '18w',
     kind: 'force over weight',
     percent: 18,
-    what: 'Kit-car test of the United Kingdom: holding force over weight',
+    what: words.of18wWhat,
     sure: 'read',
     hand: null,
   },
@@ -41,7 +42,7 @@ export const parkingRules: readonly ParkingRule[] = [
     id: '16w',
     kind: 'force over weight',
     percent: 16,
-    what: 'Often asked at a yearly test: holding force over weight',
+    what: words.of16wWhat,
     sure: 'memory',
     hand: null,
   },
@@ -49,7 +50,7 @@ export const parkingRules: readonly ParkingRule[] = [
     id: '12',
     kind: 'slope',
     percent: 12,
-    what: 'Tractor and trailer held together (EU rule)',
+    what: words.of12What,
     sure: 'read',
     hand: null,
   },

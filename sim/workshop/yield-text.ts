@@ -1,12 +1,8 @@
 import type { Yielding } from '../index.ts';
+import { workshopYieldText as words } from '../words/en.ts';
 
-const parts: Readonly<Record<Yielding['part'], string>> = {
-  'lever arm': 'the arm of the adjuster lever bends',
-  'lever nose': 'the nose of the adjuster lever bends',
-  'lever teeth': 'the lever’s tooth shears off',
-  strut: 'the strut is crushed',
-};
+const parts: Readonly<Record<Yielding['part'], string>> = words.parts;
 
 /** What gives way when the strut has to bear more than its weakest part can. */
 export const yieldText = ({ part, force }: Yielding): string =>
-  `More than the strut can bear: ${parts[part]} at about ${Math.round(force / 100) / 10} kN. No force beyond that can be told.`;
+  words.moreThanTheStrutCan(parts[part], Math.round(force / 100) / 10);

@@ -1,15 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type CDPSession, chromium, type Page } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
 import { build } from 'vite';
 import { serve } from '../../ui/serve/static.mjs';
 import { findBrowser } from '../run/browser.mjs';
+import { answers, apart, busy, HALF_PACE, paced, trace } from './slowed.ts';
 import { type Goal, median, share } from './timing.ts';
 
 /**
  * The built page on a slow machine: its processor at a sixth, no graphics card, a projector's 1366 × 768. What a key
- * on the pedal takes until its answer is painted, how many pictures a second come while drum and shoes move, and what
- * memory the browser takes in all.
+ * on the pedal takes until its answer is painted, how many pictures a second come while drum and shoes move (both
+ * reckoned from processor time, `slowed.ts`), and what memory the browser takes in all.
  */
 
 const WIDTH = 1366;
@@ -25,37 +26,15 @@ const PRESSES = 30;
 /** Each stretch of pictures, ms. */
 const STRETCH = 6000;
 
-/** How long each key took from its stroke to the picture that answers it, by the browser's own Event Timing, ms. */
-async function answers(page: Page): Promise<number[]> {
-  await page.evaluate(() => {
-    const took: number[] = [];
-    Object.assign(window, { took });
-    // What takes less than 16 ms is told of by no entry: it is left out, and so makes the figures no better.
-    new PerformanceObserver((list) => {
-      for (const e of list.getEntries()) if (e.name === 'keydown') took.push(e.duration);
-    }).observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
-  });
+/** Keys on the pedal, while the brake comes to rest or moves. */
+async function keys(page: Page): Promise<void> {
   await page.locator('takeup-pedal [role="slider"]').focus();
   for (let n = 0; n < PRESSES; n++) {
     await page.keyboard.press(n % 10 < 5 ? 'PageUp' : 'PageDown');
-    await page.waitForTimeout(250);
+    // Not in step with the pictures.
+    await page.waitForTimeout(240 + 3 * n);
   }
-  return page.evaluate(() => (window as unknown as { took: number[] }).took);
 }
-
-/** Gaps between pictures while the brake is pressed and the drum turns, ms. */
-const gaps = (page: Page): Promise<number[]> =>
-  page.evaluate(async (stretch) => {
-    const all: number[] = [];
-    let last = await new Promise<number>(requestAnimationFrame);
-    const from = last;
-    while (last - from < stretch) {
-      const now = await new Promise<number>(requestAnimationFrame);
-      all.push(now - last);
-      last = now;
-    }
-    return all;
-  }, STRETCH);
 
 /** Every process that a process has started, and theirs. */
 function familyOf(pid: number): number[] {
@@ -92,12 +71,6 @@ function memoryOf(pid: number): number | null {
   return kB / 1024;
 }
 
-async function slowed(page: Page): Promise<CDPSession> {
-  const client = await page.context().newCDPSession(page);
-  await client.send('Emulation.setCPUThrottlingRate', { rate: SHARE });
-  return client;
-}
-
 /** @param folder where the page is built to */
 export async function slow(folder: string): Promise<Goal[]> {
   await build({
@@ -111,26 +84,32 @@ export async function slow(folder: string): Promise<Goal[]> {
   const browser = await chromium.connect(launched.wsEndpoint());
   try {
     const page = await browser.newPage({ viewport: { width: WIDTH, height: HEIGHT } });
-    await slowed(page);
-    const from = performance.now();
-    await page.goto(new URL('?station=apply', address).href);
-    await page.locator('takeup-stage canvas').first().waitFor();
-    const opened = (performance.now() - from) / 1000;
-    await page.waitForTimeout(4000);
-    const took = await answers(page);
+    // What runs these scripts gives functions their names by this, which pages do not know.
+    await page.addInitScript('globalThis.__name = (one) => one');
+    await page.addInitScript(paced, HALF_PACE);
+    const client = await page.context().newCDPSession(page);
+    const opening = await trace(client, async () => {
+      await page.goto(new URL('?station=apply', address).href);
+      await page.locator('takeup-stage canvas').first().waitFor();
+    });
+    // All that comes by itself has come.
+    await page.waitForTimeout(8000);
+    const took = answers(await trace(client, () => keys(page)), SHARE);
     for (let n = 0; n < 4; n++) await page.keyboard.press('PageUp');
     await page.waitForTimeout(500);
-    const moving = await gaps(page);
+    const moving = apart(await trace(client, () => page.waitForTimeout(STRETCH)), SHARE);
     const memory = process.platform === 'linux' ? memoryOf(launched.process().pid as number) : null;
-    console.log(`\nThe page at ${WIDTH}×${HEIGHT}, its processor at a sixth, painted in software`);
-    console.log(`  the brake stands there after ${opened.toFixed(1)} s`);
-    const [mid, most] = [median(took), share(took, 0.95)];
     console.log(
-      `  a key on the pedal is answered in ${mid} ms (95 % within ${most} ms; ${took.length} of ${PRESSES} keys took 16 ms or more)`,
+      `\nThe page at ${WIDTH}×${HEIGHT}, painted in software, reckoned for a processor at a sixth from what each task takes of this one`,
+    );
+    console.log(`  the brake stands there after ${busy(opening, SHARE).toFixed(1)} s of its time`);
+    const most = share(took, 0.95);
+    console.log(
+      `  a key on the pedal is answered in ${median(took).toFixed(0)} ms (95 % within ${most.toFixed(0)} ms; ${took.length} of ${PRESSES} keys)`,
     );
     const pace = 1000 / median(moving);
     console.log(
-      `  pressed, the drum turning: ${pace.toFixed(0)} pictures a second, 95 % of them within ${share(moving, 0.95).toFixed(0)} ms`,
+      `  pressed, the drum turning: ${pace.toFixed(0)} pictures a second, 95 % of them within ${share(moving, 0.95).toFixed(0)} ms (${moving.length} pictures)`,
     );
     console.log(
       memory === null
@@ -140,9 +119,9 @@ export async function slow(folder: string): Promise<Goal[]> {
     return [
       {
         name: `on a processor at a sixth a key is answered within ${AT_ONCE} ms`,
-        reached: took.length > 0 && most <= AT_ONCE,
+        reached: took.length === PRESSES && most <= AT_ONCE,
       },
-      { name: `there ${PACE} pictures a second while it moves`, reached: pace >= PACE },
+      { name: `there ${PACE} pictures a second while it moves`, reached: Math.round(pace) >= PACE },
       {
         name: `the whole browser in less than ${MEMORY / 2} MB, half of such a machine’s`,
         reached: memory === null || memory < MEMORY / 2,

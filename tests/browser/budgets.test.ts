@@ -4,6 +4,7 @@ import { stations } from '../../ui/stations/index.ts';
 import { samples } from '../samples.ts';
 import { type Budget, CARD_CALLS, KEPT, ofDialogs, ofStations, WHOLE } from './budgets.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { countPainting } from './painting.ts';
 import { frames, soon, steady } from './soon.ts';
 import { eachDialog } from './tour.ts';
 
@@ -80,24 +81,6 @@ const elementsOf = (page: Page, within = 'html'): Promise<number> =>
     }
     return count;
   });
-
-/** Counts what is painted, by whichever way the stage is. Runs in the page, before its own scripts. */
-function countPainting(): void {
-  const counted = { strokes: 0 };
-  Object.assign(globalThis, { counted });
-  const watch = (of: object, names: readonly string[]): void => {
-    for (const name of names) {
-      const real = Reflect.get(of, name) as (...args: unknown[]) => unknown;
-      Reflect.set(of, name, function (this: unknown, ...args: unknown[]) {
-        counted.strokes++;
-        return real.apply(this, args);
-      });
-    }
-  };
-  const pen = ['fill', 'stroke', 'fillRect', 'strokeRect', 'clearRect', 'drawImage', 'fillText'];
-  watch(CanvasRenderingContext2D.prototype, pen);
-  watch(WebGL2RenderingContext.prototype, ['drawElements', 'drawArrays']);
-}
 
 /** Calls by which the whole stage is painted anew: a page that was hidden is, when it is shown. */
 const paintedAnew = (page: Page): Promise<number> =>

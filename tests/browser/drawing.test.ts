@@ -5,7 +5,10 @@ import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { StageView } from '../../ui/app/stage-view.ts';
+import { fingersOn } from './fingers.ts';
+import { inChromiumAlone } from './firefox.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { countPainting, painted } from './painting.ts';
 import { placeOf, soon, steady } from './soon.ts';
 
 let browser: OpenBrowser;
@@ -107,7 +110,7 @@ const patient = () => {
 };
 const SMALL = { viewport: { width: 1366, height: 768 }, reducedMotion: 'reduce' } as const;
 
-it('a lost graphics context comes back by itself', async () => {
+inChromiumAlone('a lost graphics context comes back by itself', async () => {
   const { page, errors, close } = await browser.open(SMALL);
   await page.addInitScript(patient);
   await again(page, withCard);
@@ -121,7 +124,7 @@ it('a lost graphics context comes back by itself', async () => {
   await close();
 });
 
-it('a graphics context that stays away: the canvas takes over', async () => {
+inChromiumAlone('a graphics context that stays away: the canvas takes over', async () => {
   const { page, errors, close } = await browser.open(SMALL);
   await again(page, withCard);
   await expect.poll(() => painter(page)).toBe('webgl');
@@ -205,7 +208,7 @@ const listen = (canvas: Locator): Promise<void> =>
 const told = (page: Page): Promise<string[]> =>
   page.evaluate(() => (window as unknown as { told: string[] }).told);
 
-it.each([
+inChromiumAlone.each([
   ['canvas', withoutCard, ['contextlost', 'contextrestored']],
   ['webgl', withCard, ['webglcontextlost', 'webglcontextrestored']],
 ] as const)(
@@ -240,27 +243,30 @@ it.each([
   },
 );
 
-it('when the graphics process dies and comes back, the chart stands as it did', async () => {
-  const own = await openBrowser();
-  const { page, errors, close } = await own.open(SMALL);
-  await expect.poll(() => painter(page)).not.toBe('');
-  await page.keyboard.press('2');
-  const chart = page.locator('takeup-chart');
-  const picture = (): Promise<string> =>
-    chart
-      .locator('canvas')
-      .first()
-      .evaluate((e) => (e as HTMLCanvasElement).toDataURL());
-  await chart.locator('canvas').first().waitFor();
-  const whole = await steady(page, picture);
-  await listen(chart.locator('canvas').first());
-  await endGraphics(page);
-  await expect.poll(() => told(page)).toEqual(['contextlost', 'contextrestored']);
-  await expect.poll(picture).toBe(whole);
-  expect(errors).toEqual([]);
-  await close();
-  await own.close();
-});
+inChromiumAlone(
+  'when the graphics process dies and comes back, the chart stands as it did',
+  async () => {
+    const own = await openBrowser();
+    const { page, errors, close } = await own.open(SMALL);
+    await expect.poll(() => painter(page)).not.toBe('');
+    await page.keyboard.press('2');
+    const chart = page.locator('takeup-chart');
+    const picture = (): Promise<string> =>
+      chart
+        .locator('canvas')
+        .first()
+        .evaluate((e) => (e as HTMLCanvasElement).toDataURL());
+    await chart.locator('canvas').first().waitFor();
+    const whole = await steady(page, picture);
+    await listen(chart.locator('canvas').first());
+    await endGraphics(page);
+    await expect.poll(() => told(page)).toEqual(['contextlost', 'contextrestored']);
+    await expect.poll(picture).toBe(whole);
+    expect(errors).toEqual([]);
+    await close();
+    await own.close();
+  },
+);
 
 it('a page that was hidden is painted whole when it is shown again', async () => {
   const { page, errors, close } = await browser.open(SMALL);
@@ -347,21 +353,9 @@ it('two fingers zoom on a phone', async () => {
   await expect.poll(() => zoomed(page)).toBe(false);
   const box = await placeOf(page.locator('takeup-stage'));
   const [x, y] = [box.x + 195, box.y + 200];
-  const client = await page.context().newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
-    client.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints:
-        type === 'touchEnd'
-          ? []
-          : [
-              { x: x - apart, y, id: 1 },
-              { x: x + apart, y, id: 2 },
-            ],
-    });
-  await touch('touchStart', 40);
-  for (const apart of [50, 60, 70, 80]) await touch('touchMove', apart);
-  await touch('touchEnd', 80);
+  const fingers = await fingersOn(page);
+  for (const apart of [40, 50, 60, 70, 80]) await fingers([x - apart, y], [x + apart, y]);
+  await fingers();
   await expect.poll(() => zoomed(page)).toBe(true);
   const back = page.getByRole('button', { name: /Whole brake/ });
   const size = await placeOf(back);
@@ -374,8 +368,11 @@ it('two fingers zoom on a phone', async () => {
 
 /** Later than any page takes to load, ms. */
 const HOUR = 3.6e6;
+/** Calls for a picture of a held brake whose drum turns: the hub, the paint on the rim, and pictures of the rest. */
+const HELD = 40;
+
 it('what is painted in part is what would be painted whole', async () => {
-  const { page, errors, close } = await browser.open({ clock: true });
+  const { page, errors, close } = await browser.open({ clock: true, prepare: countPainting });
   await page.locator('takeup-stage canvas').waitFor();
   await page.clock.pauseAt(HOUR);
   await page.clock.runFor(300);
@@ -404,6 +401,14 @@ it('what is painted in part is what would be painted whole', async () => {
   await pedal.focus();
   await page.keyboard.press('Enter');
   await page.clock.runFor(400);
+  await compared();
+  // Held so long that what stands still is copied, not painted.
+  await page.clock.runFor(1200);
+  await painted(page);
+  await page.clock.runFor(160);
+  const calls = await painted(page);
+  expect(calls).toBeGreaterThan(0);
+  expect(calls / 10).toBeLessThan(HELD);
   await compared();
   await run('Gap fan', 300);
   await run('Rest ghost', 200);

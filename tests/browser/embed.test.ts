@@ -83,7 +83,9 @@ async function visit(path: string): Promise<Visit> {
   await context.addInitScript(() => {
     const told = { sounds: 0, kept: 0, messages: 0 };
     Object.assign(globalThis, { told });
-    const counts = (of: object, name: string): void => {
+    // Firefox has no class for what its empty page may not keep.
+    const counts = (of: object | undefined, name: string): void => {
+      if (!of) return;
       const does = Reflect.get(of, name) as (...asked: unknown[]) => unknown;
       Reflect.set(of, name, function (this: unknown, ...asked: unknown[]) {
         told.kept += 1;
@@ -92,8 +94,8 @@ async function visit(path: string): Promise<Visit> {
     };
     counts(Storage.prototype, 'setItem');
     counts(IDBFactory.prototype, 'open');
-    counts(CacheStorage.prototype, 'open');
-    counts(ServiceWorkerContainer.prototype, 'register');
+    counts(globalThis.CacheStorage?.prototype, 'open');
+    counts(globalThis.ServiceWorkerContainer?.prototype, 'register');
     globalThis.AudioContext = new Proxy(AudioContext, {
       construct(target, how) {
         told.sounds += 1;
@@ -151,18 +153,22 @@ it('is pressed by keys inside a page with a strict policy, keeps nothing and mak
   const frame = await frameOf(page);
   expect(await page.locator('iframe').getAttribute('title')).toBe('Quay van');
   // By Tab alone: stage, drum, names, pedal, in the order in which they are seen.
-  const reached: string[] = [];
-  const onPedal = async (): Promise<boolean> => {
-    await page.keyboard.press('Tab');
-    const name = await frame.evaluate(() => {
+  const focused = (): Promise<string> =>
+    frame.evaluate(() => {
       let at = document.activeElement;
       while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
-      return at?.getAttribute('aria-label') ?? at?.textContent ?? '';
+      return (at?.getAttribute('aria-label') ?? at?.textContent ?? '').slice(0, 8).trim();
     });
-    reached.push(name.slice(0, 8).trim());
-    return name === 'Pedal';
-  };
-  for (let n = 0; n < 12 && !(await onPedal()); n++);
+  const reached = [await focused()];
+  for (let n = 0; n < 12 && reached.at(-1) !== 'Pedal'; n++) {
+    await page.keyboard.press('Tab');
+    // The frame is in a process of its own, and hears of a key later; a stop before the frame changes nothing in it.
+    await expect
+      .poll(focused, { timeout: 3000 })
+      .not.toBe(reached.at(-1))
+      .catch(() => undefined);
+    reached.push(await focused());
+  }
   expect(reached.slice(-6)).toEqual([
     'Brake: a',
     'Forward',

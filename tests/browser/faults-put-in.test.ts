@@ -7,6 +7,7 @@ import { stations } from '../../ui/stations/index.ts';
 import { hostFolder } from './host.ts';
 import { builtPage, type OpenBrowser, type Opened, openBrowser, startBrowser } from './open.ts';
 import { frames, noWider, soon, steady } from './soon.ts';
+import { endWorker, holdWorkers } from './workers.ts';
 
 /**
  * What may go wrong around the page, put in on purpose: nothing is lost, and who has to know is told in a sentence.
@@ -315,14 +316,6 @@ it('a disk that is full when a file is saved: each way says so, and nothing is t
   await close();
 });
 
-/** Ends the worker made last without a word, as the system does that is out of memory. */
-async function endWorker(page: Page): Promise<void> {
-  const worker = page.workers().at(-1);
-  if (!worker) throw new Error('no worker');
-  // Where it ends before it has answered, that is no answer.
-  await worker.evaluate(() => self.close()).catch(() => undefined);
-}
-
 it('curves whose worker is missing, or ends without a word, are worked out on the page, each point once', async () => {
   const points = (page: Page): Promise<string | null> =>
     page.locator('takeup-curve path[stroke-width="3.5"]').first().getAttribute('d');
@@ -355,7 +348,7 @@ it('curves whose worker is missing, or ends without a word, are worked out on th
 });
 
 it('a film whose worker ends without a word is told of, and can be made again', async () => {
-  const { page, errors, close } = await open({ alone: true });
+  const { page, errors, close } = await open({ alone: true, prepare: holdWorkers });
   await page.keyboard.press('e');
   const dialog = page.locator('dialog[open]');
   await dialog.waitFor();

@@ -200,7 +200,8 @@ it('is saved as lines and as points of 3 840 across; both say where they come fr
   await page.keyboard.press('e');
   // One key, the last choices.
   const [again, same] = await saved(() => page.keyboard.press('Shift+E'));
-  expect([again, same.toString('utf8') === text]).toEqual([svgName, true]);
+  // Where the first file still lies, Firefox numbers the second by itself.
+  expect([again.replace('(1)', ''), same.toString('utf8') === text]).toEqual([svgName, true]);
   expect(errors).toEqual([]);
   await close();
 });

@@ -7,7 +7,7 @@ import { expect, it } from 'vitest';
 import { engineWithoutShapes } from '../../ui/serve/engine.mjs';
 import { serve } from '../../ui/serve/static.mjs';
 import { goldenRuns } from '../golden/golden.ts';
-import { walk } from '../random-steps.ts';
+import { type Walked, walk } from '../random-steps.ts';
 import { startBrowser } from './open.ts';
 
 it('golden runs of every scene end in the same bits in Node and in the browser', async () => {
@@ -44,7 +44,9 @@ it('golden runs of every scene end in the same bits in Node and in the browser',
     await browser.close();
     server.close();
     expect(there).toEqual(here);
-    expect(walked).toEqual(seeds.map((s) => walk(s, 300)));
+    // What the books are open by is the test's own sum, by sines of the engine; that it is small is in `wrong`.
+    const bits = (w: Walked | undefined) => ({ ...w, open: 0 });
+    expect(walked.map(bits)).toEqual(seeds.map((s) => bits(walk(s, 300))));
     expect(walked.flatMap((w) => w?.wrong)).toEqual([]);
   } finally {
     rmSync(folder, { recursive: true, force: true });

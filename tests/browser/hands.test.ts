@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { fingersOn } from './fingers.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { noWider, placeOf, soon, soonNear, thumbHigh } from './soon.ts';
 
@@ -120,23 +121,18 @@ it('by touch on the stage: a finger on the front shoe carries the pair, and lets
   await noWider(page, 390);
   await thumbHigh(page.locator('aside.side'));
   const stage = await placeOf(page.locator('takeup-stage'));
-  const client = await page.context().newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x = 0, y = 0) =>
-    client.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: type === 'touchEnd' ? [] : [{ x, y }],
-    });
+  const fingers = await fingersOn(page);
   // The front web, left of the hub at half height.
   const [x, y] = [stage.x + 0.2 * stage.width, stage.y + 0.47 * stage.height];
-  await touch('touchStart', x, y);
+  await fingers([x, y]);
   await expect
     .poll(() => page.locator('.hands-list [aria-current="true"]').getAttribute('data-part'))
     .toBe('front shoe');
-  for (let i = 1; i <= 10; i++) await touch('touchMove', x - 4 * i, y);
+  for (let i = 1; i <= 10; i++) await fingers([x - 4 * i, y]);
   await soon(async () => expect(await force(page)()).toBeGreaterThan(80));
   await soonNear(read(page, 'toe'), 0.6, { abs: 0.02 }, 'toe');
   await shot('hands-touch');
-  await touch('touchEnd');
+  await fingers();
   await soonNear(force(page), 0, { abs: 0 }, 'let go');
   expect(errors).toEqual([]);
   await close();
@@ -154,30 +150,23 @@ it('by two fingers on the stage: both shoes at once, off the strut; one lifted, 
   // Its button stands below the drawing.
   await page.evaluate(() => scrollTo(0, 0));
   const stage = await placeOf(page.locator('takeup-stage'));
-  const client = await page.context().newCDPSession(page);
-  const touch = (
-    type: 'touchStart' | 'touchMove' | 'touchEnd',
-    ...at: readonly (readonly [number, number])[]
-  ) =>
-    client.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: at.map(([x, y], id) => ({ x, y, id })),
-    });
+  const fingers = await fingersOn(page);
   const y = stage.y + 0.47 * stage.height;
   const [a, b] = [stage.x + 0.2 * stage.width, stage.x + 0.8 * stage.width];
-  await touch('touchStart', [a, y]);
-  await touch('touchStart', [a, y], [b, y]);
+  await fingers([a, y]);
+  await fingers([a, y], [b, y]);
   await page.locator('.hands-rd [data-key="second"]').waitFor();
-  for (let i = 1; i <= 12; i++) await touch('touchMove', [a - 8 * i, y], [b + 8 * i, y]);
+  // As far as the screen goes.
+  for (let i = 1; i <= 12; i++) await fingers([a - 6 * i, y], [b + 6 * i, y]);
   await soon(async () => expect(await force(page)()).toBeGreaterThan(150));
   await soon(async () => expect(await read(page, 'second')()).toBeGreaterThan(150));
   await soon(async () => expect(await read(page, 'parted')()).toBeGreaterThan(0.1));
   await shot('hands-two-fingers');
-  await touch('touchEnd', [b + 96, y]);
+  await fingers(undefined, [b + 72, y]);
   await soon(async () =>
     expect(await page.locator('.hands-rd [data-key="second"]').count()).toBe(0),
   );
-  await touch('touchEnd');
+  await fingers();
   await soonNear(force(page), 0, { abs: 0 }, 'let go');
   expect(errors).toEqual([]);
   await close();

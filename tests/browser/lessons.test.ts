@@ -21,7 +21,8 @@ const phase = (page: Page) => panel(page).locator('[aria-current="step"]').inner
 async function begin(page: Page, title: string): Promise<void> {
   await page.locator('takeup-app canvas').first().waitFor();
   await page.keyboard.press('l');
-  const button = page.getByRole('button', { name: `: ${title}` });
+  // The other button of that name writes one's own from it.
+  const button = page.getByRole('button', { name: `: ${title}` }).first();
   await button.focus();
   await page.keyboard.press('Enter');
   await panel(page).waitFor();

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { samples } from '../samples.ts';
+import { inChromiumAlone } from './firefox.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { steady } from './soon.ts';
 import { openStation } from './tour.ts';
@@ -21,9 +22,13 @@ afterAll(() => browser.close());
 it('loads without an error or a warning, and draws something', async () => {
   const { page, errors, warnings, close } = await browser.open();
   await page.locator('takeup-app canvas').first().waitFor();
-  await expect.poll(() => page.title()).toBe('Takeup');
+  await expect.poll(() => page.title()).toBe('Apply – Takeup');
   await expect.poll(async () => (await page.screenshot()).length).toBeGreaterThan(20_000);
   expect(errors).toEqual([]);
+  await page.keyboard.press('2');
+  await expect.poll(() => page.title()).toBe('Wear – Takeup');
+  await page.goBack();
+  await expect.poll(() => page.title()).toBe('Apply – Takeup');
   // What the graphics driver says of its own speed is not the page's.
   expect(warnings.filter((text) => !text.includes('GL Driver Message'))).toEqual([]);
   await close();
@@ -68,9 +73,10 @@ it('asks for nothing from another host', async () => {
 
 /**
  * Bytes of script that the page loads until the brake moves, as the server packs them: 232 300 on
- * 2026-11-28, and a little. With the painting library in it, and all of the engine, it was 334 000.
+ * 2026-11-28, and a little. With the painting library in it, and all of the engine, it was 334 000. Since 2026-11-29 its
+ * texts stand apart from its code, so that another language can take their place: 3 bytes for each of 2 260, 6 600 in all.
  */
-const SCRIPTS = 236_000;
+const SCRIPTS = 243_000;
 
 /** The scripts of the page that stands now, in the order in which they were asked for. */
 const scriptsOf = (page: Page): Promise<{ url: string; bytes: number; early: boolean }[]> =>
@@ -120,36 +126,39 @@ function passForCard(): void {
   };
 }
 
-it('begins on a 2D canvas; where there is a graphics card, it takes over with the same picture', async () => {
-  const { page, errors, close } = await browser.open({
-    viewport: { width: 1001, height: 701 },
-    reducedMotion: 'reduce',
-    prepare: passForCard,
-  });
-  const stage = page.locator('takeup-stage');
-  const painter = () => stage.evaluate((e) => (e as HTMLElement & { painter: string }).painter);
-  await expect.poll(painter).toBe('webgl');
-  const early = (await scriptsOf(page)).filter((s) => s.early);
-  expect(early.reduce((sum, s) => sum + s.bytes, 0)).toBeLessThan(SCRIPTS);
-  expect(early.filter((s) => s.url.includes('pixi'))).toEqual([]);
-  expect(await stage.locator('canvas').count()).toBe(1);
-  const byCard = await steady(page, () => stage.locator('canvas').screenshot());
-  const plain = await browser.open({
-    viewport: { width: 1001, height: 701 },
-    reducedMotion: 'reduce',
-  });
-  const canvas = plain.page.locator('takeup-stage canvas');
-  await canvas.waitFor();
-  const byPen = await steady(plain.page, () => canvas.screenshot());
-  const [a, b] = [PNG.sync.read(byCard), PNG.sync.read(byPen)];
-  expect([a.width, a.height]).toEqual([b.width, b.height]);
-  // Edges are smoothed differently, and the drum may stand elsewhere: a share of the picture.
-  const off = pixelmatch(a.data, b.data, undefined, a.width, a.height, { threshold: 0.1 });
-  expect(off / (a.width * a.height)).toBeLessThan(0.03);
-  expect(errors).toEqual([]);
-  await plain.close();
-  await close();
-});
+inChromiumAlone(
+  'begins on a 2D canvas; where there is a graphics card, it takes over with the same picture',
+  async () => {
+    const { page, errors, close } = await browser.open({
+      viewport: { width: 1001, height: 701 },
+      reducedMotion: 'reduce',
+      prepare: passForCard,
+    });
+    const stage = page.locator('takeup-stage');
+    const painter = () => stage.evaluate((e) => (e as HTMLElement & { painter: string }).painter);
+    await expect.poll(painter).toBe('webgl');
+    const early = (await scriptsOf(page)).filter((s) => s.early);
+    expect(early.reduce((sum, s) => sum + s.bytes, 0)).toBeLessThan(SCRIPTS);
+    expect(early.filter((s) => s.url.includes('pixi'))).toEqual([]);
+    expect(await stage.locator('canvas').count()).toBe(1);
+    const byCard = await steady(page, () => stage.locator('canvas').screenshot());
+    const plain = await browser.open({
+      viewport: { width: 1001, height: 701 },
+      reducedMotion: 'reduce',
+    });
+    const canvas = plain.page.locator('takeup-stage canvas');
+    await canvas.waitFor();
+    const byPen = await steady(plain.page, () => canvas.screenshot());
+    const [a, b] = [PNG.sync.read(byCard), PNG.sync.read(byPen)];
+    expect([a.width, a.height]).toEqual([b.width, b.height]);
+    // Edges are smoothed differently, and the drum may stand elsewhere: a share of the picture.
+    const off = pixelmatch(a.data, b.data, undefined, a.width, a.height, { threshold: 0.1 });
+    expect(off / (a.width * a.height)).toBeLessThan(0.03);
+    expect(errors).toEqual([]);
+    await plain.close();
+    await close();
+  },
+);
 
 it('opens every station at once from its address, and all of them without the server', async () => {
   const { page, errors, close } = await browser.open();

@@ -13,7 +13,6 @@ import {
   openStation,
   stationCount,
   type Theme,
-  tabCount,
 } from './tour.ts';
 
 /** One way round the page on which everything is asked that can be asked of a view: access, headings, contrast. */
@@ -141,7 +140,7 @@ export async function lookRound({ width, height, theme }: Round): Promise<void> 
   });
   const access = new Access(page, theme);
   const contrast = new Contrast(page);
-  const count = await tabCount(page);
+  const count = await stationCount(page);
   expect(count).toBeGreaterThan(1);
   await dressIn(page, theme);
   // Few: each layer in some of the stations, in the dark in others. Many: in all.

@@ -1,6 +1,7 @@
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { samples } from '../samples.ts';
+import { type Held, held } from './held.ts';
 import { openBrowser } from './open.ts';
 import { frames } from './soon.ts';
 import { eachDialog, eachView, openStation, stationCount } from './tour.ts';
@@ -28,29 +29,9 @@ const WARM_SHARE = 1 / 4;
 /** What may have come since: what is counted is not quite still. While the way back fills, the heap grows by it. */
 const MORE = { heap: time > 0 ? 1.1 : 1.3, nodes: 1.1, listeners: 1.1 };
 
-interface Counted {
+interface Counted extends Held {
   /** Since the first round began, ms. */
   readonly at: number;
-  /** kB of the JavaScript heap. */
-  readonly heap: number;
-  readonly nodes: number;
-  readonly listeners: number;
-  readonly workers: number;
-}
-
-/** What is left after all that can go is gone. */
-async function count(page: Page, client: CDPSession, from: number): Promise<Counted> {
-  // What is freed in one collection lets go of more in the next.
-  for (let i = 0; i < 3; i++) await client.send('HeapProfiler.collectGarbage');
-  const { metrics } = await client.send('Performance.getMetrics');
-  const of = (name: string) => metrics.find((m) => m.name === name)?.value ?? Number.NaN;
-  return {
-    at: Date.now() - from,
-    heap: Math.round(of('JSHeapUsedSize') / 1000),
-    nodes: of('Nodes'),
-    listeners: of('JSEventListeners'),
-    workers: page.workers().length,
-  };
 }
 
 /** One way round all that the page has, back to where it began. */
@@ -101,7 +82,7 @@ it('holds no more after many rounds than after a few', async () => {
     all.length < WARM + ROUNDS || (time > 0 && Date.now() - from < time);
   while (goesOn()) {
     await round(page);
-    const now = await count(page, client, from);
+    const now = { ...(await held(page, client)), at: Date.now() - from };
     all.push(now);
     if (time > 0) {
       const minutes = (now.at / MINUTE).toFixed(1);

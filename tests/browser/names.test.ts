@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, openBrowser } from './open.ts';
+import { soon } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -63,6 +64,51 @@ it('shows a shoe edge-on, and what a lost hold-down does', async () => {
   expect(Number(await card.getAttribute('data-tilt'))).toBeLessThan(3);
   await expect.poll(() => card.innerText()).toContain('tilt drawn ×5');
   await shot('edge-on');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('where the drawing has no room for names it is said why, with the way to where they stand', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    path: '?station=compare',
+    reducedMotion: 'reduce',
+  });
+  await page.getByRole('heading', { name: 'Compare', exact: true }).waitFor();
+  await page.keyboard.press('h');
+  await page.getByRole('status').filter({ hasText: 'two brakes share the drawing' }).waitFor();
+  await page.keyboard.press('w');
+  await page.locator('.wall .act').first().waitFor();
+  for (const [key, station, main] of [
+    ['a', 'apart', 'Take it apart'],
+    ['x', 'compare', 'Press both'],
+  ] as const) {
+    await page.keyboard.press(key);
+    await page.locator(`main.wall[data-station="${station}"]`).waitFor();
+    await page.keyboard.press('n');
+    await page.locator('.wall .unnamed').filter({ hasText: 'No names' }).waitFor();
+    await expect.poll(() => page.locator('.wall .act').first().innerText()).toContain(main);
+    for (const [width, height] of [
+      [1920, 1080],
+      [1366, 768],
+      [1024, 768],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      await soon(async () => {
+        const over = await page
+          .locator('.wall .words')
+          .evaluate((e) => [e.scrollHeight - e.clientHeight, e.scrollWidth - e.clientWidth]);
+        expect(over, `${station} at ${width}`).toEqual([0, 0]);
+      });
+      await shot(`unnamed-wall-${station}-${width}`);
+    }
+    await page.setViewportSize({ width: 1920, height: 1080 });
+  }
+  await page.keyboard.press('Escape');
+  const list = page.getByRole('region', { name: 'Names of the parts' });
+  await list.getByText('two brakes share the drawing').waitFor();
+  await shot('unnamed-desk');
+  await list.getByRole('button', { name: 'Names in Apply' }).press('Enter');
+  await page.locator('takeup-stage text', { hasText: /^Strut$/ }).waitFor();
   expect(errors).toEqual([]);
   await close();
 });

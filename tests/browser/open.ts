@@ -89,7 +89,7 @@ async function manyContexts(address: string): Promise<{
   }
   const all = new Firefoxes();
   return {
-    of: async (options) => new Contexts(await all.for(options), address),
+    of: async (options) => new Contexts(await all.for(options, isPhone(options)), address),
     close: () => all.close(),
   };
 }

@@ -51,8 +51,9 @@ it('runs its cells by the built library, again when a number is changed, and ask
   near(await row('Driven'), 3000, { abs: 100 }, 'first click');
   const curve = page.getByRole('img', { name: /^Torque, N·m against Lining friction/ });
   expect(await curve.getAttribute('aria-label')).toMatch(/at 0\.20 to \d+ at 0\.60$/);
-  expect(await seriousFaults(page)).toEqual([]);
-  await page.screenshot({ path: 'tests/browser/shots/notebook.png', fullPage: true });
+  // The tool would hide the caret by a style of its own, which the page's policy refuses.
+  const path = 'tests/browser/shots/notebook.png';
+  await page.screenshot({ path, fullPage: true, caret: 'initial' });
 
   // Half the pressure, by keys: 96 N·m in table 0, of which the lever's spring takes as much as at 40 bar.
   await page.getByLabel('Line pressure, bar').fill('20');
@@ -66,6 +67,7 @@ it('runs its cells by the built library, again when a number is changed, and ask
   await expect
     .poll(() => page.locator('[data-cell="press"] output').innerText())
     .toBe('Line pressure, bar: from 1 to 120');
+  expect(await seriousFaults(page)).toEqual([]);
   expect(errors).toEqual([]);
   expect([...hosts]).toEqual([new URL(host.address).host]);
   await page.close();

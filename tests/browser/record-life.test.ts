@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenBrowser, type Opened, openBrowser } from './open.ts';
 import { soon, steady } from './soon.ts';
+import { endWorker, holdWorkers } from './workers.ts';
 
 /** The life driven so far is in the record; what drives it may be missing, or die. */
 
@@ -38,20 +39,12 @@ const chart = async (page: Page) => ({
   marks: await page.locator('[data-mark]').allInnerTexts(),
 });
 
-/** The worker ends without a word, as when the system is out of memory. */
-async function kill(page: Page): Promise<void> {
-  const worker = page.workers().at(-1);
-  if (!worker) throw new Error('no worker');
-  // Where it ends before it has answered, that is no answer.
-  await worker.evaluate(() => self.close()).catch(() => undefined);
-}
-
 it('says that the worker is missing, keeps what was driven, and tries again', async () => {
-  const { page, errors, shot, close } = await wearStation();
+  const { page, errors, shot, close } = await wearStation({ alone: true, prepare: holdWorkers });
   await button(page, 'Wear on').click();
   await expect.poll(() => distance(page)).toBe(1000);
   // The page was renewed while it was open: its worker is not there any more.
-  await kill(page);
+  await endWorker(page);
   await page.route(WORKER, (route) => route.fulfill({ status: 404, body: 'gone' }));
   await button(page, 'Wear on').click();
   await expect.poll(() => alert(page).innerText()).toMatch(/does not answer.*is kept/);

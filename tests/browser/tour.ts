@@ -39,7 +39,7 @@ async function openByTab(page: Page, at: number): Promise<void> {
 }
 
 /** What is typed into must not take the key. Runs in the page. */
-function leaveField(): void {
+export function leaveField(): void {
   let active = document.activeElement;
   while (active?.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
   (active as HTMLElement | null)?.blur();
@@ -51,12 +51,6 @@ async function openByKey(page: Page, key: string, id: string): Promise<void> {
   if ((await open) === id) return;
   await page.evaluate(leaveField);
   await page.keyboard.press(key);
-}
-
-/** How many of them have a tab, or an entry in the list that stands for the tabs. */
-export async function tabCount(page: Page): Promise<number> {
-  await stationCount(page);
-  return page.locator(TABS).count();
 }
 
 /** Opens a station by its place among the page's own, and gives its id once it is shown. */

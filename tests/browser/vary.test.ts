@@ -4,7 +4,7 @@ import quayVan from '../../scenes/quay-van.json';
 import { BAR, balance, createRig, freshState, readingOf, readings, rest } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { noWider, soonNear, thumbHigh } from './soon.ts';
+import { noWider, soon, soonNear, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -127,6 +127,17 @@ it('a size found by typing, a curve for each of three teeth, another brake besid
   await values.fill('0 1 2');
   await values.blur();
   await expect.poll(() => lines(page)).toBe(3);
+  // Who types on while the page is still to be drawn keeps what is typed.
+  await values.evaluate((field: HTMLInputElement) => {
+    const put = (text: string, ...told: string[]): void => {
+      field.value = text;
+      for (const name of told) field.dispatchEvent(new Event(name, { bubbles: true }));
+    };
+    put('0 2', 'input', 'change');
+    put('0 2 3 4', 'input');
+  });
+  await expect.poll(() => lines(page)).toBe(2);
+  expect(await values.inputValue()).toBe('0 2 3 4');
   await values.fill('0 99');
   await values.blur();
   await expect
@@ -270,6 +281,61 @@ it('at 1366 no two texts of a map lie on each other, and what “no such brake�
   expect(laid.out).toEqual([]);
   expect(laid.figures).toBeGreaterThan(3);
   await shot('vary-map-laptop');
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('on the wall the curve has the wall’s sizes, and no word lies on another', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    path: '?station=vary',
+    reducedMotion: 'reduce',
+  });
+  await page.locator('takeup-curve svg').waitFor();
+  await page.keyboard.press('w');
+  const texts = page.locator('.wall takeup-curve svg text');
+  for (const [width, height] of [
+    [1920, 1080],
+    [1366, 768],
+    [1280, 800],
+    [1024, 768],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    const u = Math.min(width / 1920, height / 1080);
+    await soon(async () => {
+      const all = await texts.evaluateAll((found) =>
+        found.map((e) => {
+          const { left, top, right, bottom } = e.getBoundingClientRect();
+          // A turned text has its scale in both.
+          const { a = 0, b = 0 } = (e as SVGTextElement).getScreenCTM() ?? {};
+          const times = Math.hypot(a, b);
+          const size = Number.parseFloat(getComputedStyle(e).fontSize) * times;
+          // Letters fill two thirds of their line's height.
+          const cut = (bottom - top) / 6;
+          return { text: e.textContent, left, top: top + cut, right, bottom: bottom - cut, size };
+        }),
+      );
+      expect(all.length, String(width)).toBeGreaterThan(8);
+      expect(Math.min(...all.map((t) => t.size)), String(width)).toBeGreaterThanOrEqual(
+        34 * u - 0.1,
+      );
+      const hits = all.flatMap((a, i) =>
+        all
+          .slice(i + 1)
+          .filter(
+            (b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom,
+          )
+          .map((b) => `${a.text} on ${b.text}`),
+      );
+      expect(hits, String(width)).toEqual([]);
+      const out = all.filter((t) => t.left < 0 || t.bottom > height || t.right > width);
+      expect(out, String(width)).toEqual([]);
+    });
+    await shot(`vary-wall-${width}`);
+  }
+  await page.getByRole('button', { name: 'Brake', exact: true }).click();
+  await expect.poll(() => texts.count()).toBe(0);
+  await page.getByRole('button', { name: 'Curves', exact: true }).click();
+  await texts.first().waitFor();
   expect(errors).toEqual([]);
   await close();
 });

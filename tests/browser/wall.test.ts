@@ -281,3 +281,68 @@ it.each([
   expect(errors).toEqual([]);
   await close();
 });
+
+it('chooses ghost and compare by a large button and by keys, at every size of projector', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    reducedMotion: 'reduce',
+    path: '?station=apply&state=Second+set',
+  });
+  await page.locator('takeup-app canvas').first().waitFor();
+  const ask = (what: string) =>
+    page.evaluate(`document.querySelector('takeup-app').session.${what}`);
+  await page.keyboard.press('w');
+  const card = page.getByRole('dialog', { name: 'Ghost and compare' });
+  const open = page.getByRole('button', { name: 'M compare and ghost' });
+  await open.click();
+  await card.waitFor();
+  // By key: the first keeps the moment, and the card goes.
+  await page.keyboard.press('1');
+  await expect.poll(() => ask('moment.parts.compare.kept === null')).toBe(false);
+  await card.waitFor({ state: 'detached' });
+  await page.keyboard.press('m');
+  await card.waitFor();
+  for (const [width, height] of [
+    [1920, 1080],
+    [1366, 768],
+    [1280, 800],
+    [1024, 768],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    const u = Math.min(width / 1920, height / 1080);
+    await soon(async () => {
+      const { over, least, low } = await card.evaluate((e) => ({
+        over: [e.scrollHeight - e.clientHeight, e.scrollWidth - e.clientWidth],
+        least: Math.min(
+          ...[...e.querySelectorAll('button, kbd')].map((b) =>
+            Number.parseFloat(getComputedStyle(b).fontSize),
+          ),
+        ),
+        low: Math.min(
+          ...[...e.querySelectorAll('button')].map((b) => b.getBoundingClientRect().height),
+        ),
+      }));
+      expect(Math.max(...over), String(width)).toBeLessThanOrEqual(0);
+      expect(least).toBeGreaterThanOrEqual(34 * u - 0.01);
+      expect(low).toBeGreaterThanOrEqual(80 * u);
+    });
+    await shot(`wall-ghost-${width}`);
+  }
+  // By button: hidden, and drawn again.
+  await card.getByRole('button', { name: /^Hide the ghost/ }).click();
+  await expect.poll(() => ask('moment.parts.compare.ghost')).toBe(false);
+  await open.click();
+  await card.getByRole('button', { name: /^Draw the ghost/ }).click();
+  await expect.poll(() => ask('moment.parts.compare.ghost')).toBe(true);
+  // Escape closes the card, not the wall.
+  await page.keyboard.press('m');
+  await card.waitFor();
+  await page.keyboard.press('Escape');
+  await card.waitFor({ state: 'detached' });
+  expect(await page.locator('main.wall').count()).toBe(1);
+  await open.click();
+  await card.getByRole('button', { name: /^Compare: cold against hot/ }).click();
+  await page.locator('main.wall[data-station="compare"]').waitFor();
+  await expect.poll(() => page.locator('.wall .says').innerText()).toMatch(/Warmth.*20.*250/);
+  expect(errors).toEqual([]);
+  await close();
+});

@@ -93,7 +93,7 @@ const rows: Readonly<Record<string, readonly [before: string, row: string]>> = {
   'sim/brake/types.ts': [" | 'wedge'", ` | '${TRIAL}'`],
   'sim/brake/kinds.ts': [
     '\n  wedge: {',
-    `\n  '${TRIAL}': { countable: true, toothedLever: false, atOnce: one, steps: (own) => even(0.25, reach(own)), faults: [] },`,
+    `\n  '${TRIAL}': { countable: true, toothedLever: false, strutSpring: null, atOnce: one, steps: (own) => even(0.25, reach(own)), faults: [] },`,
   ],
   'sim/scene/adjuster.ts': ['\n  wedge: of', `\n  '${TRIAL}': ofKind('${TRIAL}', even),`],
   'ui/adjusters.ts': [

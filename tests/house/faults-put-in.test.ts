@@ -26,11 +26,13 @@ function rowsOf(text: string): Row[] {
   });
 }
 
-/** Names of the tests in a file's text: the first string that `it`, also of many cases, is called with. */
+/** Names of the tests in a file's text: the first string that `it`, also of many cases or in Chromium alone, is called with. */
 const testsIn = (text: string): string[] =>
-  [...text.matchAll(/^\s*(?:it(?:\.each\([\s\S]*?\n?\))?)\(\s*'((?:[^'\\]|\\.)*)'/gm)].map((m) =>
-    (m[1] as string).replaceAll("\\'", "'"),
-  );
+  [
+    ...text.matchAll(
+      /^\s*(?:(?:it|inChromiumAlone)(?:\.each\([\s\S]*?\n?\))?)\(\s*'((?:[^'\\]|\\.)*)'/gm,
+    ),
+  ].map((m) => (m[1] as string).replaceAll("\\'", "'"));
 
 const files = new Map(
   readdirSync(join(root, FOLDER))

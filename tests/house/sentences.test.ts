@@ -6,10 +6,10 @@ import { expect, it } from 'vitest';
 const sim = fileURLToPath(new URL('../../sim', import.meta.url));
 
 /**
- * Where sentences may stand: the workshop gives meaning, and a scene's findings and hints speak to
- * whoever writes the file.
+ * Where sentences may stand: among the words themselves; the workshop gives meaning, and a scene's findings and hints
+ * speak to whoever writes the file.
  */
-const SPEAKS = /^(workshop|scene)[/\\]/;
+const SPEAKS = /^(words|workshop|scene)[/\\]/;
 
 /** Strings of code without its comments, with what is put into a template left out. */
 function stringsOf(text: string): string[] {

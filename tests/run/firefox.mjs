@@ -1,8 +1,11 @@
 // @ts-check
 // npm run test:firefox: the browser tests that Firefox can run (tests/browser-kinds.md says which, and why not the
-// others), in Debian's own package or one that is told; finds it, or installs it. With names of files: those alone.
+// others), in Debian's own package or one that is told; finds it, or installs it. With names of files: those alone;
+// with --built: in the page as it was built last. Closes with how many passed.
 import { spawnSync } from 'node:child_process';
-import { accessSync, constants, existsSync, readFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { install, run, tool } from '../../ui/serve/install.mjs';
 
 /** @type {Partial<Record<NodeJS.Platform, string[]>>} */
@@ -56,16 +59,35 @@ const passing = readFileSync(new URL('../browser-kinds.md', import.meta.url), 'u
 
 install();
 const firefox = findFirefox();
-const wanted = process.argv.length > 2 ? process.argv.slice(2) : passing;
-const built = run('npm', ['run', '-s', 'build']);
-const files = wanted.map((name) => `tests/browser/${name}.test.ts`);
-process.exit(
-  built ||
-    tool(
-      'vitest',
-      ['run', '--config', 'tests/vitest.config.ts', '--project', 'browser', ...files],
-      {
-        env: { ...process.env, TAKEUP_FIREFOX: firefox },
-      },
-    ),
+const told = process.argv.slice(2);
+const names = told.filter((one) => one !== '--built');
+const wanted = names.length > 0 ? names : passing;
+if (!told.includes('--built') && run('npm', ['run', '-s', 'build']) !== 0) process.exit(1);
+
+const folder = mkdtempSync(join(tmpdir(), 'takeup-firefox-'));
+const report = join(folder, 'report.json');
+const code = tool(
+  'vitest',
+  [
+    'run',
+    '--config',
+    'tests/vitest.config.ts',
+    '--project',
+    'browser',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+    ...wanted.map((name) => `tests/browser/${name}.test.ts`),
+  ],
+  { env: { ...process.env, TAKEUP_FIREFOX: firefox } },
 );
+if (existsSync(report)) {
+  const { numPassedTests, numFailedTests, numPendingTests, testResults } = JSON.parse(
+    readFileSync(report, 'utf8'),
+  );
+  console.log(
+    `\nFirefox: ${numPassedTests} passed, ${numFailedTests} failed, ${numPendingTests} Chromium’s alone, in ${testResults.length} files`,
+  );
+}
+rmSync(folder, { recursive: true });
+process.exit(code);

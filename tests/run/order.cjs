@@ -5,6 +5,7 @@
 const order = [
   'units',
   'math',
+  'words',
   'brake',
   'scene',
   'contact',
@@ -36,7 +37,7 @@ const parts = '(wear-part|[^/]+/(part|wants|plan|complaints|van|lines|paper|fitt
 const page = [
   [
     'words',
-    'ui/(adjusters|brought|cautions|click-show|watch|format|formula-reader|full|life-(job|messages|run|worker)|vary-(book|job|messages|run|seek|seek-book|seek-job|worker)|look(ing)?-back|pace|reel|scenes|shown-press|slow|sound|theme|pictures|typed-formula|typed-size|units|words)\\.ts$',
+    'ui/(adjusters|brought|cautions|click-show|decimal-comma|watch|format|formula-reader|full|glossary|language|life-(job|messages|run|worker)|vary-(book|job|messages|run|seek|seek-book|seek-job|worker)|look(ing)?-back|pace|reel|scenes|shown-press|slow|sound|theme|pictures|typed-formula|typed-size|units|words)\\.ts$',
   ],
   ['stage', 'ui/(stage|plot)/'],
   ['record', `ui/(record/(?!home\\.ts$)|questions/|ask/|lessons/|stations/${parts})`],
@@ -46,7 +47,7 @@ const page = [
   ['away', 'ui/away/'],
   ['app', 'ui/app/'],
   ['embed', 'ui/embed/'],
-  ['main', 'ui/main\\.ts$'],
+  ['main', 'ui/(main|speak(-at-once)?)\\.ts$'],
 ];
 const pagePaths = page.map(([, path]) => `(^|/)${path}`);
 /** The server, the command line, the build's own configuration: not of the page. */
@@ -114,17 +115,35 @@ module.exports = {
       to: { path: 'node_modules/', pathNot: 'node_modules/planck-js/' },
     },
     {
+      // The mechanics give codes and quantities: what is said stands where somebody is spoken to. What a size and a
+      // reading are called comes from the words with them; sentences do not.
+      name: 'sim-mechanics-import-words',
+      severity: 'error',
+      from: { path: '(^|/)sim/', pathNot: '(^|/)sim/(words|scene|readings|study|workshop)/' },
+      to: { path: '(^|/)sim/words/' },
+    },
+    {
       // The workshop gives meaning to what the mechanics tell at their door, and nothing else.
       name: 'sim-workshop-imports-past-the-door',
       severity: 'error',
       from: { path: '(^|/)sim/workshop/' },
-      to: { path: '(^|/)sim/', pathNot: '(^|/)sim/(index\\.ts$|workshop/)' },
+      to: { path: '(^|/)sim/', pathNot: '(^|/)sim/(index\\.ts$|workshop/|words/en\\.ts$)' },
     },
     {
       name: 'ui-imports-past-the-door',
       severity: 'error',
-      from: { path: '(^|/)ui/' },
-      to: { path: '(^|/)sim/', pathNot: '(^|/)sim/(workshop/)?index\\.ts$' },
+      from: { path: '(^|/)ui/', pathNot: '(^|/)ui/speak(-at-once)?\\.ts$' },
+      to: {
+        path: '(^|/)sim/',
+        pathNot: '(^|/)sim/((workshop/)?index|words/(en|section|embed))\\.ts$',
+      },
+    },
+    {
+      // The one place that loads another language than English.
+      name: 'ui-speak-imports-more-than-words',
+      severity: 'error',
+      from: { path: '(^|/)ui/speak(-at-once)?\\.ts$' },
+      to: { path: '(^|/)sim/', pathNot: '(^|/)sim/words/' },
     },
     {
       name: 'ui-imports-tests',

@@ -13,6 +13,7 @@ import { createRig } from '../../sim/balance/rig.ts';
 import type { Acting, Force, Rig, ShoeRig, Work } from '../../sim/balance/types.ts';
 import { balance, createMotion, rest, startState } from '../../sim/index.ts';
 import { built, onAbutments, onPins } from '../any-brake.ts';
+import { tablesQuay } from '../brakes.ts';
 import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 
@@ -142,6 +143,49 @@ describe('every force of the list, at random poses', () => {
           expect(seen, part).toContain(part);
       });
     }
+  }
+});
+
+it('the cable pulls less within its nipple’s reach of the guide, without a jump: tangent, force and energy agree', () => {
+  const { brake, state } = tablesQuay();
+  const { parkingLever: lever } = brake;
+  const pulled = (x: number): Rig =>
+    createRig({
+      ...brake,
+      parkingLever: { ...lever, pullFrom: [lever.hook[0] + x, lever.hook[1]] },
+    });
+  const at = (x: number, by: number) => {
+    const rig = pulled(x);
+    const w = workFor(dress(rig, state));
+    const cable = w.forces.find(({ name }) => name === 'parking cable') as Force;
+    const y = dress(rig, state).restPose.slice();
+    y[rig.leverAt] = (y[rig.leverAt] as number) + by;
+    const told = alone(rig, w, cable, y, acting(rig, w, 0, 200, 0, state));
+    const i = rig.leverAt;
+    return { q: told.q[i] as number, k: told.k[i * rig.n + i] as number, e: told.energy as number };
+  };
+  const h = 1e-5;
+  for (const x of [-4, -1, 2, 4.5, 6]) {
+    const [here, up, down] = [at(x, 0), at(x, h), at(x, -h)];
+    near((up.q - down.q) / (2 * h), here.k, { rel: 1e-5, abs: 1 }, `${x}: slope`);
+    near((down.e - up.e) / (2 * h), here.q, { rel: 1e-5, abs: 1e-2 }, `${x}: energy`);
+  }
+  /** Its pull with the guide so far from the hook as built, and how far the hook stands from it. */
+  const force = (x: number): { pull: number; off: number } => {
+    const rig = pulled(x);
+    const d = dress(rig, state);
+    const w = workFor(d);
+    const cable = w.forces.find(({ name }) => name === 'parking cable') as Force;
+    alone(rig, w, cable, d.restPose, acting(rig, w, 0, 200, 0, state));
+    const [{ at: hook, force: told }] = cable.arrows() as [Arrow];
+    const off = Math.hypot(hook[0] - lever.hook[0] - x, hook[1] - lever.hook[1]);
+    return { pull: Math.hypot(...told), off };
+  };
+  near(force(40).pull, 200, { rel: 1e-12 }, 'far off');
+  for (const x of [2, 4]) {
+    const { pull, off } = force(x);
+    expect(off).toBeLessThan(5);
+    near(pull, (200 * off) / 5, { rel: 1e-12 }, `${off} mm off`);
   }
 });
 

@@ -1,7 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { freshState, KM, type LifeRow, readSceneText } from '../../sim/index.ts';
-import { axisEnd, laneOf, nearestRow, rowAt } from '../../ui/plot/lanes.ts';
+import {
+  axisEnd,
+  keptOf,
+  keptText,
+  laneOf,
+  nearestRow,
+  reaching,
+  rowAt,
+} from '../../ui/plot/lanes.ts';
+import { Session } from '../../ui/session.ts';
+import { haunt, keep } from '../../ui/stations/compare/wants.ts';
+import { WearDesk } from '../../ui/stations/wear-desk.ts';
 
 const file = new URL('../../scenes/quay-van.json', import.meta.url);
 const read = readSceneText(readFileSync(file, 'utf8'));
@@ -81,4 +92,38 @@ it('leaves room ahead on the axis', () => {
     expect(axisEnd(km)).toBeGreaterThan(km);
     expect(axisEnd(km)).toBeLessThan(Math.max(1001, 3 * km));
   }
+});
+
+it('a kept moment stands in the lanes that one moment tells, within their scale, and is told in words', () => {
+  const kept = row(1200, { clearance: 0.71, liningFront: 3.99, liningRear: 4.2, tooth: 2 });
+  for (const id of ['clearance', 'lining', 'tooth', 'heat'] as const) {
+    const values = keptOf(id, kept);
+    expect(values.length, id).toBe(laneOf(id, brake, run).series.length);
+    const { high, low } = reaching(laneOf(id, brake, run), values);
+    for (const v of values) {
+      expect(v, id).toBeLessThan(high);
+      expect(v, id).toBeGreaterThan(low);
+    }
+  }
+  // 0.71 is beyond what the run itself came to.
+  expect(laneOf('clearance', brake, run).high).toBeLessThan(0.71);
+  for (const id of ['factor', 'pedal', 'drag'] as const) expect(keptOf(id, kept)).toEqual([]);
+  const plain = laneOf('clearance', brake, run);
+  expect(reaching(plain, keptOf('clearance', null))).toBe(plain);
+  // A lining is rounded down, never towards good.
+  expect(keptText(kept)).toContain('1 200 km, clearance 0.71 mm, linings 3.9 and 4.2 mm, tooth 2');
+  expect(keptText(null)).toBe('');
+});
+
+it('Wear has the kept moment of the record while it is to be seen', () => {
+  const session = Session.of(JSON.parse(readFileSync(file, 'utf8')), true);
+  const desk = new WearDesk(session);
+  expect(desk.kept).toBe(null);
+  session.do(keep);
+  // A new van: 0.30 mm of gap (README), tooth 0, nothing driven.
+  expect(desk.kept).toMatchObject({ distance: 0, tooth: 0, temperature: 20 });
+  expect(desk.kept?.clearance).toBeCloseTo(0.3, 2);
+  expect(desk.kept).toBe(desk.kept);
+  session.do(haunt, false);
+  expect(desk.kept).toBe(null);
 });

@@ -1,3 +1,4 @@
+import { appAnnouncer as words } from '../../sim/words/en.ts';
 import type { Happening } from '../session.ts';
 
 /** A pedal that has stood still so long is where it was meant to be, s. */
@@ -84,11 +85,11 @@ export class Announcer {
     if (bar === this.#told && bar === this.#most) return;
     if (bar === 0) {
       const known = this.#told > 0;
-      const text = known ? 'Pedal released' : `Pedal pressed to ${this.#most} bar and released`;
+      const text = known ? words.pedalReleased : words.pedalPressedToBarAnd(this.#most);
       this.#waiting.set('pedal', text);
       this.#most = 0;
     } else if (bar === this.#told || now - this.#moved < SETTLED) return;
-    else this.#waiting.set('pedal', `Pedal pressed: ${bar} bar`);
+    else this.#waiting.set('pedal', words.pedalPressedBar(bar));
     this.#told = bar;
   }
 }

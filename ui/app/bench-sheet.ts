@@ -1,6 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { labelWords, appBenchSheet as texts } from '../../sim/words/en.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { icons } from '../pieces/icons.ts';
+import { languageChoice } from '../pieces/language-choice.ts';
 import { openModal } from '../pieces/modal.ts';
 import { standApart } from '../record/across.ts';
 import type { Home } from '../record/home.ts';
@@ -14,8 +16,8 @@ import { momentFile, momentStyles } from './moment-file.ts';
 import { textLink } from './text-link.ts';
 
 const views: readonly [ThemeName, string][] = [
-  ['sheet', 'Sheet'],
-  ['board', 'Board'],
+  ['sheet', labelWords.sheet],
+  ['board', labelWords.board],
 ];
 
 /**
@@ -28,11 +30,14 @@ export class BenchSheet extends LitElement {
     session: { attribute: false },
     home: { attribute: false },
     size: { type: String },
+    shows: { attribute: false },
     rev: { type: Number },
   };
   declare session: Session;
   declare home: Home;
   declare size: PageSize;
+  /** The only layers that the open station's drawing can show; undefined: all. */
+  declare shows: readonly LayerName[] | undefined;
   /** Counts the session's changes: a new one redraws. */
   declare rev: number;
 
@@ -72,85 +77,86 @@ export class BenchSheet extends LitElement {
     return html`<button @click=${() => {
       this.close();
       this.session.showOnWall(true);
-    }}>Wall</button>`;
+    }}>${texts.wall}</button>`;
   }
 
   #layers() {
     const { session } = this;
-    return html`<section><div class="lab" id="layers">Show on the drawing</div><div class="rows" role="group" aria-labelledby="layers">${layerNames(
+    return html`<section><div class="lab" id="layers">${texts.showOnTheDrawing}</div><div class="rows" role="group" aria-labelledby="layers">${layerNames(
       session,
     ).map(
       ([name, text]: readonly [LayerName, string]) =>
-        html`<button class="layer ${session.layers[name] ? 'on' : ''}" aria-pressed=${session.layers[name]} @click=${() => session.toggle(name)}>${icons[name]}${text}<em aria-hidden="true">${session.layers[name] ? 'on' : 'off'}</em></button>`,
+        html`<button class="layer ${session.layers[name] ? 'on' : ''}" aria-pressed=${session.layers[name]} @click=${() => session.toggle(name)}>${icons[name]}${text}${this.shows?.includes(name) === false ? html`<em>${texts.notHere}</em>` : html`<em aria-hidden="true">${session.layers[name] ? texts.on : texts.off}</em>`}</button>`,
     )}</div></section>`;
   }
 
   override render() {
     const { session } = this;
-    return html`<dialog aria-label="Bench" @click=${(e: Event) => {
+    return html`<dialog aria-label=${texts.bench} @click=${(e: Event) => {
       if (e.target === e.currentTarget) this.close();
     }}>
-      <header><h2>Bench</h2><button @click=${() => this.close()}>Done</button></header>
-      <section><label class="lab" for="brake">Brake on the bench</label>
+      <header><h2>${texts.bench}</h2><button @click=${() => this.close()}>${texts.done}</button></header>
+      <section><label class="lab" for="brake">${texts.brakeOnTheBench}</label>
         <select id="brake" @change=${(e: Event) => {
           const { value } = e.target as HTMLSelectElement;
           this.dispatchEvent(new CustomEvent('choose', { detail: value }));
         }}>${brakeOptions(session)}</select></section>
       ${this.size === 'narrow' ? this.#layers() : nothing}
-      <section><div class="lab" id="view">View</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}${this.size === 'narrow' ? nothing : this.#wall()}</div>${this.size === 'narrow' ? nothing : html`<p>Wall: half drawing, half words, for a projector. Key w.</p>`}</section>
-      <section><div class="lab" id="wheel">Wheel, seen from outside</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? 'Left-hand' : 'Right-hand'}</button>`)}</div>
-        <div class="seg" role="group" aria-label="The wheels of the axle">${[false, true].map((apart) => html`<button class=${(session.moment.bench.across !== null) === apart ? 'on' : ''} aria-pressed=${(session.moment.bench.across !== null) === apart} @click=${() => session.do(standApart, apart)}>${apart ? 'Each its own' : 'Both alike'}</button>`)}</div>${session.moment.bench.across ? html`<p>Two wheels of one axle, each with its own wear, tooth and life: the one chosen above stands on the bench, and what is done is done to it. Park and All readings tell both.</p>` : nothing}</section>
-      <section><div class="lab" id="shoes">Shoes</div><div class="seg" role="group" aria-labelledby="shoes">${[
+      <section><div class="lab" id="view">${texts.view}</div><div class="seg" role="group" aria-labelledby="view">${views.map(([theme, name]) => html`<button class=${session.theme === theme ? 'on' : ''} aria-pressed=${session.theme === theme} @click=${() => session.look(theme)}>${name}</button>`)}${this.size === 'narrow' ? nothing : this.#wall()}</div>${this.size === 'narrow' ? nothing : html`<p>${texts.wallHalfDrawingHalfWords}</p>`}</section>
+      <section>${languageChoice()}</section>
+      <section><div class="lab" id="wheel">${texts.wheelSeenFromOutside}</div><div class="seg" role="group" aria-labelledby="wheel">${(['left', 'right'] as const).map((w) => html`<button class=${session.wheel === w ? 'on' : ''} aria-pressed=${session.wheel === w} @click=${() => session.lookAt(w)}>${w === 'left' ? texts.leftHand : texts.rightHand}</button>`)}</div>
+        <div class="seg" role="group" aria-label=${texts.theWheelsOfTheAxle}>${[false, true].map((apart) => html`<button class=${(session.moment.bench.across !== null) === apart ? 'on' : ''} aria-pressed=${(session.moment.bench.across !== null) === apart} @click=${() => session.do(standApart, apart)}>${apart ? texts.eachItsOwn : texts.bothAlike}</button>`)}</div>${session.moment.bench.across ? html`<p>${texts.twoWheelsOfOneAxle}</p>` : nothing}</section>
+      <section><div class="lab" id="shoes">${texts.shoes}</div><div class="seg" role="group" aria-labelledby="shoes">${[
         false,
         true,
       ].map(
         (b) =>
           html`<button class=${session.bending === b ? 'on' : ''} aria-pressed=${session.bending === b} @click=${() => {
             if (session.bending !== b) session.toggleBending();
-          }}>${b ? 'That bend' : 'Rigid'}</button>`,
-      )}</div><p>Shoes that bend: web and table of steel give as they really do, and everything is worked out with them, rigid figures beside. Worn linings are bedded in anew, and a life driven so far begins anew. Key b.</p></section>
+          }}>${b ? texts.thatBend : texts.rigid}</button>`,
+      )}</div><p>${texts.shoesThatBendWebAnd}</p></section>
       <section><button aria-haspopup="dialog" @click=${() => {
         this.close();
         this.dispatchEvent(new Event('away'));
-      }}>Take away…</button><p>Pictures, figures, this moment for a phone, and more. Key e.</p></section>
+      }}>${texts.takeAway}</button><p>${texts.picturesFiguresThisMoment}</p></section>
       <section><button @click=${() => {
         this.close();
         this.dispatchEvent(new Event('words'));
-      }}>Words of the trade here</button><p>Words with a dotted line are told by a tap, British and American. Key d.</p></section>
-      <section><div class="lab" id="keeping">This moment</div><div class="seg" role="group" aria-labelledby="keeping"><button @click=${() => {
+      }}>${texts.wordsOfTheTradeHere}</button><p>${texts.wordsWithADottedLine}</p></section>
+      <section><div class="lab" id="keeping">${texts.thisMoment}</div><div class="seg" role="group" aria-labelledby="keeping"><button @click=${() => {
         this.close();
         session.do(keep);
-      }}>Keep as ghost</button><button @click=${() => {
+      }}>${texts.keepAsGhost}</button><button @click=${() => {
         this.close();
         session.do(beside);
-      }}>Side by side</button></div><p>A kept moment is drawn thin and grey over what comes after, with its figures beside. Keys g and x.</p></section>
+      }}>${texts.sideBySide}</button></div><p>${texts.aKeptMomentIsDrawn}</p></section>
       ${momentFile(session, this.home, () => this.close())}
       <section><button aria-haspopup="dialog" @click=${() => {
         this.close();
         this.dispatchEvent(new Event('table'));
-      }}>All readings…</button>${
+      }}>${texts.allReadings}</button>${
         this.size === 'narrow'
           ? nothing
           : html` <button aria-haspopup="dialog" @click=${() => {
               this.close();
               this.dispatchEvent(new Event('keys'));
-            }}>Keys (?)</button>`
+            }}>${texts.keys}</button>`
       }</section>
-      <section><div class="lab" id="sound">Sound of the click</div><div class="seg" role="group" aria-labelledby="sound">${[
+      <section><div class="lab" id="sound">${texts.soundOfTheClick}</div><div class="seg" role="group" aria-labelledby="sound">${[
         true,
         false,
       ].map(
         (on) =>
           html`<button class=${session.sound.on === on ? 'on' : ''} aria-pressed=${session.sound.on === on} @click=${() => {
             if (session.sound.on !== on) session.toggleSound();
-          }}>${on ? 'On' : 'Off'}</button>`,
+          }}>${on ? texts.on2 : texts.off2}</button>`,
       )}</div></section>
-      <section class="rows">${textLink('changes.txt', 'What has changed on this bench')}
-        ${textLink('licences.txt', 'Licences of Takeup and of what it is built with')}
+      <section class="rows">${textLink('changes.txt', texts.whatHasChangedOnThis)}
+        ${textLink('licences.txt', texts.licencesOfTakeupAndOf)}
         ${
           location.protocol === 'file:'
             ? nothing
-            : html`<a href="./takeup.html" download="takeup.html">All of Takeup as one file, for a memory stick: opens by a double click, without a network</a>`
+            : html`<a href="./takeup.html" download="takeup.html">${texts.allOfTakeupAsOne}</a>`
         }</section>
     </dialog>`;
   }

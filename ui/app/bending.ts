@@ -8,8 +8,10 @@ import {
   readingOf,
   readings,
 } from '../../sim/index.ts';
+import { appBending as texts } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
+import { readingName } from '../pieces/reading-name.ts';
 import { restOf } from '../record/derive.ts';
 import { Kept } from '../record/kept.ts';
 import type { StationId } from '../record/moment.ts';
@@ -93,9 +95,16 @@ class BendingDesk {
     const mine = session.readings(i);
     const theirs = other && this.readings(i, other);
     const pair = (key: string): Pair => {
-      const { name, side, unit, digits, value } = readingOf(mine, key);
+      const own = readingOf(mine, key);
       const rigid = theirs ? readingOf(theirs, key).value : Number.NaN;
-      return { key, name: side ? `${name}, ${side}` : name, unit, digits, bend: value, rigid };
+      return {
+        key,
+        name: readingName(own),
+        unit: own.unit,
+        digits: own.digits,
+        bend: own.value,
+        rigid,
+      };
     };
     const count = (key: string, name: string, bend: number, rigid: number): Pair => ({
       key,
@@ -109,13 +118,13 @@ class BendingDesk {
     const [own, others] = this.clicks(other);
     const list = [
       ...keys.map(pair),
-      count('clicks', `Clicks of a press to ${MOST_BAR} bar`, own, others),
+      count('clicks', texts.clicksOfAPressTo(MOST_BAR), own, others),
     ];
     if (session.station !== 'wear') return list;
     // As much worn off by each: who has stepped more often by then?
     const { tooth } = session.shown;
     const reached = other ? (other.reached ?? tooth) : Number.NaN;
-    return [...list, count('reached', 'Tooth by this much wear', tooth, reached)];
+    return [...list, count('reached', texts.toothByThisMuchWear, tooth, reached)];
   }
 }
 
@@ -140,17 +149,17 @@ function beside(session: Session, i: Instant, station: Station): TemplateResult 
   const desk = deskFor(session);
   const { progress } = desk.bedding;
   if (session.bends !== session.bending) {
-    const kind = session.bending ? 'shoes that bend' : 'rigid shoes';
-    return html`<section class="blk bend" aria-label="Shoes that bend">${working(`The linings are bedded in under ${kind}`, progress)}</section>`;
+    const kind = session.bending ? texts.shoesThatBend : texts.rigidShoes;
+    return html`<section class="blk bend" aria-label=${texts.shoesThatBend2}>${working(texts.theLiningsAreBeddedIn(kind), progress)}</section>`;
   }
   if (!session.bends) return nothing;
   const { other } = desk.bedding;
   const pairs = [...(station.pairs?.(session) ?? []), ...desk.pairs(i, other)];
   const own = session.moment.bench.brake.kind === 'own';
-  return html`<section class="blk bend" aria-label="Shoes that bend, beside rigid ones">
+  return html`<section class="blk bend" aria-label=${texts.shoesThatBendBesideRigid}>
     ${
       pairs.length > 0
-        ? html`<table><thead><tr><th scope="col">Shoes</th><th scope="col">that bend</th><th scope="col">rigid</th></tr></thead>
+        ? html`<table><thead><tr><th scope="col">${texts.shoes}</th><th scope="col">${texts.thatBend}</th><th scope="col">${texts.rigid}</th></tr></thead>
     <tbody>${pairs.map(
       (p) =>
         html`<tr data-pair=${p.key}><th scope="row">${p.name}${p.unit ? html` <small>${p.unit}</small>` : nothing}</th><td>${number(p.bend, p.digits)}</td><td>${number(p.rigid, p.digits)}</td></tr>`,
@@ -159,8 +168,8 @@ function beside(session: Session, i: Instant, station: Station): TemplateResult 
     }
     ${
       other
-        ? html`<p>Outlines: the bow of each shoe, ×${BOW_SCALE}.${own ? ' Web and table of your brake are its base’s, made as much larger; only what they really measure tells how it bends.' : ''}</p>`
-        : working('The same wear under rigid shoes is worked out', progress)
+        ? html`<p>${texts.outlinesTheBowOfEach(BOW_SCALE, own ? texts.webAndTableOfYour : '')}</p>`
+        : working(texts.theSameWearUnderRigid, progress)
     }
   </section>`;
 }
@@ -168,10 +177,14 @@ function beside(session: Session, i: Instant, station: Station): TemplateResult 
 /** For the wall: one line. */
 function besideOnWall(session: Session, i: Instant): string {
   const other = session.bends ? deskFor(session).bedding.other : null;
-  if (!other) return session.bending ? 'Shoes that bend' : '';
+  if (!other) return session.bending ? texts.shoesThatBend2 : '';
   const [first] = deskFor(session).pairs(i, other);
   return first
-    ? `${first.name}: ${number(first.bend, first.digits)} bending, ${number(first.rigid, first.digits)} rigid`
+    ? texts.bendingRigid(
+        first.name,
+        number(first.bend, first.digits),
+        number(first.rigid, first.digits),
+      )
     : '';
 }
 

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { appCaseBar as texts } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import { backToCase } from '../stations/see/part.ts';
 
@@ -20,6 +21,6 @@ export function caseBar(session: Session): TemplateResult | typeof nothing {
       })
       .catch(() => undefined);
   }
-  return html`<section class="asked case" aria-label="Your case"><div tabindex="0"><b>Your case</b> ${text?.(said) ?? ''}</div>
-    <button class="btn" @click=${() => session.do(backToCase)}>What I see</button></section>`;
+  return html`<section class="asked case" aria-label=${texts.yourCase}><div tabindex="0"><b>${texts.yourCase}</b> ${text?.(said) ?? ''}</div>
+    <button class="btn" @click=${() => session.do(backToCase)}>${texts.whatISee}</button></section>`;
 }

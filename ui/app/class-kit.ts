@@ -1,4 +1,5 @@
 import { css, html, type TemplateResult } from 'lit';
+import { appClassKit as texts } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import type { StageInput } from '../stage/scene.ts';
 import type { Drawing } from '../stage/shapes.ts';
@@ -51,5 +52,5 @@ export const classKit = {
   },
   /** In the row of layers. */
   keepButton: (session: Session): TemplateResult =>
-    html`<button class="more" title="Keep this moment as a thin grey ghost (g)" @click=${() => keepNow(session)}>Keep</button>`,
+    html`<button class="more" title=${texts.keepThisMomentAsA} @click=${() => keepNow(session)}>${texts.keep}</button>`,
 };

@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { appDrop as words } from '../../sim/words/en.ts';
 import { TAKEN, takeFile } from '../away/share/dropped.ts';
 import type { Home } from '../record/home.ts';
 import type { Session } from '../session.ts';
@@ -60,12 +61,12 @@ export class DropHint extends LitElement {
     if (!file) return;
     e.preventDefault();
     takeFile(this.#session, this.#home, file, files.length - 1).catch((error: unknown) => {
-      this.#home.tell(`${file.name} was not opened; nothing else has changed. ${String(error)}`);
+      this.#home.tell(words.wasNotOpenedNothingElse(file.name, String(error)));
     });
   };
 
   override render() {
-    return html`<div><b>Let go to open it</b>${TAKEN}</div>`;
+    return html`<div><b>${words.letGoToOpenIt}</b>${TAKEN}</div>`;
   }
 }
 customElements.define('takeup-drop', DropHint);

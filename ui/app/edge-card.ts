@@ -1,5 +1,6 @@
 import { css, html, type TemplateResult } from 'lit';
 import { type Instant, type Tilt, tiltOf } from '../../sim/index.ts';
+import { appEdgeCard as texts } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import { NARROW, NARROW_STAGE } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
@@ -37,11 +38,7 @@ export function polygonBox(
   return { at: [large ? 44 : 14, top], width: large ? 380 : 300, height: free - top - 16 };
 }
 
-const stops: Record<Tilt['stop'], string> = {
-  pads: 'It stands on all its pads.',
-  'hold-down spring': 'The hold-down spring has given until it answers.',
-  guides: 'Only its guides stop it.',
-};
+const stops: Record<Tilt['stop'], string> = texts.stops;
 
 export function edgeCard(session: Session, instant: Instant, place: EdgeBox): TemplateResult {
   const cause = session.tiltCause;
@@ -50,12 +47,11 @@ export function edgeCard(session: Session, instant: Instant, place: EdgeBox): Te
   const lost = cause.holdDown === 'lost';
   const hollow = cause.groove > 0;
   return html`<div class="edge" .style=${`left:${place.at[0]}px;top:${place.at[1] + place.height - 2}px;width:${place.width}px`} data-tilt=${degrees.toFixed(2)}>
-      <b>Edge-on, front shoe; tilt drawn ×${TILT_DRAWN}</b>
-      <p>${number(t.pull, 0)} N pull ${number(t.beside, 1)} mm beside the web’s middle: ${number(t.moment, 0)} N·mm tip it, the hold-down answers up to ${number(t.righting, 0)}.
-        ${t.angle > 0 ? html`<strong>${number(degrees, 2)}°, ${number(t.acrossLining, 2)} mm across the lining.</strong>` : html`<strong>Upright.</strong>`} ${stops[t.stop]}</p>
+      <b>${texts.edgeOnFrontShoeTilt(TILT_DRAWN)}</b>
+      <p>${texts.nPullMmBesideThe(number(t.pull, 0), number(t.beside, 1), number(t.moment, 0), number(t.righting, 0), t.angle > 0 ? html`<strong>${texts.mmAcrossTheLining(number(degrees, 2), number(t.acrossLining, 2))}</strong>` : html`<strong>${texts.upright}</strong>`, stops[t.stop])}</p>
       <div>
-        <button aria-pressed=${lost} class=${lost ? 'on' : ''} @click=${() => session.tip({ ...cause, holdDown: lost ? 'fitted' : 'lost' })}>Hold-down lost</button>
-        <button aria-pressed=${hollow} class=${hollow ? 'on' : ''} @click=${() => session.tip({ ...cause, groove: hollow ? 0 : HOLLOW })}>End pads worn ${HOLLOW} mm</button>
+        <button aria-pressed=${lost} class=${lost ? 'on' : ''} @click=${() => session.tip({ ...cause, holdDown: lost ? 'fitted' : 'lost' })}>${texts.holdDownLost}</button>
+        <button aria-pressed=${hollow} class=${hollow ? 'on' : ''} @click=${() => session.tip({ ...cause, groove: hollow ? 0 : HOLLOW })}>${texts.endPadsWornMm(HOLLOW)}</button>
       </div>
     </div>`;
 }

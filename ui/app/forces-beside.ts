@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { bodyGap, freeBody, type Instant, isTold, type Side } from '../../sim/index.ts';
+import { appForcesBeside as texts } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
@@ -34,12 +35,12 @@ export function forcesBeside(session: Session, instant: Instant): TemplateResult
   const list = (side: Side): TemplateResult => {
     const forces = freeBody(rig, state, instant, side);
     const gap = Math.hypot(...bodyGap(forces));
-    return html`<div data-body=${side} data-gap=${gap.toFixed(3)}><h3>${side === 'front' ? 'Front' : 'Rear'} shoe</h3>
+    return html`<div data-body=${side} data-gap=${gap.toFixed(3)}><h3>${texts.shoe(side === 'front' ? texts.front : texts.rear)}</h3>
       <ol>${forces.map((f) => html`<li><span>${words(f)}</span><b>${number(Math.hypot(...f.force), 0)}\u00a0N</b></li>`)}</ol>
-      <p>Left over: ${number(gap, 1)}\u00a0N</p></div>`;
+      <p>${texts.leftOverN(number(gap, 1))}</p></div>`;
   };
-  return html`<section class="blk bodies" aria-labelledby="bodies"><h2 id="bodies">All forces on each shoe</h2>
-    ${isTold(instant) ? html`<div class="two">${SIDES.map(list)}</div><p>Head to tail they close: a shoe at rest. While it moves, what is left over is its inertia.</p>` : html`<p>No force is told here.</p>`}</section>`;
+  return html`<section class="blk bodies" aria-labelledby="bodies"><h2 id="bodies">${texts.allForcesOnEachShoe}</h2>
+    ${isTold(instant) ? html`<div class="two">${SIDES.map(list)}</div><p>${texts.headToTailTheyClose}</p>` : html`<p>${texts.noForceIsToldHere}</p>`}</section>`;
 }
 
 export const bodiesStyles = css`

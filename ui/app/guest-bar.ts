@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { KM } from '../../sim/index.ts';
+import { appGuestBar as words } from '../../sim/words/en.ts';
 import { isCountable } from '../adjusters.ts';
 import { number } from '../format.ts';
 import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
@@ -20,7 +21,7 @@ function yours(session: Session): string {
   const { bench } = guest.mine;
   const brake = brakeOfBench(bench, shelf);
   const { distance, tooth } = bench.state;
-  const step = isCountable(brake) ? `, tooth ${tooth}` : '';
+  const step = isCountable(brake) ? words.tooth(tooth) : '';
   return `${brake.title}, ${number(distance / KM, 0)} km${step}`;
 }
 
@@ -31,17 +32,17 @@ export function guestBar(session: Session): TemplateResult | typeof nothing {
   if (!guest && !asked) return nothing;
   // Said beside the dials: a bar that came while one of them is dragged would move the brake from under the pointer.
   if (!asked && guest?.call.kind === 'dialled' && dialsOn(session.moment)) return nothing;
-  const mine = html`<button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button>
-    <button class="btn p" @click=${() => session.do(backToMine)}>Back to mine</button>`;
+  const mine = html`<button class="btn" @click=${() => session.do(makeMine)}>${words.makeItMine}</button>
+    <button class="btn p" @click=${() => session.do(backToMine)}>${words.backToMine}</button>`;
   const carries = doesNotCarry(parts.kind);
   const waits = guest
-    ? html`<small>Guest on the bench: <b>${session.guest}</b>. Yours waits as you left it: ${yours(session)}.</small>`
+    ? html`<small>${words.guestOnTheBenchYours(html`<b>${session.guest}</b>`, yours(session))}</small>`
     : nothing;
   if (asked) {
-    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label="Your question"><div tabindex="0"><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${carries ? html`<b class="carries">${carries}</b>` : nothing}${waits}</div>
-      <button class="btn" @click=${() => session.do(backToList)}>Questions</button>${guest ? mine : html`<button class="btn" @click=${() => session.do(closeQuestion)}>Close</button>`}</section>`;
+    return html`<section class="asked ${guest ? 'guest' : ''}" aria-label=${words.yourQuestion}><div tabindex="0"><b>${asked.ask}</b> ${asked.steps} <span>${asked.answer}</span>${carries ? html`<b class="carries">${carries}</b>` : nothing}${waits}</div>
+      <button class="btn" @click=${() => session.do(backToList)}>${words.questions}</button>${guest ? mine : html`<button class="btn" @click=${() => session.do(closeQuestion)}>${words.close}</button>`}</section>`;
   }
-  return html`<section class="asked guest" aria-label="Guest on the bench"><div tabindex="0"><b>Guest on the bench: ${session.guest}</b><small>Yours waits as you left it: ${yours(session)}.</small></div>${mine}</section>`;
+  return html`<section class="asked guest" aria-label=${words.guestOnTheBench}><div tabindex="0"><b>${words.guestOnTheBench2} ${session.guest}</b><small>${words.yoursWaitsAsYouLeft(yours(session))}</small></div>${mine}</section>`;
 }
 
 export const guestStyles = css`

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Instant, isTold, type Reading, readingOf } from '../../sim/index.ts';
+import { language, appKept as texts } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
 import { comb } from '../stage/layers/comb.ts';
@@ -87,19 +88,22 @@ export function keptBeside(
   const causes = differences(one, oneOf(now, session.moment)).filter((d) => !d.follows);
   const pressed = kept.pedal !== session.pedal;
   const count = causes.length + (pressed ? 1 : 0);
-  const names = [...causes.map((d) => d.name.toLowerCase()), ...(pressed ? ['the pedal'] : [])];
+  const names = [
+    ...causes.map((d) => language.inside(d.name)),
+    ...(pressed ? [texts.thePedal] : []),
+  ];
   const rows = TOLD.filter(
     (key) => was.some((r) => r.key === key) && is.some((r) => r.key === key),
   );
-  return html`<section class="blk kept" aria-labelledby="kept"><h2 id="kept">Kept as a ghost</h2>
-    <p>${titleOf(one)}${kept.pedal > 0 ? `, ${number(kept.pedal, 0)} bar` : ''}. ${count === 0 ? 'Nothing differs yet.' : count === 1 ? `One thing differs: ${names[0]}.` : html`<b>${count} things differ</b>: ${names.join('; ')}.`}</p>
-    <table><thead><tr><td></td><th scope="col">kept</th><th scope="col">now</th></tr></thead>
+  return html`<section class="blk kept" aria-labelledby="kept"><h2 id="kept">${texts.keptAsAGhost}</h2>
+    <p>${titleOf(one)}${kept.pedal > 0 ? `, ${number(kept.pedal, 0)} bar` : ''}. ${count === 0 ? texts.nothingDiffersYet : count === 1 ? texts.oneThingDiffers(names[0]) : html`<b>${texts.thingsDiffer(count)}</b>: ${names.join('; ')}.`}</p>
+    <table><thead><tr><td></td><th scope="col">${texts.kept}</th><th scope="col">${texts.now}</th></tr></thead>
       <tbody>${rows.map((key) => {
         const [a, b] = [readingOf(was, key), readingOf(is, key)];
         return html`<tr data-kept=${key}><th scope="row">${a.name}${a.unit ? html` <small>${a.unit}</small>` : nothing}</th><td>${number(a.value, a.digits)}</td><td>${number(b.value, b.digits)}</td></tr>`;
       })}</tbody></table>
-    <div><button class="btn" @click=${() => session.do(beside)}>Side by side<kbd aria-hidden="true">x</kbd></button>
-      <button class="btn" aria-pressed=${ghost} @click=${() => session.do(haunt, !ghost)}>${ghost ? 'Hide it' : 'Draw it'}</button>
-      <button class="btn" @click=${() => session.do(forget)}>Forget</button></div>
+    <div><button class="btn" @click=${() => session.do(beside)}>${texts.sideBySide(html`<kbd aria-hidden="true">x</kbd>`)}</button>
+      <button class="btn" aria-pressed=${ghost} @click=${() => session.do(haunt, !ghost)}>${ghost ? texts.hideIt : texts.drawIt}</button>
+      <button class="btn" @click=${() => session.do(forget)}>${texts.forget}</button></div>
   </section>`;
 }

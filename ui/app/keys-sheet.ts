@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { labelWords, appKeysSheet as texts } from '../../sim/words/en.ts';
 import type { SingleKeys } from '../full.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
@@ -11,41 +12,41 @@ type Row = readonly [keys: string, does: string];
 /** What each key does at the desk; the wall and a lesson have lists of their own. */
 const desk: readonly (readonly [title: string, rows: readonly Row[]])[] = [
   [
-    'The brake',
+    texts.theBrake,
     [
-      ['Space', 'hold the pedal down, where there is one'],
-      ['. and ,', 'one step on, one step back'],
-      ['[ and ]', 'slower, faster'],
-      ['R', 'look back over the last ten seconds, and now again'],
-      ['C', 'the last click, slowly'],
-      ['B', 'shoes that bend, or rigid ones'],
+      [texts.space, texts.holdThePedalDownWhere],
+      [texts.and, texts.oneStepOnOneStep],
+      ['[ and ]', texts.slowerFaster],
+      ['R', texts.lookBackOverTheLast],
+      ['C', texts.theLastClickSlowly],
+      ['B', texts.shoesThatBendOrRigid],
     ],
   ],
   [
-    'The drawing',
+    texts.theDrawing,
     [
-      ['arrow keys', 'once it has the focus: from part to part'],
-      ['Shift and arrows', 'move it while it is zoomed'],
-      ['+, −, 0', 'nearer, farther, whole'],
-      ['P', 'all forces on each shoe, head to tail, and away'],
-      ['U', 'dials: handles on the brake, and away'],
-      ['G', 'keep this moment as a ghost'],
-      ['H and N', 'hide the names; show the next one'],
+      [texts.arrowKeys, texts.onceItHasTheFocus],
+      [texts.shiftAndArrows, texts.moveItWhileItIs],
+      ['+, −, 0', texts.nearerFartherWhole],
+      ['P', texts.allForcesOnEachShoe],
+      ['U', texts.dialsHandlesOnTheBrake],
+      ['G', texts.keepThisMomentAsA],
+      [texts.hAndN, texts.hideTheNamesShowThe],
     ],
   ],
   [
-    'The page',
+    texts.thePage,
     [
-      ['T', 'the table of all readings'],
-      ['D', 'words of the trade that stand here'],
-      ['E', 'take away what stands here: figure, link, code, file'],
-      ['Shift E', 'a figure at once, with the last choices'],
-      ['M', 'what tells most, or all of it'],
-      ['W', 'the wall, and back'],
-      ['F', 'full screen'],
-      ['Ctrl Z, Ctrl Y', 'undo, redo'],
-      ['Esc', 'let go, back to now, back to mine'],
-      ['?', 'these keys'],
+      ['T', texts.theTableOfAllReadings],
+      ['D', texts.wordsOfTheTradeThat],
+      ['E', texts.takeAwayWhatStandsHere],
+      [texts.shiftE, texts.aFigureAtOnceWith],
+      ['M', texts.whatTellsMostOrAll],
+      ['W', texts.theWallAndBack],
+      ['F', texts.fullScreen],
+      [texts.ctrlZCtrlY, texts.undoRedo],
+      ['Esc', texts.letGoBackToNow],
+      ['?', texts.theseKeys],
     ],
   ],
 ];
@@ -96,10 +97,10 @@ export class KeysSheet extends LitElement {
       single.turn();
       this.requestUpdate();
     };
-    return html`<dialog aria-label="Keys" @keydown=${this.#key}><header><h2>Keys</h2><button @click=${() => this.renderRoot.querySelector('dialog')?.close()}>Close</button></header>
-      <div class="all">${list('Stations', places)}<div>${desk.map(([title, rows]) => list(title, rows))}</div>
-      <div class="single"><button aria-pressed=${single?.on ?? true} @click=${turn}>Keys of one sign</button><span>${(single?.on ?? true) ? 'On. Off, only Tab, Enter, arrows, Esc, the space bar and keys with Ctrl do something.' : 'Off, kept on this device. All is still to be reached by Tab, Enter and arrows.'}</span></div>
-      <p class="note">A field keeps its keys. The wall and a lesson have keys of their own, and ? lists them there.</p></div></dialog>`;
+    return html`<dialog aria-label=${texts.keys} @keydown=${this.#key}><header><h2>${texts.keys}</h2><button @click=${() => this.renderRoot.querySelector('dialog')?.close()}>${texts.close}</button></header>
+      <div class="all">${list(labelWords.stations, places)}<div>${desk.map(([title, rows]) => list(title, rows))}</div>
+      <div class="single"><button aria-pressed=${single?.on ?? true} @click=${turn}>${texts.keysOfOneSign}</button><span>${(single?.on ?? true) ? texts.onOffOnlyTabEnter : texts.offKeptOnThisDevice}</span></div>
+      <p class="note">${texts.aFieldKeepsItsKeys}</p></div></dialog>`;
   }
 }
 customElements.define('takeup-keys', KeysSheet);

@@ -1,16 +1,17 @@
+import { labelWords, appLayerNames as words } from '../../sim/words/en.ts';
 import { hasDials } from '../record/dials.ts';
 import type { LayerName, Session } from '../session.ts';
 
 /** The layers of the stage with their names; a magnification stands in the name. */
 export const layerNames = (session: Session): readonly (readonly [LayerName, string])[] => [
-  ['fan', `Gap fan ×${session.magnification}`],
-  ['comb', 'Pressure comb'],
-  ['forces', 'Forces'],
-  ['names', 'Names'],
-  ['ghost', 'Rest ghost ×8'],
-  ['heat', 'Heat'],
-  ['loupe', 'Loupe'],
-  ['edge', 'Edge-on'],
-  ['polygons', 'Force polygons'],
-  ...(hasDials(session.moment) ? ([['dials', 'Dials']] as const) : []),
+  ['fan', words.gapFan(session.magnification)],
+  ['comb', words.pressureComb],
+  ['forces', labelWords.forces],
+  ['names', labelWords.names],
+  ['ghost', words.restGhost8],
+  ['heat', labelWords.heat],
+  ['loupe', labelWords.loupe],
+  ['edge', words.edgeOn],
+  ['polygons', words.forcePolygons],
+  ...(hasDials(session.moment) ? ([['dials', labelWords.dials]] as const) : []),
 ];

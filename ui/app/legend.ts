@@ -1,5 +1,6 @@
 import { css, html, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import { labelWords, appLegend as words } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import { polyline, trace } from '../stage/path.ts';
 import { DASH, hatched, type Shape, type Style, stroked, WEIGHT } from '../stage/shapes.ts';
@@ -37,21 +38,21 @@ const coil = polyline(
 type Row = readonly [name: string, path: Shape['path'], style: Style];
 
 const rows: readonly Row[] = [
-  ['Visible edge', flat, line(stroked('ink', WEIGHT.wide))],
-  ['Leader, dimension, hatching', flat, line(stroked('ink', WEIGHT.axis))],
-  ['Hidden edge', flat, line(stroked('ink', WEIGHT.narrow, DASH.hidden))],
-  ['Axis', flat, line(stroked('ink2', WEIGHT.axis, DASH.axis))],
-  ['Where a moving part rests', flat, line(stroked('ink', WEIGHT.medium, DASH.ghost))],
-  ['Drum, cut', box, hatched('drum')],
-  ['Cylinder body, cut', box, hatched('cylinder')],
-  ['Piston, cut', box, hatched('piston')],
-  ['Friction lining', box, hatched('lining')],
-  ['Brake fluid', box, hatched('fluid')],
-  ['Rubber, seen', box, hatched('rubber')],
-  ['Rubber, cut thin', box, { fill: 'ink' }],
-  ['Spring wire', coil, line(stroked('ink', WEIGHT.wide))],
-  ['Leading: solid', box, { fill: 'lead', stroke: 'lead', width: 1.2 }],
-  ['Trailing: open', box, { fill: 'sheet', stroke: 'trail', width: WEIGHT.wide }],
+  [words.visibleEdge, flat, line(stroked('ink', WEIGHT.wide))],
+  [words.leaderDimensionHatching, flat, line(stroked('ink', WEIGHT.axis))],
+  [words.hiddenEdge, flat, line(stroked('ink', WEIGHT.narrow, DASH.hidden))],
+  [labelWords.axis, flat, line(stroked('ink2', WEIGHT.axis, DASH.axis))],
+  [words.whereAMovingPartRests, flat, line(stroked('ink', WEIGHT.medium, DASH.ghost))],
+  [words.drumCut, box, hatched('drum')],
+  [words.cylinderBodyCut, box, hatched('cylinder')],
+  [words.pistonCut, box, hatched('piston')],
+  [words.frictionLining, box, hatched('lining')],
+  [words.brakeFluid, box, hatched('fluid')],
+  [words.rubberSeen, box, hatched('rubber')],
+  [words.rubberCutThin, box, { fill: 'ink' }],
+  [words.springWire, coil, line(stroked('ink', WEIGHT.wide))],
+  [words.leadingSolid, box, { fill: 'lead', stroke: 'lead', width: 1.2 }],
+  [words.trailingOpen, box, { fill: 'sheet', stroke: 'trail', width: WEIGHT.wide }],
 ];
 
 export function legend(session: Session): TemplateResult {

@@ -1,4 +1,5 @@
 import { css, html, type TemplateResult } from 'lit';
+import { appMomentFile as words } from '../../sim/words/en.ts';
 import { pickInstead } from '../away/save.ts';
 import { copyLink, JSON_FILE, openMoment, saveMoment } from '../away/share/moment.ts';
 import type { Home } from '../record/home.ts';
@@ -24,15 +25,15 @@ export function momentFile(session: Session, home: Home, close: () => void): Tem
     const said = await saveMoment(session);
     if (said) session.say(said);
   };
-  return html`<section><div class="lab" id="moment">This moment of the bench</div>
+  return html`<section><div class="lab" id="moment">${words.thisMomentOfTheBench}</div>
       <div class="acts" role="group" aria-labelledby="moment">
-        <button @click=${copies}>Copy its link</button>
-        <button @click=${saves}>Save as a file</button>
-        <label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @click=${(e: Event) => pickInstead(e, JSON_FILE, takes)} @change=${opens} /></label>
+        <button @click=${copies}>${words.copyItsLink}</button>
+        <button @click=${saves}>${words.saveAsAFile}</button>
+        <label class="file">${words.openAFile}<input type="file" accept=".json,application/json" aria-label=${words.openAMomentsFile} @click=${(e: Event) => pickInstead(e, JSON_FILE, takes)} @change=${opens} /></label>
       </div>
       <div class="acts">
-        <button ?disabled=${!session.canUndo} @click=${() => session.undo()}>Undo${session.canUndo ? `: ${session.lastDone}` : ''}</button>
-        <button ?disabled=${!session.canRedo} @click=${() => session.redo()}>Redo</button>
+        <button ?disabled=${!session.canUndo} @click=${() => session.undo()}>${words.undo(session.canUndo ? `: ${session.lastDone}` : '')}</button>
+        <button ?disabled=${!session.canRedo} @click=${() => session.redo()}>${words.redo}</button>
       </div></section>`;
 }
 

@@ -27,6 +27,7 @@ import {
   wheelReadings,
   wheelWorkings,
 } from '../../sim/index.ts';
+import { appMoreReadings as words } from '../../sim/words/en.ts';
 import { dragNotes, pedalNotes, stopNotes } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { pedalPlot, plotKey } from '../plot/pedal-plot.ts';
@@ -79,7 +80,7 @@ export function moreReadings(session: Session, instant: Instant): Group[] {
   ): Group => ({ title, list, work, below });
   return [
     group(
-      `A stop from ${TOWN} km/h at ${number(hard / BAR, 0)} bar`,
+      words.aStopFromKmH(TOWN, number(hard / BAR, 0)),
       stopReadings(rig, states, speed, hard, way),
       () => stopWorkings(rig, states, speed, hard, way),
       notes(stopNotes(brake, stopAt(rig, states, speed, hard, way))),
@@ -87,29 +88,29 @@ export function moreReadings(session: Session, instant: Instant): Group[] {
     ...(both
       ? [
           group(
-            'Both wheels at that press',
+            words.bothWheelsAtThatPress,
             wheelReadings(rig, both, lineAt(brake, hard), way, speed),
             () => wheelWorkings(rig, both, lineAt(brake, hard), way, speed),
           ),
         ]
       : []),
     group(
-      `Driven at ${TOWN} km/h with the pedal let go`,
+      words.drivenAtKmHWith(TOWN),
       dragReadings(rig, state, speed),
       () => dragWorkings(rig, state, speed),
       notes(dragNotes(roadDrag(rig, state, speed))),
     ),
     group(
-      `The pedal pushed to ${number(most / BAR, 0)} bar`,
+      words.thePedalPushedToBar(number(most / BAR, 0)),
       curveReadings(curve),
       () => curveWorkings(brake, curve),
       html`${pedalPlot(curve, { travel, force })}${notes([plotKey, ...pedalNotes(curve)])}`,
     ),
-    group('Where that travel goes', partReadings(curve), () => partWorkings(brake, curve)),
-    group(`Parked with ${CABLE} N in the cable`, parkedReadings(rig, state, CABLE), () =>
+    group(words.whereThatTravelGoes, partReadings(curve), () => partWorkings(brake, curve)),
+    group(words.parkedWithNInThe(CABLE), parkedReadings(rig, state, CABLE), () =>
       parkedWorkings(rig, state, CABLE),
     ),
-    group('Once around the drum', turnReadings(rig, state, { pressure, turning }), () =>
+    group(words.onceAroundTheDrum, turnReadings(rig, state, { pressure, turning }), () =>
       turnWorkings(rig, state, { pressure, turning }),
     ),
   ];

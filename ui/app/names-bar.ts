@@ -1,4 +1,5 @@
 import { css, html, type TemplateResult } from 'lit';
+import { appNamesBar as texts } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 
@@ -17,11 +18,11 @@ export function revealNext(session: Session, names: readonly NumberedName[]): vo
 export function namesList(session: Session, names: readonly NumberedName[]): TemplateResult {
   if (!session.layers.names) return html``;
   const hidden = session.revealed !== null;
-  return html`<section class="blk nameslist" aria-label="Names of the parts">
-      <button class="btn" @click=${() => session.hideNames(!hidden)}>${hidden ? 'Show all names' : 'Hide the names'}</button>
+  return html`<section class="blk nameslist" aria-label=${texts.namesOfTheParts}>
+      <button class="btn" @click=${() => session.hideNames(!hidden)}>${hidden ? texts.showAllNames : texts.hideTheNames}</button>
       <ol>${names.map((n) => {
         const told = !session.revealed || session.revealed.has(n.part);
-        return html`<li>${told ? html`<i>${n.number}</i>${n.name}` : html`<button @click=${() => session.reveal(n.part)}><i>${n.number}</i>what is it?</button>`}</li>`;
+        return html`<li>${told ? html`<i>${n.number}</i>${n.name}` : html`<button @click=${() => session.reveal(n.part)}>${texts.whatIsIt(html`<i>${n.number}</i>`)}</button>`}</li>`;
       })}</ol>
     </section>`;
 }

@@ -1,5 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { language, appNamesBeside as texts } from '../../sim/words/en.ts';
 import { NARROW, type PageSize } from '../pieces/page-sizes.ts';
+import { show } from '../record/guest.ts';
 import { answerName, askNames, passName, stopNames } from '../record/naming.ts';
 import type { Session } from '../session.ts';
 import { partsOf } from '../stage/hit.ts';
@@ -43,13 +45,13 @@ export function shuffled(parts: readonly PartId[], seed: number): PartId[] {
   return all;
 }
 
-const lower = (part: PartId): string => partNames[part][0].toLowerCase();
+const lower = (part: PartId): string => language.inside(partNames[part][0]);
 
 /** A part was tapped: the answer, told in words. */
 export function answer(session: Session, part: PartId): void {
   const sought = session.moment.view.asked?.left[0];
   session.do(answerName, part);
-  if (sought === part) session.say(`Yes: ${lower(part)}.`);
+  if (sought === part) session.say(texts.yes(lower(part)));
 }
 
 /** The part told last, with the number that it has on the drawing: whoever asked to be shown looks for it there. */
@@ -57,7 +59,7 @@ function lastTold(session: Session, names: readonly NumberedName[]): string {
   const last = session.moment.view.revealed?.at(-1);
   if (last === undefined) return '';
   const number = names.find((n) => n.part === last)?.number;
-  return `${number === undefined ? 'Just shown:' : `${number} is`} the ${lower(last)}.`;
+  return texts.the(number === undefined ? texts.justShown : texts.is(number), lower(last));
 }
 
 /** The question, and how it goes. */
@@ -69,11 +71,11 @@ export function asking(
   if (!session.asked || !asked) return nothing;
   const { found, hits, left, wrong } = asked;
   const sought = left[0];
-  const score = `${hits} of ${found} at the first tap`;
+  const score = texts.score(hits, found);
   if (sought === undefined)
-    return html`<div class="nm-q" role="status"><b>All ${found} found</b><span>${score}</span><em>${lastTold(session, names)}</em></div>`;
-  return html`<div class="nm-q" role="status"><b>Tap the ${lower(sought)}</b>
-    <span>${wrong ? html`That is the ${lower(wrong)}. ` : nothing}${score}, ${left.length} to go</span><em>${lastTold(session, names)}</em></div>`;
+    return html`<div class="nm-q" role="status"><b>${texts.allFound(found)}</b><span>${score}</span><em>${lastTold(session, names)}</em></div>`;
+  return html`<div class="nm-q" role="status"><b>${texts.tapThe(lower(sought))}</b>
+    <span>${wrong ? html`${texts.thatIsThe(lower(wrong))} ` : nothing}${texts.toGo(score, left.length)}</span><em>${lastTold(session, names)}</em></div>`;
 }
 
 function buttons(session: Session, names: readonly NumberedName[]): TemplateResult {
@@ -81,11 +83,11 @@ function buttons(session: Session, names: readonly NumberedName[]): TemplateResu
   const hidden = names.filter((n) => !session.revealed?.has(n.part)).length;
   const ask = () => askAll(session, Date.now());
   if (asked && session.asked)
-    return html`<div class="nm-b">${asked.left.length > 0 ? html`<button class="btn" @click=${() => session.do(passName)}>Show it</button>` : html`<button class="btn" @click=${ask}>Once more</button>`}
-      <button class="btn" @click=${() => session.do(stopNames)}>Stop asking</button></div>`;
-  return html`<div class="nm-b"><button class="btn" @click=${() => session.hideNames(revealed === null)}>${revealed ? 'Show all names' : 'Hide the names'}</button>
-    <button class="btn" @click=${ask}>Ask me</button>
-    ${revealed ? html`<button class="btn" ?disabled=${hidden === 0} @click=${() => revealNext(session, names)}>Next name</button><span class="nm-left">${hidden} hidden</span>` : nothing}</div>`;
+    return html`<div class="nm-b">${asked.left.length > 0 ? html`<button class="btn" @click=${() => session.do(passName)}>${texts.showIt}</button>` : html`<button class="btn" @click=${ask}>${texts.onceMore}</button>`}
+      <button class="btn" @click=${() => session.do(stopNames)}>${texts.stopAsking}</button></div>`;
+  return html`<div class="nm-b"><button class="btn" @click=${() => session.hideNames(revealed === null)}>${revealed ? texts.showAllNames : texts.hideTheNames}</button>
+    <button class="btn" @click=${ask}>${texts.askMe}</button>
+    ${revealed ? html`<button class="btn" ?disabled=${hidden === 0} @click=${() => revealNext(session, names)}>${texts.nextName}</button><span class="nm-left">${texts.hidden(hidden)}</span>` : nothing}</div>`;
 }
 
 /** Every named part of the brake on the stage that a tap can find. */
@@ -122,43 +124,59 @@ export function namesActions(session: Session): readonly WallAction[] {
   const more = session.asked && asked !== null && asked.left.length > 0;
   return [
     more
-      ? { name: 'Show it', does: () => session.do(passName) }
-      : { name: 'Ask for a part', does: () => askAll(session, Date.now()) },
+      ? { name: texts.showIt, does: () => session.do(passName) }
+      : { name: texts.askForAPart, does: () => askAll(session, Date.now()) },
     asked && session.asked
-      ? { name: 'Stop asking', does: () => session.do(stopNames) }
+      ? { name: texts.stopAsking, does: () => session.do(stopNames) }
       : {
-          name: revealed ? 'Show all names' : 'Hide the names',
+          name: revealed ? texts.showAllNames : texts.hideTheNames,
           does: () => session.hideNames(revealed === null),
         },
   ];
 }
 
+/** Names are wanted where the drawing has none: why, and the way to where it has. */
+function unnamed(session: Session, why: string): TemplateResult {
+  return html`<section class="blk nameslist unnamed" aria-label=${texts.namesOfTheParts}><p role="status">${why}</p>
+    <div class="nm-b"><button class="btn" @click=${() => namesInApply(session)}>${texts.namesInApply}</button><button class="btn" @click=${() => session.toggle('names')}>${texts.offHere}</button></div></section>`;
+}
+
+/** The one brake with the names of its parts. */
+function namesInApply(session: Session): void {
+  session.do(show, 'apply');
+  if (!session.layers.names) session.toggle('names');
+}
+
+/** @param why the station's drawing names no parts: the reason; undefined where it does */
 export function namesBeside(
   session: Session,
   stage: Shown | null,
   size: PageSize,
+  why: string | undefined,
 ): TemplateResult | typeof nothing {
+  if (why !== undefined) return unnamed(session, why);
   const shown = stage ?? { drawings: [], names: [] };
   const parts = namedParts(shown);
   const number = new Map(shown.names.map((n) => [n.part, n.number]));
   const told = (part: PartId) => !session.revealed || session.revealed.has(part);
-  return html`<section class="blk nameslist" aria-label="Names of the parts">
+  return html`<section class="blk nameslist" aria-label=${texts.namesOfTheParts}>
     ${asking(session, shown.names)}${buttons(session, shown.names)}
     ${
       session.asked
         ? nothing
         : html`<ol>${parts.map((part, i) => {
             const no = number.get(part) ?? (shown.names.length > 0 ? '' : i + 1);
-            return html`<li title=${told(part) ? partNames[part][1] : nothing}>${told(part) ? html`${shown.names.length > 0 ? html`<i>${no}</i>` : nothing}${partNames[part][0]}` : html`<button @click=${() => session.reveal(part)}><i>${no}</i>what is it?</button>`}</li>`;
+            return html`<li title=${told(part) ? partNames[part][1] : nothing}>${told(part) ? html`${shown.names.length > 0 ? html`<i>${no}</i>` : nothing}${partNames[part][0]}` : html`<button @click=${() => session.reveal(part)}>${texts.whatIsIt(html`<i>${no}</i>`)}</button>`}</li>`;
           })}</ol>`
     }
-    <details class="nm-l" ?open=${size === 'wide' && !session.asked}><summary>Lines and marks</summary>${legend(session)}</details>
+    <details class="nm-l" ?open=${size === 'wide' && !session.asked}><summary>${texts.linesAndMarks}</summary>${legend(session)}</details>
   </section>`;
 }
 
 export const quizStyles = css`
   .nm-b { display: grid; grid-template-columns: 1fr 1fr; gap: 8px; }
   .nm-b .btn { min-height: 40px; font-size: 15px; padding: 0 6px; }
+  .unnamed p { margin: 0 0 8px; font-size: 15.5px; line-height: 1.3; }
   .nm-left { align-self: center; font-size: 15px; color: var(--ink2); }
   .nm-q { padding: 2px 0 8px; }
   .nm-q b { display: block; font-size: 26px; line-height: 1.15; font-weight: 780; }

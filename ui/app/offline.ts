@@ -1,4 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { appOffline as words } from '../../sim/words/en.ts';
+import { spoken } from '../language.ts';
 
 /**
  * Has the browser keep the page for times without a network (ui/offline/worker.ts), once the brake moves and nobody
@@ -22,12 +24,18 @@ export async function keepOffline(show: (offer: Offer) => void): Promise<void> {
   if (!('serviceWorker' in navigator) || !location.protocol.startsWith('http')) return;
   const kept = await navigator.serviceWorker.register('./offline.js').catch(() => undefined);
   if (!kept) return;
+  const language = spoken();
+  if (language !== 'en')
+    navigator.serviceWorker.ready.then(
+      ({ active }) => active?.postMessage({ keep: language }),
+      () => undefined,
+    );
   const offer = (): void => {
     const { waiting } = kept;
     // The first one of all waits for nobody, and is no news.
     if (!waiting || !navigator.serviceWorker.controller) return;
-    show(html`<div class="newer" role="status"><p><span>A newer Takeup is ready; what stands on the bench stays.</span>
-      <button @click=${() => takeOver(waiting)}>Open it</button><button @click=${() => show(nothing)}>Later</button></p></div>`);
+    show(html`<div class="newer" role="status"><p><span>${words.aNewerTakeupIsReady}</span>
+      <button @click=${() => takeOver(waiting)}>${words.openIt}</button><button @click=${() => show(nothing)}>${words.later}</button></p></div>`);
   };
   offer();
   kept.addEventListener('updatefound', () => {

@@ -1,7 +1,9 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Instant, Point } from '../../sim/index.ts';
+import { labelWords, appPartPointer as words } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
+import { sceneName } from '../record/scene-names.ts';
 import type { Session } from '../session.ts';
 import { outlineOf, type Pointed, partAt, partsOf } from '../stage/hit.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
@@ -46,7 +48,7 @@ function figures({ part, side }: Pointed, session: Session, instant: Instant): F
     springPart(session.brake, i) === part
       ? [
           {
-            name: session.brake.springs[i]?.name ?? 'Spring',
+            name: sceneName(session.brake.springs[i]?.name ?? labelWords.spring),
             value: `${number(s.force, 0)}\u00a0N`,
           },
         ]
@@ -55,7 +57,7 @@ function figures({ part, side }: Pointed, session: Session, instant: Instant): F
 }
 
 const title = ({ part, side }: Pointed): string =>
-  `${partNames[part][0]}${side ? `, ${side} shoe` : ''}`;
+  `${partNames[part][0]}${side ? words.shoe(side) : ''}`;
 
 /** Which part is pointed at, and what is told of it. */
 export class PartPointer {
@@ -90,7 +92,7 @@ export class PartPointer {
   say(session: Session): void {
     if (!this.at) return;
     if (session.asked) {
-      this.said = `${partNames[this.at.part][1]} Enter: this one.`;
+      this.said = words.enterThisOne(partNames[this.at.part][1]);
       return;
     }
     const told = figures(this.at, session, session.instant());

@@ -1,5 +1,6 @@
 import { html, render } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import { appPrintPage as words } from '../../sim/words/en.ts';
 import { cautions } from '../cautions.ts';
 import { number } from '../format.ts';
 import { stationNames } from '../record/moment.ts';
@@ -14,7 +15,7 @@ const MOMENT = 'print-moment';
 
 /** The page's policy allows no styles written into elements; the paper does without them. */
 const onPaper = (drawings: readonly Drawing[]): string =>
-  toSvg(drawings, printTheme, { title: 'Brake drawing' }).replaceAll(/ style="[^"]*"/g, '');
+  toSvg(drawings, printTheme, { title: words.brakeDrawing }).replaceAll(/ style="[^"]*"/g, '');
 
 /** Takes away what was prepared, a sheet's too: the next print shows what stands then. */
 export function printDone(): void {
@@ -36,7 +37,7 @@ export function printMoment(page: PageView, station: Station, drawings: readonly
       <header><h1>${stationNames[station.id]}: ${session.guest ?? session.brake.title}</h1></header>
       ${unsafeSVG(onPaper(drawings))}
       <dl>${session.told(instant).map((r) => html`<dt>${r.name}</dt><dd>${number(r.value, r.digits)} ${r.unit}</dd>`)}</dl>
-      <footer><p><b>Teaching brake: its figures are not your vehicle’s.</b></p><p>${cautions.standing}</p></footer>
+      <footer><p><b>${words.teachingBrakeItsFiguresAre}</b></p><p>${cautions.standing}</p></footer>
     </article>`,
     at,
   );

@@ -1,11 +1,13 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { type Derivations, type Instant, type Reading, readingOf } from '../../sim/index.ts';
+import { labelWords, appReadingsTable as words } from '../../sim/words/en.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 import { atLimit } from '../pieces/cells.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
+import { readingName } from '../pieces/reading-name.ts';
 import { Kept } from '../record/kept.ts';
 import type { Session } from '../session.ts';
 import { varyAsk } from '../stations/vary/part.ts';
@@ -165,11 +167,11 @@ export class ReadingsTable extends LitElement {
       return html`<td class="v k">${found && kept ? number(this.#told(found, kept), r.digits) : '–'}</td>`;
     };
     const head = (text: string) => html`<th scope="col">${text}</th>`;
-    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${['Reading', ...(kept ? ['Kept'] : []), ...(rigid ? ['Shoes bend', 'Rigid'] : ['Value']), 'What it means', 'From'].map(head)}</tr></thead>
+    return html`<h3>${title}</h3><table aria-label=${title}><thead><tr>${[labelWords.reading, ...(kept ? [labelWords.kept] : []), ...(rigid ? [words.shoesBend, labelWords.rigid] : [labelWords.value]), words.whatItMeans, labelWords.from].map(head)}</tr></thead>
       <tbody>${list.map((r) => {
         const value = this.#told(r, list);
-        return html`<tr data-reading=${r.key}><td>${r.name}${r.side ? `, ${r.side}` : nothing}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>${kept ? was(r) : nothing}
-          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>What if<span class="hidden"> one thing changed: ${r.name}</span></button><button class="if wk" aria-expanded=${this.working.has(r.key)} @click=${() => this.#toggle(r.key)}>Working<span class="hidden"> of ${r.name}${r.side ? `, ${r.side}` : ''}</span></button></td><td class="f">${withIndices(r.formula)}</td></tr>${this.#work(r, 4 + (rigid ? 1 : 0) + (kept ? 1 : 0), work)}`;
+        return html`<tr data-reading=${r.key}><td>${readingName(r)}${r.symbol ? html`<em>${withIndices(r.symbol)}</em>` : nothing}</td>${kept ? was(r) : nothing}
+          <td class="v">${number(value, r.digits)}${r.unit ? html`<small>${r.unit}</small>` : nothing}</td>${rigid ? html`<td class="v r">${number(this.#told(readingOf(rigid, r.key), rigid), r.digits)}</td>` : nothing}<td class="m"><span>${meaningOf(r)}</span><button class="if" @click=${() => this.#whatIf(r.key)}>${words.whatIf(html`<span class="hidden"> ${words.oneThingChanged(r.name)}</span>`)}</button><button class="if wk" aria-expanded=${this.working.has(r.key)} @click=${() => this.#toggle(r.key)}>${words.working(html`<span class="hidden"> ${words.of(readingName(r))}</span>`)}</button></td><td class="f">${withIndices(r.formula)}</td></tr>${this.#work(r, 4 + (rigid ? 1 : 0) + (kept ? 1 : 0), work)}`;
       })}</tbody></table>`;
   }
 
@@ -195,15 +197,15 @@ export class ReadingsTable extends LitElement {
 
   override render() {
     const { session, instant } = this;
-    return html`<dialog aria-label="All readings" @close=${() => {
+    return html`<dialog aria-label=${words.allReadings} @close=${() => {
       this.opened = false;
     }} @click=${(e: Event) => {
       if (e.target === e.currentTarget) this.close();
     }}>
-      <header><h2>All readings</h2><button @click=${() => this.close()}>Done</button></header>
+      <header><h2>${words.allReadings}</h2><button @click=${() => this.close()}>${words.done}</button></header>
       ${
         this.opened
-          ? html`${this.#rows('Now', session.told(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid, this.kept)}${this.told ? html`${this.told.ownRows(session, instant)}${this.#worked(this.told)}` : nothing}`
+          ? html`${this.#rows(labelWords.now, session.told(instant), () => this.panel?.nowWork(session, instant) ?? {}, this.rigid, this.kept)}${this.told ? html`${this.told.ownRows(session, instant)}${this.#worked(this.told)}` : nothing}`
           : nothing
       }
     </dialog>`;

@@ -1,14 +1,16 @@
 import { type Instant, tiltOf } from '../../sim/index.ts';
+import { appStageDrawing as texts } from '../../sim/words/en.ts';
 import { paceName } from '../pace.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
+import type { Kept } from '../record/kept.ts';
 import type { Layers, Zoom } from '../record/view.ts';
 import type { Session } from '../session.ts';
 import { edgeOn } from '../stage/edge-on.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { type Lens, loupe } from '../stage/loupe.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
-import { drawBrake, type StageInput } from '../stage/scene.ts';
+import { type BrakeDrawing, drawBrake, type StageInput } from '../stage/scene.ts';
 import { type Box, giveWay } from '../stage/settle.ts';
 import type { Drawing, Label } from '../stage/shapes.ts';
 import { panView, type View, zoomView } from '../stage/view.ts';
@@ -48,7 +50,16 @@ export interface StageAt {
   readonly words?: number;
   /** A sheet: nothing of the page lies over the drawing. */
   readonly bare?: boolean;
+  /** Where the stage is drawn again and again: the brake as it was last drawn. */
+  readonly last?: Kept<BrakeDrawing>;
 }
+
+/** All that a drawing is made of: where none of it is another, neither is the drawing. */
+const madeOf = ({ layers, view, ...rest }: StageInput): readonly unknown[] => [
+  ...Object.entries(rest).flat(),
+  ...Object.entries(layers).flat(),
+  ...Object.entries(view).flat(2),
+];
 
 /** A stage on which the brake and what a station lays over it stand one at a time. */
 export const isSmall = ({ size, width }: Pick<StageAt, 'size' | 'width'>): boolean =>
@@ -128,10 +139,12 @@ export function takenAt(at: StageAt): Box[] {
 
 /** Said with the drawing, pressed or at rest: its shoes bend, or will once their linings are bedded in. */
 const withShoes = ({ bending, bends }: Session, text: string): string =>
-  [text, bends ? 'shoes bend' : bending ? 'rigid shoes still' : ''].filter(Boolean).join(' · ');
+  [text, bends ? texts.shoesBend : bending ? texts.rigidShoesStill : '']
+    .filter(Boolean)
+    .join(' · ');
 
 const outside = ({ wheel }: Session): string =>
-  `${wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`;
+  texts.handWheelFromOutsideDrum(wheel === 'left' ? texts.left : texts.right);
 
 /** A caption does not speak of a gap fan that gave way to names. */
 function withoutFan(session: Session, { labels }: Pick<Drawing, 'labels'>): readonly Label[] {
@@ -150,7 +163,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
   const small = keyIn(at, view);
   const age = session.clock - session.clickedAt;
   const slowed =
-    session.pace === 1 && session.paceNow > 1 ? ` · time ${paceName(session.paceNow)}` : '';
+    session.pace === 1 && session.paceNow > 1 ? texts.time(paceName(session.paceNow)) : '';
   return {
     brake: session.brake,
     state: session.shown,
@@ -186,7 +199,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
             station.caption
               ? station.caption(session)
               : layers.fan
-                ? `Gap fan ×${session.magnification}, mm${slowed}`
+                ? texts.gapFanMm(session.magnification, slowed)
                 : outside(session),
           ),
         }),
@@ -204,7 +217,8 @@ export function drawStage(at: StageAt): {
   if (own) return { drawings: own, names: [], numbered: false };
   const now = at.instant ?? station.shown?.(session) ?? session.instant();
   const input = inputAt(at, station.drawn?.(session, now) ?? now);
-  const plain = drawBrake(input);
+  const draw = () => drawBrake(input);
+  const plain = at.last ? at.last.of(madeOf(input), draw) : draw();
   const extra = station.extra?.(session, input);
   const bow = at.bow?.(session, input);
   const without = station.without?.(session) ?? [];

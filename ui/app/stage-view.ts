@@ -1,13 +1,16 @@
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit';
 import type { Point } from '../../sim/index.ts';
+import { appStageView as said } from '../../sim/words/en.ts';
 import { COMPACT, NARROW, pageSize } from '../pieces/page-sizes.ts';
 import { dialsOn } from '../record/dials.ts';
+import { Kept } from '../record/kept.ts';
 import { MOST_ZOOM, WHOLE, type Zoom, zoomTo } from '../record/view.ts';
 import type { Session } from '../session.ts';
 import { LabelLayer, labelStyles } from '../stage/labels.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { loupeData } from '../stage/loupe.ts';
 import { PaintedStage } from '../stage/painted-stage.ts';
+import type { BrakeDrawing } from '../stage/scene.ts';
 import { settle } from '../stage/settle.ts';
 import type { Drawing } from '../stage/shapes.ts';
 import { toMm, zoomView } from '../stage/view.ts';
@@ -62,6 +65,7 @@ export class StageView extends LitElement {
   #theme: ThemeName | '' = '';
   readonly #pointer = new PartPointer();
   #drawings: readonly Drawing[] = [];
+  readonly #last = new Kept<BrakeDrawing>();
   /** With their texts as they are shown. */
   #shown: readonly Drawing[] = [];
   /** Where the mouse is, px; null when it is not to be looked up. */
@@ -174,7 +178,7 @@ export class StageView extends LitElement {
       painter.setTheme(themes[session.theme]);
       this.#textsAt = 0;
     }
-    const { drawings, names, numbered } = drawStage(this.at);
+    const { drawings, names, numbered } = drawStage({ ...this.at, last: this.#last });
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));
     // Texts at most ten times a second: their layout is the page's greatest cost.
@@ -369,7 +373,7 @@ export class StageView extends LitElement {
   };
 
   override render() {
-    return html`<div id="host" tabindex="0" role="application" aria-label="Brake: arrow keys go from part to part; zoomed in, Shift and arrow keys move it" @keydown=${this.#key} @pointerleave=${this.#leave} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+    return html`<div id="host" tabindex="0" role="application" aria-label=${said.brakeArrowKeysGoFrom} @keydown=${this.#key} @pointerleave=${this.#leave} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
       ${this.#dialHandles()}
       ${this.#pointer.card(this.session, this.foot)}
       ${this.#zoomButtons()}`;
@@ -393,11 +397,11 @@ export class StageView extends LitElement {
     if (this.still || (this.session.wall && !zoomed)) return nothing;
     this.#wasKey = this.#size.width > 0 && isKey(this.at);
     if (this.#wasKey || this.station.draws) return nothing;
-    return html`<div class="zoom" role="group" aria-label="Zoom" .style=${`--foot:${this.foot}px`}>
-      <span aria-hidden="true">Zoom</span>
-      <button class="sign" aria-label="Zoom out" title="Zoom out (−)" aria-disabled=${!zoomed} @click=${() => this.zoom(1 / ZOOM)}>−</button>
-      <button class="sign" aria-label="Zoom in" title="Zoom in (+)" @click=${() => this.zoom(ZOOM)}>+</button>
-      <button aria-label="0: Whole brake" title="Whole brake (0)" aria-disabled=${!zoomed} @click=${() => this.zoom(0)}>0</button>
+    return html`<div class="zoom" role="group" aria-label=${said.zoom} .style=${`--foot:${this.foot}px`}>
+      <span aria-hidden="true">${said.zoom}</span>
+      <button class="sign" aria-label=${said.zoomOut} title=${said.zoomOut2} aria-disabled=${!zoomed} @click=${() => this.zoom(1 / ZOOM)}>−</button>
+      <button class="sign" aria-label=${said.zoomIn} title=${said.zoomIn2} @click=${() => this.zoom(ZOOM)}>+</button>
+      <button aria-label=${said.of0WholeBrake} title=${said.wholeBrake0} aria-disabled=${!zoomed} @click=${() => this.zoom(0)}>0</button>
     </div>`;
   }
 }

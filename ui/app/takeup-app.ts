@@ -36,6 +36,7 @@ import type { ReadingsTable } from './readings-table.ts';
 import type { StageView } from './stage-view.ts';
 import { bring, bringRest, ready } from './waiting.ts';
 import './pedal.ts';
+import { labelWords, appTakeupApp as texts } from '../../sim/words/en.ts';
 import { printDone, printMoment } from './print-page.ts';
 import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
@@ -48,6 +49,10 @@ type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 const SCROLL_FRAMES = 300;
 /** Readings are put on the page at most this often, ms. */
 const READ_EVERY = 90;
+/** Pictures further apart than this, ms, are a slow machine's: at 60 a second they are 17. */
+const SLOW = 24;
+/** A slow machine leaves the brake out of a picture at most this often, ms. */
+const LEAVES_OUT = 200;
 /** So many layers are in the row at first: gap fan, comb, forces, names. */
 const FEW_LAYERS = 4;
 /** Height of what tells how far the shoes part, px. */
@@ -87,6 +92,8 @@ export class TakeupApp extends LitElement {
   #dressed: ThemeName | '' = '';
   readonly #colours = new CSSStyleSheet();
   readonly #scrolled: Readonly<Record<string, number>>;
+  /** The page's own title; before it goes the station's, by which windows and steps back are told apart. */
+  readonly #title = document.title;
 
   /** @param opened what the page begins with */
   constructor(opened: Opening) {
@@ -95,7 +102,7 @@ export class TakeupApp extends LitElement {
       opened.history,
       matchMedia('(prefers-reduced-motion: reduce)').matches,
     );
-    if (opened.linked) this.session.put(opened.linked, 'link opened');
+    if (opened.linked) this.session.put(opened.linked, texts.linkOpened);
     this.session.watches = () => this.#seesMoving;
     this.session.acts = (press) => this.#station().acts?.(this.session, press) ?? press;
     for (const told of [this.session, this.full])
@@ -244,31 +251,61 @@ export class TakeupApp extends LitElement {
     printMoment(this.#page(pageSize()), this.#station(), this.#stage()?.drawings ?? []);
   };
 
+  /** Where the pedal was when its move was last answered, bar, and when, ms. */
+  #answered = { pedal: 0, at: Number.NEGATIVE_INFINITY };
+
+  /**
+   * A slow machine shows first what answers whoever moved the pedal (pedal.ts), in a picture of its own; the brake,
+   * and all that is told of it, follow in the next. The brake's time is none the less for it.
+   */
+  #answersFirst(now: number): boolean {
+    const { pedal } = this.session;
+    if (pedal === this.#answered.pedal) return false;
+    const { at } = this.#answered;
+    this.#answered = { pedal, at };
+    if (now - this.#before < SLOW || now - at < LEAVES_OUT) return false;
+    this.#answered = { pedal, at: now };
+    return true;
+  }
+
   #tick = (now: number): void => {
-    const seconds = this.#before ? Math.min(0.1, (now - this.#before) / 1000) : 0;
+    if (this.#answersFirst(now)) {
+      this.#frame = requestAnimationFrame(this.#tick);
+      return;
+    }
+    const gap = this.#before ? now - this.#before : 0;
     this.#before = now;
-    this.session.frame(seconds);
+    this.session.frame(Math.min(0.1, gap / 1000));
     this.#stage()?.draw(now);
     // A station that shows no drawing on a phone has no brake to wait for.
     const drawn = pageSize() !== 'narrow' || this.#station().phoneStage !== false;
     if (!this.#moves && (this.#stage()?.painter || !drawn)) this.#begin();
     if (now - this.#readAt >= READ_EVERY) {
       this.#readAt = now;
-      this.#bend(now);
-      this.#bringDials();
-      if (
-        this.session.layers.names ||
-        this.session.layers.polygons ||
-        this.session.moment.parts.compare.kept
-      )
-        this.#bringKit();
-      this.#instant = this.#seen();
-      this.#told = this.#announcer.hear(now / 1000, this.#happens);
-      this.#agreement =
-        this.#station().agreement?.(this.session) ?? this.session.agreement(this.session.instant());
-      this.requestUpdate();
+      // On a slow machine a task of its own: a key that has come meanwhile is heard before it. But of a press that is
+      // shown the words go with the picture: the number counts with the hit.
+      if (gap > SLOW && !this.session.showing) setTimeout(this.#read, 0, now);
+      else this.#read(now);
     }
     this.#frame = requestAnimationFrame(this.#tick);
+  };
+
+  /** What the page says beside the stage. */
+  #read = (now: number): void => {
+    if (!this.isConnected) return;
+    this.#bend(now);
+    this.#bringDials();
+    if (
+      this.session.layers.names ||
+      this.session.layers.polygons ||
+      this.session.moment.parts.compare.kept
+    )
+      this.#bringKit();
+    this.#instant = this.#seen();
+    this.#told = this.#announcer.hear(now / 1000, this.#happens);
+    this.#agreement =
+      this.#station().agreement?.(this.session) ?? this.session.agreement(this.session.instant());
+    this.requestUpdate();
   };
 
   /** The brake is there and moves: what may be wanted next comes while nobody waits for it. */
@@ -386,8 +423,10 @@ export class TakeupApp extends LitElement {
     if (e.altKey || this.singleKeys.mutes(e)) return;
     const { session } = this;
     // What lies over the page goes first.
-    if (e.key === 'Escape' && session.wall && this.#keys) {
-      this.#turnKeys();
+    if (e.key === 'Escape' && session.wall && (this.#keys || this.#choosing)) {
+      this.#keys = false;
+      this.#choosing = false;
+      this.requestUpdate();
       e.preventDefault();
       return;
     }
@@ -418,6 +457,8 @@ export class TakeupApp extends LitElement {
     else if (e.key === '[') session.goAt(slower(session.pace, 1));
     else if (e.key === ']') session.goAt(slower(session.pace, -1));
     else if (e.key === 'Escape' && session.back.look) session.back.end();
+    else if ('hn'.includes(e.key) && this.#station().unnamed)
+      session.say(this.#station().unnamed ?? '');
     else if (e.key === 'h') session.hideNames(session.revealed === null);
     else if (e.key === 'n') this.#kit?.revealNext(session, this.#stage()?.names ?? []);
     else if (e.key === 'd') this.#words?.turn();
@@ -449,7 +490,10 @@ export class TakeupApp extends LitElement {
     const page = this.#page(pageSize());
     if (station.wallPage?.(page, []) || !this.#wallSide || !this.#wallKey) return false;
     const actions = this.#wallSide.wallActions(page, station);
-    return this.#wallKey(session, e, target, actions, this.#turnKeys);
+    return this.#wallKey(session, e, target, actions, this.#turnKeys, {
+      open: this.#choosing,
+      turn: this.#turnChoice,
+    });
   }
 
   /** Space is the pedal, save where what has the focus keeps it. */
@@ -596,7 +640,8 @@ export class TakeupApp extends LitElement {
   protected override updated(): void {
     this.#watchControls();
     this.#lookAfterFocus();
-    const { theme } = this.session;
+    const { theme, station } = this.session;
+    document.title = `${stationNames[station]} – ${this.#title}`;
     if (theme === this.#dressed) return;
     this.#dressed = theme;
     this.#colours.replaceSync(themeCss(themes[theme], ':host'));
@@ -607,34 +652,34 @@ export class TakeupApp extends LitElement {
     const open = stationOf(this.session.station);
     const at = (id: StationId) => open.id === id;
     const onBench = session.guest ?? benchTitle(session.moment);
-    const view = `View: ${session.theme === 'sheet' ? 'Sheet' : 'Board'}`;
+    const view = texts.view(session.theme === 'sheet' ? texts.sheet : texts.board);
     const tab = (s: Entry) =>
       html`<button class=${open === s ? 'on' : ''} aria-current=${open === s ? 'page' : nothing} @click=${() => this.#show(s)}><i>${s.key}</i>${stationNames[s.id]}</button>`;
-    return html`<header class="top"><div class="brand">${mark}<span>Takeup</span></div>
+    return html`<header class="top"><div class="brand">${mark}<span>${texts.takeup}</span></div>
       ${
         size === 'narrow' || !roomForTabs()
-          ? html`<select class="where" aria-label="Station" @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} .selected=${live(open === s)}>${stationNames[s.id]}</option>`)}</select>`
-          : html`<nav class="tabs" aria-label="Stations">${stations.filter((s) => !s.noTab).map(tab)}</nav>`
+          ? html`<select class="where" aria-label=${texts.station} @change=${(e: Event) => this.#show(stationOf((e.target as HTMLSelectElement).value))}>${stations.map((s) => html`<option value=${s.id} .selected=${live(open === s)}>${stationNames[s.id]}</option>`)}</select>`
+          : html`<nav class="tabs" aria-label=${texts.stations}>${stations.filter((s) => !s.noTab).map(tab)}</nav>`
       }
       <div class="util">
         ${undoButton(session, size)}
         ${
           size === 'wide' || (size === 'middle' && roomForBrakes())
-            ? html`<label class="brake" title="Brake on the bench: ${onBench}"><span class="name">Brake</span><select aria-label="Brake" @change=${(e: Event) => this.#choose((e.target as HTMLSelectElement).value)}>${brakeOptions(session)}</select></label>`
+            ? html`<label class="brake" title=${texts.brakeOnTheBench(onBench)}><span class="name">${texts.brake}</span><select aria-label=${texts.brake} @change=${(e: Event) => this.#choose((e.target as HTMLSelectElement).value)}>${brakeOptions(session)}</select></label>`
             : size === 'narrow'
               ? nothing
-              : html`<span class="onbench" title="Brake on the bench: ${onBench}">${onBench}</span>`
+              : html`<span class="onbench" title=${texts.brakeOnTheBench(onBench)}>${onBench}</span>`
         }
         ${
           size === 'narrow'
             ? nothing
-            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#openTable()}>Table</button>${size === 'wide' ? html`<button aria-label=${view} title=${view} @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}><span class="word">View: </span>${view.slice(6)}</button>` : nothing}`
+            : html`<button aria-haspopup="dialog" ?disabled=${this.#covered} @click=${() => this.#openTable()}>${texts.table}</button>${size === 'wide' ? html`<button aria-label=${view} title=${view} @click=${() => session.look(session.theme === 'sheet' ? 'board' : 'sheet')}><span class="word">${texts.view2} </span>${session.theme === 'sheet' ? texts.sheet : texts.board}</button>` : nothing}`
         }
-        ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>Start</button>`}
-        ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>Lessons</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label="Ask" aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : 'Ask'}</button>
-        ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label="Take away" title="Take away (e)" @click=${() => this.#takeAway()}>${away}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? 'Show' : 'Bench'}</button>
+        ${size === 'narrow' ? nothing : html`<button data-to="start" class=${at('start') ? 'on' : ''} aria-current=${at('start') ? 'page' : nothing} @click=${() => this.#show(stationOf('start'))}>${texts.start}</button>`}
+        ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>${texts.lessons}</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label=${texts.ask} aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : texts.ask}</button>
+        ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label=${texts.takeAway} title=${texts.takeAwayE} @click=${() => this.#takeAway()}>${away}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? texts.show : texts.bench}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#words?.turn()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .shows=${this.#station().layers} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#words?.turn()}></takeup-bench-sheet>
       <takeup-keys .single=${this.singleKeys}></takeup-keys>
       <takeup-readings .session=${session} .instant=${this.#instant} .kept=${this.#kit?.keptReadings(session) ?? null} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
@@ -650,10 +695,10 @@ export class TakeupApp extends LitElement {
     const { full } = this.full;
     const all = full ? whole : whole.filter(([name], i) => i < FEW_LAYERS || session.layers[name]);
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
-    if (session.bending) on.push('shoes that bend (b)');
-    return html`<div class="show" role="group" aria-label="Show">${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
-      ${full ? (this.#station().draws ? nothing : this.#kit?.keepButton(session)) : html`<button class="more" title="All layers, readings and steps of time (m)" @click=${() => this.full.turn()}>More</button>`}
-      <div class="says">On: ${on.join(', ') || 'nothing'}</div></div>`;
+    if (session.bending) on.push(texts.shoesThatBendB);
+    return html`<div class="show" role="group" aria-label=${texts.show}>${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
+      ${full ? (this.#station().draws ? nothing : this.#kit?.keepButton(session)) : html`<button class="more" title=${texts.allLayersReadingsAndSteps} @click=${() => this.full.turn()}>${texts.more}</button>`}
+      <div class="says">${texts.on(on.join(', ') || texts.nothingWord)}</div></div>`;
   }
 
   #card() {
@@ -669,8 +714,10 @@ export class TakeupApp extends LitElement {
 
   #edge() {
     const { session } = this;
+    if (!session.layers.edge) return nothing;
+    // Asked of a page that has just been written to, its boxes are laid out once more.
     const box = this.#stage()?.getBoundingClientRect();
-    if (!session.layers.edge || !box) return nothing;
+    if (!box) return nothing;
     const place = edgeBox(box.width, box.height, this.#foot(pageSize()));
     return edgeCard(session, this.#instant, place);
   }
@@ -721,7 +768,7 @@ export class TakeupApp extends LitElement {
   #moreOrLess({ few }: Station) {
     if (!few) return nothing;
     const { full } = this.full;
-    return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? 'Less' : few}<kbd aria-hidden="true">m</kbd></button>`;
+    return html`<button class="btn moreless" data-more aria-expanded=${full} @click=${() => this.full.turn()}>${full ? texts.less : few}<kbd aria-hidden="true">m</kbd></button>`;
   }
 
   /** Switches dials and force polygons: where one tries what a press does, and wherever they are on. */
@@ -734,7 +781,7 @@ export class TakeupApp extends LitElement {
     const dials = hasDials(moment) && shown('dials');
     const bodies = !station.draws && shown('polygons');
     if (!dials && !bodies) return nothing;
-    return html`<div class="extras">${dials ? turn('dials', 'Dials', 'u') : nothing}${bodies ? turn('polygons', 'Polygons', 'p') : nothing}</div>`;
+    return html`<div class="extras">${dials ? turn('dials', labelWords.dials, 'u') : nothing}${bodies ? turn('polygons', labelWords.polygons, 'p') : nothing}</div>`;
   }
 
   /** What the station lays over the stage: beside the brake, or on a small stage over all of it, when asked for. */
@@ -746,7 +793,7 @@ export class TakeupApp extends LitElement {
       this.requestUpdate();
     };
     return html`<div class="one ${this.#beside ? 'laid' : ''}" .style=${`--foot:${this.#foot(page.size)}px`}>
-      <button class="turn" aria-pressed=${this.#beside} @click=${turn}>${this.#beside ? 'Brake' : station.besideIs}</button>
+      <button class="turn" aria-pressed=${this.#beside} @click=${turn}>${this.#beside ? texts.brake : station.besideIs}</button>
       <div>${over}</div></div>`;
   }
 
@@ -756,8 +803,18 @@ export class TakeupApp extends LitElement {
   /** The list of the wall's keys is open. */
   #keys = false;
 
+  /** Ghost and compare are chosen on the wall. */
+  #choosing = false;
+
+  #turnChoice = (): void => {
+    this.#choosing = !this.#choosing;
+    this.#keys = false;
+    this.requestUpdate();
+  };
+
   #turnKeys = (): void => {
     this.#keys = !this.#keys;
+    this.#choosing = false;
     this.requestUpdate();
   };
 
@@ -774,6 +831,19 @@ export class TakeupApp extends LitElement {
     );
   }
 
+  /** The brake is shown in place of what the station lays over the wall's drawing. */
+  #wallBrake = false;
+
+  #wallOver(page: PageView, station: Station) {
+    const over = station.wallOver?.(page) ?? null;
+    if (!over) return nothing;
+    const turn = () => {
+      this.#wallBrake = !this.#wallBrake;
+      this.requestUpdate();
+    };
+    return html`<div class="wallover ${this.#wallBrake ? '' : 'laid'}">${this.#wallBrake ? nothing : over}<button @click=${turn}>${this.#wallBrake ? (station.besideIs ?? '') : texts.brake}</button></div>`;
+  }
+
   /** Half drawing, half words, for the last row of a classroom. */
   #wall(page: PageView, station: Station) {
     const { session } = this;
@@ -781,10 +851,10 @@ export class TakeupApp extends LitElement {
     const own =
       station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
     return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]}>
-        <section class="stage" aria-label="Brake drawing">
-          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
+        <section class="stage" aria-label=${texts.brakeDrawing}>
+          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>${this.#wallOver(page, station)}
         </section>
-        ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
+        ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys, choosing: this.#choosing, turnChoice: this.#turnChoice }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -819,7 +889,7 @@ export class TakeupApp extends LitElement {
     return html`${this.#top(size)}${troubleBar(this.home)}${this.#newer}
       <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]} @table=${() => this.#openTable()} @bench=${() => this.#openSheet()} @words=${() => this.#bringKit(() => this.#words?.turn(true))} @away=${(e: CustomEvent<string>) => this.#takeAway(false, e.detail)}>
         ${bar}
-        <section class="stage" aria-label="Brake drawing" ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
+        <section class="stage" aria-label=${texts.brakeDrawing} ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage class="drawn" .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
           ${this.#card()}
           ${this.#edge()}
@@ -830,7 +900,7 @@ export class TakeupApp extends LitElement {
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
-          ${session.layers.names ? this.#kit?.names(session, this.#stage(), size) : nothing}
+          ${session.layers.names ? this.#kit?.names(session, this.#stage(), size, station.unnamed) : nothing}
           ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.(session)}
           ${this.#dials?.beside(session)}
           ${this.#kit?.forcesBeside(session, this.#instant)}
@@ -842,7 +912,7 @@ export class TakeupApp extends LitElement {
       </main>
       ${this.#words?.card(this.renderRoot)}
       <div class="hidden" role="status" data-told>${this.#told}</div>
-      <div class="hidden" data-check=${this.#agreement.toExponential(1)}>Two ways to the same balance differ by ${number(100 * this.#agreement, 2)} %</div>`;
+      <div class="hidden" data-check=${this.#agreement.toExponential(1)}>${texts.twoWaysToTheSame(number(100 * this.#agreement, 2))}</div>`;
   }
 }
 customElements.define('takeup-app', TakeupApp);

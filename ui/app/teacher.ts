@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult, unsafeCSS } from 'lit';
+import { labelWords, appTeacher as texts } from '../../sim/words/en.ts';
 import type { TeacherAsk, TeacherWords } from '../stations/lessons/teacher-words.ts';
 import { themeCss, themes } from '../theme.ts';
 
@@ -69,7 +70,7 @@ export class TeacherWindow extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    document.title = 'Takeup: for the teacher';
+    document.title = texts.takeupForTheTeacher;
     this.#channel.addEventListener('message', this.#hear);
     this.#channel.postMessage('hello');
     this.#ticks = window.setInterval(() => {
@@ -129,12 +130,12 @@ export class TeacherWindow extends LitElement {
   }
 
   #left(w: TeacherWords): TemplateResult {
-    return html`<section aria-label="The wall">
-      <h2>On the wall now</h2>
-      <p>${w.blank ? 'Nothing: the wall is blank.' : w.wall ? { list: '', ask: 'The question.', showing: 'What happens.', told: 'The outcome.', end: 'The end.' }[w.phase] : 'The desk view.'}</p>
-      ${w.covered ? html`<p><b>Covered:</b> ${w.covered}</p>` : nothing}
-      <div class="row"><button aria-pressed=${w.blank} @click=${() => this.#ask('blank')}>Blank (.)</button><button @click=${() => this.#ask('wall')}>${w.wall ? 'Desk view' : 'Wall'} (W)</button></div>
-      <h2>${w.talk ? 'Moments' : 'Steps'}</h2>
+    return html`<section aria-label=${texts.theWall}>
+      <h2>${texts.onTheWallNow}</h2>
+      <p>${w.blank ? texts.nothingTheWallIsBlank : w.wall ? { list: '', ask: texts.theQuestion, showing: texts.whatHappens, told: texts.theOutcome, end: texts.theEnd }[w.phase] : texts.theDeskView}</p>
+      ${w.covered ? html`<p><b>${texts.covered}</b> ${w.covered}</p>` : nothing}
+      <div class="row"><button aria-pressed=${w.blank} @click=${() => this.#ask('blank')}>${texts.blank}</button><button @click=${() => this.#ask('wall')}>${w.wall ? texts.deskView : texts.wall} (W)</button></div>
+      <h2>${w.talk ? texts.moments : texts.steps}</h2>
       <ol>${w.steps.map((s, i) => html`<li><button class=${i === w.at ? 'on' : ''} aria-current=${i === w.at ? 'step' : nothing} @click=${() => this.#ask('go', i)}><b>${i + 1}</b>${s}</button></li>`)}</ol>
       ${w.around.map(([what, text]) => (text ? html`<h2>${what}</h2><p>${text}</p>` : nothing))}</section>`;
   }
@@ -142,37 +143,37 @@ export class TeacherWindow extends LitElement {
   #middle(w: TeacherWords): TemplateResult {
     const note = (what: string, text: string) =>
       text ? html`<h2>${what}</h2><p>${text}</p>` : nothing;
-    return html`<section aria-label="The step"><h2>${w.place}${w.minutes ? `, ${w.minutes} minutes` : ''}</h2><p class="ask">${w.ask}</p>
+    return html`<section aria-label=${texts.theStep}><h2>${w.place}${w.minutes ? texts.minutes(w.minutes) : ''}</h2><p class="ask">${w.ask}</p>
       ${w.choices.map(
         (
           c,
-        ) => html`<div class="choice ${c.right ? 'right' : ''} ${c.mine ? 'mine' : ''}"><b>${c.letter}</b><div><strong>${c.words}</strong>${c.right ? ' (holds)' : ''}
-          ${c.shows ? html`<p>It shows: ${c.shows}.</p>` : nothing}${c.back ? html`<p>Give back: ${c.back}</p>` : nothing}</div></div>`,
+        ) => html`<div class="choice ${c.right ? 'right' : ''} ${c.mine ? 'mine' : ''}"><b>${c.letter}</b><div><strong>${c.words}</strong>${c.right ? texts.holds : ''}
+          ${c.shows ? html`<p>${texts.itShows(c.shows)}</p>` : nothing}${c.back ? html`<p>${texts.giveBack(c.back)}</p>` : nothing}</div></div>`,
       )}
-      ${note('Behind it', w.behind)}${note('It shows', w.shows)}${note('Why', w.why)}${note('Point at', w.point)}${note('Ask next', w.askNext)}
-      ${w.values.length > 0 ? html`<h2>Values, before and now</h2><table>${w.values.map(([name, before, now]) => html`<tr><th scope="row">${name}</th><td>${before}</td><td><strong>${now}</strong></td></tr>`)}</table>` : nothing}
+      ${note(texts.behindIt, w.behind)}${note(texts.itShows2, w.shows)}${note(labelWords.why, w.why)}${note(texts.pointAt, w.point)}${note(texts.askNext, w.askNext)}
+      ${w.values.length > 0 ? html`<h2>${texts.valuesBeforeAndNow}</h2><table>${w.values.map(([name, before, now]) => html`<tr><th scope="row">${name}</th><td>${before}</td><td><strong>${now}</strong></td></tr>`)}</table>` : nothing}
       ${w.caution ? html`<p class="caution">${w.caution}</p>` : nothing}</section>`;
   }
 
   #right(w: TeacherWords): TemplateResult {
     const all = w.choices.reduce((sum, c) => sum + c.hands, 0);
-    return html`<section aria-label="What comes next">
-      ${w.choices.length > 0 ? html`<h2>Hands for</h2>${w.choices.map((c, i) => html`<div class="hands"><span>${c.letter}</span><button aria-label=${`One hand less for ${c.letter}`} @click=${() => this.#ask('count', i, -1)}>−</button><span>${c.hands}</span><button aria-label=${`One hand more for ${c.letter}`} @click=${() => this.#ask('count', i, 1)}>+</button></div>`)}<p>${all} ${all === 1 ? 'hand' : 'hands'}. The counts stay beside the outcome.</p>` : nothing}
-      <h2>Next</h2>
+    return html`<section aria-label=${texts.whatComesNext}>
+      ${w.choices.length > 0 ? html`<h2>${texts.handsFor}</h2>${w.choices.map((c, i) => html`<div class="hands"><span>${c.letter}</span><button aria-label=${texts.oneHandLessFor(c.letter)} @click=${() => this.#ask('count', i, -1)}>−</button><span>${c.hands}</span><button aria-label=${texts.oneHandMoreFor(c.letter)} @click=${() => this.#ask('count', i, 1)}>+</button></div>`)}<p>${texts.theCountsStayBesideThe(all, all === 1 ? texts.hand : texts.hands)}</p>` : nothing}
+      <h2>${texts.next}</h2>
       <button class="p" @click=${() => this.#ask('next')}>${w.button}</button>
-      <div class="row"><button @click=${() => this.#ask('back')}>Step back</button><button ?disabled=${w.phase !== 'told'} @click=${() => this.#ask('again')}>Show again</button></div>
-      ${w.next ? html`<h2>Then</h2><p>${w.next}</p>` : nothing}</section>`;
+      <div class="row"><button @click=${() => this.#ask('back')}>${texts.stepBack}</button><button ?disabled=${w.phase !== 'told'} @click=${() => this.#ask('again')}>${texts.showAgain}</button></div>
+      ${w.next ? html`<h2>${texts.thenWord}</h2><p>${w.next}</p>` : nothing}</section>`;
   }
 
   override render() {
     const w = this.words;
     const now = this.#stopped ?? this.now;
     if (!w) {
-      return html`<p class="none" role="status">No lesson is open in the other window. Open one there; this window follows it.</p>`;
+      return html`<p class="none" role="status">${texts.noLessonIsOpenIn}</p>`;
     }
     return html`<header><h1>${w.title}</h1>
-        <span>lesson<strong data-clock>${clock(now - this.#began)}</strong></span><span>this step<strong>${clock(now - this.#step)}</strong></span>
-        <button @click=${() => this.#stop()}>${this.#stopped === null ? 'Stop the clock' : 'Go on'}</button></header>
+        <span>${texts.lesson(html`<strong data-clock>${clock(now - this.#began)}</strong>`)}</span><span>${texts.thisStep(html`<strong>${clock(now - this.#step)}</strong>`)}</span>
+        <button @click=${() => this.#stop()}>${this.#stopped === null ? texts.stopTheClock : texts.goOn}</button></header>
       ${this.#left(w)}${this.#middle(w)}${this.#right(w)}`;
   }
 }

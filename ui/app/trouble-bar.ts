@@ -1,4 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { appTroubleBar as words } from '../../sim/words/en.ts';
 import { caution } from '../pieces/icons.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import type { Home } from '../record/home.ts';
@@ -8,7 +9,7 @@ export function troubleBar(home: Home): TemplateResult | typeof nothing {
   if (home.troubles.length === 0) return nothing;
   return html`<div class="troubles" role="alert">${home.troubles.map(
     (t) =>
-      html`<p>${caution}<span>${t}</span><button @click=${() => home.closeTrouble(t)}>Close</button></p>`,
+      html`<p>${caution}<span>${t}</span><button @click=${() => home.closeTrouble(t)}>${words.close}</button></p>`,
   )}</div>`;
 }
 

@@ -1,4 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { labelWords, appUndoBar as words } from '../../sim/words/en.ts';
 import { COMPACT, NARROW } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 import type { PageSize } from '../stations/station.ts';
@@ -12,8 +13,8 @@ const back = html`<svg width="22" height="18" viewBox="0 0 22 18" aria-hidden="t
 
 export function undoButton(session: Session, size: PageSize): TemplateResult {
   const { canUndo, lastDone } = session;
-  const name = canUndo ? `Undo: ${lastDone}` : 'Undo';
-  return html`<button class="undo" aria-label=${name} title=${`${name} (Ctrl+Z)`} ?disabled=${!canUndo} @click=${() => session.undo()}>${back}${size === 'wide' ? html`<span class="word">Undo</span>` : nothing}</button>`;
+  const name = canUndo ? words.undo(lastDone) : labelWords.undo;
+  return html`<button class="undo" aria-label=${name} title=${words.ctrlZ(name)} ?disabled=${!canUndo} @click=${() => session.undo()}>${back}${size === 'wide' ? html`<span class="word">${words.undo2}</span>` : nothing}</button>`;
 }
 
 /** On the stage's foot after an undo, until the next change: what it was, and the way forth again. */
@@ -22,7 +23,7 @@ export function undone(session: Session, foot: number): TemplateResult | typeof 
   const fresh = clock - said.at < TOLD;
   if (!fresh && !canRedo) return nothing;
   if (!canRedo && said.text === '') return nothing;
-  return html`<div class="undone" .style=${`bottom:${foot + 8}px`}>${fresh ? html`<span role="status">${said.text}</span>` : nothing}${canRedo ? html`<button @click=${() => session.redo()}>Redo</button>` : nothing}</div>`;
+  return html`<div class="undone" .style=${`bottom:${foot + 8}px`}>${fresh ? html`<span role="status">${said.text}</span>` : nothing}${canRedo ? html`<button @click=${() => session.redo()}>${words.redo}</button>` : nothing}</div>`;
 }
 
 export const undoStyles = css`

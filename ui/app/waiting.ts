@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { appWaiting as words } from '../../sim/words/en.ts';
 import { bringSlow } from '../brought.ts';
 import { askField } from '../pieces/ask-field.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
@@ -19,7 +20,7 @@ export function bring(entry: Loaded): Promise<void> {
       there.set(entry.id, station);
     },
     (error: unknown) => {
-      const told = `What this needs could not be loaded (${String(error)}). What was typed is kept: load the page anew.`;
+      const told = words.told(String(error));
       troubles.set(entry.id, told);
     },
   );

@@ -1,9 +1,10 @@
 import { css, html, LitElement } from 'lit';
+import { appWallCode as words } from '../../sim/words/en.ts';
 import { codeOf } from '../away/share/code.ts';
 import { addressOf, forCode } from '../away/share/moment.ts';
 import { codePicture, onlyHere } from '../away/share/share-way.ts';
 import { openModal } from '../pieces/modal.ts';
-import { NARROW } from '../pieces/page-sizes.ts';
+import { NARROW, WALL_PX } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 
 /** The moment on the wall as a code for the class's phones, as large as the wall has room, its address under it. */
@@ -22,7 +23,7 @@ export class WallCode extends LitElement {
   }
 
   static override styles = css`
-    :host { --u: min(100vw / 1920, 100vh / 1080); }
+    :host { --u: ${WALL_PX}; }
     dialog { border: 0; padding: calc(24 * var(--u)) calc(40 * var(--u)); margin: 0; width: 100vw; height: 100vh; max-width: none; max-height: none; box-sizing: border-box; background: var(--sheet); color: var(--ink); font: 560 calc(36 * var(--u)) / 1.16 'Encode Sans Variable', 'Encode Sans', sans-serif; }
     dialog[open] { display: grid; grid-template-rows: auto minmax(0, 1fr) auto; gap: calc(16 * var(--u)); }
     header { display: flex; justify-content: space-between; align-items: center; }
@@ -59,13 +60,13 @@ export class WallCode extends LitElement {
     const { address } = this;
     const code = address === null ? null : codeOf(address);
     const [page = '', rest = ''] = (address ?? '').split(/(?=[?#])(.*)/s);
-    return html`<dialog aria-label="Code for phones" @keydown=${this.#key} @close=${() => this.remove()}>
-      <header><h2>This moment on your phone</h2><button @click=${this.#close}>Close Q</button></header>
-      ${code ? codePicture(code) : html`<p class="none">There is too much on the bench for a code that a phone reads from here. At the desk, Take away saves it as a file.</p>`}
+    return html`<dialog aria-label=${words.codeForPhones} @keydown=${this.#key} @close=${() => this.remove()}>
+      <header><h2>${words.thisMomentOnYourPhone}</h2><button @click=${this.#close}>${words.closeQ}</button></header>
+      ${code ? codePicture(code) : html`<p class="none">${words.thereIsTooMuchOn}</p>`}
       <footer>
         ${address === null ? '' : html`<p class="address">${address.length > TYPED ? page : address}</p>`}
-        ${code && address !== null && address.length > TYPED ? html`<p>That is the bench; this moment of it is in the code alone (${rest.length} letters more).</p>` : ''}
-        ${onlyHere(location) ? html`<p>This page runs on this computer alone: a phone cannot follow it.</p>` : ''}
+        ${code && address !== null && address.length > TYPED ? html`<p>${words.thatIsTheBenchThis(rest.length)}</p>` : ''}
+        ${onlyHere(location) ? html`<p>${words.thisPageRunsOnThis}</p>` : ''}
       </footer></dialog>`;
   }
 }

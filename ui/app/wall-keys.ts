@@ -1,37 +1,39 @@
+import { labelWords, appWallKeys as words } from '../../sim/words/en.ts';
 import { blank } from '../lessons/wants.ts';
 import type { LayerName, Session } from '../session.ts';
 import type { WallAction } from '../stations/station.ts';
+import { ghostKey } from './wall-ghost.ts';
 
 /** Keys of the wall, for a keyboard and for a presenter's remote, which has four. Those of one letter can be switched off. */
 
 /** Layers by a letter each, none that means something else at the desk, with the names that stand on the wall. */
 export const wallLayers: readonly (readonly [key: string, layer: LayerName, name: string])[] = [
-  ['U', 'fan', 'Gap fan'],
-  ['P', 'comb', 'Comb'],
-  ['J', 'forces', 'Forces'],
-  ['N', 'names', 'Names'],
-  ['Y', 'ghost', 'Ghost'],
-  ['Z', 'loupe', 'Loupe'],
+  ['U', 'fan', words.gapFan],
+  ['P', 'comb', labelWords.comb],
+  ['J', 'forces', labelWords.forces],
+  ['N', 'names', labelWords.names],
+  ['Y', 'ghost', labelWords.ghost],
+  ['Z', 'loupe', labelWords.loupe],
 ];
 
 /** What each key does, as it stands in the list of keys. */
 export const keysOfWall: readonly (readonly [keys: string, does: string])[] = [
-  ['Space, →', 'the filled button'],
-  ['Page Down', 'the same, by a remote'],
-  ['B, ←, Page Up', 'the other button'],
-  ['U P J N Y Z', 'layers and loupe'],
-  ['G', 'keep this moment as a ghost'],
-  ['X', 'compare, with a choice of what'],
-  ['C', 'the last click, slowly'],
-  ['[ and ]', 'slower, faster'],
-  ['R', 'look back, and now'],
-  ['1 to 9', 'stations'],
-  ['L', 'lessons'],
-  ['.', 'blank, and shown again'],
-  ['Q', 'this moment as a code for phones'],
-  ['F', 'full screen'],
-  ['W, Esc', 'desk'],
-  ['?', 'these keys'],
+  [words.space, words.theFilledButton],
+  [words.pageDown, words.theSameByARemote],
+  [words.bPageUp, words.theOtherButton],
+  ['U P J N Y Z', words.layersAndLoupe],
+  ['G, M', words.keepAGhostChooseMore],
+  ['X', words.compareWithAChoiceOf],
+  ['C', words.theLastClickSlowly],
+  [words.brackets, words.slowerFaster],
+  ['R', words.lookBackAndNow],
+  [words.of1To9, words.stations],
+  ['L', words.lessons],
+  ['.', words.blankAndShownAgain],
+  ['Q', words.thisMomentAsACode],
+  ['F', words.fullScreen],
+  [words.wEsc, words.desk],
+  ['?', words.theseKeys],
 ];
 
 /** Presses a button of the wall by its key: where it is held, a remote's press is a short one. */
@@ -46,6 +48,7 @@ function press(session: Session, a: WallAction | undefined): boolean {
 /**
  * A key on the wall of a station that is no lesson.
  *
+ * @param choice of ghost and compare: is it open, and what opens or closes it
  * @returns it was taken
  */
 export function wallKey(
@@ -54,6 +57,7 @@ export function wallKey(
   target: Element,
   actions: readonly WallAction[],
   turnKeys: () => void,
+  choice: { readonly open: boolean; turn(): void },
 ): boolean {
   if (target.closest('input:not([type="checkbox"]), textarea, select')) return false;
   const onStage = target.closest('[role="application"]') !== null;
@@ -67,9 +71,14 @@ export function wallKey(
     turnKeys();
     return true;
   }
+  if (choice.open && ghostKey(session, e.key, choice.turn)) return true;
   if (!session.moment.parts.lessons.keys) return false;
   const key = e.key.toUpperCase();
   if (key === 'B') return press(session, other);
+  if (key === 'M') {
+    choice.turn();
+    return true;
+  }
   const layer = wallLayers.find(([letter]) => letter === key)?.[1];
   if (layer) session.toggle(layer);
   else if (e.key === '.') session.do(blank, !session.moment.parts.lessons.blank);

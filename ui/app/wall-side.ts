@@ -1,9 +1,10 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Reading } from '../../sim/index.ts';
+import { appWallSide as texts } from '../../sim/words/en.ts';
 import { down, number } from '../format.ts';
 import { paceName } from '../pace.ts';
 import { agoText } from '../pieces/ago-text.ts';
-import { NARROW } from '../pieces/page-sizes.ts';
+import { NARROW, WALL_PX } from '../pieces/page-sizes.ts';
 import { backToMine } from '../record/guest.ts';
 import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
@@ -12,6 +13,7 @@ import { presenterKeys } from '../stations/lessons/part.ts';
 import type { PageView, Station, WallAction } from '../stations/station.ts';
 import { namesList } from './names-bar.ts';
 import { asking, namesActions } from './names-beside.ts';
+import { ghostCard, ghostCardStyles } from './wall-ghost.ts';
 import { keysOfWall, wallLayers } from './wall-keys.ts';
 
 /** What stands beside the drawing on the wall: what the class is asked to look at, and what to do, in large type. */
@@ -25,22 +27,31 @@ const big = (r: Reading): TemplateResult => {
 /** The station's one or two main things to do; the first is the next. */
 export function wallActions(page: PageView, station: Station): readonly WallAction[] {
   // Names shown on the wall are hidden, told and asked for there.
-  if (page.session.layers.names) return namesActions(page.session);
+  if (page.session.layers.names && !station.unnamed) return namesActions(page.session);
   const own = station.wall?.actions?.(page);
   if (own) return own;
   if (!station.pedal) return [];
   const { session } = page;
   return [
     {
-      name: 'Press',
+      name: texts.pressName,
       does: () => session.pressTo(PRESS_BAR),
       letGo: () => session.release(),
     },
-    { name: 'Turn round', does: () => session.turn(session.turning > 0 ? -1 : 1) },
+    { name: texts.turnRoundName, does: () => session.turn(session.turning > 0 ? -1 : 1) },
   ];
 }
 
-const ACTION_KEYS = ['Space', 'B'];
+/** What the wall tells: the look back, why no names are shown, or the station's own sentence. */
+function says(page: PageView, station: Station): TemplateResult | string | typeof nothing {
+  const { back, pace, layers } = page.session;
+  if (back.look) return html`<p>${texts.timeAt(agoText(back.look), paceName(pace))}</p>`;
+  if (layers.names && station.unnamed)
+    return html`<p class="unnamed" role="status">${station.unnamed}</p>`;
+  return station.wall?.says?.(page) ?? nothing;
+}
+
+const ACTION_KEYS = [texts.space, 'B'];
 
 function action(a: WallAction, index: number): TemplateResult {
   const end = a.letGo;
@@ -48,20 +59,20 @@ function action(a: WallAction, index: number): TemplateResult {
     if (e.key === 'Enter' && !e.repeat) a.does();
   };
   const face = html`<span>${a.name}</span><kbd>${ACTION_KEYS[index]}</kbd>`;
-  const looks = index === 0 ? 'act main' : 'act';
+  const looks = index === 0 ? 'main' : '';
   return end
-    ? html`<button class=${looks} @pointerdown=${a.does} @pointerup=${end} @pointerleave=${end} @keydown=${enter} @keyup=${end}>${face}</button>`
-    : html`<button class=${looks} ?disabled=${a.off === true} @click=${a.does}>${face}</button>`;
+    ? html`<button class="act ${looks}" @pointerdown=${a.does} @pointerup=${end} @pointerleave=${end} @keydown=${enter} @keyup=${end}>${face}</button>`
+    : html`<button class="act ${looks}" ?disabled=${a.off === true} @click=${a.does}>${face}</button>`;
 }
 
 /** The keys of the wall, told where they are asked for, and switched off. */
 function keysCard(page: PageView, close: () => void): TemplateResult {
   const { session } = page;
   const { keys } = session.moment.parts.lessons;
-  return html`<section class="keycard" role="dialog" aria-label="Keys of the wall">
+  return html`<section class="keycard" role="dialog" aria-label=${texts.keysOfTheWall}>
     <dl>${keysOfWall.map(([key, does]) => html`<div><dt>${key}</dt><dd>${does}</dd></div>`)}</dl>
-    <div class="foot"><label><input type="checkbox" .checked=${keys} @change=${(e: Event) => session.do(presenterKeys, (e.target as HTMLInputElement).checked)} />Keys of one letter work</label>
-    <button @click=${close}>Close <kbd>?</kbd></button></div></section>`;
+    <div class="foot"><label><input type="checkbox" .checked=${keys} @change=${(e: Event) => session.do(presenterKeys, (e.target as HTMLInputElement).checked)} />${texts.keysOfOneLetterWork}</label>
+    <button @click=${close}>${texts.close(html`<kbd>?</kbd>`)}</button></div></section>`;
 }
 
 export interface WallDoes {
@@ -69,6 +80,9 @@ export interface WallDoes {
   /** The list of keys is open; opens or closes it. */
   readonly keys: boolean;
   turnKeys(): void;
+  /** Ghost and compare are chosen; opens or closes that. */
+  readonly choosing: boolean;
+  turnChoice(): void;
 }
 
 /**
@@ -93,16 +107,16 @@ export function wallSide(
         ? html`<takeup-press wall .session=${session}></takeup-press>${big(find('tooth'))}`
         : html`<div class="figures">${keys.map((key) => big(find(key)))}</div>`;
   const letters = session.moment.parts.lessons.keys;
-  return html`<section class="words ${!session.asked && names.length > 0 ? 'listed' : ''}" aria-label="For the class">
+  return html`<section class="words ${!session.asked && names.length > 0 ? 'listed' : ''}" aria-label=${texts.forTheClass}>
       <h1>${stationNames[station.id]}</h1>
-      ${session.guest ? html`<p class="guestline">Guest: ${session.guest}</p>` : nothing}
-      <div class="says">${session.back.look ? html`<p>${agoText(session.back.look)}, time at ${paceName(session.pace)}.</p>` : (station.wall?.says?.(page) ?? nothing)}</div>
+      ${session.guest ? html`<p class="guestline">${texts.guest(session.guest)}</p>` : nothing}
+      <div class="says">${says(page, station)}</div>
       ${figures}
       <div class="acts">${wallActions(page, station).map(action)}</div>
       ${
         beside
           ? html`<p class="besides">${beside}</p>`
-          : html`<div class="layers" role="group" aria-label="Show">${wallLayers
+          : html`<div class="layers" role="group" aria-label=${texts.show}>${wallLayers
               .filter(([, layer]) => station.layers?.includes(layer) ?? true)
               .map(
                 ([key, layer, name]) =>
@@ -110,18 +124,23 @@ export function wallSide(
               )}</div>`
       }
       <div class="hands">
-        ${session.guest ? html`<button @click=${() => session.do(backToMine)}>Back to mine</button>` : nothing}
-        <button aria-expanded=${wall.keys} @click=${() => wall.turnKeys()}><kbd>?</kbd> keys</button>
-        <button class="leave" aria-label="Esc desk: leave the wall" @click=${() => wall.leave()}><kbd>Esc</kbd> desk</button>
+        ${session.guest ? html`<button @click=${() => session.do(backToMine)}>${texts.backToMine}</button>` : nothing}
+        <button aria-label=${texts.keys} aria-expanded=${wall.keys} @click=${() => wall.turnKeys()}><kbd>?</kbd>${session.guest ? nothing : texts.keys2}</button>
+        <button aria-label=${texts.mCompareAndGhost} aria-expanded=${wall.choosing} @click=${() => wall.turnChoice()}>${texts.compare(html`<kbd>M</kbd>`)}</button>
+        <button class="leave" aria-label=${texts.escDeskLeaveTheWall} @click=${() => wall.leave()}><kbd>${texts.esc}</kbd>${session.guest ? nothing : texts.desk}</button>
       </div>
       ${wall.keys ? keysCard(page, () => wall.turnKeys()) : nothing}
+      ${wall.choosing ? ghostCard(session, () => wall.turnChoice()) : nothing}
     </section>`;
 }
 
 export const wallStyles = css`
-  .wall { --u: min(100vw / 1920, 100vh / 1080); }
+  .wall { --u: ${WALL_PX}; }
   .wall.blank > * { visibility: hidden; }
   .wall .stage { border: 0; }
+  .wallover { position: absolute; left: calc(24 * var(--u)); bottom: calc(22 * var(--u)); }
+  .wallover.laid { inset: 0; display: grid; grid-template-rows: minmax(0, 1fr) auto; background: var(--sheet); padding: calc(14 * var(--u)) calc(24 * var(--u)) calc(22 * var(--u)); }
+  .wallover button { justify-self: start; border: calc(4 * var(--u)) solid var(--ink); background: var(--sheet); min-height: calc(76 * var(--u)); padding: 0 calc(30 * var(--u)); font-size: calc(38 * var(--u)); font-weight: 700; }
   .wall .words { position: relative; display: flex; flex-direction: column; gap: calc(14 * var(--u)); padding: calc(22 * var(--u)) calc(34 * var(--u)) calc(22 * var(--u)) calc(14 * var(--u)); min-height: 0; min-width: 0; overflow: hidden; font-size: calc(40 * var(--u)); line-height: 1.16; }
   .wall h1 { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); margin: 0; font-size: calc(40 * var(--u)); }
   .wall .guestline { margin: 0; font-size: calc(34 * var(--u)); padding-left: calc(36 * var(--u)); background: repeating-linear-gradient(135deg, var(--warn) 0 9px, var(--warn-ink) 9px 18px) 0 0 / calc(22 * var(--u)) 100% no-repeat; }
@@ -154,6 +173,7 @@ export const wallStyles = css`
   .wall .keycard input { width: calc(34 * var(--u)); height: calc(34 * var(--u)); margin: 0; accent-color: var(--ink); }
   .wall .keycard .foot { display: grid; gap: calc(10 * var(--u)); padding: 0; font-size: calc(34 * var(--u)); color: var(--ink); }
   .wall .keycard button { border: calc(4 * var(--u)) solid var(--ink); min-height: calc(64 * var(--u)); padding: 0 calc(18 * var(--u)); display: flex; align-items: center; justify-content: space-between; font-weight: 700; }
+  ${ghostCardStyles}
   /* Thirty names and what is pressed have the height between them: the sentence gives way. */
   .wall .listed { gap: calc(10 * var(--u)); }
   .wall .listed .says { display: none; }

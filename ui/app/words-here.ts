@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
-import { type Land, named, type Term, wordsIn } from '../glossary.ts';
+import { appWordsHere as said } from '../../sim/words/en.ts';
+import { hasPairs, type Land, named, type Term, wordsIn } from '../glossary.ts';
 
 /**
  * Words of the trade where they stand: underlined in the texts beside the stage, and told by a tap; for
@@ -55,6 +56,8 @@ export class WordsHere {
     if (this.#root !== root) {
       this.#root = root;
       root.addEventListener('click', this.#tap as EventListener);
+      // Told by a tap, the card has no focus of its own.
+      document.addEventListener('keydown', this.#key, true);
     }
     const ranges: { range: Range; term: Term }[] = [];
     const seen = new Set<Term>();
@@ -81,14 +84,18 @@ export class WordsHere {
   }
 
   #tap = (e: MouseEvent): void => {
-    const hit = this.#ranges.find(({ range }) =>
-      [...range.getClientRects()].some(
-        (b) =>
-          e.clientX >= b.left - 2 &&
-          e.clientX <= b.right + 2 &&
-          e.clientY >= b.top - 4 &&
-          e.clientY <= b.bottom + 4,
-      ),
+    // What lies over a word, such as a button that stays while the words scroll under it, is what was tapped.
+    const under = e.composedPath();
+    const hit = this.#ranges.find(
+      ({ range }) =>
+        under.includes(range.startContainer.parentElement as Element) &&
+        [...range.getClientRects()].some(
+          (b) =>
+            e.clientX >= b.left - 2 &&
+            e.clientX <= b.right + 2 &&
+            e.clientY >= b.top - 4 &&
+            e.clientY <= b.bottom + 4,
+        ),
     );
     if (!hit) return;
     this.#told = hit.term;
@@ -98,7 +105,7 @@ export class WordsHere {
 
   #one(term: Term): TemplateResult {
     const pair = named(term, this.first);
-    return html`<div data-term=${term.word}><dt>${term.word}</dt><dd>${term.means}${pair ? html` <em>${pair}.</em>` : nothing}</dd></div>`;
+    return html`<div data-term=${term.id}><dt>${term.word}</dt><dd>${term.means}${pair ? html` <em>${pair}.</em>` : nothing}</dd></div>`;
   }
 
   /** Opens the list of all words that stand there, or closes it. */
@@ -118,7 +125,7 @@ export class WordsHere {
   };
 
   #key = (e: KeyboardEvent): void => {
-    if (e.key !== 'Escape') return;
+    if (e.key !== 'Escape' || !(this.#told || this.#list)) return;
     this.#close();
     e.stopPropagation();
     e.preventDefault();
@@ -132,11 +139,11 @@ export class WordsHere {
     const land = (l: Land) =>
       html`<button class="btn" aria-pressed=${this.first === l} @click=${() => {
         this.first = l;
-      }}>${l} first</button>`;
-    return html`<section class="wd" role="group" aria-label="Words of the trade" @keydown=${this.#key}>
-      <button class="btn close" @click=${this.#close}>Close</button>
+      }}>${said.first(l)}</button>`;
+    return html`<section class="wd" role="group" aria-label=${said.wordsOfTheTrade}>
+      <button class="btn close" @click=${this.#close}>${said.close}</button>
       <div role="status"><dl>${shown.map((t) => this.#one(t))}</dl></div>
-      <div class="wd-l" role="group" aria-label="Whose words first">${land('British')}${land('American')}</div></section>`;
+      ${hasPairs ? html`<div class="wd-l" role="group" aria-label=${said.whoseWordsFirst}>${land('British')}${land('American')}</div>` : nothing}</section>`;
   }
 }
 

@@ -1,32 +1,19 @@
+import { askPatterns, askAlso as words } from '../../sim/words/en.ts';
+
 /** Words of several meanings: the other one is a button beside the list. */
-const meanings: readonly (readonly [
-  word: RegExp,
-  unless: RegExp,
-  label: string,
-  instead: string,
-])[] = [
-  [
-    /\bclick/i,
-    /hand ?brake|lever|notch/i,
-    'the hand lever’s notches',
-    'handbrake notches too many',
-  ],
-  [/\bclick/i, /pedal|press|adjuster/i, 'the adjuster’s click', 'adjuster click when I press'],
-  [/\bnotch/i, /adjuster/i, 'the adjuster clicks too often', 'adjuster clicks every press'],
-  [/\b(stuck|seized|frozen)\b/i, /drum/i, 'the drum will not come off', 'drum will not come off'],
-  [
-    /\b(stuck|seized|frozen)\b.*drum|drum.*\b(stuck|seized|frozen)\b/i,
-    /wheel|turn/i,
-    'the wheel will not turn',
-    'wheel will not turn',
-  ],
-  [/\blow\b/i, /pedal/i, 'the pedal goes far', 'low pedal'],
-  [/\blow\b/i, /roller|test|effort/i, 'weak on the rollers', 'low effort on the roller test'],
-  [/\bfade/i, /hot|hill/i, 'the pedal sinks', 'pedal sinks slowly'],
-  [/\badjust/i, /cable/i, 'set the cable', 'adjust the handbrake cable'],
-  [/\bhard\b/i, /pedal/i, 'a hard pedal', 'hard pedal weak brakes'],
-  [/\bhard\b/i, /turn|wheel/i, 'the wheel is hard to turn', 'wheel hard to turn by hand'],
-  [/\bservo\b/i, /duo|kind/i, 'a servo kind of brake', 'duo servo brake'],
+const meanings: readonly (readonly [label: string, instead: string])[] = [
+  [words.theHandLeversNotches, words.handbrakeNotchesTooMany],
+  [words.theAdjustersClick, words.adjusterClickWhenIPress],
+  [words.theAdjusterClicksTooOften, words.adjusterClicksEveryPress],
+  [words.theDrumWillNotCome, words.drumWillNotComeOff],
+  [words.theWheelWillNotTurn, words.wheelWillNotTurn],
+  [words.thePedalGoesFar, words.lowPedal],
+  [words.weakOnTheRollers, words.lowEffortOnTheRoller],
+  [words.thePedalSinks, words.pedalSinksSlowly],
+  [words.setTheCable, words.adjustTheHandbrakeCable],
+  [words.aHardPedal, words.hardPedalWeakBrakes],
+  [words.theWheelIsHardTo, words.wheelHardToTurnBy],
+  [words.aServoKindOfBrake, words.duoServoBrake],
 ];
 
 export interface Also {
@@ -37,6 +24,9 @@ export interface Also {
 /** What else may be meant, two at the most. */
 export const alsoMeant = (text: string): Also[] =>
   meanings
-    .filter(([word, unless]) => word.test(text) && !unless.test(text))
+    .filter((_, i) => {
+      const [word, unless] = askPatterns.twofold[i] as (typeof askPatterns.twofold)[number];
+      return word.test(text) && !unless.test(text);
+    })
     .slice(0, 2)
-    .map(([, , label, instead]) => ({ label, text: instead }));
+    .map(([label, instead]) => ({ label, text: instead }));

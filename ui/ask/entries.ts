@@ -1,3 +1,4 @@
+import { askMore, askEntries as words } from '../../sim/words/en.ts';
 import { faults, notShown } from '../../sim/workshop/index.ts';
 import { cautions } from '../cautions.ts';
 import { named, terms } from '../glossary.ts';
@@ -29,19 +30,7 @@ import { orderTexts, stationTexts, topicTexts } from './texts.ts';
 import type { Entry, Kind } from './types.ts';
 
 /** As they are told on the page. */
-export const kindNames: Readonly<Record<Kind, string>> = {
-  question: 'Question',
-  fault: 'Fault',
-  station: 'Station',
-  check: 'What I see',
-  reading: 'Reading',
-  part: 'Part',
-  word: 'Word',
-  lesson: 'Lesson',
-  caution: 'Caution',
-  'take away': 'Take away',
-  'not here': 'Not on this bench',
-};
+export const kindNames: Readonly<Record<Kind, string>> = words.kindNames;
 
 const plainly = (text: string): string => text.replaceAll('’', "'");
 
@@ -68,10 +57,10 @@ const told: readonly Entry[] = [
   ),
   ...notShown.map(
     (n): Entry => ({
-      key: `not here:${n.name}`,
+      key: `not here:${n.id}`,
       kind: 'not here',
       title: n.name,
-      text: `Not shown: ${n.because}.`,
+      text: words.notShown(n.because),
       leads: { to: 'see', topic: 'noise' },
       says: [n.name],
     }),
@@ -136,14 +125,14 @@ const told: readonly Entry[] = [
       title: partNames[id][0],
       text: partNames[id][1],
       leads: { to: 'names' },
-      says: [id, `where is the ${id}`, ...(partsSaid[id] ?? [])],
+      says: [id, words.whereIsThe(id), ...(partsSaid[id] ?? [])],
     }),
   ),
   ...terms
     .filter((t) => t.pair)
     .map(
       (t): Entry => ({
-        key: `term:${t.word}`,
+        key: `term:${t.id}`,
         kind: 'word',
         title: `${t.word.charAt(0).toUpperCase()}${t.word.slice(1)}`,
         text: `${t.means} ${named(t, 'British')}.`,
@@ -152,8 +141,8 @@ const told: readonly Entry[] = [
       }),
     ),
   ...glossary.map(
-    ([word, means, ...says]): Entry => ({
-      key: `word:${word}`,
+    ([id, word, means, ...says]): Entry => ({
+      key: `word:${id}`,
       kind: 'word',
       title: word,
       text: means,
@@ -162,9 +151,9 @@ const told: readonly Entry[] = [
     }),
   ),
   ...awaySaid,
-  { key: 'word:Dials', kind: 'word', ...dialsSaid, leads: { to: 'dials' } },
-  { key: 'word:Force polygons', kind: 'word', ...polygonsSaid, leads: { to: 'polygons' } },
-  { key: 'word:Shoes that bend', kind: 'word', ...bendingSaid, leads: { to: 'bending' } },
+  { key: 'word:dials', kind: 'word', ...dialsSaid, leads: { to: 'dials' } },
+  { key: 'word:force polygons', kind: 'word', ...polygonsSaid, leads: { to: 'polygons' } },
+  { key: 'word:shoes that bend', kind: 'word', ...bendingSaid, leads: { to: 'bending' } },
   ...(Object.keys(cautionsSaid) as (keyof typeof cautionsSaid)[]).map(
     (id): Entry => ({
       key: `caution:${id}`,
@@ -181,5 +170,5 @@ const told: readonly Entry[] = [
 /** Everything that can be found, in no order that matters. */
 export const entries: readonly Entry[] = told.map((e) => ({
   ...e,
-  says: [...e.says, ...linesOf(toldOther[e.key] ?? '')],
+  says: [...e.says, ...linesOf(toldOther[e.key] ?? ''), ...(askMore.lines[e.key] ?? [])],
 }));

@@ -1,3 +1,4 @@
+import { askPatterns, askFigures as texts } from '../../sim/words/en.ts';
 import type { Entry, Figures, SheetKey } from './types.ts';
 
 /**
@@ -6,47 +7,12 @@ import type { Entry, Figures, SheetKey } from './types.ts';
  * not 2 mm wide, and a lining not 200 thick.
  */
 
+const patterns = askPatterns.figures;
 /** What a number can be of. */
-type What =
-  | 'drum'
-  | 'drum2'
-  | 'mark'
-  | 'new'
-  | 'score'
-  | 'lip'
-  | 'lining'
-  | 'trailing'
-  | 'notches'
-  | 'slope'
-  | 'turn'
-  | 'unlike'
-  | 'swing';
+type What = keyof typeof patterns.nouns;
 
 /** Nouns that say what a number is. */
-const nouns: readonly (readonly [What, RegExp])[] = [
-  [
-    'mark',
-    /^(mark|marked|marking|max|maximum|discard|stamped|stamp|cast|limit|says|said|reads|written|printed)$/,
-  ],
-  ['new', /^(new|nominal|original|originally)$/],
-  ['drum', /^(drums?|bore|rotor)$/],
-  ['score', /^(scores?|scored|scoring|grooves?|scratch(es)?|gouges?)$/],
-  ['lip', /^(lip|ridge)$/],
-  [
-    'lining',
-    /^(linings?|liners?|shoes?|pads?|material|meat|thick|thickness|left|thin|thinnest|leading|trailing)$/,
-  ],
-  [
-    'notches',
-    /^(hand ?brake|handbrakes?|parking|park|lever|handle|hb|pbrake|ebrake|notch|notches|clicks?|clix)$/,
-  ],
-  ['slope', /^(slope|hill|incline|grade|gradient|ramp|driveway|steep)$/],
-  ['turn', /^(turn|turns|turning|spin|rotate|stiff|tyre|tire|drag|drags)$/],
-  ['unlike', /^(imbalance|imbalanced|unbalanced|difference|unlike)$/],
-  ['swing', /^(ovality|oval|swing|runout)$/],
-];
-/** Says that a drum is meant only where nothing else says what is. */
-const DIAMETER = /^(dia|diam|diameter|id|ø)$/;
+const nouns = Object.entries(patterns.nouns) as [What, RegExp][];
 const nounOf = (word: string): What | null => nouns.find(([, r]) => r.test(word))?.[0] ?? null;
 
 interface Typed {
@@ -58,11 +24,14 @@ interface Typed {
   readonly at: number;
 }
 
-/** A number, a fraction or a mixed one; a unit may follow at once or after a space. */
-const NUMBER =
-  /^(\d+(?:[.,]\d+)?(?:\/\d+)?)("|”|mm|cm|inch(?:es)?|in|thou|%|n|nm|kgf?|clicks?|notch(?:es)?)?$/;
-const UNIT = /^("|mm|mil|mils|millimet(?:re|er)s?|cm|inch(?:es)?|in|thou|%|percent|n|newtons?)$/;
-const INCH = /^("|”|in|inch(es)?)$/;
+const {
+  number: NUMBER,
+  unit: UNIT,
+  inch: INCH,
+  notch: NOTCH,
+  percent: PERCENT,
+  newton: NEWTON,
+} = patterns;
 
 /** 32nds and mixed fractions are read by the sheet; here only about how much they are. */
 function about(text: string): number {
@@ -106,18 +75,18 @@ function canBe(what: What, n: Typed): boolean {
       return length && mm > 0 && mm <= 15;
     case 'notches':
       return (
-        (n.unit === '' || /click|notch/.test(n.unit)) &&
+        (n.unit === '' || NOTCH.test(n.unit)) &&
         Number.isInteger(n.value) &&
         n.value >= 1 &&
         n.value <= 30
       );
     case 'slope':
-      return /%|percent/.test(n.unit) && n.value >= 1 && n.value <= 60;
+      return PERCENT.test(n.unit) && n.value >= 1 && n.value <= 60;
     case 'turn':
-      return /^(n|newtons?)$/.test(n.unit) && n.value <= 800;
+      return NEWTON.test(n.unit) && n.value <= 800;
     case 'unlike':
     case 'swing':
-      return /%|percent/.test(n.unit) && n.value <= 100;
+      return PERCENT.test(n.unit) && n.value <= 100;
   }
 }
 
@@ -126,13 +95,15 @@ const wheelOf = (words: readonly string[], n: Typed): 'left' | 'right' =>
   words
     .slice(0, n.at)
     .reverse()
-    .find((w) => w === 'left' || w === 'right') === 'right'
+    .some(
+      (w, i, all) => patterns.right.test(w) && !all.slice(0, i).some((x) => patterns.left.test(x)),
+    )
     ? 'right'
     : 'left';
 
 /** The noun that says what a number is: the nearest that can be, one before it sooner than one after. */
 function whatOf(words: readonly string[], n: Typed): What | null {
-  if (/click|notch/.test(n.unit) && words.some((w) => nounOf(w) === 'notches')) return 'notches';
+  if (NOTCH.test(n.unit) && words.some((w) => nounOf(w) === 'notches')) return 'notches';
   let best: What | null = null;
   let least = Number.POSITIVE_INFINITY;
   words.forEach((word, at) => {
@@ -148,36 +119,25 @@ function whatOf(words: readonly string[], n: Typed): What | null {
   const counts = n.unit === '' && Number.isInteger(n.value) && nounOf(words[n.at + 1] ?? '');
   if (best === 'lining' && counts === 'lining') return null;
   // "trailing lining 3.1": which of two is said up to three words before.
-  if (best === 'lining' && words.slice(Math.max(0, n.at - 3), n.at).includes('trailing'))
+  if (
+    best === 'lining' &&
+    words.slice(Math.max(0, n.at - 3), n.at).some((w) => patterns.trailing.test(w))
+  )
     return 'trailing';
-  return best ?? (words.some((w) => DIAMETER.test(w)) && canBe('drum', n) ? 'drum' : null);
+  return best ?? (words.some((w) => patterns.diameter.test(w)) && canBe('drum', n) ? 'drum' : null);
 }
 
-const wordsIn = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .replace(/hand[ -]brake/g, 'handbrake')
-    .replace(/(parking|p|e)[ -]brake/g, 'handbrake')
-    .replace(/([0-9])[ ]*(["”])/g, '$1"')
-    .replace(/ø/g, ' ø ')
-    .match(/\d+(?:[.,]\d+)?(?:\/\d+)?[a-z%"”]*|[a-zø]+|%|"/g) ?? [];
+const wordsIn = (text: string): string[] => patterns.parts(text);
 
 /** With its unit: a plain number is taken for millimetres, whatever the sheet takes one for. */
 const sized = ({ text, unit }: Typed): string =>
-  INCH.test(unit) ? `${text} in` : unit === 'cm' ? `${text} cm` : `${text} mm`;
+  INCH.test(unit) ? texts.inWord(text) : unit === 'cm' ? `${text} cm` : `${text} mm`;
 
 const said: Readonly<Record<Exclude<What, 'notches' | 'turn'>, string>> = {
-  drum: 'drum',
-  drum2: 'across the other way',
-  mark: 'mark',
-  score: 'score',
-  lip: 'lip',
-  trailing: 'trailing lining',
-  new: 'new',
-  lining: 'lining',
-  slope: 'slope',
-  unlike: 'imbalance',
-  swing: 'swing in a turn',
+  ...texts.saidOf,
+  drum2: texts.acrossTheOtherWay,
+  trailing: texts.trailingLining,
+  swing: texts.swingInATurn,
 };
 
 type Read = readonly (readonly [What, Typed])[];
@@ -187,7 +147,7 @@ export function readFigures(text: string): Read {
   const words = wordsIn(text);
   const all = numbersOf(words);
   // "1 in 5": a slope by its two sides.
-  const oneIn = /\b1 in (\d{1,2})\b/.exec(text.toLowerCase());
+  const oneIn = patterns.oneIn.exec(text.toLowerCase());
   if (oneIn && words.some((w) => nounOf(w) === 'slope')) {
     const value = Math.round(100 / Number(oneIn[1]));
     return [['slope', { value, text: String(value), unit: '%', at: 0 }]];
@@ -210,9 +170,9 @@ export function readFigures(text: string): Read {
 function told([what, n]: Read[number]): string {
   switch (what) {
     case 'notches':
-      return `${n.text} notches`;
+      return texts.notches(n.text);
     case 'turn':
-      return `${n.text} N to turn it`;
+      return texts.nToTurnIt(n.text);
     case 'slope':
     case 'unlike':
     case 'swing':
@@ -255,10 +215,10 @@ export function figureEntries(text: string): Entry[] {
       ([what, n]) => [places[what] as SheetKey, sized(n), wheelOf(words, n)] as const,
     );
     const owner = sheet.some(([w]) => w === 'mark')
-      ? 'The mark is the limit that the drum itself tells.'
-      : 'No verdict before its limit has an owner: the mark on the drum, the maker’s figure.';
+      ? texts.theMarkIsTheLimit
+      : texts.noVerdictBeforeItsLimit;
     out.push(
-      entry('sheet', sheet, 'Judge it', `On the sheet of Inspect, filled in. ${owner}`, {
+      entry('sheet', sheet, texts.judgeIt, texts.onTheSheetOfInspect(owner), {
         to: 'inspect',
         write,
       }),
@@ -280,32 +240,20 @@ export function figureEntries(text: string): Entry[] {
         ? 'drag'
         : 'braking';
     out.push(
-      entry(
-        'see',
-        seen,
-        'What it points to',
-        'What I see, with the figure filled in: likely causes, and the cheapest next check.',
-        {
-          to: 'see',
-          topic,
-          said: seen.map(([w, n]) => [sign[w as keyof typeof sign], n.text] as const),
-        },
-      ),
+      entry('see', seen, texts.whatItPointsTo, texts.whatISeeWithThe, {
+        to: 'see',
+        topic,
+        said: seen.map(([w, n]) => [sign[w as keyof typeof sign], n.text] as const),
+      }),
     );
   }
   const slope = read.find(([w]) => w === 'slope');
   if (slope)
     out.push(
-      entry(
-        'slope',
-        [slope],
-        'Will it hold?',
-        'Park, with this slope: the pull that it takes, nose up and nose down.',
-        {
-          to: 'park',
-          percent: slope[1].value,
-        },
-      ),
+      entry('slope', [slope], texts.willItHold, texts.parkWithThisSlopeThe, {
+        to: 'park',
+        percent: slope[1].value,
+      }),
     );
   return out;
 }

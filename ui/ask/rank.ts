@@ -1,4 +1,5 @@
 import MiniSearch from 'minisearch';
+import { askRank as pageWords } from '../../sim/words/en.ts';
 import { entries } from './entries.ts';
 import { figureEntries } from './figures.ts';
 import { type Term, termsOf } from './read.ts';
@@ -77,7 +78,7 @@ const index = (): Index => {
 };
 
 /** Where something is, of what kind of answer or how much of it: said beside a trouble, never the trouble itself. */
-const BESIDE = new Set('bothwheels allwheels howmuch explain right press'.split(' '));
+const BESIDE = new Set(pageWords.bothwheelsAllwheelsHowmuch.split(' '));
 
 /** Terms that the file of words knows. Any other word is of the language, and tells less. */
 const ofTrade: ReadonlySet<string> = new Set(synonyms.map((s) => s.term));
@@ -173,14 +174,14 @@ const FITS = 0.22;
  * most where rows tell alike.
  */
 const WAYS: readonly (readonly [key: string, terms: string])[] = [
-  ['check:drag', 'hot smell drag spin coast wontturn'],
-  ['check:lever', 'handbrake notch cable slope creep roll lever'],
-  ['check:pedal', 'pedal soft long sink hard throb'],
-  ['check:braking', 'pull grab weak yank skid wet fade damp'],
-  ['check:noise', 'noise squeal grind groan clunk swish rattle'],
-  ['station:drum-off', 'comeoff slid stud drum seized'],
-  ['station:inspect', 'limit thick score machine measure worn mark'],
-  ['station:new-shoes', 'fit shoe together bed lining goon'],
+  ['check:drag', pageWords.hotSmellDragSpinCoast],
+  ['check:lever', pageWords.handbrakeNotchCableSlopeCreep],
+  ['check:pedal', pageWords.pedalSoftLongSinkHard],
+  ['check:braking', pageWords.pullGrabWeakYankSkid],
+  ['check:noise', pageWords.noiseSquealGrindGroanClunk],
+  ['station:drum-off', pageWords.comeoffSlidStudDrumSeized],
+  ['station:inspect', pageWords.limitThickScoreMachineMeasure],
+  ['station:new-shoes', pageWords.fitShoeTogetherBedLining],
 ];
 /** An answer under this is a guess; a third one that fits better than so stays where it is. */
 const WEAK = 0.42;

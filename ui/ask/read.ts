@@ -1,29 +1,16 @@
+import { askPatterns, askRead as texts } from '../../sim/words/en.ts';
 import { stem } from './stem.ts';
 import { isEmpty, NEVER_MIXED, NOT, PLAIN, SPOKEN, synonyms } from './words.ts';
 
 /** Reads what people type into the bench's own terms. */
 
-/** "Won’t let-go!" → wont, let, go; "cannae get it aff" → cant, get, it, off. */
+/** The words of a text as they are read: "Won’t let-go!" is wont, let, go; "cannae get it aff" is cant, get, it, off. */
 export const plain = (text: string): string[] =>
-  (
-    text
-      .toLowerCase()
-      .normalize('NFKD')
-      .replace(/[\u0300-\u036f]/g, '')
-      .replace(
-        /\b(won|don|doesn|didn|can|couldn|isn|ain|aren|wasn|weren|hasn|haven|shouldn|wouldn)[’'`´ ]+t\b/g,
-        '$1t',
-      )
-      .replace(/[’'`´]/g, '')
-      // "will not" and "won't" are one word, and so is what was and what would be.
-      .replace(/\b(?:will|would) not\b|\bwouldnt\b/g, 'wont')
-      .replace(/\b(?:does|do|did) not\b|\b(?:dont|didnt)\b/g, 'doesnt')
-      .replace(/\b(?:can|could) ?not\b|\bcouldnt\b/g, 'cant')
-      .replace(/\b(?:is|are|was|were) not\b/g, 'isnt')
-      .match(/[a-z0-9]+/g) ?? []
-  ).flatMap((w) => SPOKEN.get(w)?.split(' ') ?? w);
+  askPatterns.words(text).flatMap((w) => SPOKEN.get(w)?.split(' ') ?? w);
 
-const not = new Set(NOT.split(' '));
+const foldedWords = (texts: string): ReadonlySet<string> =>
+  new Set(askPatterns.fold(texts).split(' '));
+const not = foldedWords(NOT);
 
 interface Phrase {
   readonly words: readonly string[];
@@ -33,11 +20,7 @@ interface Phrase {
 /** Phrases by their first word, the longest first. */
 const phrases = new Map<string, Phrase[]>();
 /** Words that may stand inside a phrase: "get the rear drum off" is "get drum off". */
-const between = new Set(
-  'the a an my your his her our their this that these those them it both rear back old just right really even all of bloody damn flipping ruddy wee little'.split(
-    ' ',
-  ),
-);
+const between = foldedWords(texts.theAAnMyYour);
 /** At most so many of them in a row. */
 const BETWEEN = 3;
 /** Every word that somebody can mean, as typed: no slip of another. */
@@ -179,14 +162,23 @@ export function termsOf(text: string, more: ReadonlySet<string> = NONE): Term[] 
     i = end;
     if (here) {
       out.push({ term: here.term, typed: as });
-      if (turned) out.push({ term: `not_${here.term}`, typed: `not ${as}` });
+      if (turned) out.push({ term: `not_${here.term}`, typed: texts.not(as) });
       turned = false;
     } else if (/^\d+$/.test(as)) {
       // A figure is no word: it says nothing of where to look.
-    } else if (not.has(typed[i - 1] as string)) turned = true;
-    else if (!isEmpty(typed[i - 1] as string) && !isEmpty(word)) {
+    } else if (not.has(typed[i - 1] as string)) {
+      turned = true;
+      // Some negations stand behind what they turn.
+      const last = out.at(-1);
+      if (
+        last &&
+        askPatterns.turnsBack.test(typed[i - 1] as string) &&
+        !last.term.startsWith('not_')
+      )
+        out.push({ term: `not_${last.term}`, typed: texts.not(last.typed) });
+    } else if (!isEmpty(typed[i - 1] as string) && !isEmpty(word)) {
       out.push({ term: word, typed: as });
-      if (turned) out.push({ term: `not_${word}`, typed: `not ${as}` });
+      if (turned) out.push({ term: `not_${word}`, typed: texts.not(as) });
       turned = false;
     }
   }
@@ -195,7 +187,7 @@ export function termsOf(text: string, more: ReadonlySet<string> = NONE): Term[] 
 
 /** What makes a click one of the hand lever, and what keeps it the adjuster's. */
 const OF_LEVER = new Set(['handbrake', 'lever', 'roof', 'hold', 'not_hold']);
-const OF_ADJUSTER = new Set('adjuster star pawl pedal press backoff noise tooth'.split(' '));
+const OF_ADJUSTER = new Set(texts.adjusterStarPawlPedalPress.split(' '));
 
 /** A click beside the handbrake is a notch: a word of two meanings is told by what stands with it. */
 function byNeighbours(read: Term[]): Term[] {

@@ -1,20 +1,12 @@
 import { createRig, freshState, readings, rest } from '../../sim/index.ts';
+import { askReadings as words } from '../../sim/words/en.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { brakeOfRef } from '../record/derive.ts';
 import { EMPTY_SHELF } from '../record/shelf.ts';
 import { FIRST } from '../record/start.ts';
 import type { Entry } from './types.ts';
 
-const saidOf: Readonly<Record<string, readonly string[]>> = {
-  clearanceMean: ['gap between shoe and drum in mm'],
-  restClearanceMean: ['gap with the pedal let go', 'running clearance in mm'],
-  pedalTravel: ['how far does the pedal go in mm'],
-  runOut: ['how far may a piston go', 'piston travel left'],
-  torque: ['braking torque', 'brake force in newton metres'],
-  notches: ['notches of the lever'],
-  drumDiameter: ['drum diameter now'],
-  strutForce: ['force on the strut'],
-};
+const saidOf: Readonly<Record<string, readonly string[]>> = words.saidOf;
 
 /** Readings of the brake that stands there first, each once. */
 export const readingEntries: readonly Entry[] = (() => {

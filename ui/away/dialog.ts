@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { awayDialog as words } from '../../sim/words/en.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
@@ -70,7 +71,7 @@ export class TakeAway extends LitElement {
     try {
       await way.load();
     } catch (error: unknown) {
-      this.trouble = `What this needs could not be loaded (${String(error)}). Load the page anew.`;
+      this.trouble = words.whatThisNeedsCouldNot(String(error));
       return;
     }
     // Another may have been chosen, or the dialog closed, meanwhile.
@@ -104,19 +105,19 @@ export class TakeAway extends LitElement {
   #list() {
     const { way } = this;
     if (this.stand?.size === 'narrow')
-      return html`<div class="where"><select aria-label="What to take" @change=${(e: Event) => this.#choose(wayOf((e.target as HTMLSelectElement).value))}>${ways.map((w) => html`<option value=${w.id} ?selected=${w === way}>${w.name}</option>`)}</select></div>`;
-    return html`<nav aria-label="What to take">${ways.map((w) => html`<button class=${w === way ? 'on' : ''} aria-current=${w === way ? 'true' : nothing} @click=${() => this.#choose(w)}><b>${w.name}<i>${w.key}</i></b>${w.tells}</button>`)}</nav>`;
+      return html`<div class="where"><select aria-label=${words.whatToTake} @change=${(e: Event) => this.#choose(wayOf((e.target as HTMLSelectElement).value))}>${ways.map((w) => html`<option value=${w.id} ?selected=${w === way}>${w.name}</option>`)}</select></div>`;
+    return html`<nav aria-label=${words.whatToTake}>${ways.map((w) => html`<button class=${w === way ? 'on' : ''} aria-current=${w === way ? 'true' : nothing} @click=${() => this.#choose(w)}><b>${w.name}<i>${w.key}</i></b>${w.tells}</button>`)}</nav>`;
   }
 
   override render() {
     const narrow = this.stand?.size === 'narrow';
-    return html`<dialog aria-label="Take away" @keydown=${this.#key} @leave=${() => this.#close()} @close=${() => {
+    return html`<dialog aria-label=${words.takeAway} @keydown=${this.#key} @leave=${() => this.#close()} @close=${() => {
       this.stand = null;
       this.#shown = null;
     }} @click=${(e: Event) => {
       if (e.target === e.currentTarget) this.#close();
     }}>
-      <header><h2>Take away</h2><button @click=${() => this.#close()}>Done</button></header>
+      <header><h2>${words.takeAway}</h2><button @click=${() => this.#close()}>${words.done}</button></header>
       ${this.stand ? html`<div class="both">${this.#list()}<section aria-label=${this.way.name}>${narrow ? html`<p class="note">${this.way.tells}</p>` : nothing}${this.trouble ? html`<p class="note" role="status">${this.trouble}</p>` : (this.#shown ?? nothing)}</section></div>` : nothing}
     </dialog>`;
   }

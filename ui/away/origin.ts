@@ -25,8 +25,9 @@ export async function originOf({ moment, brake }: Session): Promise<Origin> {
   return { version, scene: brake.name, link: pageAddress() + (await linkOf(moment)) };
 }
 
-/** One line that stands in a file of any kind: a mark and plain JSON. */
-const MARK = 'Takeup origin: ';
+/** One line that stands in a file of any kind: a mark, the same in every language since files are found by it, and plain JSON. */
+type Mark = 'Takeup origin: ';
+const MARK: Mark = 'Takeup origin: ';
 
 export const originText = ({ version: v, scene, link }: Origin): string =>
   MARK + JSON.stringify({ version: v, scene, link });

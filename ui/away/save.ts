@@ -1,3 +1,4 @@
+import { awaySave as texts } from '../../sim/words/en.ts';
 /**
  * Files out of the page and into it: by the browser's own handles where it has them, so that one says
  * where a file goes and what it is called; by a download, or a field for files, elsewhere.
@@ -85,7 +86,7 @@ export async function saveFile(
   const { showSaveFilePicker } = window as unknown as WithHandles;
   if (!showSaveFilePicker) {
     download(name, await content);
-    return `${name} is with your downloads.`;
+    return texts.isWithYourDownloads(name);
   }
   let handle: Handle;
   try {
@@ -100,7 +101,7 @@ export async function saveFile(
     if (isLeft(error)) return '';
     // A frame of another site, or too long after the click: the old way still goes.
     download(name, await content);
-    return `${name} is with your downloads.`;
+    return texts.isWithYourDownloads(name);
   }
   return written(handle, await content);
 }
@@ -108,9 +109,9 @@ export async function saveFile(
 /** Why the system would not write, in words. */
 function whyNot(error: unknown): string {
   const name = error instanceof DOMException ? error.name : '';
-  if (name === 'QuotaExceededError') return 'there is no room on the disk';
+  if (name === 'QuotaExceededError') return texts.thereIsNoRoomOn;
   if (name === 'NotAllowedError' || name === 'NoModificationAllowedError')
-    return 'it may not be written there';
+    return texts.itMayNotBeWritten;
   return error instanceof Error ? error.message : String(error);
 }
 
@@ -120,8 +121,8 @@ async function written(handle: Handle, content: Blob): Promise<string> {
     const file = await handle.createWritable();
     await file.write(content);
     await file.close();
-    return `${handle.name} is saved.`;
+    return texts.isSaved(handle.name);
   } catch (error: unknown) {
-    return `${handle.name} was not saved: ${whyNot(error)}. What stands on the bench stays as it is.`;
+    return texts.wasNotSavedWhatStands(handle.name, whyNot(error));
   }
 }

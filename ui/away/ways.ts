@@ -1,3 +1,4 @@
+import { labelWords, awayWays as words } from '../../sim/words/en.ts';
 import type { Way } from './stand.ts';
 
 /**
@@ -8,49 +9,48 @@ export const ways: readonly [Way, ...Way[]] = [
   {
     id: 'figure',
     key: 'F',
-    name: 'Figure',
-    tells:
-      'The drawing as it stands, for a text, a slide or a wall: lines or points, true to scale.',
+    name: words.figureName,
+    tells: words.figureTells,
     load: () => import('./figure/figure-way.ts'),
     element: 'takeup-away-figure',
   },
   {
     id: 'data',
     key: 'D',
-    name: 'Data',
-    tells: 'Readings, a life, the curves of What if: as a table for a spreadsheet or a program.',
+    name: words.dataName,
+    tells: words.dataTells,
     load: () => import('./data/data-way.ts'),
     element: 'takeup-away-data',
   },
   {
     id: 'share',
     key: 'S',
-    name: 'Share',
-    tells: 'This moment as a link, as a code for a phone’s camera, or as a file.',
+    name: labelWords.share,
+    tells: words.shareTells,
     load: () => import('./share/share-way.ts'),
     element: 'takeup-away-share',
   },
   {
     id: 'sheets',
     key: 'P',
-    name: 'Sheets',
-    tells: 'Worksheets, measurements, reports and orders of work, for A4 and Letter.',
+    name: words.sheetsName,
+    tells: words.sheetsTells,
     load: () => import('./sheets/sheets-way.ts'),
     element: 'takeup-away-sheets',
   },
   {
     id: 'cut',
     key: 'M',
-    name: 'Cut-out model',
-    tells: 'The brake as flat parts, to cut of card, plywood or acrylic: SVG, DXF, pages.',
+    name: words.cutName,
+    tells: words.cutTells,
     load: () => import('./cut/cut-way.ts'),
     element: 'takeup-away-cut',
   },
   {
     id: 'clip',
     key: 'C',
-    name: 'Clip',
-    tells: 'What the brake does as a film with its clicks, a short loop, or a strip for paper.',
+    name: words.clipName,
+    tells: words.clipTells,
     load: () => import('./clip/clip-way.ts'),
     element: 'takeup-away-clip',
   },

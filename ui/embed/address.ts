@@ -1,3 +1,4 @@
+import { embedAddress as texts } from '../../sim/words/en.ts';
 import type { Moment } from '../record/moment.ts';
 import type { Kit } from './kit.ts';
 
@@ -27,7 +28,7 @@ const isIn = <T extends string>(all: readonly T[], name: string): name is T =>
   (all as readonly string[]).includes(name);
 
 const refused = (path: string, found: string, allowed: string): Refused => ({
-  wrong: `${path}: found ${found.slice(0, 60)}; allowed: ${allowed}.`,
+  wrong: texts.foundAllowed(path, found.slice(0, 60), allowed),
 });
 
 /**
@@ -44,14 +45,14 @@ export async function readAsked(
   const names = told === null ? USUAL : told.split(',').filter((n) => n !== '' && n !== 'none');
   const stranger = names.find((name) => !isIn(controlNames, name));
   if (stranger !== undefined) {
-    return refused('controls', stranger, `none, or some of ${controlNames.join(', ')}`);
+    return refused('controls', stranger, texts.noneOrSomeOf(controlNames.join(', ')));
   }
   const view = query.get('view') ?? viewNames[0];
   if (!isIn(viewNames, view)) return refused('view', view, viewNames.join(', '));
   const read = await readLink(search, hash);
   if (!read.ok) {
     const [w] = read.wrong;
-    return refused(w?.path || 'all of it', w?.found ?? '', w?.allowed ?? '');
+    return refused(w?.path || texts.allOfIt, w?.found ?? '', w?.allowed ?? '');
   }
   const { moment } = read;
   return {

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import type { Instant, Turning } from '../../sim/index.ts';
+import { labelWords, embedEmbed as words } from '../../sim/words/en.ts';
 import type { Announcer } from '../app/announcer.ts';
 import type { StageView } from '../app/stage-view.ts';
 import type { Session } from '../session.ts';
@@ -11,9 +12,9 @@ import type { Kit } from './kit.ts';
 const READ_EVERY = 90;
 
 const turns: readonly [Turning, string][] = [
-  [1, 'Forward'],
-  [0, 'Stopped'],
-  [-1, 'Backward'],
+  [1, labelWords.forward],
+  [0, labelWords.stopped],
+  [-1, labelWords.backward],
 ];
 /** What is read, by key. */
 const READ = ['linePressure', 'torque', 'brakeFactor', 'clearanceMean'] as const;
@@ -120,7 +121,7 @@ export class TakeupEmbed extends LitElement {
   #readings() {
     const { number, readingOf } = this.#kit;
     const all = this.session.readings(this.#instant);
-    return html`<dl aria-label="Readings">${READ.map((key) => {
+    return html`<dl aria-label=${words.readings}>${READ.map((key) => {
       const { name, value, digits, unit } = readingOf(all, key);
       return html`<div data-key=${key}><dt title=${name}>${name}</dt><dd>${number(value, digits)}${unit ? html`<small>${unit}</small>` : nothing}</dd></div>`;
     })}</dl>`;
@@ -128,26 +129,26 @@ export class TakeupEmbed extends LitElement {
 
   #drum() {
     const { session } = this;
-    return html`<div class="seg" role="group" aria-label="Drum">${turns.map(([t, name]) => html`<button class=${session.turning === t ? 'on' : ''} aria-pressed=${session.turning === t} @click=${() => session.turn(t)}>${name}</button>`)}</div>`;
+    return html`<div class="seg" role="group" aria-label=${words.drum}>${turns.map(([t, name]) => html`<button class=${session.turning === t ? 'on' : ''} aria-pressed=${session.turning === t} @click=${() => session.turn(t)}>${name}</button>`)}</div>`;
   }
 
   #names() {
     const { session } = this;
-    return html`<div class="seg" role="group" aria-label="Parts"><button class=${session.layers.names ? 'on' : ''} aria-pressed=${session.layers.names} @click=${() => session.toggle('names')}>Names</button></div>`;
+    return html`<div class="seg" role="group" aria-label=${words.parts}><button class=${session.layers.names ? 'on' : ''} aria-pressed=${session.layers.names} @click=${() => session.toggle('names')}>${words.names}</button></div>`;
   }
 
   override render() {
     const { session } = this;
     const [pedal, drum, names] = [this.#has('pedal'), this.#has('drum'), this.#has('names')];
     return html`<h1 class="hidden">${session.guest ?? this.#kit.benchTitle(session.moment)}</h1>
-      <section class="stage" aria-label="Brake drawing"><takeup-stage class="drawn" ?still=${!this.#has('zoom')} .session=${session} .station=${this.#station} .foot=${0}></takeup-stage></section>
+      <section class="stage" aria-label=${words.brakeDrawing}><takeup-stage class="drawn" ?still=${!this.#has('zoom')} .session=${session} .station=${this.#station} .foot=${0}></takeup-stage></section>
       ${this.#has('readings') ? this.#readings() : nothing}
       ${
         pedal || drum || names
           ? html`<div class="row">${drum ? this.#drum() : nothing}${names ? this.#names() : nothing}${pedal ? html`<takeup-pedal .session=${session} .bar=${session.pressure / this.#kit.BAR}></takeup-pedal>` : nothing}</div>`
           : nothing
       }
-      ${this.#has('link') ? html`<a href=${this.#bench()} target="_blank" rel="noopener">Open it on the bench</a>` : nothing}
+      ${this.#has('link') ? html`<a href=${this.#bench()} target="_blank" rel="noopener">${words.openItOnTheBench}</a>` : nothing}
       <div class="hidden" role="status">${this.#told}</div>`;
   }
 

@@ -1,4 +1,5 @@
 import { html, render } from 'lit';
+import { embedMain as words } from '../../sim/words/en.ts';
 import { readAsked } from './address.ts';
 import { TakeupEmbed } from './embed.ts';
 import type { Kit } from './kit.ts';
@@ -7,7 +8,7 @@ import type { Kit } from './kit.ts';
 export async function embed(kit: Kit): Promise<void> {
   const asked = await readAsked(kit, location.search, location.hash);
   if ('wrong' in asked) {
-    render(html`<p role="alert">This brake could not be shown. ${asked.wrong}</p>`, document.body);
+    render(html`<p role="alert">${words.thisBrakeCouldNotBe(asked.wrong)}</p>`, document.body);
     return;
   }
   if (asked.moment.parts.questions.asked !== null) await import('../questions/index.ts');

@@ -1,3 +1,5 @@
+import { embedLabel } from '../../sim/words/embed.ts';
+
 /**
  * `<takeup-brake>`: places the embedded view (embed.html) in a page of somebody else. It stands alone: a page that lets
  * in scripts of its own site, and frames of the bench's, needs nothing more.
@@ -7,10 +9,11 @@
  * - `station`, `brake`, `state`: as in such a link, each by itself.
  * - `controls`: `none`, or some of `pedal,drum,readings,names,zoom,link`.
  * - `view`: `sheet` or `board`.
+ * - `lang`: `en` or `de`, the language that it speaks.
  * - `label`: what the frame is called for who hears the page.
  */
 
-const passed = ['station', 'brake', 'state', 'controls', 'view'] as const;
+const passed = ['station', 'brake', 'state', 'controls', 'view', 'lang'] as const;
 
 /** Node, where a page may be made beforehand, knows no elements. */
 const Base = (globalThis.HTMLElement ?? class {}) as typeof HTMLElement;
@@ -70,7 +73,8 @@ export class TakeupBrake extends Base {
   #show(): void {
     const frame = this.#frame;
     if (!frame) return;
-    frame.title = this.getAttribute('label') ?? 'A drum brake that computes';
+    const language = this.getAttribute('lang') === 'de' ? 'de' : 'en';
+    frame.title = this.getAttribute('label') ?? embedLabel[language];
     const address = embedAddress((name) => this.getAttribute(name));
     if (frame.src !== address) frame.src = address;
   }

@@ -12,6 +12,7 @@ import {
   swapShoes,
   withNewLinings,
 } from '../../sim/index.ts';
+import { lessonsAct as words } from '../../sim/words/en.ts';
 import { freshBench, withBegun, withState } from '../record/bench.ts';
 import {
   brakeOf,
@@ -66,7 +67,7 @@ function friction(m: Moment, a: Of<'friction'>): Moment {
     const lining = at(at(shoes, side), 'lining');
     return { ...at(shoes, side), lining: { ...lining, friction: a[side] ?? lining['friction'] } };
   };
-  return withScene(m, `friction ${a.front} ${a.rear}`, (scene) => {
+  return withScene(m, words.friction(a.front, a.rear), (scene) => {
     const shoes = at(scene, 'shoes');
     return { ...scene, shoes: { front: shoe(shoes, 'front'), rear: shoe(shoes, 'rear') } };
   });
@@ -77,7 +78,7 @@ function shoes(m: Moment, a: Of<'shoes'>): Moment {
   const here =
     a.lip === undefined
       ? m
-      : withScene(m, `lip ${a.lip}`, (scene) => ({
+      : withScene(m, words.lip(a.lip), (scene) => ({
           ...scene,
           drum: { ...at(scene, 'drum'), lipDiameter: a.lip },
         }));
@@ -205,7 +206,7 @@ const ways: {
   condition: ailing,
   friction,
   circuit: (m, a) =>
-    withScene(m, `circuit ${a.mm3PerMPa}`, (scene) => ({
+    withScene(m, words.circuit(a.mm3PerMPa), (scene) => ({
       ...scene,
       hydraulics: { ...at(scene, 'hydraulics'), circuit: a.mm3PerMPa },
     })),

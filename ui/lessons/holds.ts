@@ -1,4 +1,5 @@
 import type { Finding } from '../../sim/index.ts';
+import { lessonsHolds as words } from '../../sim/words/en.ts';
 import type { Lesson, Step } from './format.ts';
 import { type Ran, runStep } from './run.ts';
 import { figuresOf, figureValue, holds, rounded } from './text.ts';
@@ -14,7 +15,7 @@ export function valueBy(named: string, ran: Ran): number {
 }
 
 const bounds = (least: number | undefined, most: number | undefined): string =>
-  [least === undefined ? '' : `at least ${least}`, most === undefined ? '' : `at most ${most}`]
+  [least === undefined ? '' : words.atLeast(least), most === undefined ? '' : words.atMost(most)]
     .filter((t) => t !== '')
     .join(', ');
 
@@ -24,7 +25,7 @@ function stepFindings(step: Step, path: string, ran: Ran): Finding[] {
       .filter((f) => !holds(f, ran))
       .map((f): Finding => {
         const value = figureValue(f, ran);
-        const told = value ? rounded(f, value) : 'a value that is told here';
+        const told = value ? rounded(f, value) : words.aValueThatIsTold;
         return { path: where, found: f.text, allowed: told };
       }),
   );
@@ -33,7 +34,11 @@ function stepFindings(step: Step, path: string, ran: Ran): Finding[] {
     if (now >= (least ?? Number.NEGATIVE_INFINITY) && now <= (most ?? Number.POSITIVE_INFINITY)) {
       return [];
     }
-    const found = `${value}${over === undefined ? '' : ` over ${over}`} of ${now.toPrecision(4)}`;
+    const found = words.found(
+      value,
+      over === undefined ? '' : words.over(over),
+      now.toPrecision(4),
+    );
     return [{ path: `${path}.checks.${i}`, found, allowed: bounds(least, most) }];
   });
   return [...figures, ...checks];
@@ -47,6 +52,6 @@ export const untrue = (lesson: Lesson): Finding[] =>
       return stepFindings(step, path, runStep(lesson, step));
     } catch (error) {
       const found = error instanceof Error ? error.message : String(error);
-      return [{ path: `${path}.hand`, found, allowed: 'what the brake can do' }];
+      return [{ path: `${path}.hand`, found, allowed: words.whatTheBrakeCanDo }];
     }
   });

@@ -1,3 +1,4 @@
+import * as v from 'valibot';
 import talk from '../../scenes/lessons/00-how-this-brake-works.json';
 import partsAndNames from '../../scenes/lessons/01-parts-and-names.json';
 import restPosition from '../../scenes/lessons/02-rest-position.json';
@@ -15,7 +16,9 @@ import cheapestReading from '../../scenes/lessons/13-cheapest-reading.json';
 import verdict from '../../scenes/lessons/14-verdict.json';
 import type { Moment } from '../record/moment.ts';
 import type { Lesson } from './format.ts';
+import { lessonTexts } from './in-language.ts';
 import { type ReadLesson, readLesson, readLessonText } from './read.ts';
+import { type LessonTexts, textsSchema, translated } from './translated.ts';
 
 /** The lessons there are: those that come with the page, and those that were opened or written. */
 
@@ -43,16 +46,35 @@ function must(read: ReadLesson): Lesson {
   throw new Error(`A lesson of the page cannot be read: ${first?.path} ${first?.found}`);
 }
 
+/** The texts of the page's language, by the names of their lessons. */
+const told = new Map<string, LessonTexts>();
+for (const file of lessonTexts()) {
+  const texts = v.parse(textsSchema, file);
+  told.set(texts.lesson, texts);
+}
+
+/** A lesson of the page, in its language. */
+function inLanguage(file: unknown): unknown {
+  const texts = told.get((file as { name: string }).name);
+  return texts ? translated(file, texts) : file;
+}
+
 /** Those that come with the page: talks first, then in the order of the course. */
-export const shipped: readonly Lesson[] = files.map((f) => must(readLesson(f)));
+export const shipped: readonly Lesson[] = files.map((f) => must(readLesson(inLanguage(f))));
+
+/** The file of a lesson that comes with the page. */
+export const shippedFile = (lesson: Lesson): unknown => files[shipped.indexOf(lesson)];
 
 const texts = new Map<string, ReadLesson>();
+/** A lesson being written is another text with each letter: those long gone are not kept. */
+const MOST_TEXTS = 100;
 
 /** A file of the shelf read, once for each text. */
 export function readKept(text: string): ReadLesson {
   const known = texts.get(text);
   if (known) return known;
   const read = readLessonText(text);
+  if (texts.size >= MOST_TEXTS) texts.clear();
   texts.set(text, read);
   return read;
 }

@@ -1,4 +1,5 @@
 import { type Finding, few, nearest, parseBy, readScene } from '../../sim/index.ts';
+import { lessonsRead as pageWords } from '../../sim/words/en.ts';
 import { brakeOfRef, teaching } from '../record/derive.ts';
 import { EMPTY_SHELF } from '../record/shelf.ts';
 import { type Lesson, lessonSchema, type Step } from './format.ts';
@@ -25,7 +26,7 @@ const shortly = (text: string): string => (text.length > 60 ? `${text.slice(0, 5
 
 function unknownWord(path: string, found: string, known: readonly string[], what: string): Finding {
   const meant = nearest(found, known);
-  const allowed = meant ? `${what}; the nearest is ${meant}` : what;
+  const allowed = meant ? pageWords.theNearestIs(what, meant) : what;
   return { path, found: shortly(found), allowed };
 }
 
@@ -38,9 +39,9 @@ function figureFindings(step: Step, path: string, keys: readonly string[]): Find
   ];
   const judge = (where: string, moment: string, key: string): Finding[] => {
     if (!moments.includes(moment)) {
-      return [unknownWord(where, moment, moments, `a moment: ${moments.join(', ')}`)];
+      return [unknownWord(where, moment, moments, pageWords.aMoment(moments.join(', ')))];
     }
-    return keys.includes(key) ? [] : [unknownWord(where, key, keys, 'the key of a value')];
+    return keys.includes(key) ? [] : [unknownWord(where, key, keys, pageWords.theKeyOfAValue)];
   };
   const inTexts = textsOf(step, path).flatMap(([where, text]) => {
     const figures = figuresOf(text);
@@ -75,7 +76,7 @@ function namesFindings(lesson: Lesson): Finding[] {
     brakeOfRef(ref, EMPTY_SHELF).states.map((s) => s.name);
   const own = states(brakeRefOf(lesson));
   if (lesson.state !== undefined && !own.includes(lesson.state)) {
-    out.push(unknownWord('state', lesson.state, own, `a state of the brake: ${own.join(', ')}`));
+    out.push(unknownWord('state', lesson.state, own, pageWords.aStateOfTheBrake(own.join(', '))));
   }
   lesson.steps.forEach((step, i) => {
     let known = own;
@@ -84,11 +85,13 @@ function namesFindings(lesson: Lesson): Finding[] {
         const path = `steps.${i}.${list}.${k}.name`;
         if (a.do === 'brake') {
           if (!brakes.includes(a.name)) {
-            out.push(unknownWord(path, a.name, brakes, `a teaching brake: ${brakes.join(', ')}`));
+            out.push(
+              unknownWord(path, a.name, brakes, pageWords.aTeachingBrake(brakes.join(', '))),
+            );
           } else known = states({ kind: 'scene', name: a.name });
         }
         if (a.do === 'state' && !known.includes(a.name)) {
-          out.push(unknownWord(path, a.name, known, `a state of the brake: ${known.join(', ')}`));
+          out.push(unknownWord(path, a.name, known, pageWords.aStateOfTheBrake2(known.join(', '))));
         }
       });
     }
@@ -114,15 +117,17 @@ function soundFindings(lesson: Lesson): Finding[] {
     const path = `steps.${i}`;
     if (lesson.kind === 'talk') {
       if (step.ask !== undefined || step.choices) {
-        return [{ path: `${path}.ask`, found: 'a question', allowed: 'none in a talk' }];
+        return [
+          { path: `${path}.ask`, found: pageWords.aQuestion, allowed: pageWords.noneInATalk },
+        ];
       }
       return step.say === undefined
-        ? [{ path: `${path}.say`, found: 'nothing', allowed: 'what is said' }]
+        ? [{ path: `${path}.say`, found: 'nothing', allowed: pageWords.whatIsSaid }]
         : [];
     }
     if (step.ask === undefined || !step.choices) {
       const missing = step.ask === undefined ? 'ask' : 'choices';
-      return [{ path: `${path}.${missing}`, found: 'nothing', allowed: 'this key is needed' }];
+      return [{ path: `${path}.${missing}`, found: 'nothing', allowed: pageWords.thisKeyIsNeeded }];
     }
     const right = step.choices.filter((c) => c.says.every((s) => s.holds)).length;
     return right === 1
@@ -130,8 +135,8 @@ function soundFindings(lesson: Lesson): Finding[] {
       : [
           {
             path: `${path}.choices`,
-            found: `${right} that hold in all their words`,
-            allowed: 'exactly one',
+            found: pageWords.thatHoldInAllTheir(right),
+            allowed: pageWords.exactlyOne,
           },
         ];
   });
@@ -147,7 +152,7 @@ export function readLesson(data: unknown): ReadLesson {
     return {
       ok: false,
       findings: [
-        unknownWord('brake', lesson.brake, known, `a teaching brake: ${known.join(', ')}`),
+        unknownWord('brake', lesson.brake, known, pageWords.aTeachingBrake2(known.join(', '))),
       ],
     };
   }
@@ -173,7 +178,7 @@ export function readLesson(data: unknown): ReadLesson {
 /** Reads a lesson file's text. */
 export function readLessonText(text: string): ReadLesson {
   if (text.length > MOST_LESSON) {
-    const allowed = `at most ${MOST_LESSON} letters`;
+    const allowed = pageWords.allowed(MOST_LESSON);
     return { ok: false, findings: [{ path: '(file)', found: `${text.length}`, allowed }] };
   }
   try {

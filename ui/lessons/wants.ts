@@ -1,3 +1,4 @@
+import { lessonsWants as words } from '../../sim/words/en.ts';
 import { released } from '../record/bench.ts';
 import { arrive, leave, opened } from '../record/guest.ts';
 import { intention } from '../record/intention.ts';
@@ -136,7 +137,9 @@ export const goToStep = intention(
     return staged(withProgress(m, lesson.name, { step }), lesson, step, told);
   },
   (_before, _after, lesson, to) =>
-    clamp(lesson, to) < lesson.steps.length ? `step ${clamp(lesson, to) + 1}` : 'end of the lesson',
+    clamp(lesson, to) < lesson.steps.length
+      ? words.step(clamp(lesson, to) + 1)
+      : words.endOfTheLesson,
 );
 
 /** Commits to a choice of the open question. */
@@ -149,7 +152,7 @@ export const choose = intention(
     if (lessonOf(m) !== lesson.name || !known || now.told || now.choice === choice) return m;
     return withAnswer(m, lesson.name, step, { choice });
   },
-  (_before, _after, _lesson, choice) => `choice ${'ABCD'[choice] ?? ''}`,
+  (_before, _after, _lesson, choice) => words.choice('ABCD'[choice] ?? ''),
 );
 
 /** Counts a hand of the class for a choice, or takes one off. */
@@ -168,7 +171,7 @@ export const countHand = intention(
       ? m
       : withAnswer(m, lesson.name, step, { votes: next });
   },
-  'hands of the class',
+  words.handsOfTheClass,
   { joins: 'lessons.vote' },
 );
 
@@ -182,7 +185,7 @@ export const tell = intention(
     const here = looked(onBench(m, runStep(lesson, of).start), of, true);
     return putLessons(withAnswer(here, lesson.name, step, { told: true }), { done: 0 });
   },
-  (_before, _after, lesson) => (lesson.kind === 'talk' ? 'talk goes on' : 'what happens'),
+  (_before, _after, lesson) => (lesson.kind === 'talk' ? words.talkGoesOn : words.whatHappens),
 );
 
 /** The question is open again, and what was chosen forgotten. */
@@ -194,7 +197,7 @@ export const askAgain = intention(
     const next = withAnswer(m, lesson.name, step, NOTHING);
     return staged(next, lesson, step, false);
   },
-  'asked again',
+  words.askedAgain,
 );
 
 /** The pedal as a moment of the script has it; the teeth that drop in at it are the moving brake's own. */
@@ -217,37 +220,41 @@ export const handDid = intention(
     const next = what === 'show' ? withShow(put, of) : put;
     return done === m.parts.lessons.done ? next : putLessons(next, { done });
   },
-  'what happens',
+  words.whatHappens,
 );
 
 /** Back to the list; how far the lesson was taken is kept. */
 export const leaveLesson = intention(
   'lessons.list',
   (m: Moment) => (lessonOf(m) === null ? m : { ...leave(m), station: 'lessons' as const }),
-  'lesson left',
+  words.lessonLeft,
 );
+
+const withoutProgress = (m: Moment, name: string): Moment => {
+  if (!m.parts.lessons.progress[name]) return m;
+  const { [name]: _gone, ...progress } = m.parts.lessons.progress;
+  return putLessons(m, { progress });
+};
 
 /** Forgets how far a lesson was taken. */
 export const forgetProgress = intention(
   'lessons.forget',
-  (m: Moment, name: string) => {
-    if (!m.parts.lessons.progress[name]) return m;
-    const { [name]: _gone, ...progress } = m.parts.lessons.progress;
-    return putLessons(m, { progress });
-  },
-  'lesson from its start',
+  (m: Moment, name: string) => withoutProgress(m, name),
+  words.lessonFromItsStart,
 );
 
-/** Keeps a lesson's file, in the place of one of the same name. */
+/** Keeps a lesson's file, in the place of one of the same name; a lesson that is opened or tried begins at its start. */
 export const keepLesson = intention(
   'lessons.keep',
-  (m: Moment, text: string, before: string | null) => {
+  (m: Moment, text: string, name: string, before: string | null) => {
     const { shelf } = m.parts.lessons;
-    if (text.length > MOST_LETTERS || shelf.includes(text)) return m;
+    if (text.length > MOST_LETTERS) return m;
+    const anew = withoutProgress(m, name);
+    if (shelf.includes(text)) return anew;
     const others = shelf.filter((t) => t !== before);
-    return putLessons(m, { shelf: [...others, text].slice(-MOST_KEPT) });
+    return putLessons(anew, { shelf: [...others, text].slice(-MOST_KEPT) });
   },
-  'lesson kept',
+  words.lessonKept,
 );
 
 const withDraft = (m: Moment, draft: string | null): Moment =>
@@ -259,7 +266,7 @@ const withDraft = (m: Moment, draft: string | null): Moment =>
 export const writeDraft = intention(
   'lessons.write',
   (m: Moment, draft: string | null) => withDraft(m, draft),
-  'typed into your lesson',
+  words.typedIntoYourLesson,
   { joins: 'lessons.write' },
 );
 
@@ -267,7 +274,7 @@ export const writeDraft = intention(
 export const takeStep = intention(
   'lessons.take-step',
   (m: Moment, draft: string | null) => withDraft(m, draft),
-  (_before, after) => (after.parts.lessons.draft === null ? 'draft put away' : 'your lesson'),
+  (_before, after) => (after.parts.lessons.draft === null ? words.draftPutAway : words.yourLesson),
 );
 
 /** Takes a file off the shelf. */
@@ -277,12 +284,12 @@ export const dropLesson = intention(
     const { shelf } = m.parts.lessons;
     return shelf.includes(text) ? putLessons(m, { shelf: shelf.filter((t) => t !== text) }) : m;
   },
-  'lesson taken off the shelf',
+  words.lessonTakenOffTheShelf,
 );
 
 /** The wall goes blank, or shows again. */
 export const blank = intention(
   'lessons.blank',
   (m: Moment, on: boolean) => (on === m.parts.lessons.blank ? m : putLessons(m, { blank: on })),
-  (_before, after) => (after.parts.lessons.blank ? 'wall blank' : 'wall shown'),
+  (_before, after) => (after.parts.lessons.blank ? words.wallBlank : words.wallShown),
 );

@@ -5,6 +5,8 @@
 
 /** Path from the page's folder, and the first letters of the content's SHA-256; put in by `serve/offline.mjs`. */
 declare const TAKEUP_FILES: readonly (readonly [path: string, hash: string])[];
+/** Files of each further language, kept once it is chosen; they are named by their content. */
+declare const TAKEUP_LANGUAGES: Readonly<Record<string, readonly string[]>>;
 /** Of all of them. */
 declare const TAKEUP_VERSION: string;
 
@@ -22,7 +24,7 @@ interface Scope {
   skipWaiting(): Promise<void>;
   addEventListener(type: 'install' | 'activate', hear: (e: Event) => void): void;
   addEventListener(type: 'fetch', hear: (e: Fetching) => void): void;
-  addEventListener(type: 'message', hear: (e: MessageEvent<unknown>) => void): void;
+  addEventListener(type: 'message', hear: (e: MessageEvent<unknown> & Event) => void): void;
 }
 const here = globalThis as unknown as Scope;
 
@@ -60,10 +62,10 @@ async function kept(address: string): Promise<Response | undefined> {
   return undefined;
 }
 
-async function keepAll(): Promise<void> {
+async function keepFiles(paths: readonly string[]): Promise<void> {
   const cache = await caches.open(NAME);
   await Promise.all(
-    TAKEUP_FILES.map(async ([path]) => {
+    paths.map(async (path) => {
       const address = addressOf(path);
       const before = byContent(path) ? await kept(address) : undefined;
       // Asked anew: what the browser kept by itself may be older than this list.
@@ -72,6 +74,20 @@ async function keepAll(): Promise<void> {
       await cache.put(address, await own(answer));
     }),
   );
+}
+
+/** Stands in what is kept for a language that was chosen here, so that a newer page keeps it too. */
+const chosen = (language: string): string => addressOf(`chosen-language/${language}`);
+
+async function keepLanguage(language: string): Promise<void> {
+  await keepFiles(TAKEUP_LANGUAGES[language] ?? []);
+  await (await caches.open(NAME)).put(chosen(language), new Response(''));
+}
+
+async function keepAll(): Promise<void> {
+  await keepFiles(TAKEUP_FILES.map(([path]) => path));
+  for (const language of Object.keys(TAKEUP_LANGUAGES))
+    if (await kept(chosen(language))) await keepLanguage(language);
 }
 
 /** Older ones go, but the last: a window that was not opened anew goes on with its files. */
@@ -100,6 +116,8 @@ here.addEventListener('activate', (e) => {
 });
 here.addEventListener('message', (e) => {
   if (e.data === 'take over') here.skipWaiting();
+  const { keep } = (e.data ?? {}) as { readonly keep?: unknown };
+  if (typeof keep === 'string' && keep in TAKEUP_LANGUAGES) e.waitUntil(keepLanguage(keep));
 });
 here.addEventListener('fetch', (e) => {
   const { method, url } = e.request;

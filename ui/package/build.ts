@@ -15,6 +15,7 @@ import { build } from 'vite';
 import { engineWithoutShapes } from '../serve/engine.mjs';
 import { root } from '../serve/install.mjs';
 import { notices } from '../serve/notices.mjs';
+import { sections } from '../serve/words.mjs';
 import { pastTheDoor } from './doors.ts';
 import { sceneType } from './scene-type.ts';
 
@@ -147,7 +148,7 @@ export async function buildPackage(to: string): Promise<void> {
     root,
     publicDir: false,
     logLevel: 'warn',
-    plugins: [engineWithoutShapes(), notices(list)],
+    plugins: [sections(), engineWithoutShapes(), notices(list)],
     build: {
       outDir: to,
       emptyOutDir: false,

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { piecesAskField as texts } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import { askFor } from '../stations/ask/part.ts';
 import { lens } from './icons.ts';
@@ -17,8 +18,8 @@ function openFirst(e: KeyboardEvent): void {
  */
 export const askField = (
   session: Session,
-): TemplateResult => html`<section class="blk ctl askfield" aria-label="Ask">
-    <label class="hidden" for="ask-field">Ask in your own words</label>
+): TemplateResult => html`<section class="blk ctl askfield" aria-label=${texts.ask}>
+    <label class="hidden" for="ask-field">${texts.askInYourOwnWords}</label>
     <span class="lens">${lens}</span>
-    <input id="ask-field" type="search" enterkeyhint="search" placeholder="Ask in your own words" autocomplete="off" autocapitalize="off" spellcheck="false" .value=${session.moment.parts.ask.text} @input=${(e: Event) => session.do(askFor, (e.target as HTMLInputElement).value)} @keydown=${openFirst} />
+    <input id="ask-field" type="search" enterkeyhint="search" placeholder=${texts.askInYourOwnWords} autocomplete="off" autocapitalize="off" spellcheck="false" .value=${session.moment.parts.ask.text} @input=${(e: Event) => session.do(askFor, (e.target as HTMLInputElement).value)} @keydown=${openFirst} />
   </section>`;

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Brake, Reading, Side } from '../../sim/index.ts';
+import { piecesCells as words } from '../../sim/words/en.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
 
@@ -31,9 +32,9 @@ export const atLimit = (left: number, limit: number): boolean => Math.abs(left -
 
 /** A lining's figure, never thicker than it is, and what stands beside it: its share, or where it is. */
 export function liningTold(left: number, limit: number, share: number) {
-  if (atLimit(left, limit)) return { value: limit, beside: 'at its limit' };
+  if (atLimit(left, limit)) return { value: limit, beside: words.atItsLimit };
   const told = Math.floor(share);
-  return { value: down(left, 1), beside: told < 0 ? 'past its limit' : `${number(told, 0)} %` };
+  return { value: down(left, 1), beside: told < 0 ? words.pastItsLimit : `${number(told, 0)} %` };
 }
 
 export function liningCell(
@@ -46,7 +47,7 @@ export function liningCell(
   const left = find(`lining${key}`);
   const limit = brake.shoes[side].lining.thicknessMin;
   const { value, beside } = liningTold(left.value, limit, find(`liningShare${key}`).value);
-  return cell({ ...left, value }, { label: `Lining left, ${side}`, square: role, beside });
+  return cell({ ...left, value }, { label: words.liningLeft(side), square: role, beside });
 }
 
 /** Brake factor as bar: filled share leading, hatched share trailing. */
@@ -58,9 +59,9 @@ export function factorCell(find: Find, locked: boolean): TemplateResult {
   const known = Number.isFinite(both.value);
   const share = known ? (100 * lead.value) / both.value : 50;
   return html`<div class="c w bf" title=${`${meaningOf(both)}\n${both.formula}`}>
-    <div><b>Brake factor, after springs</b><div class="v" data-key="brakeFactor">${locked ? 'locks' : number(both.value, 2)}</div></div>
+    <div><b>${words.brakeFactorAfterSprings}</b><div class="v" data-key="brakeFactor">${locked ? words.locks : number(both.value, 2)}</div></div>
     <div><div class="bar2" aria-hidden="true">${known ? html`<s .style=${`width:${share.toFixed(1)}%`}></s><u></u>` : nothing}</div>
-      <div class="bl"><span class="lead" data-key="shoeFactorLeading">Leading ${number(lead.value, 2)}</span><span class="trail" data-key="shoeFactorTrailing">Trailing ${number(trail.value, 2)}</span></div>
-      <div class="bq"><strong data-key="brakeFactorFull">${number(full.value, 2)}</strong> on full piston force</div></div>
+      <div class="bl"><span class="lead" data-key="shoeFactorLeading">${words.leading(number(lead.value, 2))}</span><span class="trail" data-key="shoeFactorTrailing">${words.trailing(number(trail.value, 2))}</span></div>
+      <div class="bq">${words.onFullPistonForce(html`<strong data-key="brakeFactorFull">${number(full.value, 2)}</strong>`)}</div></div>
   </div>`;
 }

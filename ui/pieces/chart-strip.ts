@@ -2,16 +2,21 @@ import { css, html, LitElement, unsafeCSS } from 'lit';
 import type uPlot from 'uplot';
 import uplotCss from 'uplot/dist/uPlot.min.css?inline';
 import { KM, type LifeRow } from '../../sim/index.ts';
+import { piecesChartStrip as texts } from '../../sim/words/en.ts';
 import type { ToldEvent } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import {
   axisEnd,
   axisStart,
   choices,
+  type KeptRow,
+  keptOf,
+  keptText,
   type Lane,
   type LaneId,
   laneOf,
   nearestRow,
+  reaching,
 } from '../plot/lanes.ts';
 import { loadPlots, type Plots } from '../plot/library.ts';
 import { font, type LaneView, paintLane } from '../plot/words.ts';
@@ -33,6 +38,8 @@ export interface ChartDesk {
   readonly told: readonly ToldEvent[];
   /** The row that is shown. */
   readonly at: number;
+  /** A kept moment that is to be seen beside the run. */
+  readonly kept: KeptRow | null;
   /** What the last lane shows. */
   readonly lane: LaneId;
   show(at: number): void;
@@ -57,18 +64,21 @@ export class ChartStrip extends LitElement {
     life: { attribute: false },
     at: { attribute: false },
     look: { attribute: false },
+    ghost: { attribute: false },
   };
   declare desk: ChartDesk;
   /** What is shown of the desk: another value redraws. */
   declare life: LifeSoFar;
   declare at: number;
   declare look: string;
+  declare ghost: KeptRow | null;
   #library: Plots | null = null;
   /** Told in the curves' place when they cannot be drawn. */
   #trouble = '';
   #plots: uPlot[] = [];
   #made = '';
   #drawn: readonly LifeRow[] = [];
+  #ghosted: KeptRow | null = null;
   #lanes: readonly Lane[] = [];
   #observer: ResizeObserver | null = null;
   #width = 0;
@@ -107,7 +117,7 @@ export class ChartStrip extends LitElement {
       this.#library ??= await loadPlots();
       this.#trouble = '';
     } catch (error) {
-      this.#trouble = `The curves cannot be drawn in this browser (${error}). All else works.`;
+      this.#trouble = texts.theCurvesCannotBeDrawn(error);
     }
     this.requestUpdate();
   }
@@ -151,19 +161,20 @@ export class ChartStrip extends LitElement {
 
   #draw(): void {
     if (!this.#library || this.#width < 50 || this.#height < 50) return;
-    const { rows, session } = this.desk;
+    const { kept, rows, session } = this.desk;
     const ids = this.#ids();
-    this.#lanes = ids.map((id) => laneOf(id, session.brake, rows));
+    this.#lanes = ids.map((id) => reaching(laneOf(id, session.brake, rows), keptOf(id, kept)));
     const key = `${this.#width}x${this.#height}/${session.theme}/${ids.join()}`;
     if (key !== this.#made) {
       this.#made = key;
       this.#make(this.#library);
-    } else if (rows !== this.#drawn) {
+    } else if (rows !== this.#drawn || kept !== this.#ghosted) {
       this.#plots.forEach((p, i) => {
         p.setData(this.#data(i), true);
       });
     } else for (const p of this.#plots) p.redraw(false);
     this.#drawn = rows;
+    this.#ghosted = kept;
   }
 
   #data(index: number): uPlot.AlignedData {
@@ -244,12 +255,13 @@ export class ChartStrip extends LitElement {
   }
 
   #laneView(index: number): LaneView {
-    const { at, told: events, rows, session } = this.desk;
+    const { at, kept, told: events, rows, session } = this.desk;
     return {
       brake: session.brake,
       rows,
       events,
       at,
+      kept,
       theme: this.#theme(),
       narrow: this.#narrow,
       first: index === 0,
@@ -313,9 +325,14 @@ export class ChartStrip extends LitElement {
   /** The moment in words, for those who cannot see it. */
   #says(): string {
     const row = this.desk.rows[this.desk.at];
-    if (!row) return 'nothing driven';
+    if (!row) return texts.nothingDriven;
     const km = number(row.distance / KM, 0);
-    return `${km} km, clearance ${number(row.clearance, 2)} mm, tooth ${row.tooth}`;
+    return texts.kmClearanceMmTooth(
+      km,
+      number(row.clearance, 2),
+      row.tooth,
+      keptText(this.desk.kept),
+    );
   }
 
   /** The last lane's title is the choice of what it shows. */
@@ -328,7 +345,7 @@ export class ChartStrip extends LitElement {
     const total = shares.reduce((sum, s) => sum + s, 0);
     const above = shares.slice(0, -1).reduce((sum, s) => sum + s, 0);
     const top = ((this.#height - 28) * above) / total + 2;
-    return html`<select aria-label="Shown in the last lane" .style=${`top:${top.toFixed(0)}px`} @change=${(
+    return html`<select aria-label=${texts.shownInTheLastLane} .style=${`top:${top.toFixed(0)}px`} @change=${(
       e: Event,
     ) => {
       this.desk.chooseLane((e.target as HTMLSelectElement).value as LaneId);
@@ -342,11 +359,11 @@ export class ChartStrip extends LitElement {
   override render() {
     const { desk } = this;
     const clicks = desk.events.filter((e) => e.kind === 'click');
-    return html`<div id="plots" role="slider" tabindex="0" aria-label="Moment of the run: arrow keys move along it, page keys from event to event" aria-valuemin="0" aria-valuemax=${desk.rows.length - 1} aria-valuenow=${desk.at} aria-valuetext=${this.#says()} @keydown=${this.#key} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
+    return html`<div id="plots" role="slider" tabindex="0" aria-label=${texts.momentOfTheRunArrow} aria-valuemin="0" aria-valuemax=${desk.rows.length - 1} aria-valuenow=${desk.at} aria-valuetext=${this.#says()} @keydown=${this.#key} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up}></div>
       ${this.#choice()}
       ${this.#trouble ? html`<p role="status">${this.#trouble}</p>` : ''}
       <div class="words" data-clicks=${clicks.length}>
-        <h2>Clearance and linings over the distance</h2>
+        <h2>${texts.clearanceAndLiningsOverThe}</h2>
         <ul>${clicks.map((e) => html`<li data-mark>${e.text}</li>`)}</ul>
       </div>`;
   }

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { piecesIcons as words } from '../../sim/words/en.ts';
 
 /** Pictures of the page, drawn as shapes; they take the colour of their text. */
 export const icons: Readonly<Record<string, TemplateResult>> = {
@@ -26,4 +27,4 @@ export const away = html`<svg viewBox="0 0 24 24" width="24" height="24" aria-hi
 export const mark = html`<svg class="mark" viewBox="0 0 46 26" aria-hidden="true"><path d="M1 25V13L10 3V13L19 3V13L28 3V13L37 3V13L45 4V25Z" fill="currentColor" /></svg>`;
 
 /** Warning triangle, black on yellow. */
-export const caution = html`<svg viewBox="0 0 40 36" role="img" aria-label="Caution"><path d="M20 2L38.5 34H1.5Z" fill="var(--warn)" stroke="var(--warn-ink)" stroke-width="3" stroke-linejoin="round" /><path d="M20 12.5V23" stroke="var(--warn-ink)" stroke-width="4" stroke-linecap="round" /><circle cx="20" cy="29" r="2.3" fill="var(--warn-ink)" /></svg>`;
+export const caution = html`<svg viewBox="0 0 40 36" role="img" aria-label=${words.caution}><path d="M20 2L38.5 34H1.5Z" fill="var(--warn)" stroke="var(--warn-ink)" stroke-width="3" stroke-linejoin="round" /><path d="M20 12.5V23" stroke="var(--warn-ink)" stroke-width="4" stroke-linecap="round" /><circle cx="20" cy="29" r="2.3" fill="var(--warn-ink)" /></svg>`;

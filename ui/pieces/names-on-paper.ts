@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { roleOf } from '../../sim/index.ts';
+import { labelWords, piecesNamesOnPaper as words } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { mirrorDrawing } from '../stage/mirror.ts';
@@ -62,7 +63,7 @@ function picture(session: Session): { svg: TemplateResult; names: readonly Numbe
     return `<text x="${x.toFixed(1)}" y="${(y + 5).toFixed(1)}" text-anchor="middle" font-size="14" font-weight="700">${l.text}</text>`;
   });
   return {
-    svg: html`<svg viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="The brake with numbered parts">${unsafeSVG(
+    svg: html`<svg viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label=${words.theBrakeWithNumberedParts}>${unsafeSVG(
       shapesText({ shapes, labels: [], view: drawn.view }, printTheme, 'names') + texts.join(''),
     )}</svg>`,
     names: drawn.names,
@@ -78,22 +79,22 @@ export function namesSheet(session: Session, answers: boolean): TemplateResult {
   const told = (text: string): string | null => (answers ? text : null);
   const wheel = session.wheel === 'right' ? 'Right' : 'Left';
   const front = session.wheel === 'right' ? 'right' : 'left';
-  const under = `${wheel} rear wheel from outside, drum cut away. The front of the vehicle is to the ${front}.`;
+  const under = words.under(wheel, front);
   return sheetPage(
     session,
     {
-      title: answers ? 'Name the parts: answers' : 'Name the parts',
-      ...{ under, kind: answers ? 'names, answers' : 'names' },
-      asks: answers ? [] : ['Name', 'Date'],
+      title: answers ? words.nameThePartsAnswers : words.nameTheParts,
+      ...{ under, kind: answers ? words.namesAnswers : 'names' },
+      asks: answers ? [] : [labelWords.name, labelWords.date],
     },
     html`${svg}
-      <div class="boxes">${box('The front shoe is the', told(`${roleOf('front', 1)} shoe`))}${box('The drum turns', told(front === 'left' ? 'against the clock, forward' : 'with the clock, forward'))}${box('The rear shoe is the', told(`${roleOf('rear', 1)} shoe`))}</div>
+      <div class="boxes">${box(words.theFrontShoeIsThe, told(words.shoe(roleOf('front', 1))))}${box(words.theDrumTurns, told(front === 'left' ? words.againstTheClockForward : words.withTheClockForward))}${box(words.theRearShoeIsThe, told(words.shoe(roleOf('rear', 1))))}</div>
       <ol class="columns ${answers ? 'small' : 'lines'}">${names.map(({ part }) => html`<li>${answers ? html`<b>${partNames[part][0]}</b>: ${partNames[part][1]}` : html`<span class="blank"></span>`}</li>`)}</ol>
       ${
         answers
           ? nothing
-          : html`<h2>Choose three parts. What would go wrong without them?</h2>
-      ${[1, 2, 3].map(() => html`<p class="without">Without part ______<span class="blank"></span></p>`)}`
+          : html`<h2>${words.chooseThreePartsWhatWould}</h2>
+      ${[1, 2, 3].map(() => html`<p class="without">${words.withoutPart(html`<span class="blank"></span>`)}</p>`)}`
       }`,
   );
 }

@@ -18,6 +18,12 @@ export const LOW = css`(min-width: 901px) and (min-height: 521px) and (max-heigh
 /** A compact page too narrow for much beside its stage, as a projector of 1024 px. */
 export const SLIM = css`(max-width: 1199px) and (min-width: 901px)`;
 
+/**
+ * On the wall, one pixel of 1920 × 1080. The division comes last: Firefox rounds each length of the window's down to a
+ * sixtieth of a pixel, and of `100vw / 1920` that takes up to one part in thirty.
+ */
+export const WALL_PX = css`calc(min(100vw, 177.7778vh) / 1920)`;
+
 /** On a stage under this width, px, there is no room for words beside the brake. */
 export const NARROW_STAGE = 680;
 

@@ -1,5 +1,6 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { KM, SCENE_VERSION } from '../../sim/index.ts';
+import { piecesPaperSheet as words } from '../../sim/words/en.ts';
 import { cautions } from '../cautions.ts';
 import { number } from '../format.ts';
 import type { Session } from '../session.ts';
@@ -21,7 +22,7 @@ export interface SheetHead {
 /** What stands on the bench, in a line: brake, scene, tooth, distance. */
 export function standLine({ brake, guest, state }: Session): string {
   const km = number(Math.round(state.distance / KM), 0);
-  return `${guest ?? brake.title}, scene ${brake.name}, version ${SCENE_VERSION}, step ${state.tooth}, ${km} km`;
+  return words.sceneVersionStepKm(guest ?? brake.title, brake.name, SCENE_VERSION, state.tooth, km);
 }
 
 /** One page: a head with lines to fill in, what it is about, and the foot that every sheet carries. */
@@ -33,7 +34,7 @@ export const sheetPage = (
   html`<article class="paper sheet" data-sheet=${kind}>
     <header><div><h1>${title}</h1><p>${under}</p></div>${asks.length > 0 ? html`<dl>${asks.map((a) => html`<dt>${a}</dt><dd></dd>`)}</dl>` : nothing}</header>
     <div class="body">${body}</div>
-    <footer><p><b>${standLine(session)} · Teaching brake: its limits are not your vehicle’s.</b> <span>Takeup · ${kind}</span></p>
+    <footer><p><b>${words.teachingBrakeItsLimitsAre(standLine(session))}</b> <span>${words.takeup(kind)}</span></p>
       ${caution ? html`<p>${caution}</p>` : nothing}<p>${cautions.standing}</p></footer>
   </article>`;
 

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { piecesPressPanel as texts } from '../../sim/words/en.ts';
 import { wordsOf } from '../adjusters.ts';
 import type { Phase } from '../click-show.ts';
 import { number } from '../format.ts';
@@ -11,40 +12,30 @@ import { NARROW } from './page-sizes.ts';
 const LONG = 1.5;
 
 /** The stages of a press, each in a word. */
-const STAGES: Readonly<Record<Phase, string>> = {
-  rest: 'Springs hold',
-  out: 'Out',
-  climb: 'Climb',
-  drop: 'Drop',
-  ring: 'Click',
-  held: 'Held',
-  release: 'Release',
-};
+const STAGES: Readonly<Record<Phase, string>> = texts.stages;
 
 /** What happens now, in the words of the one who shows it. */
 export function pressSays(session: Session, c: Climb): string {
   const { step } = wordsOf(session.brake);
   const part = Math.min(99, Math.floor((100 * (c.most - c.slot)) / (c.needed - c.slot)));
-  const share = part > 0 ? `${number(part, 0)} % of its tooth` : 'nothing of its tooth';
-  const back = c.slot >= c.most ? 'Its play was not used up' : `It climbed ${share}`;
+  const share = part > 0 ? texts.ofItsTooth(number(part, 0)) : texts.nothingOfItsTooth;
+  const back = c.slot >= c.most ? texts.itsPlayWasNotUsed : texts.itClimbed(share);
   const told: Readonly<Record<Phase, string>> = {
-    rest: 'The pedal goes down: the springs still hold the shoes on the strut',
-    out: 'The shoes go out; the play is used up first',
-    climb: 'Past the play the lever climbs its tooth',
-    drop: 'Over the crest: it drops',
-    ring: `Click: ${step === 'click' ? 'tooth' : step} ${number(c.tooth, 0)}. The strut is longer`,
-    held: `${back}, and more is needed`,
-    release: c.clicks
-      ? 'The pedal is let go: the shoes rest on the longer strut'
-      : `${back} and falls back: no ${step}`,
+    rest: texts.thePedalGoesDownThe,
+    out: texts.theShoesGoOutThe,
+    climb: texts.pastThePlayTheLever,
+    drop: texts.overTheCrestItDrops,
+    ring: texts.clickTheStrutIsLonger(step === 'click' ? texts.tooth : step, number(c.tooth, 0)),
+    held: texts.andMoreIsNeeded(back),
+    release: c.clicks ? texts.thePedalIsLetGo : texts.andFallsBackNo(back, step),
   };
   if (c.phase) return told[c.phase];
-  if (!Number.isFinite(c.needed)) return 'The last tooth is in: it takes up nothing more';
-  if (c.most >= c.needed - 1e-6) return `A press that ${step}s`;
-  if (session.pedal > 0 && c.most > c.slot) return `It climbs ${share}`;
-  if (session.pedal > 0) return 'The shoes go out; the play is used up first';
-  if (c.most > c.slot) return `The last press climbed ${share} and fell back`;
-  return 'Press: the bar shows how far the shoes part at the strut';
+  if (!Number.isFinite(c.needed)) return texts.theLastToothIsIn;
+  if (c.most >= c.needed - 1e-6) return texts.aPressThatS(step);
+  if (session.pedal > 0 && c.most > c.slot) return texts.itClimbs(share);
+  if (session.pedal > 0) return texts.theShoesGoOutThe;
+  if (c.most > c.slot) return texts.theLastPressClimbedAnd(share);
+  return texts.pressTheBarShowsHow;
 }
 
 /** How far the shoes part at the strut, of what the next tooth takes: it follows the moving brake, or a press that is shown. */
@@ -124,8 +115,8 @@ export class PressPanel extends LitElement {
     const long = Math.max(LONG, 1.3 * c.needed || 0, 1.02 * c.most);
     const at = (mm: number): string => `${((100 * mm) / long).toFixed(2)}%`;
     const low = c.there < 0.22 * long;
-    return html`<div class="words"><span class="there ${low ? 'start' : ''}" .style=${`left:${at(c.there)}`}>there <b data-there>${number(c.there, 2)}</b></span>
-      ${Number.isFinite(c.needed) ? html`<span class="needed" .style=${`left:${at(c.needed)}`}>needed <b data-needed>${number(c.needed, 2)}</b></span>` : nothing}</div>
+    return html`<div class="words"><span class="there ${low ? 'start' : ''}" .style=${`left:${at(c.there)}`}>${texts.there(html`<b data-there>${number(c.there, 2)}</b>`)}</span>
+      ${Number.isFinite(c.needed) ? html`<span class="needed" .style=${`left:${at(c.needed)}`}>${texts.needed(html`<b data-needed>${number(c.needed, 2)}</b>`)}</span>` : nothing}</div>
       <div class="bar"><i class="slot" .style=${`width:${at(Math.min(c.there, c.slot))}`}></i>
       <i class="climb" .style=${`left:${at(c.slot)};width:${at(Math.max(0, c.there - c.slot))}`}></i>
       ${c.most > c.there + 0.005 ? html`<i class="most" .style=${`left:${at(c.most)}`}></i>` : nothing}
@@ -145,9 +136,9 @@ export class PressPanel extends LitElement {
   override render() {
     const { session } = this;
     const c = session.climb;
-    return html`<div role="group" aria-label="Shoes apart at the strut">
-      <div class="head"><p data-phase=${c.phase ?? 'now'}>${pressSays(session, c)}</p><span>time ${paceName(c.pace)}</span>
-      ${session.showing ? html`<button data-skip @click=${() => session.skipShow()}>Skip (any key)</button>` : nothing}</div>
+    return html`<div role="group" aria-label=${texts.shoesApartAtTheStrut}>
+      <div class="head"><p data-phase=${c.phase ?? 'now'}>${pressSays(session, c)}</p><span>${texts.time(paceName(c.pace))}</span>
+      ${session.showing ? html`<button data-skip @click=${() => session.skipShow()}>${texts.skipAnyKey}</button>` : nothing}</div>
       ${this.#bar(c)}${this.#stages()}</div>`;
   }
 }

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { piecesTimeLine as words } from '../../sim/words/en.ts';
 import type { LookBack } from '../look-back.ts';
 import { PACES, paceName } from '../pace.ts';
 import type { Session } from '../session.ts';
@@ -10,7 +11,7 @@ import type { Session } from '../session.ts';
 
 /** Slower and faster. */
 export function paceRow(session: Session): TemplateResult {
-  return html`<div class="pace"><div class="lab" id="pace">Time runs at</div>
+  return html`<div class="pace"><div class="lab" id="pace">${words.timeRunsAt}</div>
     <div class="seg" role="group" aria-labelledby="pace">${PACES.map((pace) => html`<button aria-pressed=${session.pace === pace} class=${session.pace === pace ? 'on' : ''} @click=${() => session.goAt(pace)}>${paceName(pace)}</button>`)}</div></div>`;
 }
 
@@ -32,13 +33,13 @@ function lookBackRows(session: Session, back: LookBack): TemplateResult | typeof
 /** One step on and back, and the way into the past. */
 export function stepRow(session: Session): TemplateResult {
   return html`<div class="row three">
-      <button class="btn" @click=${() => session.oneStep()}>One step</button>
+      <button class="btn" @click=${() => session.oneStep()}>${words.oneStep}</button>
       ${
         session.frozen
-          ? html`<button class="btn" @click=${() => session.go()}>Go on</button>`
-          : html`<button class="btn" ?disabled=${!session.canStepBack} @click=${() => session.stepBack()}>Step back</button>`
+          ? html`<button class="btn" @click=${() => session.go()}>${words.goOn}</button>`
+          : html`<button class="btn" ?disabled=${!session.canStepBack} @click=${() => session.stepBack()}>${words.stepBack}</button>`
       }
-      <button class="btn" @click=${() => session.back.begin()}>Look back</button>
+      <button class="btn" @click=${() => session.back.begin()}>${words.lookBack}</button>
     </div>`;
 }
 

@@ -1,4 +1,5 @@
-import type { Brake, LifeRow } from '../../sim/index.ts';
+import { type Brake, KM, type LifeRow } from '../../sim/index.ts';
+import { labelWords, plotLanes as texts } from '../../sim/words/en.ts';
 import { wordsOf } from '../adjusters.ts';
 import { down, number } from '../format.ts';
 import type { Token } from '../theme.ts';
@@ -29,16 +30,61 @@ export interface Lane {
   }[];
 }
 
+/** A kept moment as far as a row of a life tells it: where it was kept has no life of its own. */
+export type KeptRow = Pick<
+  LifeRow,
+  'distance' | 'clearance' | 'liningFront' | 'liningRear' | 'tooth' | 'temperature'
+>;
+
+/** What a lane shows of a kept moment: the values of its curves; none where one moment alone does not tell them. */
+export function keptOf(id: LaneId, kept: KeptRow | null): readonly number[] {
+  if (!kept) return [];
+  const all = {
+    clearance: [kept.clearance],
+    lining: [kept.liningFront, kept.liningRear],
+    tooth: [kept.tooth],
+    heat: [kept.temperature],
+    // These hang on the press of the road.
+    factor: [],
+    pedal: [],
+    drag: [],
+  } as const satisfies Readonly<Record<LaneId, readonly number[]>>;
+  return all[id].filter(Number.isFinite);
+}
+
+/** The lane, high enough for a kept moment too. */
+export function reaching(lane: Lane, kept: readonly number[]): Lane {
+  if (kept.length === 0) return lane;
+  const room = 0.06 * (lane.high - lane.low);
+  return {
+    ...lane,
+    low: Math.min(lane.low, ...kept.map((x) => x - room)),
+    high: Math.max(lane.high, ...kept.map((x) => x + room)),
+  };
+}
+
+/** The kept moment beside the one that is shown, in words. */
+export const keptText = (kept: KeptRow | null): string =>
+  kept
+    ? texts.keptAsAGhostKm(
+        number(kept.distance / KM, 0),
+        number(kept.clearance, 2),
+        number(down(kept.liningFront, 1), 1),
+        number(down(kept.liningRear, 1), 1),
+        kept.tooth,
+      )
+    : '';
+
 export type LaneId = 'clearance' | 'lining' | 'factor' | 'tooth' | 'heat' | 'pedal' | 'drag';
 
 /** Lanes that can be chosen for the last place, with their names. */
 export const choices: readonly (readonly [LaneId, string])[] = [
-  ['lining', 'Lining'],
-  ['factor', 'Brake factor'],
-  ['tooth', 'Tooth'],
-  ['heat', 'Drum temperature'],
-  ['pedal', 'Pedal travel'],
-  ['drag', 'Drag, released'],
+  ['lining', labelWords.lining],
+  ['factor', texts.brakeFactor],
+  ['tooth', labelWords.tooth],
+  ['heat', texts.drumTemperature],
+  ['pedal', texts.pedalTravel],
+  ['drag', texts.dragReleased],
 ];
 
 const span = (rows: readonly LifeRow[], of: (row: LifeRow) => number): [number, number] => {
@@ -64,8 +110,8 @@ function clearance(brake: Brake, rows: readonly LifeRow[]): Lane {
   const clicked = rows.some((r) => r.at === 'before click');
   return {
     id: 'clearance',
-    title: 'Clearance',
-    unit: 'mm a shoe',
+    title: texts.clearance,
+    unit: texts.mmAShoe,
     low: Math.min(0.25, least) * (least < 0 ? 1.4 : 0.72),
     high: Math.max(0.45, most) * 1.08,
     series: [
@@ -80,7 +126,7 @@ function clearance(brake: Brake, rows: readonly LifeRow[]): Lane {
       ...(clicked
         ? [{ at: next, text: `${step} ${number(next, 2)}`, colour: 'adj' } as const]
         : []),
-      ...(least < 0 ? [{ at: 0, text: 'drags below 0', colour: 'bad' } as const] : []),
+      ...(least < 0 ? [{ at: 0, text: texts.dragsBelow0, colour: 'bad' } as const] : []),
     ],
   };
 }
@@ -90,7 +136,7 @@ function lining({ shoes }: Brake): Lane {
   const thick = Math.max(shoes.front.lining.thicknessNew, shoes.rear.lining.thicknessNew);
   return {
     id: 'lining',
-    title: 'Lining',
+    title: texts.lining,
     unit: 'mm',
     low: Math.max(0, thin - 0.6),
     high: thick + 0.2,
@@ -99,17 +145,17 @@ function lining({ shoes }: Brake): Lane {
         name: 'front',
         value: (r) => r.liningFront,
         colour: 'lead',
-        end: (v) => `front ${number(down(v, 1), 1)}`,
+        end: (v) => texts.front(number(down(v, 1), 1)),
       },
       {
         name: 'rear',
         value: (r) => r.liningRear,
         colour: 'trail',
         dash: [9, 4],
-        end: (v) => `rear ${number(down(v, 1), 1)}`,
+        end: (v) => texts.rear(number(down(v, 1), 1)),
       },
     ],
-    limits: [{ at: thin, text: `limit ${number(thin, 1)}`, colour: 'bad' }],
+    limits: [{ at: thin, text: texts.limit(number(thin, 1)), colour: 'bad' }],
   };
 }
 
@@ -144,7 +190,7 @@ export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane
         rows,
         // Where the strut pushes the linings onto the drum, drag over the pistons' push tells nothing.
         (r) => (r.clearance > 0 ? r.brakeFactor : Number.NaN),
-        { id, title: 'Brake factor', unit: 'after springs' },
+        { id, title: texts.brakeFactor, unit: texts.afterSprings },
         1,
         (v) => number(v, 2),
       );
@@ -152,7 +198,7 @@ export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane
       return single(
         rows,
         (r) => r.tooth,
-        { id, title: 'Tooth', unit: `of ${brake.adjuster.teeth}` },
+        { id, title: labelWords.tooth, unit: texts.of(brake.adjuster.teeth) },
         2,
         (v) => number(v, 0),
       );
@@ -160,7 +206,7 @@ export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane
       return single(
         rows,
         (r) => r.temperature,
-        { id, title: 'Drum', unit: '°C at the press' },
+        { id, title: labelWords.drum, unit: texts.cAtThePress },
         20,
         (v) => `${number(v, 0)} °C`,
       );
@@ -168,7 +214,7 @@ export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane
       return single(
         rows,
         (r) => r.pedalTravel,
-        { id, title: 'Pedal', unit: 'mm of travel' },
+        { id, title: labelWords.pedal, unit: texts.mmOfTravel },
         4,
         (v) => number(v, 1),
       );
@@ -176,7 +222,7 @@ export function laneOf(id: LaneId, brake: Brake, rows: readonly LifeRow[]): Lane
       return single(
         rows,
         (r) => r.drag.torque / 1000,
-        { id, title: 'Drag', unit: 'N·m turn the cold drum' },
+        { id, title: texts.drag, unit: texts.nMTurnTheCold },
         10,
         (v) => `${number(v, 0)} N·m`,
       );

@@ -1,10 +1,10 @@
 import { svg, type TemplateResult } from 'lit';
 import type { PedalCurve } from '../../sim/index.ts';
+import { plotPedalPlot as texts } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 
 /** What the marks on the drawing are. */
-export const plotKey =
-  'White: a lining begins to rub. Green: both lie on the drum. Black: the pedal as it stands now.';
+export const plotKey = texts.plotKey;
 
 const WIDE = 640;
 const HIGH = 250;
@@ -37,7 +37,7 @@ export function pedalPlot(
   const mark = (p: { total: number; force: number } | null, fill: string) =>
     p &&
     svg`<circle cx=${x(p.total)} cy=${y(p.force)} r="6" fill=${fill} stroke="var(--ink)" stroke-width="2" />`;
-  return svg`<svg viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label="Force of the foot against pedal travel">
+  return svg`<svg viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${texts.forceOfTheFootAgainst}>
     ${ticks(far, 8).map(
       (mm) =>
         svg`<path d=${`M${x(mm)} ${TOP}V${y(0)}`} stroke="var(--faint)" /><text x=${x(mm)} y=${y(0) + 20} text-anchor="middle">${number(mm, 0)}</text>`,
@@ -48,7 +48,7 @@ export function pedalPlot(
     )}
     <path d=${`M${LEFT} ${TOP}V${y(0)}H${WIDE - RIGHT}`} fill="none" stroke="var(--ink)" stroke-width="2" />
     <text x=${LEFT - 8} y="14" text-anchor="end">N</text>
-    <text x=${WIDE - RIGHT} y=${HIGH - 8} text-anchor="end">pedal travel, mm</text>
+    <text x=${WIDE - RIGHT} y=${HIGH - 8} text-anchor="end">${texts.pedalTravelMm}</text>
     <polyline points=${line.join(' ')} fill="none" stroke="var(--fluid)" stroke-width="3" />
     ${mark(curve.touch, 'var(--sheet)')}${mark(curve.seated, 'var(--fluid)')}
     ${mark({ total: now.travel, force: now.force }, 'var(--ink)')}

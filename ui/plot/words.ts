@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
 import { type Brake, KM, type LifeEvent, type LifeRow } from '../../sim/index.ts';
 import type { Theme, Token } from '../theme.ts';
-import type { Lane } from './lanes.ts';
+import { type KeptRow, keptOf, type Lane } from './lanes.ts';
 
 /** What stands in a lane beside its curves, painted on the plot's own canvas. */
 
@@ -16,6 +16,8 @@ export interface LaneView {
   readonly at: number;
   readonly theme: Theme;
   readonly narrow: boolean;
+  /** A kept moment that is to be seen. */
+  readonly kept: KeptRow | null;
   /** Carries the marks of the events. */
   readonly first: boolean;
   /** Its title is written by a control over the canvas. */
@@ -106,6 +108,17 @@ class Pen {
     );
     c.globalAlpha = 1;
     this.text(words, x, y, token, 15, 660, align);
+  }
+
+  ring(token: Token, x: number, y: number, radius: number): void {
+    const c = this.#c;
+    c.beginPath();
+    c.arc(x, y, radius, 0, 2 * Math.PI);
+    c.fillStyle = this.colour('panel');
+    c.fill();
+    c.strokeStyle = this.colour(token);
+    c.lineWidth = 1.5 * this.r;
+    c.stroke();
   }
 
   shape(token: Token, points: readonly (readonly [number, number])[]): void {
@@ -209,6 +222,22 @@ function ends(pen: Pen, u: uPlot, lane: Lane, row: LifeRow, x: number): void {
   });
 }
 
+/** The kept moment: thin grey lines at its values, a ring where it stood on the way, where that is in sight. */
+function ghost(pen: Pen, u: uPlot, lane: Lane, view: LaneView): void {
+  const { kept } = view;
+  if (!kept) return;
+  const { r } = pen;
+  const { left, width } = u.bbox;
+  const x = u.valToPos(kept.distance / KM, 'x', true);
+  const values = keptOf(lane.id, kept);
+  values.forEach((value, i) => {
+    const y = u.valToPos(value, 'y', true);
+    pen.line('ink2', 1.5, [3, 4], [left, y, left + width, y]);
+    if (x >= left && x <= left + width) pen.ring('ink2', x, y, 5 * r);
+    if (!view.narrow && i === 0) pen.text('kept', left + 6 * r, y - 9 * r, 'ink2', 14, 560);
+  });
+}
+
 /** Titles, limits, marks, the moment and its values. */
 export function paintLane(u: uPlot, lane: Lane, view: LaneView): void {
   const { ctx } = u;
@@ -234,6 +263,7 @@ export function paintLane(u: uPlot, lane: Lane, view: LaneView): void {
     pen.line(limit.colour, 1.6, [16, 4], [left, y(limit.at), left + width, y(limit.at)]);
     if (!narrow) pen.text(limit.text, left + width + 10 * r, y(limit.at), limit.colour, 16, 660);
   }
+  ghost(pen, u, lane, view);
   const row = view.rows[view.at];
   if (row) {
     const x = u.valToPos(row.distance / KM, 'x', true);

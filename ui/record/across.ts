@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type BrakeState, type Held, UNHELD, type Wheel } from '../../sim/index.ts';
+import { recordAcross as words } from '../../sim/words/en.ts';
 import type { Bench } from './bench.ts';
 import { brakeOf } from './derive.ts';
 import { intention } from './intention.ts';
@@ -77,5 +78,5 @@ export const standApart = intention(
     const across = apart ? acrossIn(opposite(wheel), m.bench.state) : null;
     return { ...m, bench: { ...m.bench, across }, view: { ...m.view, wheel } };
   },
-  (_before, after) => (after.bench.across ? 'each wheel its own' : 'both wheels alike'),
+  (_before, after) => (after.bench.across ? words.eachWheelItsOwn : words.bothWheelsAlike),
 );

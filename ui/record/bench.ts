@@ -11,6 +11,7 @@ import {
   UNHELD,
   type Wheel,
 } from '../../sim/index.ts';
+import { recordBench as words } from '../../sim/words/en.ts';
 import { type Across, acrossIn, acrossSchema, heldSchema } from './across.ts';
 import {
   brakeOf,
@@ -177,13 +178,13 @@ export const chooseBrake = intention(
       parts: partsAnew(home.parts, built),
     });
   },
-  (_before, after) => `${titleOf(after)} on the bench`,
+  (_before, after) => words.onTheBench(titleOf(after)),
 );
 
 export const backToNew = intention(
   'bench.new',
   (m: Moment) => withBegun(m, freshState(brakeOf(m)), null),
-  'back to new',
+  words.backToNew,
 );
 
 /** Puts on one of the scene's standing states; throws on an unknown name. */
@@ -199,15 +200,15 @@ export const putState = intention(
   (m: Moment, state: BrakeState) => released(withState(m, state)),
   (before, after) =>
     before.bench.state.tooth === after.bench.state.tooth
-      ? 'state of the brake'
-      : `tooth ${before.bench.state.tooth} to ${after.bench.state.tooth}`,
+      ? words.stateOfTheBrake
+      : words.toothTo(before.bench.state.tooth, after.bench.state.tooth),
 );
 
 /** A tooth dropped in by itself: what the moving brake tells the record. */
 export const clicked = intention(
   'bench.clicked',
   (m: Moment, state: BrakeState) => withState(m, state),
-  (before, after) => `tooth ${before.bench.state.tooth} to ${after.bench.state.tooth}`,
+  (before, after) => words.toothTo(before.bench.state.tooth, after.bench.state.tooth),
 );
 
 /**
@@ -225,7 +226,7 @@ export const bedded = intention(
     const { wornBy: _, ...kept } = state;
     return withState(m, { ...kept, wear, ...(wornBy ? { wornBy } : {}) });
   },
-  'linings bedded in',
+  words.liningsBeddedIn,
 );
 
 /** Puts another kind of adjuster on the brake, as long as the one before; the life begins anew. */
@@ -247,7 +248,7 @@ export const fitAdjuster = intention(
       bench: { ...m.bench, adjuster: fit, state: put, life: begun(put), across: other },
     });
   },
-  (_before, after) => `adjuster: ${after.bench.adjuster?.kind ?? 'its own'}`,
+  (_before, after) => words.adjuster(after.bench.adjuster?.kind ?? words.itsOwn),
 );
 
 /** Full travel of the pedal, bar. */
@@ -261,8 +262,8 @@ function pedalAt(m: Moment, bar: number, follows: boolean): Moment {
 }
 const pedalSays = (before: Moment, after: Moment): string =>
   before.bench.state.tooth === after.bench.state.tooth
-    ? `pedal at ${Math.round(after.pedal)} bar`
-    : `press, tooth ${before.bench.state.tooth} to ${after.bench.state.tooth}`;
+    ? words.pedalAtBar(Math.round(after.pedal))
+    : words.pressToothTo(before.bench.state.tooth, after.bench.state.tooth);
 
 /** Pedal by hand: the pressure follows at once. */
 export const press = intention(
@@ -285,7 +286,7 @@ export const release = intention(
   (m: Moment) => (m.pedal === 0 ? m : { ...m, pedal: 0, follows: false }),
   (before, after) =>
     before.bench.state.tooth === after.bench.state.tooth
-      ? 'pedal let go'
+      ? words.pedalLetGo
       : pedalSays(before, after),
   { joins: 'pedal', ends: true },
 );

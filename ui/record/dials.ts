@@ -1,4 +1,5 @@
 import type { BrakeState, Scene } from '../../sim/index.ts';
+import { language, recordDials as words } from '../../sim/words/en.ts';
 import type { Bench } from './bench.ts';
 import { type Dialled, MOST_DIALLED } from './guest.ts';
 import { handsIn } from './hands.ts';
@@ -84,9 +85,9 @@ function turned(m: Moment, set: readonly Dialled[], made: Turned): Moment {
 export const turnDial = intention(
   'dial.turn',
   (m: Moment, _name: string, set: readonly Dialled[], made: Turned) => turned(m, set, made),
-  (_before, _after, name) => name.toLowerCase(),
-  { joins: (name) => `dial ${name}` },
+  (_before, _after, name) => language.inside(name),
+  { joins: (name) => words.dial(name) },
 );
 
 /** All dials back: the brake as it was. */
-export const dialsBack = intention('dial.back', untold, 'dials back');
+export const dialsBack = intention('dial.back', untold, words.dialsBack);

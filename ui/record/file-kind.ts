@@ -1,3 +1,4 @@
+import { recordFileKind as texts } from '../../sim/words/en.ts';
 /** Three kinds of file are read in three places: which of them is it? */
 export type FileKind = 'moment' | 'brake' | 'sheets' | 'JSON' | 'text' | 'no text';
 
@@ -26,16 +27,15 @@ export function fileKind(text: string): FileKind {
 export function otherFile(text: string, asked: 'moment' | 'brake' | 'sheets'): string | null {
   const kind = fileKind(text);
   if (kind === asked) return null;
-  if (kind === 'moment') return 'It is a moment of the bench: Open a file, in Bench, reads it.';
-  if (kind === 'brake') return 'It is a brake: Read a scene file, in My brake, reads it.';
-  if (kind === 'sheets')
-    return 'It is a file of kept sheets: Read a file of sheets, in Inspect, reads it.';
-  if (kind === 'no text') return 'It is no text: a picture, or a packed file.';
+  if (kind === 'moment') return texts.itIsAMomentOf;
+  if (kind === 'brake') return texts.itIsABrakeRead;
+  if (kind === 'sheets') return texts.itIsAFileOf;
+  if (kind === 'no text') return texts.itIsNoTextA;
   return asked === 'moment'
-    ? 'It is no moment of the bench, as Save as a file writes it.'
+    ? texts.itIsNoMomentOf
     : asked === 'sheets'
-      ? 'It is no file of sheets, as Save all sheets writes it.'
+      ? texts.itIsNoFileOf
       : kind === 'text'
-        ? 'It is no JSON, as Save as a file writes it.'
+        ? texts.itIsNoJsonAs
         : null;
 }

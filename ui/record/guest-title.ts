@@ -1,6 +1,8 @@
+import { language } from '../../sim/words/en.ts';
 import { faultNames, isFault } from '../../sim/workshop/index.ts';
 import { brakeOf } from './derive.ts';
 import type { Moment } from './moment.ts';
+import { sceneName } from './scene-names.ts';
 
 /** The brake on the bench with the fault that is built into it. */
 export function benchTitle(m: Moment): string {
@@ -15,5 +17,5 @@ export function guestTitle(m: Moment): string | null {
   if (!guest) return null;
   const title = benchTitle(m);
   if (bench.fault !== null || guest.call.kind === 'van' || bench.standing === null) return title;
-  return `${title}, ${bench.standing.toLowerCase()}`;
+  return `${title}, ${language.inside(sceneName(bench.standing))}`;
 }

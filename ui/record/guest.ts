@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Turning } from '../../sim/index.ts';
+import { recordGuest as texts } from '../../sim/words/en.ts';
 import type { Bench } from './bench.ts';
 import { NO_HANDS } from './hands.ts';
 import { intention } from './intention.ts';
@@ -132,14 +133,14 @@ export function leave(m: Moment): Moment {
 export const backToMine = intention(
   'guest.leave',
   (m: Moment) => (m.guest ? { ...leave(m), station: m.guest.mine.station } : m),
-  'back to mine',
+  texts.backToMine,
 );
 
 /** The guest stays for good: it is one's own from now on. */
 export const makeMine = intention(
   'guest.keep',
   (m: Moment) => (m.guest ? { ...m, guest: null } : m),
-  'made mine',
+  texts.madeMine,
 );
 
 /**
@@ -161,8 +162,6 @@ export function opened(m: Moment, station: StationId): Moment {
   return { ...here, parts, station, pedal, follows: false, hands: NO_HANDS };
 }
 
-export const show = intention(
-  'station.show',
-  opened,
-  (_before, after) => `to ${stationNames[after.station]}`,
+export const show = intention('station.show', opened, (_before, after) =>
+  texts.to(stationNames[after.station]),
 );

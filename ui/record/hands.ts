@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Point, Side } from '../../sim/index.ts';
+import { recordHands as words } from '../../sim/words/en.ts';
 import { released, withState } from './bench.ts';
 import { intention } from './intention.ts';
 import type { Moment } from './moment.ts';
@@ -121,14 +122,14 @@ export const openHands = intention(
       ...{ hold: null, second: null },
       ...(open ? {} : { drumOff: false }),
     }),
-  (_before, after) => (after.hands.open ? 'hands in the brake' : 'hands out of the brake'),
+  (_before, after) => (after.hands.open ? words.handsInTheBrake : words.handsOutOfTheBrake),
 );
 
 export const chooseHand = intention(
   'hands.part',
   (m: Moment, part: HandPart) =>
     m.hands.part === part ? m : put(m, { part, hold: null, second: null }),
-  (_before, after) => `hand: ${after.hands.part}`,
+  (_before, after) => words.hand(after.hands.part),
 );
 
 /** Takes hold of a place of a part; the hand is where the place stands, on the drum at its turn now. */
@@ -136,7 +137,7 @@ export const grab = intention(
   'hands.grab',
   (m: Moment, part: HandPart, at: Point, to: Point, turn: number) =>
     put(m, { part, hold: { at: within(at), to: within(to), turn }, second: null }),
-  (_before, after) => `hold of ${after.hands.part}`,
+  (_before, after) => words.holdOf(after.hands.part),
   { joins: 'hands' },
 );
 
@@ -150,7 +151,7 @@ export const pullTo = intention(
     if (hold.to[0] === x && hold.to[1] === y && hold.turn === turn) return m;
     return put(m, { hold: { ...hold, to: [x, y], turn: Math.max(-2000, Math.min(2000, turn)) } });
   },
-  (_before, after) => `pull at ${after.hands.part}`,
+  (_before, after) => words.pullAt(after.hands.part),
   { joins: 'hands' },
 );
 
@@ -165,7 +166,7 @@ export const grabSecond = intention(
     if (!hold || first === part || alone.includes(first)) return m;
     return put(m, { second: { part, at: within(at), to: within(to) } });
   },
-  (_before, after) => `second hand: ${after.hands.second?.part ?? ''}`,
+  (_before, after) => words.secondHand(after.hands.second?.part ?? ''),
   { joins: 'hands' },
 );
 
@@ -179,7 +180,7 @@ export const pullSecond = intention(
       ? m
       : put(m, { second: { ...second, to: [x, y] } });
   },
-  (_before, after) => `pull at ${after.hands.second?.part ?? ''}`,
+  (_before, after) => words.pullAt2(after.hands.second?.part ?? ''),
   { joins: 'hands' },
 );
 
@@ -194,27 +195,27 @@ export const liftFinger = intention(
     return put(m, { part, hold: { at, to, turn: 0 }, second: null });
   },
   (before, _after, which) =>
-    `${which === 1 ? (before.hands.second?.part ?? '') : before.hands.part} let go`,
+    words.letGo(which === 1 ? (before.hands.second?.part ?? '') : before.hands.part),
   { joins: 'hands' },
 );
 
 export const letGoHand = intention(
   'hands.let-go',
   (m: Moment) => put(m, { hold: null, second: null }),
-  (before) => `${before.hands.part} let go`,
+  (before) => words.letGo2(before.hands.part),
   { joins: 'hands', ends: true },
 );
 
 export const takeTool = intention(
   'hands.tool',
   (m: Moment, tool: boolean) => put(m, { tool }),
-  (_before, after) => (after.hands.tool ? 'a bar in the hand' : 'bare hand'),
+  (_before, after) => (after.hands.tool ? words.aBarInTheHand : words.bareHand),
 );
 
 export const largen = intention(
   'hands.large',
   (m: Moment, large: boolean) => put(m, { large }),
-  (_before, after) => (after.hands.large ? 'shoes’ movements ×10' : 'movements ×1'),
+  (_before, after) => (after.hands.large ? words.shoesMovements10 : words.movements1),
 );
 
 /** The drum taken off for the hands, or put on again. */
@@ -226,7 +227,7 @@ export const takeDrum = intention(
       ...{ hold: null, second: null },
       ...(drumOff && m.hands.part.startsWith('drum') ? { part: 'front shoe' } : {}),
     }),
-  (_before, after) => (after.hands.drumOff ? 'drum off' : 'drum on again'),
+  (_before, after) => (after.hands.drumOff ? words.drumOff : words.drumOnAgain),
 );
 
 /** A return spring unhooked, or hooked on, by its place in the brake's list. */
@@ -239,7 +240,7 @@ export const hookSpring = intention(
     const unhooked = off ? [...now, index].sort() : now.filter((i) => i !== index);
     return withCondition(m, { unhooked: unhooked.length > 0 ? unhooked : undefined });
   },
-  (_before, _after, _index, off) => (off ? 'return spring unhooked' : 'return spring hooked on'),
+  (_before, _after, _index, off) => (off ? words.returnSpringUnhooked : words.returnSpringHookedOn),
 );
 
 /** A hold-down pressed, turned and taken off, or put on again. */
@@ -251,7 +252,7 @@ export const turnHoldDown = intention(
     const unheld = off ? [...now, side] : now.filter((s) => s !== side);
     return withCondition(m, { unheld: unheld.length > 0 ? unheld : undefined });
   },
-  (_before, _after, side, off) => `hold-down of the ${side} shoe ${off ? 'off' : 'on'}`,
+  (_before, _after, side, off) => words.holdDownOfTheShoe(side, off ? words.off : words.on),
 );
 
 function withCondition(m: Moment, change: Partial<Moment['bench']['state']['condition']>): Moment {

@@ -1,9 +1,11 @@
+import { recordHome as words } from '../../sim/words/en.ts';
 import type { Session } from '../session.ts';
 import { begin, type History } from './history.ts';
 import { historyOf, type KeptSteps, keptPart, keptSteps, readKept } from './kept-steps.ts';
 import { linkOf, MOST_LINK, readable, readLink, says } from './link.ts';
 import type { Moment, StationId } from './moment.ts';
 import { readOld, type SizesOf } from './old.ts';
+import { openedHere } from './parts.ts';
 import type { Wrong } from './record.ts';
 import { EMPTY_SHELF, type OwnBrake, readOwn, type Shelf } from './shelf.ts';
 import { readSeen, type Seen, ShelfLog } from './shelf-log.ts';
@@ -22,8 +24,7 @@ const KEEP_EVERY = 50;
 /** Its address is written at most so often, ms: browsers allow a hundred in half a minute. */
 const ADDRESS_EVERY = 400;
 
-const told = (w: Wrong): string =>
-  `${w.path || 'all of it'}: found ${w.found}; allowed: ${w.allowed}`;
+const told = (w: Wrong): string => words.foundAllowed(w.path || words.allOfIt, w.found, w.allowed);
 
 /** What this window keeps for itself. */
 interface KeptHere {
@@ -70,8 +71,8 @@ function readShelf(data: unknown, text: string): { shelf: Shelf; trouble: string
           SHELF,
           text,
           Array.isArray(whole['brakes'])
-            ? `${bad} of ${list.length} brakes of your own`
-            : 'it is no list of brakes',
+            ? words.ofBrakesOfYourOwn(bad, list.length)
+            : words.itIsNoListOf,
         )
       : '',
   };
@@ -145,8 +146,8 @@ export async function opening(sizesOf: SizesOf, first: StationId): Promise<Openi
   };
   if (!linked) return { ...opened, linked: null };
   const read = await readLink(location.search, location.hash);
-  if (read.ok) return { ...opened, linked: { ...read.moment, shelf } };
-  tell(`This link could not be opened. ${read.wrong.slice(0, 3).map(told).join('; ')}.`);
+  if (read.ok) return { ...opened, linked: openedHere(read.moment, moment) };
+  tell(words.thisLinkCouldNotBe(read.wrong.slice(0, 3).map(told).join('; ')));
   return { ...opened, linked: null };
 }
 
@@ -251,7 +252,7 @@ export class Home {
   #dueAddress = (): void => {
     this.#addressing = 0;
     this.#address().catch((error: unknown) => {
-      this.tell(`The address could not be written: ${String(error)}`);
+      this.tell(words.theAddressCouldNotBe(String(error)));
     });
   };
 
@@ -365,15 +366,12 @@ export class Home {
     readLink(location.search, location.hash).then(
       (read) => {
         if (read.ok)
-          this.session.put({ ...read.moment, shelf: this.session.moment.shelf }, 'link opened');
-        else
-          this.tell(
-            `This link could not be opened. ${read.wrong.slice(0, 3).map(told).join('; ')}.`,
-          );
+          this.session.put(openedHere(read.moment, this.session.moment), words.linkOpened);
+        else this.tell(words.thisLinkCouldNotBe(read.wrong.slice(0, 3).map(told).join('; ')));
         this.#place = placeOf(this.session.moment);
         this.#way.write();
       },
-      (error: unknown) => this.tell(`This link could not be opened: ${String(error)}`),
+      (error: unknown) => this.tell(words.thisLinkCouldNotBe2(String(error))),
     );
   };
 }

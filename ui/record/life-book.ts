@@ -6,6 +6,7 @@ import {
   type LifeOptions,
   type LifeRow,
 } from '../../sim/index.ts';
+import { recordLifeBook as words } from '../../sim/words/en.ts';
 import { type ToldEvent, toldEvent } from '../../sim/workshop/index.ts';
 import type { LifeDriver, LifeEar, LifeTrouble } from '../life-messages.ts';
 import { isBending, rigOfBrake } from './derive.ts';
@@ -82,7 +83,7 @@ function standing(brake: Brake, state: BrakeState, road: Road): LifeRow {
 export function hotEvent(brake: Brake, { from, hill }: Pick<HotLeg, 'from' | 'hill'>) {
   const { cold, gapCold, stepped, temperature } = hotOf(brake, from, hill);
   if (stepped === 0) return null;
-  const steps = stepped === 1 ? 'one step' : `${stepped} steps`;
+  const steps = stepped === 1 ? words.oneStep : words.steps(stepped);
   return {
     kind: 'stepped hot',
     distance: from.distance,
@@ -91,7 +92,7 @@ export function hotEvent(brake: Brake, { from, hill }: Pick<HotLeg, 'from' | 'hi
     temperature,
     value: gapCold,
     torque: 0,
-    text: `Hot press at ${Math.round(temperature)} °C: ${steps} to tooth ${cold.tooth}`,
+    text: words.hotPressAtCTo(Math.round(temperature), steps, cold.tooth),
     state: cold,
   } as const satisfies ToldEvent;
 }
@@ -104,7 +105,7 @@ const clickEvent = (state: BrakeState): ToldEvent => ({
   temperature: 0,
   value: 1,
   torque: 0,
-  text: `Click: tooth ${state.tooth} on the pedal`,
+  text: words.clickToothOnThePedal(state.tooth),
   state,
 });
 

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { BrakeState } from '../../sim/index.ts';
+import { recordLife as words } from '../../sim/words/en.ts';
 import { type Road, roadSchema } from './road.ts';
 import { stateSchema } from './state.ts';
 
@@ -166,6 +167,6 @@ export const lifeSchema: v.GenericSchema<unknown, LifeRecord> = v.pipe(
     at: index,
     onRow: v.boolean(),
   }),
-  v.check((life) => countRows(life) <= FULL + MOST_ROWS + 1, `at most ${FULL + MOST_ROWS} rows`),
-  v.check((life) => life.at < countRows(life), 'a row that was driven'),
+  v.check((life) => countRows(life) <= FULL + MOST_ROWS + 1, words.atMostRows(FULL + MOST_ROWS)),
+  v.check((life) => life.at < countRows(life), words.aRowThatWasDriven),
 );

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { recordLink as texts } from '../../sim/words/en.ts';
 import type { Bench, BrakeRef } from './bench.ts';
 import { brakeOfRef, sceneOf, teaching } from './derive.ts';
 import { diff, patch } from './diff.ts';
@@ -135,11 +136,11 @@ export async function readLink(search: string, hash: string): Promise<Read> {
   if (!('version' in base)) return { ok: false, wrong: [base] };
   const text = hash.replace(/^#/, '');
   if (text === '' && new URLSearchParams(search).has('more')) {
-    return wrong('behind #', 'nothing', 'the rest of the link: it was cut off');
+    return wrong(texts.behind, 'nothing', texts.theRestOfTheLink);
   }
   if (text === '') return { ok: true, moment: base };
   if (text.length > MOST_PACKED) {
-    return wrong('behind #', `${text.length} letters`, `at most ${MOST_PACKED}`);
+    return wrong(texts.behind, texts.letters(text.length), texts.atMost(MOST_PACKED));
   }
   try {
     const change: unknown = JSON.parse(await unpack(text, MOST_TEXT));
@@ -148,10 +149,6 @@ export async function readLink(search: string, hash: string): Promise<Read> {
     return readMoment({ ...tree, shelf: EMPTY_SHELF });
   } catch {
     // Browsers name what is wrong in words of their own, of no use to who sent the link.
-    return wrong(
-      'behind #',
-      `${text.length} letters that are no whole link`,
-      'all of the link, as it was copied',
-    );
+    return wrong(texts.behind, texts.lettersThatAreNoWhole(text.length), texts.allOfTheLinkAs);
   }
 }

@@ -1,4 +1,5 @@
 import type { Turning } from '../../sim/index.ts';
+import { recordMoment as words } from '../../sim/words/en.ts';
 import type { ApartPart } from '../stations/apart/part.ts';
 import type { AskPart } from '../stations/ask/part.ts';
 import type { ComparePart } from '../stations/compare/part.ts';
@@ -46,26 +47,7 @@ export const stationIds = [
 export type StationId = (typeof stationIds)[number];
 
 /** As they stand on their tabs. */
-export const stationNames: Readonly<Record<StationId, string>> = {
-  apply: 'Apply',
-  wear: 'Wear',
-  'drum-off': 'Drum off',
-  park: 'Park',
-  inspect: 'Inspect',
-  'new-shoes': 'New shoes',
-  faults: 'Faults',
-  own: 'My brake',
-  questions: 'Questions',
-  start: 'Start',
-  ask: 'Ask',
-  see: 'What I see',
-  kind: 'Which kind',
-  lessons: 'Lessons',
-  vary: 'What if',
-  order: 'In order',
-  compare: 'Compare',
-  apart: 'Adjuster apart',
-};
+export const stationNames: Readonly<Record<StationId, string>> = words.stationNames;
 
 /** What each station remembers; Apply has nothing of its own. */
 export interface Parts {

@@ -1,3 +1,4 @@
+import { language, recordNaming as words } from '../../sim/words/en.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import { intention } from './intention.ts';
 import type { Moment } from './moment.ts';
@@ -11,7 +12,7 @@ const seen = (m: Moment, change: Partial<View>): Moment => ({
   view: { ...m.view, ...change },
 });
 
-const lower = (part: PartId): string => partNames[part][0].toLowerCase();
+const lower = (part: PartId): string => language.inside(partNames[part][0]);
 
 /** Names go, and parts are asked for in this order. */
 export const askNames = intention(
@@ -24,7 +25,7 @@ export const askNames = intention(
           names: true,
         });
   },
-  'parts asked for',
+  words.partsAskedFor,
 );
 
 const told = (m: Moment, part: PartId): readonly PartId[] => {
@@ -48,7 +49,7 @@ export const answerName = intention(
     };
     return seen(m, { asked: next, revealed: told(m, part) });
   },
-  (_before, _after, part) => `tapped: ${lower(part)}`,
+  (_before, _after, part) => words.tapped(lower(part)),
 );
 
 /** The one that is asked for is shown, and the next is asked for. */
@@ -66,12 +67,12 @@ export const passName = intention(
     };
     return seen(m, { asked: next, revealed: told(m, sought) });
   },
-  'part shown',
+  words.partShown,
 );
 
 /** Asked for no more: all names stand again. */
 export const stopNames = intention(
   'names.stop',
   (m: Moment) => (m.view.asked ? seen(m, { asked: null, revealed: null }) : m),
-  'names told',
+  words.namesTold,
 );

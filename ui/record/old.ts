@@ -1,4 +1,5 @@
 import { type OwnSizes, ownKeys, readScene } from '../../sim/index.ts';
+import { recordOld as words } from '../../sim/words/en.ts';
 import {
   axleKeys,
   BLANK,
@@ -65,9 +66,9 @@ const what = (value: unknown): string =>
   value === null
     ? 'nothing'
     : Array.isArray(value)
-      ? 'a list'
+      ? words.aList
       : typeof value === 'object'
-        ? 'an object'
+        ? words.anObject
         : `a ${typeof value}`;
 
 /** The texts under the keys that are known; the others are told. */
@@ -81,16 +82,16 @@ function textsOf<K extends string>(
   const out: Partial<Record<K, string>> = {};
   const data = value === undefined ? {} : dataOf(value);
   if (!data) {
-    wrong(place, `found ${what(value)}, allowed: texts by their keys`);
+    wrong(place, words.foundAllowedTextsByTheir(what(value)));
     return out;
   }
   for (const [key, text] of Object.entries(data)) {
     const known = keys.find((k) => k === key);
-    if (!known) wrong(`${place}.${key}`, 'no such place');
+    if (!known) wrong(`${place}.${key}`, words.noSuchPlace);
     else if (typeof text !== 'string')
-      wrong(`${place}.${key}`, `found ${what(text)}, allowed: a text`);
+      wrong(`${place}.${key}`, words.foundAllowedAText(what(text)));
     else if (text.length > most)
-      wrong(`${place}.${key}`, `found ${text.length} characters, allowed: ${most}`);
+      wrong(`${place}.${key}`, words.foundCharactersAllowed(text.length, most));
     else out[known] = text;
   }
   return out;
@@ -104,26 +105,24 @@ async function ownOf(
 ): Promise<OwnBrake | null> {
   const data = dataOf(value);
   if (!data) {
-    wrong(place, `found ${what(value)}, allowed: a brake`);
+    wrong(place, words.foundAllowedABrake(what(value)));
     return null;
   }
   const base = readScene(data['base']);
   if (!base.ok) {
     const [f] = base.findings;
-    wrong(
-      `${place}.base.${f?.path ?? ''}`,
-      `found ${f?.found ?? ''}, allowed: ${f?.allowed ?? ''}`,
-    );
+    wrong(`${place}.base.${f?.path ?? ''}`, words.foundAllowed(f?.found ?? '', f?.allowed ?? ''));
     return null;
   }
   const said = data['title'];
-  const title = (typeof said === 'string' ? said.trim() : '').slice(0, LONGEST_TITLE) || 'My brake';
+  const title =
+    (typeof said === 'string' ? said.trim() : '').slice(0, LONGEST_TITLE) || words.myBrake;
   const texts = textsOf(data['texts'], ownKeys, LONGEST_TEXT, `${place}.texts`, wrong);
   const sound = textsOf(data['sound'], ownKeys, LONGEST_TEXT, `${place}.sound`, wrong);
   // Names were numbers, and each browser counted from one: this one is of what the brake is made of.
   const name = nameFrom(JSON.stringify([data['name'], title, texts, sound, base.scene]));
   const sizes = await sizesOf({ name, title, base: base.scene }, sound);
-  if (!sizes) wrong(`${place}.sound`, 'these sizes make no sound brake any more');
+  if (!sizes) wrong(`${place}.sound`, words.theseSizesMakeNoSound);
   return { name, title, base: base.scene, texts, sizes: sizes ?? {} };
 }
 
@@ -131,13 +130,13 @@ function paperOf(value: unknown, wrong: Wrong): Paper | null {
   const data = dataOf(value);
   const wheels = data && (data['wheels'] === undefined ? {} : dataOf(data['wheels']));
   if (!data || !wheels) {
-    wrong(data ? 'wheels' : '', `found ${what(data ? data['wheels'] : value)}, allowed: a sheet`);
+    wrong(data ? 'wheels' : '', words.foundAllowedASheet(what(data ? data['wheels'] : value)));
     return null;
   }
   const { limitsFrom = BLANK.limitsFrom, plain = BLANK.plain } = data;
   const from = limitSetIds.find((s) => s === limitsFrom);
-  if (!from) wrong('limitsFrom', `found ${what(limitsFrom)}, allowed: ${limitSetIds.join(', ')}`);
-  if (plain !== 'mm' && plain !== 'in') wrong('plain', `found ${what(plain)}, allowed: mm, in`);
+  if (!from) wrong('limitsFrom', words.foundAllowed2(what(limitsFrom), limitSetIds.join(', ')));
+  if (plain !== 'mm' && plain !== 'in') wrong('plain', words.foundAllowedMmIn(what(plain)));
   return {
     id: '',
     wheels: {
@@ -178,7 +177,7 @@ export async function readOld(
     try {
       data = JSON.parse(text);
     } catch {
-      whys.push('it is no JSON');
+      whys.push(words.itIsNoJson);
     }
     if (whys.length === 0) {
       value = await take(data, (place, why) => whys.push(place === '' ? why : `${place}: ${why}`));
@@ -189,22 +188,22 @@ export async function readOld(
 
   const brakes = await read(BRAKES, async (data, wrong) => {
     if (!Array.isArray(data)) {
-      wrong('', `found ${what(data)}, allowed: a list of brakes`);
+      wrong('', words.foundAllowedAListOf(what(data)));
       return null;
     }
     const out: OwnBrake[] = [];
     for (const [i, entry] of data.entries()) {
-      const place = `brake ${i + 1}`;
+      const place = words.place(i + 1);
       const own = await ownOf(entry, place, sizesOf, wrong);
       if (!own || out.some((b) => b.name === own.name)) continue;
       if (out.length < MOST_BRAKES) out.push(own);
-      else wrong(place, `${MOST_BRAKES} brakes are kept`);
+      else wrong(place, words.brakesAreKept(MOST_BRAKES));
     }
     return out;
   });
   // Nothing is kept there once a brake was brought back.
   const removed = await read(REMOVED, (data, wrong) =>
-    data === null ? null : ownOf(data, 'the deleted brake', sizesOf, wrong),
+    data === null ? null : ownOf(data, words.theDeletedBrake, sizesOf, wrong),
   );
   const paper = await read(SHEET, paperOf);
   const before = await read(BEFORE, (data, wrong) => (data === null ? null : paperOf(data, wrong)));

@@ -15,6 +15,8 @@ export interface Part<T> {
   readonly layers: Readonly<Partial<Record<LayerName, boolean>>>;
   /** State of the brake that the stage shows while it is open, where it is not the bench's: one that is being fitted. */
   shown?(m: Moment): BrakeState;
+  /** What is a person's own and stays when a link is opened, with what the link brings. */
+  keeps?(here: T, linked: T): T;
   /** What follows from leaving the station. */
   left?(m: Moment): Moment;
 }

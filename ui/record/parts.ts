@@ -100,6 +100,14 @@ export const partsAnew = (before: Parts, brake: Brake): Parts =>
     ids.map((id) => [id, parts[id].anew ? parts[id].initial(brake) : before[id]]),
   ) as unknown as Parts;
 
+/** What a link holds, as it is opened here: brakes and other things that are a person's own stay. */
+export function openedHere(linked: Moment, here: Moment): Moment {
+  const kept = <K extends StationId>(id: K): Parts[K] =>
+    parts[id].keeps?.(here.parts[id], linked.parts[id]) ?? linked.parts[id];
+  const all = Object.fromEntries(ids.map((id) => [id, kept(id)])) as unknown as Parts;
+  return { ...linked, parts: all, shelf: here.shelf };
+}
+
 /** State of the brake on the stage: the bench's, or the open station's own. */
 export const shownState = (m: Moment): BrakeState => parts[m.station].shown?.(m) ?? m.bench.state;
 

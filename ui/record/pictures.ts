@@ -1,3 +1,4 @@
+import { recordPictures as texts } from '../../sim/words/en.ts';
 import { forAll, keep, recall } from './store.ts';
 
 /**
@@ -40,9 +41,7 @@ export async function decode(file: Blob, longest: number): Promise<HTMLCanvasEle
     bitmap = await createImageBitmap(file);
   } catch {
     throw new PictureTrouble(
-      HEIC.test(head)
-        ? 'This browser cannot read this picture (HEIC). Set the camera to JPEG, or send yourself the picture as JPEG.'
-        : 'This file is no picture that this browser can read. Allowed: JPEG, PNG, WebP.',
+      HEIC.test(head) ? texts.thisBrowserCannotReadThis : texts.thisFileIsNoPicture,
     );
   }
   const { width, height } = bitmap;

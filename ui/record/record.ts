@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Brake, BrakeState } from '../../sim/index.ts';
+import { recordRecord as words } from '../../sim/words/en.ts';
 import { isFault } from '../../sim/workshop/index.ts';
 import { NOT_APART } from '../stations/apart/part.ts';
 import { NOT_KEPT } from '../stations/compare/part.ts';
@@ -96,7 +97,7 @@ export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong
     out.push({
       path: `${path}.tooth`,
       found: String(state.tooth),
-      allowed: `0 to ${adjuster.teeth}, the teeth of this brake`,
+      allowed: words.of0ToTheTeethOf(adjuster.teeth),
     });
   }
   // A drum that is taken off for New shoes stands a tenth wider.
@@ -105,7 +106,7 @@ export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong
     out.push({
       path: `${path}.drumRadius`,
       found: `${state.drumRadius} mm`,
-      allowed: `${drum.radiusNew} to ${widest.toFixed(1)} mm, this brake's drum`,
+      allowed: words.toMmThisBrakesDrum(drum.radiusNew, widest.toFixed(1)),
     });
   }
   for (const side of ['front', 'rear'] as const) {
@@ -115,7 +116,7 @@ export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong
       out.push({
         path: `${path}.wear.${side}`,
         found: `${worn} mm`,
-        allowed: `at most ${thicknessNew} mm, the lining of this brake`,
+        allowed: words.atMostMmTheLining(thicknessNew),
       });
     }
   }
@@ -124,11 +125,11 @@ export function stateWrong(path: string, brake: Brake, state: BrakeState): Wrong
 
 function benchWrong(path: string, bench: Bench, shelf: Shelf): Wrong[] {
   if (!sceneOf(bench.brake, shelf)) {
-    const found = bench.brake.kind === 'whole' ? 'a scene' : bench.brake.name;
-    return [{ path: `${path}.brake`, found, allowed: 'a brake that is kept here' }];
+    const found = bench.brake.kind === 'whole' ? words.aScene : bench.brake.name;
+    return [{ path: `${path}.brake`, found, allowed: words.aBrakeThatIsKept }];
   }
   if (bench.fault !== null && !isFault(bench.fault)) {
-    return [{ path: `${path}.fault`, found: bench.fault, allowed: 'a fault of the list' }];
+    return [{ path: `${path}.fault`, found: bench.fault, allowed: words.aFaultOfTheList }];
   }
   const { states } = ownBrakeOf(bench, shelf);
   const built = brakeOfBench(bench, shelf);
@@ -166,7 +167,7 @@ function unsound(m: Moment): Wrong[] {
   out.push(...benchWrong('guest.mine.bench', m.guest.mine.bench, m.shelf));
   if (!m.guest.stands.includes(m.station)) {
     const allowed = m.guest.stands.join(', ');
-    out.push({ path: 'station', found: m.station, allowed: `where the guest stands: ${allowed}` });
+    out.push({ path: 'station', found: m.station, allowed: words.whereTheGuestStands(allowed) });
   }
   return out;
 }
@@ -179,7 +180,7 @@ export function readMoment(data: unknown): Read {
   } catch (error) {
     // A getter or a proxy of a stranger's: a value as JSON gives it has none.
     const found = error instanceof Error ? error.message : String(error);
-    return { ok: false, wrong: [{ path: '', found, allowed: 'plain data' }] };
+    return { ok: false, wrong: [{ path: '', found, allowed: words.plainData }] };
   }
   if (!result.success) {
     return {

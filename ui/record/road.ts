@@ -8,6 +8,7 @@ import {
   withReverse,
   withStops,
 } from '../../sim/index.ts';
+import { recordRoad as words } from '../../sim/words/en.ts';
 import { KeptFor } from './kept.ts';
 
 /** Figures of a kind of stop that can be changed by hand, and what a scene file may ask of each, inside units. */
@@ -52,7 +53,7 @@ const edit: v.GenericSchema<unknown, RoadEdit> = v.pipe(
   v.check(({ key, value }) => {
     const [least, most] = stopBounds[key];
     return value >= least && value <= most;
-  }, 'a stop that a scene may ask for'),
+  }, words.aStopThatAScene),
 );
 
 export const roadSchema: v.GenericSchema<unknown, Road> = v.strictObject({

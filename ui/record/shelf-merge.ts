@@ -7,6 +7,7 @@ import {
   readScene,
   startState,
 } from '../../sim/index.ts';
+import { labelWords, recordShelfMerge as said } from '../../sim/words/en.ts';
 import { ownWords } from '../../sim/workshop/index.ts';
 import { foundNames, ownNames } from '../stations/own/fields.ts';
 import { type Bench, freshBench } from './bench.ts';
@@ -26,7 +27,7 @@ export interface Merged {
   readonly told: readonly string[];
 }
 
-const OTHER = ' (other window)';
+const OTHER = said.other;
 
 const find = (list: readonly OwnBrake[], name: string): OwnBrake | undefined =>
   list.find((b) => b.name === name);
@@ -53,8 +54,10 @@ const alike = (a: OwnBrake, b: OwnBrake): boolean =>
 function conflicts(base: OwnBrake | undefined, mine: OwnBrake, theirs: OwnBrake): string[] {
   const text = (b: OwnBrake | undefined, key: OwnKey): string => b?.texts[key] ?? '';
   const fields = ownKeys.filter((k) => apart(text(base, k), text(mine, k), text(theirs, k)));
-  const title = apart(base?.title, mine.title, theirs.title) ? ['Name'] : [];
-  const photo = apart(photoText(base), photoText(mine), photoText(theirs)) ? ['Picture'] : [];
+  const title = apart(base?.title, mine.title, theirs.title) ? [labelWords.name] : [];
+  const photo = apart(photoText(base), photoText(mine), photoText(theirs))
+    ? [labelWords.picture]
+    : [];
   const measured = (b: OwnBrake | undefined, key: FoundKey): string => b?.found?.[key] ?? '';
   const found = foundKeys.filter((k) =>
     apart(measured(base, k), measured(mine, k), measured(theirs, k)),
@@ -139,9 +142,7 @@ export function mergeShelf(base: Shelf, mine: Shelf, theirs: Shelf): Merged {
     put(m);
     const both = another(t);
     put(both);
-    told.push(
-      `${m.title} was changed in two windows at once (${fields.join(', ')}): both are kept, the other as “${both.title}”.`,
-    );
+    told.push(said.wasChangedInTwoWindows(m.title, fields.join(', '), both.title));
   }
   for (const t of theirs.brakes) {
     if (find(mine.brakes, t.name)) continue;
@@ -150,7 +151,7 @@ export function mergeShelf(base: Shelf, mine: Shelf, theirs: Shelf): Merged {
   }
   const removed = changed(base.removed, mine.removed, theirs.removed);
   if (brakes.length > MOST_BRAKES) {
-    told.push(`Of ${brakes.length} brakes in two windows ${MOST_BRAKES} are kept here.`);
+    told.push(said.ofBrakesInTwoWindows(brakes.length, MOST_BRAKES));
   }
   return {
     shelf: {

@@ -9,6 +9,7 @@ import {
   type Scene,
   tellFinding,
 } from '../../sim/index.ts';
+import { recordShelf as words } from '../../sim/words/en.ts';
 import { type OwnPhoto, photoSchema } from './own-photo.ts';
 
 /** Brakes of one's own: what was typed, and the scenes that they are made from. */
@@ -51,7 +52,7 @@ export const sceneValue: v.GenericSchema<unknown, Scene> = v.pipe(
     const read = readScene(dataset.value);
     if (read.ok) return read.scene;
     const [f] = read.findings;
-    addIssue({ message: f ? tellFinding(f) : 'no scene' });
+    addIssue({ message: f ? tellFinding(f) : words.noScene });
     return NEVER;
   }),
 );

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type BrakeState, type Condition, ELEMENTS, SURFACES } from '../../sim/index.ts';
+import { recordState as words } from '../../sim/words/en.ts';
 
 /** What stands for a state of the brake in the record: all its numbers, exact. */
 
@@ -11,8 +12,8 @@ const bothSides = <T>(each: v.GenericSchema<unknown, T>) =>
 /** Wear of the elements of a lining, mm; negative where a thicker one than the brake's own was fitted. */
 const wear = v.pipe(
   v.instance(Float64Array),
-  v.check((w) => w.length === ELEMENTS, `${ELEMENTS} elements`),
-  v.check((w) => w.every((x) => x >= -20 && x <= 50), '-20 to 50 mm each'),
+  v.check((w) => w.length === ELEMENTS, words.elements(ELEMENTS)),
+  v.check((w) => w.every((x) => x >= -20 && x <= 50), words.of20To50MmEach),
 );
 
 const index = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(20));
@@ -36,6 +37,7 @@ const condition: v.GenericSchema<unknown, Condition> = v.strictObject({
   lean: bothSides(within(-1e5, 1e5)),
   unhooked: v.optional(v.pipe(v.array(index), v.maxLength(20))),
   unheld: v.optional(v.pipe(v.array(v.picklist(['front', 'rear'])), v.maxLength(2))),
+  strutLoose: v.optional(v.boolean()),
 });
 
 export const stateSchema: v.GenericSchema<unknown, BrakeState> = v.strictObject({

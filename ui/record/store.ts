@@ -1,3 +1,4 @@
+import { recordStore as texts } from '../../sim/words/en.ts';
 /** What the browser keeps: by key, as text. A browser that keeps nothing, or no more, says so. */
 export interface Keeper {
   /** Null where nothing is kept; throws where the browser forbids. */
@@ -22,10 +23,8 @@ export const forThis: Keeper = keeper(() => sessionStorage);
 /** Key in the browser's own storage, as its event names it. */
 export const fullKey = (key: string): string => prefix + key;
 
-export const NOTHING_KEPT =
-  'This browser keeps nothing: what you set and type is gone when you close the page. A link or a file keeps it (Bench).';
-export const NOT_KEPT =
-  'This browser has no room to keep what you set and type. Save it as a file (Bench) before you close the page.';
+export const NOTHING_KEPT = texts.nothingKept;
+export const NOT_KEPT = texts.notKept;
 
 /** What is kept under a key, and what is wrong, in words; empty when nothing is. */
 export function recall(from: Keeper, key: string): { text: string | null; trouble: string } {
@@ -49,8 +48,6 @@ export function keep(at: Keeper, key: string, text: string): string {
 /** Puts aside under a key of its own what cannot be read, and says so. */
 export function putAside(at: Keeper, key: string, text: string, why: string): string {
   const kept = keep(at, `${key}-unread`, text) === '';
-  const where = kept
-    ? `It is still in this browser under "${fullKey(key)}-unread".`
-    : 'There was no room to put it aside.';
-  return `What was kept under "${fullKey(key)}" could not be read: ${why}. ${where}`;
+  const where = kept ? texts.itIsStillInThis(fullKey(key)) : texts.thereWasNoRoomTo;
+  return texts.whatWasKeptUnderCould(fullKey(key), why, where);
 }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { TiltCause, Turning, Wheel } from '../../sim/index.ts';
+import { language, recordView as texts } from '../../sim/words/en.ts';
 import { PACES, type Pace, paceName } from '../pace.ts';
 import { type PartId, partNames } from '../stage/part-names.ts';
 import type { ThemeName } from '../theme.ts';
@@ -169,16 +170,11 @@ const seen = (m: Moment, change: Partial<View>): Moment => ({
 });
 
 const words: Readonly<Record<LayerName, string>> = {
-  fan: 'gap fan',
-  comb: 'pressure comb',
-  forces: 'forces',
-  names: 'names',
-  ghost: 'rest ghost',
-  heat: 'heat',
-  loupe: 'loupe',
-  edge: 'edge-on',
-  dials: 'dials',
-  polygons: 'force polygons',
+  ...texts.layers,
+  fan: texts.gapFan,
+  comb: texts.pressureComb,
+  ghost: texts.restGhost,
+  polygons: texts.forcePolygons,
 };
 
 /** Loupe, edge-on drawing and force polygons take the same place. */
@@ -192,26 +188,26 @@ export const toggleLayer = intention(
     const gone = taken ? Object.fromEntries(ONE_PLACE.map((l) => [l, false])) : {};
     return withLayers(m, { ...gone, [layer]: on });
   },
-  (_before, after, layer) => `${words[layer]} ${layersOf(after)[layer] ? 'on' : 'off'}`,
+  (_before, after, layer) => texts.layer(words[layer], layersOf(after)[layer]),
 );
 
 export const magnify = intention(
   'view.magnify',
   (m: Moment, times: 1 | 20 | 40) => withLayers(seen(m, { magnification: times }), { fan: true }),
-  (_before, after) => `gap drawn ×${after.view.magnification}`,
+  (_before, after) => texts.gapDrawn(after.view.magnification),
 );
 
 export const tip = intention(
   'view.tip',
   (m: Moment, tilt: TiltCause) => seen(m, { tilt }),
-  'cause of the tilt',
+  texts.causeOfTheTilt,
 );
 
 /** Hides the names behind their numbers, to be asked for one by one; or tells all again. */
 export const hideNames = intention(
   'view.names',
   (m: Moment, hidden: boolean) => seen(m, { revealed: hidden ? [] : null, asked: null }),
-  (_before, after) => (after.view.revealed ? 'names hidden' : 'names told'),
+  (_before, after) => (after.view.revealed ? texts.namesHidden : texts.namesTold),
 );
 
 export const reveal = intention(
@@ -220,19 +216,19 @@ export const reveal = intention(
     const { revealed } = m.view;
     return !revealed || revealed.includes(part) ? m : seen(m, { revealed: [...revealed, part] });
   },
-  (_before, _after, part) => `name of ${partNames[part][0].toLowerCase()}`,
+  (_before, _after, part) => texts.nameOf(language.inside(partNames[part][0])),
 );
 
 export const look = intention(
   'view.look',
   (m: Moment, theme: ThemeName) => (theme === m.view.theme ? m : seen(m, { theme })),
-  (_before, after) => `view ${after.view.theme === 'sheet' ? 'Sheet' : 'Board'}`,
+  (_before, after) => texts.view(after.view.theme === 'sheet' ? texts.sheet : texts.board),
 );
 
 export const showOnWall = intention(
   'view.wall',
   (m: Moment, wall: boolean) => (wall === m.view.wall ? m : seen(m, { wall })),
-  (_before, after) => (after.view.wall ? 'wall' : 'wall left'),
+  (_before, after) => (after.view.wall ? 'wall' : texts.wallLeft),
 );
 
 export const lookAt = intention(
@@ -244,7 +240,7 @@ export const lookAt = intention(
     const sheet = m.station === 'inspect' && m.parts.inspect.wheel !== wheel;
     return sheet ? withPart(next, 'inspect', { wheel }) : next;
   },
-  (_before, after) => `${after.view.wheel}-hand wheel`,
+  (_before, after) => texts.handWheel(after.view.wheel),
 );
 
 export const zoomTo = intention(
@@ -254,31 +250,33 @@ export const zoomTo = intention(
     const next = zoom.factor <= 1 ? WHOLE : { ...zoom, factor: Math.min(MOST_ZOOM, zoom.factor) };
     return next.factor === factor && next.dx === dx && next.dy === dy ? m : seen(m, { zoom: next });
   },
-  (_before, after) => (after.view.zoom.factor > 1 ? 'zoom' : 'whole brake'),
+  (_before, after) => (after.view.zoom.factor > 1 ? 'zoom' : texts.wholeBrake),
   { joins: 'view.zoom' },
 );
 
 export const slowDown = intention(
   'view.slow',
   (m: Moment, slow: Pace) => (slow === m.view.slow ? m : seen(m, { slow })),
-  (_before, after) => `time at ${paceName(after.view.slow)}`,
+  (_before, after) => texts.timeAt(paceName(after.view.slow)),
 );
 
 export const bend = intention(
   'view.bend',
   (m: Moment, bending: boolean) => (bending === m.view.bending ? m : seen(m, { bending })),
-  (_before, after) => (after.view.bending ? 'shoes that bend' : 'rigid shoes'),
+  (_before, after) => (after.view.bending ? texts.shoesThatBend : texts.rigidShoes),
 );
 
 export const sound = intention(
   'view.sound',
   (m: Moment, on: boolean) => (on === m.view.sound ? m : seen(m, { sound: on })),
-  (_before, after) => (after.view.sound ? 'sound on' : 'sound off'),
+  (_before, after) => (after.view.sound ? texts.soundOn : texts.soundOff),
 );
 
 export const turn = intention(
   'view.turn',
   (m: Moment, turning: Turning) => (turning === m.turning ? m : { ...m, turning }),
   (_before, after) =>
-    `drum ${after.turning > 0 ? 'forward' : after.turning < 0 ? 'backward' : 'stopped'}`,
+    texts.drum(
+      after.turning > 0 ? texts.forward : after.turning < 0 ? texts.backward : texts.stopped,
+    ),
 );

@@ -1,3 +1,4 @@
+import { recordWalk as words } from '../../sim/words/en.ts';
 import { tryWorn } from '../stations/drum-off/part.ts';
 import { bringVan, chooseFault } from '../stations/faults/part.ts';
 import { showQuestion } from '../stations/questions/part.ts';
@@ -51,8 +52,8 @@ export const walk = intention(
   },
   (before, after) =>
     after.guest && !sameCall(before.guest?.call ?? null, after.guest.call)
-      ? `to ${guestTitle(after)}`
-      : `to ${stationNames[after.station]}`,
+      ? words.to(guestTitle(after))
+      : words.to2(stationNames[after.station]),
 );
 
 /**

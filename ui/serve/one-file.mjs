@@ -52,10 +52,10 @@ export const workersWithin = () => ({
     /** @type {string[]} */
     const imports = [];
     const made = code.replace(
-      /new Worker\(\s*new URL\(\s*(['"])([^'"]+)\1,\s*import\.meta\.url\s*\),\s*\{\s*type: 'module',?\s*\}\s*,?\s*\)/g,
-      (_, _quote, file) => {
+      /new Worker\(\s*new URL\(\s*(['"])([^'"]+)\1,\s*import\.meta\.url\s*\),\s*\{\s*type: 'module',\s*name: (\w+\(\)),?\s*\}\s*,?\s*\)/g,
+      (_, _quote, file, name) => {
         imports.push(`import Within${imports.length} from '${file}?worker&inline';`);
-        return `new Within${imports.length - 1}()`;
+        return `new Within${imports.length - 1}({ name: ${name} })`;
       },
     );
     // One that is written otherwise would be left beside the file, which is refused below.

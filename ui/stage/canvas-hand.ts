@@ -1,15 +1,18 @@
+import type { Point } from '../../sim/index.ts';
 import { colourOf } from '../theme.ts';
 import { dashes, flatten, type Polyline } from './flatten.ts';
-import { type Frame, TURN } from './geometry.ts';
+import { apply, distance, type Frame, TURN } from './geometry.ts';
 import { type Ground, type Hand, isBaked, outlines, standing, type Window } from './hand.ts';
 import { type AnyCanvas, ownCanvas, type Pen, penOf } from './own-canvas.ts';
-import { both, meet, type Patches, type PatchGrid, type Rect } from './patches.ts';
+import { both, join, meet, PATCH, type Patches, type PatchGrid, type Rect } from './patches.ts';
 import { arcParts, moved, type Path } from './path.ts';
+import { cornersOf } from './same.ts';
 import { type Shape, strokePx } from './shapes.ts';
 import type { Due, Stains } from './stains.ts';
+import { type Standing, StillRun, StillRuns } from './still-runs.ts';
 
 /** A shape as it is painted now. */
-interface Painted {
+interface Painted extends Standing {
   readonly lines: Path2D;
   readonly rule: CanvasFillRule;
   readonly fill: string | CanvasPattern | null;
@@ -30,6 +33,8 @@ interface Painted {
 
 /** How exactly an outline is followed to see which patches it touches, px. */
 const NEARLY = 2;
+/** What is no larger, device px, is taken for its box. */
+const SMALL = 2 * PATCH;
 /** Smoothing spreads an edge over the next pixel. */
 const SMOOTH = 1;
 /**
@@ -56,10 +61,14 @@ export class CanvasHand implements Hand {
   readonly #stains: Stains;
   readonly #kept = new Map<string, Painted>();
   readonly #order: Painted[] = [];
+  /** The same, what stands still as pictures. */
+  #steps: readonly (Painted | StillRun<Painted>)[] = this.#order;
   #glass: AnyCanvas | null = null;
   #window: Window | null = null;
   /** What the window shows. */
   #shown: Patches | null = null;
+  /** What of this drawing itself has changed since it was last painted. */
+  #own: Patches;
   #grid: PatchGrid;
   /** Drum's centre, device px. */
   #at: readonly [number, number] = [0, 0];
@@ -70,12 +79,19 @@ export class CanvasHand implements Hand {
   #last = -1;
 
   readonly #gone: () => void;
+  /** Pictures of what stands still; null: each shape is painted, whatever it does. */
+  readonly #runs: StillRuns<Painted> | null;
 
-  /** @param gone called when its drawing is no longer painted */
-  constructor(stains: Stains, gone: () => void) {
+  /**
+   * @param gone called when its drawing is no longer painted
+   * @param copies what stands still may be copied from a picture of it
+   */
+  constructor(stains: Stains, gone: () => void, copies = false) {
     this.#stains = stains;
     this.#gone = gone;
+    this.#runs = copies ? new StillRuns() : null;
     this.#grid = stains.grid;
+    this.#own = this.#grid.all();
   }
 
   begin(x: number, y: number, window: Window | null, ground: Ground): void {
@@ -84,11 +100,12 @@ export class CanvasHand implements Hand {
     // What was covered of the old grid says nothing in the new, which is stained all over.
     if (anew) for (const painted of this.#kept.values()) painted.cover = grid.none();
     if (anew || window?.key !== this.#window?.key) {
-      if (this.#shown && !anew) this.#stains.add(this.#shown);
+      if (this.#shown && !anew) this.#stain(this.#shown);
       this.#shown = window && grid.cover([round(window)], SMOOTH, 'nonzero');
-      if (this.#shown) this.#stains.add(this.#shown);
+      if (this.#shown) this.#stain(this.#shown);
       this.#shifted = true;
     } else this.#shifted = x !== this.#at[0] || y !== this.#at[1];
+    if (anew || this.#shifted) this.#own = grid.all();
     this.#grid = grid;
     this.#at = [x, y];
     this.#ground = ground;
@@ -106,14 +123,20 @@ export class CanvasHand implements Hand {
     }
     if (build || move || this.#shifted) {
       painted.place = isBaked(shape) ? null : (shape.place ?? null);
-      this.#stains.add(painted.cover);
+      this.#stain(painted.cover);
       painted.cover = this.#coverOf(shape, painted, ground);
-      this.#stains.add(painted.cover);
-    }
+      this.#stain(painted.cover);
+      painted.still = 0;
+    } else painted.still++;
     // One that was painted before its forerunner until now has changed its turn.
-    if (painted.rank < this.#last) this.#stains.add(painted.cover);
+    if (painted.rank < this.#last) this.#stain(painted.cover);
     this.#last = Math.max(this.#last, painted.rank);
     this.#order.push(painted);
+  }
+
+  #stain(patches: Patches): void {
+    this.#stains.add(patches);
+    join(this.#own, patches);
   }
 
   end(): void {
@@ -124,36 +147,60 @@ export class CanvasHand implements Hand {
 
   drop(key: string): void {
     const painted = this.#kept.get(key);
-    if (painted) this.#stains.add(painted.cover);
+    if (painted) this.#stain(painted.cover);
     this.#kept.delete(key);
   }
 
   destroy(): void {
     this.#kept.clear();
+    this.#runs?.drop();
     this.#gone();
   }
 
-  #coverOf(shape: Shape, painted: Painted, { scale, pixels }: Ground): Patches {
-    const path = shape.place ? moved(shape.path, shape.place) : shape.path;
+  #coverOf(shape: Shape, painted: Painted, ground: Ground): Patches {
+    const cover = this.#touched(shape, painted, ground);
+    return this.#shown ? both(cover, this.#shown) : cover;
+  }
+
+  #touched(shape: Shape, painted: Painted, { scale, pixels }: Ground): Patches {
     const px = scale * pixels;
     const [x, y] = this.#at;
+    const half = painted.stroke ? (painted.width * pixels) / 2 : 0;
+    const { place } = shape;
+    // Of a stud or a rivet its box tells as much as its outline, and sooner.
+    const corners = cornersOf(shape.path).map((p): Point => {
+      const [cx, cy] = place ? apply(place, p) : p;
+      return [x + cx * px, y - cy * px];
+    });
+    const [a, , c] = corners;
+    if (a && c && distance(a, c) < SMALL) return this.#grid.around(corners, half + SMOOTH);
+    const path = place ? moved(shape.path, place) : shape.path;
     const lines = flatten(path, NEARLY / px).map(({ points, closed }) => ({
       points: points.map((v, i) => (i % 2 === 0 ? x + v * px : y - v * px)),
       closed,
     }));
-    const half = painted.stroke ? (painted.width * pixels) / 2 : 0;
     const rule = painted.fill ? painted.rule : null;
-    const cover = this.#grid.cover(lines, half + NEARLY + SMOOTH, rule);
-    return this.#shown ? both(cover, this.#shown) : cover;
+    return this.#grid.cover(lines, half + NEARLY + SMOOTH, rule);
+  }
+
+  /** Sees what of the painting stands still, before anything is due; in how many steps it is painted. */
+  arrange(): number {
+    const { width, height } = this.#ground ?? { width: 0, height: 0 };
+    this.#steps =
+      this.#shown || !this.#runs
+        ? this.#order
+        : this.#runs.arrange(this.#order, this.#grid, width, height);
+    return this.#steps.length;
   }
 
   /** Paints what is due. */
   render(pen: Pen): void {
     const shown = this.#shown;
     for (const due of this.#stains.due) {
-      if (!shown) this.#paint(pen, due, 0, 0);
+      if (!shown) this.#paint(pen, due, 0, 0, this.#steps);
       else if (this.#window && meet(due.patches, shown)) this.#look(pen, due, this.#window);
     }
+    this.#own = this.#grid.none();
   }
 
   /** Paints on the glass, then shows what of it lies in the window. */
@@ -165,11 +212,14 @@ export class CanvasHand implements Hand {
     if (this.#glass.width !== side) Object.assign(this.#glass, { width: side, height: side });
     const inside = penOf(this.#glass, true);
     const { rect } = due;
-    inside.setTransform(1, 0, 0, 1, 0, 0);
-    inside.globalAlpha = 1;
-    inside.fillStyle = fill;
-    inside.fillRect(rect.x - left, rect.y - top, rect.width, rect.height);
-    this.#paint(inside, due, left, top);
+    // Where only what lies under the glass has changed, the glass is as it was.
+    if (meet(this.#own, due.patches)) {
+      inside.setTransform(1, 0, 0, 1, 0, 0);
+      inside.globalAlpha = 1;
+      inside.fillStyle = fill;
+      inside.fillRect(rect.x - left, rect.y - top, rect.width, rect.height);
+      this.#paint(inside, due, left, top, this.#order);
+    }
     pen.save();
     clipTo(pen, rect, 0, 0);
     pen.beginPath();
@@ -180,16 +230,32 @@ export class CanvasHand implements Hand {
     pen.restore();
   }
 
-  /** @param left what of the screen the pen's canvas begins with, device px */
-  #paint(pen: Pen, { rect, patches }: Due, left: number, top: number): void {
+  /**
+   * @param left what of the screen the pen's canvas begins with, device px
+   * @param order what is painted, one on top of the other
+   */
+  #paint(
+    pen: Pen,
+    { rect, patches }: Due,
+    left: number,
+    top: number,
+    order: readonly (Painted | StillRun<Painted>)[],
+  ): void {
     const { pixels, scale } = this.#ground ?? { pixels: 1, scale: 1 };
     const [x, y] = [this.#at[0] - left, this.#at[1] - top];
     pen.save();
     clipTo(pen, rect, left, top);
     pen.lineJoin = 'round';
     let stands: Frame | null | undefined;
-    for (const p of this.#order) {
+    for (const p of order) {
       if (!meet(p.cover, patches)) continue;
+      if (p instanceof StillRun) {
+        p.copy(pen, { rect, patches }, (onto, missing) =>
+          this.#paint(onto, missing, 0, 0, p.shapes),
+        );
+        stands = undefined;
+        continue;
+      }
       if (stands !== p.place) {
         stands = p.place;
         const { angle, x: dx, y: dy } = p.place ?? { angle: 0, x: 0, y: 0 };
@@ -264,6 +330,7 @@ function built(shape: Shape, ground: Ground, cover: Patches, rank: number): Pain
     place: null,
     cover,
     rank,
+    still: 0,
   };
 }
 

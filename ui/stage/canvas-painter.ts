@@ -26,9 +26,8 @@ export class CanvasPainter implements Painter {
   }
 
   addHand(): Hand {
-    const hand = new CanvasHand(this.#stains, () =>
-      this.#hands.splice(this.#hands.indexOf(hand), 1),
-    );
+    const gone = () => this.#hands.splice(this.#hands.indexOf(hand), 1);
+    const hand = new CanvasHand(this.#stains, gone, true);
     this.#hands.push(hand);
     return hand;
   }
@@ -39,7 +38,7 @@ export class CanvasPainter implements Painter {
 
   render(): void {
     const pen = this.#pen;
-    this.#stains.take();
+    this.#stains.take(this.#hands.reduce((sum, hand) => sum + hand.arrange(), 0));
     pen.setTransform(1, 0, 0, 1, 0, 0);
     pen.globalAlpha = 1;
     pen.fillStyle = this.sheet;

@@ -1,4 +1,5 @@
 import type { Brake, BrakeState, Point, Side, Tilt, TiltCause } from '../../sim/index.ts';
+import { stageEdgeOn as texts } from '../../sim/words/en.ts';
 import { type Frame, IDENTITY, turnAbout } from './geometry.ts';
 import { arrowPath } from './layers/arrows.ts';
 import { label } from './layers/label.ts';
@@ -136,7 +137,7 @@ function fitted(brake: Brake, side: Side, place: Frame): Shape[] {
   return [
     make(box(back - 2.9, v - 2.2, back, v + 2.2), outlined('keeper', WEIGHT.medium)),
     make(box(back, v - 1, end, v + 1), outlined('keeper', WEIGHT.narrow)),
-    ...coil(`edge ${side}`, 'hold-down', [face[0] + 0.6, v], [end - 0.6, v], {
+    ...coil(texts.edge(side), 'hold-down', [face[0] + 0.6, v], [end - 0.6, v], {
       lead: [0.3, 0.3],
       turns: 4,
       radius: 4.6,
@@ -206,7 +207,7 @@ export function edgeOn(
     ],
     labels: words(inside, side, [
       ['pad', [1.6, -7]],
-      ['end pads', [1.6, ends]],
+      [texts.endPads, [1.6, ends]],
       ...(cause.holdDown === 'fitted' ? ([['hold-down', [middle + 4, -3.4]]] as const) : []),
       ['springs', [hook[0] + 3, hook[1] - 8]],
     ]),

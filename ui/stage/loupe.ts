@@ -1,4 +1,6 @@
 import type { Point } from '../../sim/index.ts';
+import { stageLoupe as texts } from '../../sim/words/en.ts';
+import { fixed } from '../format.ts';
 import { distance, mix, polar } from './geometry.ts';
 import { label, sizeOf } from './layers/label.ts';
 import type { PartId } from './part-names.ts';
@@ -109,7 +111,7 @@ export function loupe(input: StageInput, lens: Lens): Drawing[] {
   const marks: Drawing = {
     view,
     shapes: [
-      ...(view.wall ? [] : [shape('loupe tangents', lines, { stroke: 'rule', width: 1.2 })]),
+      ...(view.wall ? [] : [shape(texts.loupeTangents, lines, { stroke: 'rule', width: 1.2 })]),
       shape(
         'loupe mark',
         circlePath(sight.look, sight.radius),
@@ -171,7 +173,7 @@ function rim(view: View, lens: Lens, sight: Sight): Drawing {
       ...more,
     });
   const left = x - lens.radius * 0.96;
-  const scale = `×${magnification(view, sight).toFixed(1)}`;
+  const scale = `×${fixed(magnification(view, sight), 1)}`;
   return {
     view,
     shapes: [
@@ -183,8 +185,8 @@ function rim(view: View, lens: Lens, sight: Sight): Drawing {
       },
     ],
     labels: [
-      ...(view.wall ? [] : [text('loupe name', 'A', left, {})]),
-      text('loupe scale', scale, view.wall ? left : left + size * 0.85, {
+      ...(view.wall ? [] : [text(texts.loupeName, 'A', left, {})]),
+      text(texts.loupeScale, scale, view.wall ? left : left + size * 0.85, {
         style: 'lens scale',
         colour: 'ink2',
       }),

@@ -1,51 +1,6 @@
+import { stagePartNames as words } from '../../sim/words/en.ts';
 /** The parts as the trade names them, with one sentence on what each does. */
-export const partNames = {
-  plate: ['Backing plate', 'Carries every part that does not turn.'],
-  'access hole': ['Access hole, plugged', 'Lets a tool reach the adjuster with the drum on.'],
-  hub: ['Hub', 'Turns with the wheel and carries the drum.'],
-  drum: ['Drum rim, cut', 'Turns with the wheel; the linings rub on its inside.'],
-  web: ['Shoe web', 'Stiff rib of the shoe that takes the pushes.'],
-  table: ['Shoe table', 'Curved plate of the shoe that carries the lining.'],
-  lining: ['Lining', 'Rubs on the drum and wears.'],
-  'lever window': ['Slot in the web', 'Its play is the lost motion before a tooth is climbed.'],
-  'hold-down': ['Hold-down pin', 'Keeps the shoe against the plate.'],
-  cylinder: ['Wheel cylinder', 'Turns fluid pressure into push on both toes.'],
-  'bleed port': ['Bleed port', 'Lets trapped air out of the fluid.'],
-  piston: ['Piston', 'Pushes its shoe outward.'],
-  cup: ['Cup', 'Seals the fluid; its lip opens under pressure.'],
-  boot: ['Dust boot', 'Keeps dust out of the cylinder.'],
-  'cup spring': ['Cup spring', 'Keeps the cups on their pistons.'],
-  fluid: ['Brake fluid', 'Presses both pistons alike.'],
-  strut: ['Strut', 'Holds the shoes apart; its length sets the clearance.'],
-  'toothed lever': ['Toothed lever', 'Steps to the next tooth when the shoes travel too far.'],
-  'lever pin': ['Lever pin in its slot', 'The lever turns on it and slides to lift over a tooth.'],
-  'lever spring': ['Lever spring', 'Presses the lever into its tooth.'],
-  'strut spring': ['Strut spring', 'Keeps the strut on its seat.'],
-  'star wheel': ['Star wheel', 'Turns the screw that makes the strut longer.'],
-  'wheel lever': [
-    'Star-wheel lever',
-    'Catches the next tooth on the way out and turns the wheel on the way back.',
-  ],
-  'wheel lever pin': ['Pin of the star-wheel lever', 'Joins the lever to the front web.'],
-  'strut fork': ['Strut fork', 'Sits over the web; its notch holds the nose of the lever.'],
-  screw: ['Screw', 'Turned out of its sleeve, it makes the strut longer.'],
-  sleeve: ['Screw sleeve', 'Nut of the screw; its end stands on the parking lever.'],
-  wedge: ['Wedge', 'Drops as far as there is room and makes the strut longer.'],
-  'wedge seat': ['Wedge seat', 'Upright face on the front web that the wedge slides on.'],
-  'wedge spring': ['Wedge spring', 'Pulls the wedge down.'],
-  'hot lock': ['Hot lock, bimetal', 'Bends when hot and stops the adjuster: no step too far.'],
-  'return spring': ['Return spring', 'Pulls the shoes off the drum.'],
-  'upper spring': ['Upper return spring', 'Pulls the toes together when the pedal is let go.'],
-  'lower spring': ['Lower return spring', 'Holds the heels in their place.'],
-  'parking lever': ['Parking lever', 'Spreads the shoes when the cable pulls.'],
-  'lever pivot': ['Parking-lever pivot', 'Joins the lever to the rear web.'],
-  'lever stop': ['Stop of the lever', 'Rests on the web when the cable is slack.'],
-  cable: ['Cable and coil', 'Pulls the parking lever; the coil brings it back.'],
-  'cable guide': ['Cable guide', 'Leads the cable through the plate.'],
-  'anchor pin': ['Anchor pin', 'Hinge of the shoe; takes what the drum pushes on.'],
-  abutment: ['Abutment', 'The heel slides and rolls on it.'],
-  keeper: ['Keeper', 'Keeps the heels on their pins.'],
-} as const;
+export const partNames = words.partNames;
 
 export type PartId = keyof typeof partNames;
 

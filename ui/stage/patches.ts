@@ -1,3 +1,4 @@
+import type { Point } from '../../sim/index.ts';
 import type { Polyline } from './flatten.ts';
 
 /**
@@ -28,8 +29,8 @@ interface Block {
   readonly bottom: number;
 }
 
-/** Patches painted needlessly that cost about as much as going through the shapes once more. */
-const WASTE = 100;
+/** Patches painted needlessly that cost about as much as going through one shape once more. */
+const WASTE = 0.7;
 
 export class PatchGrid {
   readonly columns: number;
@@ -64,9 +65,26 @@ export class PatchGrid {
     return out;
   }
 
-  /** Disjoint rectangles that hold all the patches, few rather than exact. */
-  rects(patches: Patches): Rect[] {
-    return joined(this.#runs(patches)).map(({ left, top, right, bottom }) => ({
+  /** Patches that a box of points touches, with `reach` px around it. */
+  around(points: readonly Point[], reach: number): Patches {
+    const xs = points.map(([x]) => x);
+    const ys = points.map(([, y]) => y);
+    const at = (px: number): number => Math.floor(px / PATCH);
+    return this.#block({
+      left: at(Math.min(...xs) - reach),
+      top: at(Math.min(...ys) - reach),
+      right: at(Math.max(...xs) + reach) + 1,
+      bottom: at(Math.max(...ys) + reach) + 1,
+    });
+  }
+
+  /**
+   * Disjoint rectangles that hold all the patches, few rather than exact.
+   *
+   * @param steps in how many each rectangle is painted
+   */
+  rects(patches: Patches, steps: number): Rect[] {
+    return joined(this.#runs(patches), WASTE * steps).map(({ left, top, right, bottom }) => ({
       x: left * PATCH,
       y: top * PATCH,
       width: (right - left) * PATCH,
@@ -195,6 +213,10 @@ export function join(a: Patches, b: Patches): void {
   for (let i = 0; i < a.length; i++) a[i] = (a[i] as number) | (b[i] as number);
 }
 
+/** The patches of `a` that are not in `b`. */
+export const without = (a: Patches, b: Patches): Patches =>
+  a.map((word, i) => word & ~(b[i] as number));
+
 /** The patches in both. */
 export const both = (a: Patches, b: Patches): Patches =>
   a.map((word, i) => word & (b[i] as number));
@@ -212,7 +234,7 @@ const overlap = (a: Block, b: Block): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** Takes blocks together while that wastes little; none of those left overlap. */
-function joined(blocks: readonly Block[]): Block[] {
+function joined(blocks: readonly Block[], most: number): Block[] {
   const left: Block[] = [];
   const waste = (a: Block, b: Block): number =>
     overlap(a, b) ? -1 : areaOf(around(a, b)) - areaOf(a) - areaOf(b);
@@ -221,7 +243,7 @@ function joined(blocks: readonly Block[]): Block[] {
     // What has grown may reach others, so they are looked through again.
     for (let i = 0; i < left.length; ) {
       const other = left[i] as Block;
-      if (waste(grown, other) < WASTE) {
+      if (waste(grown, other) < most) {
         grown = around(grown, other);
         left.splice(i, 1);
         i = 0;

@@ -28,7 +28,8 @@ function leverSense({ parkingLever: { pivot, hook, pull } }: Brake): 1 | -1 {
 
 /**
  * @param lift share of a tooth that the toothed lever can climb: under 1 where a hot lock holds it.
- * What is climbed beyond it the held lever carries along, strut and all, off the rear seat.
+ * What is climbed beyond it the held lever carries along, strut and all, off the rear seat; so it does where no
+ * spring holds the strut there.
  */
 export function placesOf(brake: Brake, instant: Instant, lift = 1): Places {
   const front = shoeFrame(brake, instant, 'front');
@@ -40,7 +41,7 @@ export function placesOf(brake: Brake, instant: Instant, lift = 1): Places {
   const seated = strutFrame(brake, parking);
   const { growth } = brake.adjuster;
   const step = (growth[instant.tooth + 1] ?? Number.NaN) - (growth[instant.tooth] ?? 0);
-  const carried = instant.climb > lift ? step * (instant.climb - lift) : 0;
+  const carried = instant.strutOff ?? (instant.climb > lift ? step * (instant.climb - lift) : 0);
   const strut = { ...seated, x: seated.x - carried };
   return {
     shoes: { front, rear },

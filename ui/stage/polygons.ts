@@ -1,4 +1,6 @@
 import { type BodyForce, bodyGap, type Instant, type Point, type Side } from '../../sim/index.ts';
+import { stagePolygons as words } from '../../sim/words/en.ts';
+import { fixed } from '../format.ts';
 import type { Ink } from '../theme.ts';
 import type { EdgeBox } from './edge-on.ts';
 import { arrowPath } from './layers/arrows.ts';
@@ -63,8 +65,7 @@ function inkOf({ kind }: BodyForce, side: Side, instant: Instant): Ink {
 const size = ({ force: [x, y] }: BodyForce): number => Math.hypot(x, y);
 
 /** Figures of what is left over: a tenth of a newton. */
-const leftOver = (forces: readonly BodyForce[]): string =>
-  Math.hypot(...bodyGap(forces)).toFixed(1);
+const leftOver = (forces: readonly BodyForce[]): string => fixed(Math.hypot(...bodyGap(forces)), 1);
 
 /**
  * @param bodies null where no force is told
@@ -112,7 +113,7 @@ export function polygons(
     );
   };
   if (!bodies) {
-    text('none', instant.locked ? 'A shoe locks: no force is told' : 'No force is told', [
+    text('none', instant.locked ? words.aShoeLocksNoForce : words.noForceIsTold, [
       edge,
       high - line * 0.8,
     ]);
@@ -130,14 +131,14 @@ export function polygons(
   );
   // Of a brake that lies still with nothing on its shoes there is no scale.
   if (!Number.isFinite(perNewton) || perNewton <= 0) {
-    text('none', 'Nothing pushes on the shoes', [edge, high - line * 0.8]);
+    text('none', words.nothingPushesOnTheShoes, [edge, high - line * 0.8]);
     return { view: inside, shapes, labels };
   }
   SIDES.forEach((side, i) => {
     const forces = bodies[side];
     const ceiling = high - i * each;
-    const head = `${side === 'front' ? 'Front' : 'Rear'} shoe, left over ${leftOver(forces)}\u00a0N`;
-    text(`head ${side}`, head, [edge, ceiling - line * 0.8]);
+    const head = words.head(side === 'front' ? words.front : words.rear, leftOver(forces));
+    text(words.head2(side), head, [edge, ceiling - line * 0.8]);
     const { left: l, right: r, low, high: h } = extents[side];
     const middle: Point = [wide / 2, ceiling - 1.3 * line - (each - 1.3 * line) / 2];
     const at = ([x, y]: Point): Point => [

@@ -37,7 +37,7 @@ function offOf(a: Command, b: Command): number {
 const corners = new WeakMap<Path, readonly Point[]>();
 
 /** Corners of the box around a path in its own frame; an arc counts as its whole circle. */
-function cornersOf(path: Path): readonly Point[] {
+export function cornersOf(path: Path): readonly Point[] {
   const kept = corners.get(path);
   if (kept) return kept;
   let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];

@@ -73,6 +73,9 @@ export interface BrakeDrawing extends Drawing {
   readonly numbered: boolean;
 }
 
+/** Off, it is neither drawn nor named. */
+const STRUT_SPRING: PartId = 'strut spring';
+
 /**
  * The solid parts, back to front, at true scale where they truly stand.
  *
@@ -81,7 +84,7 @@ export interface BrakeDrawing extends Drawing {
 function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape[] {
   const { brake, state, instant } = input;
   const turn = input.turn ?? instant.drumAngle;
-  const { unheld = [], unhooked = [] } = state.condition;
+  const { strutLoose, unheld = [], unhooked = [] } = state.condition;
   const strut = drawingOf(brake).shapes(
     brake,
     instant,
@@ -103,7 +106,7 @@ function solid(input: StageInput, places: Places, warm: readonly Shape[]): Shape
     paintStroke(brake, turn),
     ...cylinder(brake, places.out, instant.pressure),
     ...anchors(brake),
-    ...strut,
+    ...(strutLoose ? strut.filter((s) => s.part !== STRUT_SPRING) : strut),
     ...returnSprings(brake, instant, unhooked),
   ];
 }
@@ -139,7 +142,10 @@ export function drawBrake(input: StageInput): BrakeDrawing {
   shapes.push(...turnArrow(brake, instant, view.tall === true));
   if (layers.names) {
     const { only } = input;
-    const spots = nameSpots(brake, instant, places).filter((s) => !only || only.has(s.part));
+    const gone = state.condition.strutLoose ? STRUT_SPRING : null;
+    const spots = nameSpots(brake, instant, places).filter(
+      ({ part }) => part !== gone && (!only || only.has(part)),
+    );
     const layer = names(spots, brake, view, only ? undefined : input.revealed);
     put(layer);
     list = layer.list;

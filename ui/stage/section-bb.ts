@@ -1,4 +1,6 @@
 import type { Brake, Point } from '../../sim/index.ts';
+import { labelWords, stageSectionBb as texts } from '../../sim/words/en.ts';
+import { fixed } from '../format.ts';
 import { label } from './layers/label.ts';
 import { overlapText } from './layers/overlap.ts';
 import { type Path, polygon, polyline } from './path.ts';
@@ -286,26 +288,26 @@ function words(
     );
   };
   const leader = (key: string, ...points: Point[]): void => {
-    shapes.push(make(`leader ${key}`, polyline(...points), stroked('ink', WEIGHT.narrow)));
+    shapes.push(make(texts.leader(key), polyline(...points), stroked('ink', WEIGHT.narrow)));
   };
   const high = p.rim + 9;
   const lipX = p.edge + s.slide + 1.6;
   const boreX = p.lining[0] + 0.4 * (p.lining[1] - p.lining[0]) + s.slide;
   leader('lip', [lipX, 1.2], [lipX, high], [lipX + 2, high]);
-  name('lip', `Lip Ø\u00a0${(2 * drum.lipRadius).toFixed(2)}`, [lipX + 2.6, high], 'start');
+  name('lip', texts.lipDiameter(fixed(2 * drum.lipRadius, 2)), [lipX + 2.6, high], 'start');
   leader('bore', [boreX, p.bore], [boreX + 3, high - 5], [boreX + 5, high - 5]);
   name(
     'bore',
-    `Swept Ø\u00a0${(2 * (drum.lipRadius + s.lip)).toFixed(2)}`,
+    texts.sweptDiameter(fixed(2 * (drum.lipRadius + s.lip), 2)),
     [boreX + 5.6, high - 5],
     'start',
   );
   const [l0, l1] = p.lining;
   const liningX = l0 + 0.8 * (l1 - l0) + shoeBy;
   leader('lining', [liningX, p.face - s.lining / 2], [liningX, -17.5]);
-  name('lining', 'Lining', [liningX, -20], 'middle');
-  name('web', 'Web', [(l0 + l1) / 2 + 4 + shoeBy, -38], 'start');
-  name('plate', 'Plate', [1.6, -38], 'start');
-  if (!away) name('pull', 'pull', [p.disc[1] + 6 + Math.min(s.slide, 9), -31], 'middle');
+  name('lining', labelWords.lining, [liningX, -20], 'middle');
+  name('web', labelWords.web, [(l0 + l1) / 2 + 4 + shoeBy, -38], 'start');
+  name('plate', labelWords.plate, [1.6, -38], 'start');
+  if (!away) name('pull', texts.pull, [p.disc[1] + 6 + Math.min(s.slide, 9), -31], 'middle');
   return out;
 }

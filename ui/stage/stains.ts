@@ -35,9 +35,13 @@ export class Stains {
     join(this.#stained, patches);
   }
 
-  /** Makes due what was stained, and begins anew. */
-  take(): readonly Due[] {
-    const rects = this.#grid.rects(this.#stained);
+  /**
+   * Makes due what was stained, and begins anew.
+   *
+   * @param steps in how many the whole is painted
+   */
+  take(steps: number): readonly Due[] {
+    const rects = this.#grid.rects(this.#stained, steps);
     this.#due = rects.map((rect) => ({ rect, patches: this.#grid.of(rect) }));
     this.#stained = this.#grid.none();
     return this.#due;

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { BAR, KMH, type Stops } from '../../sim/index.ts';
+import { language, roadEditor as words } from '../../sim/words/en.ts';
+import { unlessTyped } from '../pieces/unless-typed.ts';
 import { figureOf, type StopKey, stopBounds } from '../record/road.ts';
 import type { RoadChoice } from './wear-road.ts';
 
@@ -14,10 +16,10 @@ interface Field {
 }
 
 const fields: readonly Field[] = [
-  { key: 'perKm', name: 'Stops', unit: 'per km', by: 1 },
-  { key: 'speed', name: 'From', unit: 'km/h', by: KMH },
-  { key: 'pressure', name: 'At', unit: 'bar', by: BAR },
-  { key: 'deceleration', name: 'By', unit: 'm/s²', by: 1000 },
+  { key: 'perKm', name: words.perKmName, unit: words.perKmUnit, by: 1 },
+  { key: 'speed', name: words.speedName, unit: 'km/h', by: KMH },
+  { key: 'pressure', name: words.pressureName, unit: 'bar', by: BAR },
+  { key: 'deceleration', name: words.decelerationName, unit: 'm/s²', by: 1000 },
 ];
 
 const rounded = (value: number): string => String(Number(value.toFixed(2)));
@@ -34,7 +36,7 @@ function input(
   const wrong = road.refused?.id === id ? road.refused : null;
   const [least, most] = stopBounds[f.key];
   return html`<label class="lab" for=${id}>${f.name}, ${f.unit}</label>
-    <input class="pick" id=${id} inputmode="decimal" .value=${wrong?.text ?? rounded(figure / f.by)} aria-invalid=${wrong !== null} @change=${(
+    <input class="pick" id=${id} inputmode="decimal" .value=${unlessTyped(wrong?.text ?? rounded(figure / f.by))} aria-invalid=${wrong !== null} @change=${(
       e: Event,
     ) => {
       const text = (e.target as HTMLInputElement).value;
@@ -44,12 +46,12 @@ function input(
       if (fits) road.edit(i, f.key, inside);
       else road.refuse(id, text);
     }} />
-    ${wrong ? html`<p class="wearabout" role="alert">${stops.name}, ${f.name.toLowerCase()}: found “${wrong.text}”; allowed: ${rounded(least / f.by)} to ${rounded(most / f.by)} ${f.unit}.</p>` : nothing}`;
+    ${wrong ? html`<p class="wearabout" role="alert">${words.foundAllowedTo(stops.name, language.inside(f.name), wrong.text, rounded(least / f.by), rounded(most / f.by), f.unit)}</p>` : nothing}`;
 }
 
 export function roadEditor(road: RoadChoice): TemplateResult {
-  return html`<details class="wearroad" .open=${road.open} @toggle=${(e: Event) => road.show((e.target as HTMLDetailsElement).open)}><summary>Change the road’s stops</summary>
+  return html`<details class="wearroad" .open=${road.open} @toggle=${(e: Event) => road.show((e.target as HTMLDetailsElement).open)}><summary>${words.changeTheRoadsStops}</summary>
       ${road.duty.stops.map((s, i) => html`<p class="wearabout"><b>${s.name}</b></p>${fields.map((f) => input(road, i, s, f))}`)}
-      <button class="btn" ?disabled=${!road.edited} @click=${() => road.choose(road.number)}>As the road has it</button>
+      <button class="btn" ?disabled=${!road.edited} @click=${() => road.choose(road.number)}>${words.asTheRoadHasIt}</button>
     </details>`;
 }

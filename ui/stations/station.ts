@@ -108,6 +108,8 @@ export interface Station {
   lacks?(session: Session): ((drawn: Shape | Label) => boolean) | null;
   /** Names of the roles on the stage, where they are not the usual ones. */
   readonly roles?: 'short' | 'none';
+  /** Its stage names no parts of the brake: why, in a sentence or two. */
+  readonly unnamed?: string;
   /** Names no parts but those that are told. */
   readonly namesOnly?: true;
   /** The same while something is asked: undefined where the usual ones stand. */
@@ -140,6 +142,8 @@ export interface Station {
     page: PageView,
     names: readonly NumberedName[],
   ): { readonly side: TemplateResult; readonly blank: boolean } | null;
+  /** Laid over the wall's drawing until the brake is asked for; null: nothing. */
+  wallOver?(page: PageView): TemplateResult | null;
   /** For the wall of a classroom: the readings that count, by their keys, three at most; and one sentence. */
   readonly wall?: {
     readonly readings: readonly string[];

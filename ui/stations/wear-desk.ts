@@ -6,18 +6,21 @@ import {
   KM,
   type LifeEnd,
   type LifeRow,
+  readingOf,
   thinnest,
 } from '../../sim/index.ts';
 import type { ToldEvent } from '../../sim/workshop/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import type { LifeTrouble } from '../life-messages.ts';
 import { LifePlay, toldOf } from '../life-play.ts';
-import { type LaneId, rowAt } from '../plot/lanes.ts';
+import { type KeptRow, type LaneId, rowAt } from '../plot/lanes.ts';
 import { backToNew } from '../record/bench.ts';
 import { hotOf } from '../record/hot.ts';
+import { Kept } from '../record/kept.ts';
 import { countRows } from '../record/life.ts';
 import { hotEvent, type LifeSoFar } from '../record/life-book.ts';
 import type { Session } from '../session.ts';
+import { type One, oneOf } from './compare/one.ts';
 import { AdjusterChoice } from './wear-adjuster.ts';
 import {
   chooseHill,
@@ -56,6 +59,20 @@ function alike(a: BrakeState, b: BrakeState): boolean {
   );
 }
 
+/** A kept moment as a row of a life would tell it. */
+function keptRow(one: One): KeptRow {
+  const { rig, state } = one;
+  const list = one.readings(one.rest);
+  return {
+    distance: state.distance,
+    clearance: readingOf(list, 'restClearanceMean').value,
+    liningFront: thinnest(rig, state, 'front'),
+    liningRear: thinnest(rig, state, 'rear'),
+    tooth: state.tooth,
+    temperature: state.temperature,
+  };
+}
+
 /**
  * What the Wear station shows: the life that the record has with its events, the moment of it on the
  * stage, the road, and how the next stretch is driven. The bench's brake is that moment's.
@@ -65,6 +82,7 @@ export class WearDesk {
   readonly road: RoadChoice;
   readonly adjuster: AdjusterChoice;
   readonly #play: LifePlay;
+  readonly #kept = new Kept<KeptRow>();
 
   constructor(session: Session) {
     this.session = session;
@@ -97,6 +115,12 @@ export class WearDesk {
   /** That row; none while it is still to be driven again. */
   get row(): LifeRow | undefined {
     return this.rows[this.session.moment.bench.life.at];
+  }
+  /** The kept moment, where one is to be seen. */
+  get kept(): KeptRow | null {
+    const { moment } = this.session;
+    const { kept, ghost } = moment.parts.compare;
+    return kept && ghost ? this.#kept.of([kept], () => keptRow(oneOf(kept, moment))) : null;
   }
   /** What the chart's last lane shows. */
   get lane(): LaneId {

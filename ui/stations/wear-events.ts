@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { wearEvents as texts } from '../../sim/words/en.ts';
 import type { ToldEvent } from '../../sim/workshop/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { markOf } from '../plot/words.ts';
@@ -24,13 +25,13 @@ export function eventLog({ session }: PageView, d: WearDesk): TemplateResult {
   const here = session.state;
   const now = (e: ToldEvent): boolean => e.distance === here.distance && e.tooth === here.tooth;
   if (list.length === 0) {
-    return html`<section class="blk wearlog wearpanel" aria-label="Events"><p>Nothing has happened yet. Wear on: clicks, limits and whatever goes wrong are told here, and each line leads back to its moment.</p></section>`;
+    return html`<section class="blk wearlog wearpanel" aria-label=${texts.events}><p>${texts.nothingHasHappenedYetWear}</p></section>`;
   }
-  return html`<section class="blk wearlog wearpanel" aria-label="Events" tabindex="0">
+  return html`<section class="blk wearlog wearpanel" aria-label=${texts.events} tabindex="0">
     ${unlisted ? html`<p>${unlisted}</p>` : ''}
-    ${all.length > MOST ? html`<p>The last ${MOST} of ${all.length}.</p>` : ''}
+    ${all.length > MOST ? html`<p>${texts.theLastOf(MOST, all.length)}</p>` : ''}
     <ul>${list.map(
       (e) =>
-        html`<li><button data-event=${e.kind} aria-current=${now(e) ? 'true' : 'false'} class=${now(e) ? 'on' : ''} @click=${() => d.goTo(e)}>${sign[markOf(e.kind)]}<span>${e.text}</span></button>${e.kind === 'click' && again ? html`<button class="again" data-show-click aria-label=${`Show the click again: ${e.text}`} @click=${() => d.showClick(e)}>Show it</button>` : ''}</li>`,
+        html`<li><button data-event=${e.kind} aria-current=${now(e) ? 'true' : 'false'} class=${now(e) ? 'on' : ''} @click=${() => d.goTo(e)}>${sign[markOf(e.kind)]}<span>${e.text}</span></button>${e.kind === 'click' && again ? html`<button class="again" data-show-click aria-label=${texts.showTheClickAgain(e.text)} @click=${() => d.showClick(e)}>${texts.showIt}</button>` : ''}</li>`,
     )}</ul></section>`;
 }

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { KM, type LifeRow } from '../../sim/index.ts';
+import { wearOnPaper as words } from '../../sim/words/en.ts';
 import { cautions } from '../cautions.ts';
 import { down, number } from '../format.ts';
 import { paperChart, roundStep } from '../pieces/paper-chart.ts';
@@ -25,7 +26,7 @@ function chart(session: Session, rows: readonly LifeRow[], id: 'clearance' | 'li
   const from = (rows[0]?.distance ?? 0) / KM;
   const step = roundStep(lane.high - lane.low, 4);
   return paperChart({
-    title: `${lane.title}, ${lane.unit}, over km`,
+    title: words.overKm(lane.title, lane.unit),
     x: { from: Math.min(from, to - 1000), to, step: roundStep(to - Math.min(from, to - 1000)) },
     y: { from: Math.floor(lane.low / step) * step, to: Math.ceil(lane.high / step) * step, step },
     tell: { x: (v) => number(v, 0), y: (v) => number(v, step < 0.1 ? 2 : 1) },
@@ -54,24 +55,29 @@ export function wearReport(session: Session): TemplateResult {
   return sheetPage(
     session,
     {
-      title: 'Wear report',
-      under: `${session.guest ?? brake.title}: from ${km(first?.distance ?? 0)} to ${km(now?.distance ?? 0)} km.${desk.soFar.whole ? '' : ' Part of it is still being driven.'}`,
+      title: words.wearReport,
+      under: words.fromToKm(
+        session.guest ?? brake.title,
+        km(first?.distance ?? 0),
+        km(now?.distance ?? 0),
+        desk.soFar.whole ? '' : words.partOfItIsStill,
+      ),
       ...{
-        kind: 'wear report',
-        asks: ['Name', 'Date'],
+        kind: words.wearReport2,
+        asks: words.asks,
         caution: `${cautions.wear} ${cautions.forecast}`,
       },
     },
     html`${chart(session, rows, 'clearance')}${chart(session, rows, 'lining')}
-    <table><thead><tr><th>mm</th><th>At the start</th><th>Now</th><th>Limit</th></tr></thead><tbody>
-      ${line('Front lining, thinnest', (r) => r.liningFront, `least ${mm(shoes.front.lining.thicknessMin)}`)}
-      ${line('Rear lining, thinnest', (r) => r.liningRear, `least ${mm(shoes.rear.lining.thicknessMin)}`)}
-      ${line('Drum, diameter', (r) => 2 * r.drumRadius, `most ${mm(2 * drum.radiusMax)}`)}
-      ${line('Clearance, both linings', (r) => r.clearance, '')}
-      ${line('Pedal travel', (r) => r.pedalTravel, '', 1)}
-      ${line('Step of the adjuster', (r) => r.tooth, `of ${brake.adjuster.teeth}`, 0)}</tbody></table>
+    <table><thead><tr><th>mm</th><th>${words.atTheStart}</th><th>${words.now}</th><th>${words.limit}</th></tr></thead><tbody>
+      ${line(words.frontLiningThinnest, (r) => r.liningFront, words.least(mm(shoes.front.lining.thicknessMin)))}
+      ${line(words.rearLiningThinnest, (r) => r.liningRear, words.least(mm(shoes.rear.lining.thicknessMin)))}
+      ${line(words.drumDiameter, (r) => 2 * r.drumRadius, words.most(mm(2 * drum.radiusMax)))}
+      ${line(words.clearanceBothLinings, (r) => r.clearance, '')}
+      ${line(words.pedalTravel, (r) => r.pedalTravel, '', 1)}
+      ${line(words.stepOfTheAdjuster, (r) => r.tooth, words.of(brake.adjuster.teeth), 0)}</tbody></table>
     <div class="forecast">${forecastCell(desk.forecast())}</div>
-    <h2>What happened${told.length > EVENTS ? `: the last ${EVENTS} of ${told.length}` : ''}</h2>
-    ${told.length === 0 ? html`<p>Nothing yet.</p>` : html`<ul class="columns small">${told.slice(-EVENTS).map((e) => html`<li>${e.text}</li>`)}</ul>`}`,
+    <h2>${words.whatHappened(told.length > EVENTS ? words.theLastOf(EVENTS, told.length) : '')}</h2>
+    ${told.length === 0 ? html`<p>${words.nothingYet}</p>` : html`<ul class="columns small">${told.slice(-EVENTS).map((e) => html`<li>${e.text}</li>`)}</ul>`}`,
   );
 }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type BrakeState, freshState, isDriven, KM } from '../../sim/index.ts';
+import { wearPart as words } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import type { LaneId } from '../plot/lanes.ts';
 import { released, withBegun, withMoment } from '../record/bench.ts';
@@ -19,6 +20,7 @@ import { type Moment, withPart } from '../record/moment.ts';
 import type { Part } from '../record/part.ts';
 import { layersOf, withLayers } from '../record/parts.ts';
 import { PLAIN_ROAD, type Road, roadSchema, type StopKey, withEdit } from '../record/road.ts';
+import { sceneName } from '../record/scene-names.ts';
 
 export type WearStep = 100 | 1000 | 'click' | 'limit';
 export type WearPage = 'readings' | 'events' | 'hot' | 'setup';
@@ -94,25 +96,25 @@ export const choosePage = intention(
   'wear.page',
   (m: Moment, page: WearPage) =>
     page === m.parts.wear.page ? m : put(m, { page, roadOpen: false }),
-  'page of Wear',
+  words.pageOfWear,
 );
 
 export const chooseStep = intention(
   'wear.step',
   (m: Moment, step: WearStep) => put(m, { step }),
-  'how far to wear on',
+  words.howFarToWearOn,
 );
 
 export const chooseLane = intention(
   'wear.lane',
   (m: Moment, lane: LaneId) => put(m, { lane }),
-  'curve of the chart',
+  words.curveOfTheChart,
 );
 
 export const chooseHill = intention(
   'wear.hill',
   (m: Moment, hill: number) => (hills[hill] ? put(m, { hill }) : m),
-  (_before, after) => `hill of ${hills[after.parts.wear.hill]?.name}`,
+  (_before, after) => words.hillOf(hills[after.parts.wear.hill]?.name),
 );
 
 /** Takes another of the brake's roads, or the same again without what was changed by hand. */
@@ -124,7 +126,8 @@ export const chooseRoad = intention(
     const same = road.number === number && road.edits.length === 0;
     return put(m, { road: same ? road : { ...road, number, edits: [] }, refused: null });
   },
-  (_before, after) => `road: ${brakeOf(after).duties[after.parts.wear.road.number]?.name}`,
+  (_before, after) =>
+    words.road(sceneName(brakeOf(after).duties[after.parts.wear.road.number]?.name ?? '')),
 );
 
 /** Changes a figure of one kind of the road's stops, inside units. */
@@ -132,7 +135,7 @@ export const editRoad = intention(
   'wear.stops',
   (m: Moment, index: number, key: StopKey, value: number) =>
     put(m, { road: withEdit(m.parts.wear.road, { index, key, value }), refused: null }),
-  'stops of the road',
+  words.stopsOfTheRoad,
 );
 
 /** Keeps what was typed and cannot be, to be shown with what is allowed. */
@@ -143,13 +146,13 @@ export const refuseRoad = intention(
     const kept = typed.slice(0, LONGEST);
     return now?.id === id && now.text === kept ? m : put(m, { refused: { id, text: kept } });
   },
-  'what was typed',
+  words.whatWasTyped,
 );
 
 export const openRoad = intention(
   'wear.open',
   (m: Moment, roadOpen: boolean) => put(m, { roadOpen }),
-  'stops of the road shown',
+  words.stopsOfTheRoadShown,
 );
 
 export const chooseReverse = intention(
@@ -158,15 +161,10 @@ export const chooseReverse = intention(
     const { road } = m.parts.wear;
     return reverse === road.reverse ? m : put(m, { road: { ...road, reverse } });
   },
-  'stops in reverse',
+  words.stopsInReverse,
 );
 
-const wornBy: Readonly<Record<WearStep, string>> = {
-  100: 'worn on by 100 km',
-  1000: 'worn on by 1\u202f000 km',
-  click: 'worn on to the next click',
-  limit: 'worn on to the limit',
-};
+const wornBy: Readonly<Record<WearStep, string>> = words.wornBy;
 
 /** Drives on from the moment shown by the chosen step, and forgets what came after: it is driven next. */
 export const wearOn = intention(
@@ -206,7 +204,7 @@ export const follow = intention(
     const next = rows === last.rows ? m : withLife(m, { ...life, legs });
     return shown ? withMoment(next, shown.at, shown.state) : next;
   },
-  'worn on',
+  words.wornOn,
   { along: true },
 );
 
@@ -215,7 +213,7 @@ export const stopHere = intention(
   'wear.stop',
   (m: Moment, stretch: Stretch) =>
     lastStretch(m.bench.life) === stretch ? withLife(m, cut(m.bench.life)) : m,
-  'worn on',
+  words.wornOn,
   { along: true },
 );
 
@@ -229,7 +227,7 @@ export const showMoment = intention(
   'wear.show',
   (m: Moment, at: number, state: BrakeState, onRow: boolean) =>
     put(released(withMoment(m, at, state, onRow)), { moment: null }),
-  (_before, after) => `to ${km(after.bench.state.distance)}`,
+  (_before, after) => words.to(km(after.bench.state.distance)),
   { joins: 'wear.show' },
 );
 
@@ -250,7 +248,7 @@ export const pressHot = intention(
     const there = released(withMoment(withLife(m, next), next.at, cold, next.onRow));
     return put(there, { moment: 'cold' });
   },
-  'hot press',
+  words.hotPress,
 );
 
 /** The stage shows one moment of the last hot press. */
@@ -267,7 +265,7 @@ export const showHot = intention(
     return layersOf(next).heat === heat ? next : withLayers(next, { heat });
   },
   (_before, _after, moment) =>
-    ({ before: 'before the hill', hot: 'at the foot', cold: 'next morning' })[moment],
+    ({ before: words.beforeTheHill, hot: words.atTheFoot, cold: words.nextMorning })[moment],
 );
 
 /** A standing state of the scene, with the life that leads to it: it is driven next. Throws on an unknown name. */
@@ -293,5 +291,5 @@ export const startFrom = intention(
     };
     return withLife(fresh, withStretch(fresh.bench.life, state, stretch));
   },
-  (_before, _after, name) => `start from ${name}`,
+  (_before, _after, name) => words.startFrom(name),
 );

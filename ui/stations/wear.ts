@@ -6,6 +6,7 @@ import { cell, liningCell } from '../pieces/cells.ts';
 import { fewReadings } from '../pieces/few.ts';
 import { caution } from '../pieces/icons.ts';
 import '../pieces/chart-strip.ts';
+import { labelWords, wear as texts } from '../../sim/words/en.ts';
 import { cautions } from '../cautions.ts';
 import { ends, lifeTrouble } from '../words.ts';
 import { deskOf, type PageView, type Station } from './station.ts';
@@ -23,10 +24,10 @@ const story = (d: WearDesk): TemplateResult =>
   d.row && d.row.drag.torque > 0 ? drags(d.row.drag.torque) : idea(d);
 
 const drags = (torque: number): TemplateResult =>
-  html`Released, it drags: a lining stands inside the cold drum, and <b class="lead">${number(torque / 1000, 0)} N·m</b> turn it.`;
+  html`${texts.releasedItDragsALining(html`<b class="lead">${number(torque / 1000, 0)} N·m</b>`)}`;
 
 const idea = (d: WearDesk): TemplateResult =>
-  html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).timbre ? html`: <b class="adj">click</b>.` : '.'}`;
+  html`${wordsOf(d.session.brake).idea}${wordsOf(d.session.brake).timbre ? html`: <b class="adj">${texts.click}</b>.` : '.'}`;
 
 const desk = (page: PageView): WearDesk => deskOf(WearDesk, page.session);
 
@@ -41,31 +42,31 @@ function readings(page: PageView, d: WearDesk): TemplateResult {
   const distance = find('distance');
   const factor = row && row.clearance > 0 ? row.brakeFactor : Number.NaN;
   const { step } = wordsOf(session.brake);
-  return html`<section class="blk rd wearpanel thirds" aria-label="Readings" tabindex="0">
-      <div class="c w bf two"><div><b>Distance</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
-        <div><b>${last ? `Since the last ${step}` : `No ${step} yet`}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
-      ${cell(find('restClearanceFront'), { label: 'Clearance, front', square: role('front') })}${cell(find('restClearanceRear'), { label: 'Clearance, rear', square: role('rear') })}
+  return html`<section class="blk rd wearpanel thirds" aria-label=${texts.readings} tabindex="0">
+      <div class="c w bf two"><div><b>${texts.distance}</b><div class="v big" data-key="distance">${number(distance.value, 0)}<small>km</small></div></div>
+        <div><b>${last ? texts.sinceTheLast(step) : texts.noYet(step)}</b><div class="v mid">${number(since / KM, 0)}<small>km</small></div></div></div>
+      ${cell(find('restClearanceFront'), { label: texts.clearanceFront, square: role('front') })}${cell(find('restClearanceRear'), { label: texts.clearanceRear, square: role('rear') })}
       ${liningCell(find, session.brake, 'front', role('front'))}
       ${liningCell(find, session.brake, 'rear', role('rear'))}
-      ${cell(find('drumDiameter'))}${cell(find('temperature'), { label: 'Temperature' })}
-      <div class="c" data-key="dutyFactor" title="After springs, at the road's first kind of stop, forward"><b>Factor after springs</b><div class="v">${number(factor, 2)}</div></div>
+      ${cell(find('drumDiameter'))}${cell(find('temperature'), { label: texts.temperature })}
+      <div class="c" data-key="dutyFactor" title=${texts.afterSpringsAtTheRoads}><b>${texts.factorAfterSprings}</b><div class="v">${number(factor, 2)}</div></div>
       ${forecastCell(d.forecast())}
     </section>`;
 }
 
 const pages: readonly [WearPage, string][] = [
-  ['readings', 'Readings'],
-  ['events', 'Events'],
-  ['hot', 'Hot press'],
-  ['setup', 'Set up'],
+  ['readings', labelWords.readings],
+  ['events', labelWords.events],
+  ['hot', texts.hotPress],
+  ['setup', texts.setUp],
 ];
 
 function side(page: PageView): TemplateResult {
   const d = desk(page);
   const count = d.told.length;
   const body = { readings, events: eventLog, hot: hotPage, setup: setUp }[d.page];
-  return html`<section class="blk h"><h1>Wear</h1><p>${story(d)}</p></section>
-    <div class="seg wearpages" role="group" aria-label="Shown below">${pages.map(
+  return html`<section class="blk h"><h1>${texts.wear}</h1><p>${story(d)}</p></section>
+    <div class="seg wearpages" role="group" aria-label=${texts.shownBelow}>${pages.map(
       ([id, name]) =>
         html`<button aria-pressed=${d.page === id} class=${d.page === id ? 'on' : ''} @click=${() => d.choosePage(id)}>${name}${id === 'events' && count > 0 ? html`<i>${count}</i>` : nothing}</button>`,
     )}</div>
@@ -76,15 +77,15 @@ function side(page: PageView): TemplateResult {
 const steps: readonly [WearStep, string][] = [
   [100, '100 km'],
   [1000, '1\u202f000 km'],
-  ['click', 'to next'],
-  ['limit', 'to the limit'],
+  ['click', ''],
+  ['limit', texts.toTheLimit],
 ];
 
 function drive(d: WearDesk): TemplateResult {
   if (!d.busy) {
-    return html`<button class="btn p tall" @click=${() => d.drive()}>${d.atEnd ? 'Wear on' : 'Wear on from here'}</button>`;
+    return html`<button class="btn p tall" @click=${() => d.drive()}>${d.atEnd ? texts.wearOn : texts.wearOnFromHere}</button>`;
   }
-  return html`<button class="btn p tall" @click=${() => d.stop()}>Stop here${d.progress < 1 ? html`<span data-progress>${number(Math.floor(100 * d.progress), 0)} %</span>` : nothing}</button>`;
+  return html`<button class="btn p tall" @click=${() => d.stop()}>${texts.stopHere}${d.progress < 1 ? html`<span data-progress>${number(Math.floor(100 * d.progress), 0)} %</span>` : nothing}</button>`;
 }
 
 /** Why it is not driven on; that it is being driven again; why it ended. */
@@ -92,7 +93,7 @@ function news(d: WearDesk): TemplateResult | typeof nothing {
   const { trouble } = d;
   if (trouble) return html`<p class="wearends" role="alert">${lifeTrouble(trouble)}</p>`;
   if (d.again) {
-    return html`<p class="wearends" role="status">The life so far is driven again: ${number(Math.floor(100 * d.progress), 0)} %.</p>`;
+    return html`<p class="wearends" role="status">${texts.theLifeSoFarIs(number(Math.floor(100 * d.progress), 0))}</p>`;
   }
   const ended = d.end && !d.busy ? ends[d.end] : '';
   return ended ? html`<p class="wearends" role="status">${ended}</p>` : nothing;
@@ -103,25 +104,25 @@ function seeIt(d: WearDesk): TemplateResult | typeof nothing {
   const { session } = d;
   if (session.reducedMotion || !wordsOf(session.brake).timbre) return nothing;
   return html`<div class="row two seeit">
-    <button class="btn" data-again ?disabled=${d.busy || !d.lastClick} @click=${() => d.showClick()}>Show the click again</button>
-    <button class="btn" data-press-here ?disabled=${d.busy} @click=${() => d.pressHere()}>Press it here</button></div>`;
+    <button class="btn" data-again ?disabled=${d.busy || !d.lastClick} @click=${() => d.showClick()}>${texts.showTheClickAgain}</button>
+    <button class="btn" data-press-here ?disabled=${d.busy} @click=${() => d.pressHere()}>${texts.pressItHere}</button></div>`;
 }
 
 function controls(page: PageView): TemplateResult {
   const d = desk(page);
   const { session } = page;
-  return html`<section class="blk ctl wearctl" aria-label="Controls">
+  return html`<section class="blk ctl wearctl" aria-label=${texts.controls}>
     <div class="row two">
-      <div><label class="lab" for="road">Road</label>
+      <div><label class="lab" for="road">${texts.road}</label>
         ${roadPick(d, 'road')}</div>
-      <div><div class="lab" id="drawn">Gap drawn</div>
+      <div><div class="lab" id="drawn">${texts.gapDrawn}</div>
         <div class="seg" role="group" aria-labelledby="drawn">${([1, 20, 40] as const).map((m) => html`<button aria-pressed=${session.magnification === m} class=${session.magnification === m ? 'on' : ''} @click=${() => session.magnify(m)}>×${m}</button>`)}</div></div>
     </div>
-    <div><div class="lab" id="by">Wear on by</div>
-      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' ? `${name} ${wordsOf(session.brake).step}` : name}</button>`)}</div></div>
+    <div><div class="lab" id="by">${texts.wearOnBy}</div>
+      <div class="seg by" role="group" aria-labelledby="by">${steps.map(([s, name]) => html`<button aria-pressed=${d.step === s} class=${d.step === s ? 'on' : ''} @click=${() => d.chooseStep(s)}>${s === 'click' ? texts.toNext(wordsOf(session.brake).step) : name}</button>`)}</div></div>
     <div class="row two">
       ${drive(d)}
-      <button class="btn tall" @click=${() => d.backToNew()}>Back to new</button>
+      <button class="btn tall" @click=${() => d.backToNew()}>${texts.backToNew}</button>
     </div>
     ${page.size === 'narrow' ? nothing : seeIt(d)}
     ${news(d)}
@@ -130,7 +131,7 @@ function controls(page: PageView): TemplateResult {
 
 export const wear: Station = {
   id: 'wear',
-  few: 'All readings, layers',
+  few: texts.allReadingsLayers,
   paper: ({ session }) => [wearReport(session)],
   key: (session, e, target) => {
     if (e.key !== 'c' || target.closest('input, textarea, select, dialog')) return false;
@@ -145,9 +146,9 @@ export const wear: Station = {
       const { step } = wordsOf(page.session.brake);
       return [
         d.busy
-          ? { name: 'Stop here', does: () => d.stop() }
-          : { name: `To the next ${step}`, does: () => d.driveBy('click') },
-        { name: 'Wear on 1\u202f000 km', does: () => d.driveBy(1000), off: d.busy },
+          ? { name: texts.stopHere, does: () => d.stop() }
+          : { name: texts.toTheNext(step), does: () => d.driveBy('click') },
+        { name: texts.wearOn1Name, does: () => d.driveBy(1000), off: d.busy },
       ];
     },
   },
@@ -157,7 +158,7 @@ export const wear: Station = {
     height: { wide: 300, middle: 200, narrow: 168 },
     strip: (page) => {
       const d = desk(page);
-      return html`<takeup-chart class="drawn" .desk=${d} .life=${d.soFar} .at=${d.at} .look=${`${page.session.theme} ${d.lane}`}></takeup-chart>`;
+      return html`<takeup-chart class="drawn" .desk=${d} .life=${d.soFar} .at=${d.at} .look=${`${page.session.theme} ${d.lane}`} .ghost=${d.kept}></takeup-chart>`;
     },
   },
 };

@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from 'lit';
 import { type BodyForce, bodyGap, type Point, type Side } from '../../sim/index.ts';
+import { workingBodyPolygon as texts } from '../../sim/words/en.ts';
 import { number } from '../format.ts';
 import { words } from './body-words.ts';
 
@@ -37,7 +38,7 @@ export function bodyPolygon({ side, forces }: Body): TemplateResult {
     Math.max(...ys),
   ];
   const scale = Math.min((WIDE - 2 * EDGE) / (right - left), (HIGH - 2 * EDGE) / (high - low));
-  if (!Number.isFinite(scale)) return html`<p>Nothing pushes on the ${side} shoe.</p>`;
+  if (!Number.isFinite(scale)) return html`<p>${texts.nothingPushesOnTheShoe(side)}</p>`;
   const dx = (WIDE - scale * (right - left)) / 2;
   const dy = (HIGH - scale * (high - low)) / 2;
   const at = ([x, y]: Point): Point => [dx + scale * (x - left), HIGH - dy - scale * (y - low)];
@@ -63,8 +64,8 @@ export function bodyPolygon({ side, forces }: Body): TemplateResult {
         : ''
     }</g>` as TemplateResult;
   };
-  return html`<svg viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${`Forces on the ${side} shoe, tip to tail: ${told}`} data-gap=${Math.hypot(...gap).toFixed(3)}>
+  return html`<svg viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${texts.forcesOnTheShoeTip(side, told)} data-gap=${Math.hypot(...gap).toFixed(3)}>
     <defs><marker id="tip" viewBox="0 0 10 10" refX="9" refY="5" markerWidth="4.6" markerHeight="4.6" orient="auto"><path d="M0 0L10 5L0 10z" fill="var(--ink)" /></marker></defs>
     ${forces.map(arrow)}<circle cx=${at([0, 0])[0]} cy=${at([0, 0])[1]} r="6" fill="none" stroke="var(--ink)" stroke-width="2" />
-  </svg><p class="told">${side === 'front' ? 'Front' : 'Rear'} shoe: ${told}. Left over: ${number(Math.hypot(...gap), 1)} N.</p>`;
+  </svg><p class="told">${texts.shoeLeftOverN(side === 'front' ? texts.front : texts.rear, told, number(Math.hypot(...gap), 1))}</p>`;
 }

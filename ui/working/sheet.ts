@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { givens, type Reading, type ShoeSteps, type Step, type Working } from '../../sim/index.ts';
+import { workingSheet as words } from '../../sim/words/en.ts';
 import { ALIKE_TEXT, fromText, lawText, reasonText, stepText } from '../../sim/workshop/index.ts';
 import { number } from '../format.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
@@ -79,9 +80,9 @@ export class WorkingSheet extends LitElement {
   #copy = async (text: string, what: string): Promise<void> => {
     try {
       await navigator.clipboard.writeText(text);
-      this.copied = `Copied as ${what}.`;
+      this.copied = words.copiedAs(what);
     } catch {
-      this.copied = `This browser lets nothing be copied; it is: ${text}`;
+      this.copied = words.thisBrowserLetsNothingBe(text);
     }
   };
 
@@ -92,7 +93,7 @@ export class WorkingSheet extends LitElement {
   #givens(w: Working): TemplateResult | typeof nothing {
     const all = givens(w.formula);
     if (all.length === 0) return nothing;
-    return html`<table aria-label="Numbers put in"><thead><tr><th scope="col">Symbol</th><th scope="col">Number</th><th scope="col">What it is</th><th scope="col">Where from</th></tr></thead>
+    return html`<table aria-label=${words.numbersPutIn}><thead><tr><th scope="col">${words.symbol}</th><th scope="col">${words.number}</th><th scope="col">${words.whatItIs}</th><th scope="col">${words.whereFrom}</th></tr></thead>
       <tbody>${all.map((g) => {
         const { key } = g;
         const name = key
@@ -119,25 +120,24 @@ export class WorkingSheet extends LitElement {
   #shoe(s: ShoeSteps): TemplateResult {
     const [closed, elements, read] = s.factors;
     const told = (x: number): string => number(x, 3);
-    return html`<section aria-label=${`Way to the factor, ${s.side} shoe`}><h4>${s.side === 'front' ? 'Front' : 'Rear'} shoe, ${s.role}</h4>
-      ${s.closed ? html`<h5>By the closed form</h5><ol>${s.closed.map((x) => this.#step(x))}</ol>` : nothing}
-      <h5>By the sum over the lining’s elements</h5><ol>${s.elements.map((x) => this.#step(x))}</ol>
-      <p data-factors=${s.side}>${s.closed ? `Closed form ${told(closed)}, elements` : 'Elements'} ${told(elements)}, read ${told(read)}.</p>
-      ${s.reasons.length > 0 ? html`<h5>Why they differ</h5><ul>${s.reasons.map((r) => html`<li>${reasonText(r)}</li>`)}</ul>` : html`<p>${ALIKE_TEXT}</p>`}
+    return html`<section aria-label=${words.wayToTheFactorShoe(s.side)}><h4>${words.shoe(s.side === 'front' ? words.front : words.rear, s.role)}</h4>
+      ${s.closed ? html`<h5>${words.byTheClosedForm}</h5><ol>${s.closed.map((x) => this.#step(x))}</ol>` : nothing}
+      <h5>${words.byTheSumOverThe}</h5><ol>${s.elements.map((x) => this.#step(x))}</ol>
+      <p data-factors=${s.side}>${words.read(s.closed ? words.closedFormElements(told(closed)) : words.elements, told(elements), told(read))}</p>
+      ${s.reasons.length > 0 ? html`<h5>${words.whyTheyDiffer}</h5><ul>${s.reasons.map((r) => html`<li>${reasonText(r)}</li>`)}</ul>` : html`<p>${ALIKE_TEXT}</p>`}
     </section>`;
   }
 
   override render() {
     const { working: w, reading, steps, bodies } = this;
-    if (!w)
-      return html`<p>${reading.name}: nothing to tell of the brake as it stands. Most need it pressed: hold the pedal (Space) and look again.</p>`;
-    return html`<div class="line" tabindex="0" role="group" aria-label=${`Working of ${reading.name}`} data-text=${workingText(w)} data-numbers=${numbersText(w.formula, w.figures)} data-result=${resultText(w)}>${this.#line(w)}</div>
-      ${this.#moving(w) ? html`<p>The brake is still moving: this is what the same pose gives at rest.</p>` : nothing}
+    if (!w) return html`<p>${words.nothingToTellOfThe(reading.name)}</p>`;
+    return html`<div class="line" tabindex="0" role="group" aria-label=${words.workingOf(reading.name)} data-text=${workingText(w)} data-numbers=${numbersText(w.formula, w.figures)} data-result=${resultText(w)}>${this.#line(w)}</div>
+      ${this.#moving(w) ? html`<p>${words.theBrakeIsStillMoving}</p>` : nothing}
       ${this.#givens(w)}
-      <p>${lawText(w.law)}${w.key.startsWith('lining') ? ' It is told rounded down: no lining is thicker than it is.' : nothing}</p>
-      <button @click=${() => this.#copy(wholeText(reading, w, steps), 'text')}>Copy as text</button><button @click=${() => this.#copy(wholeLatex(w, steps), 'LaTeX')}>Copy as LaTeX</button><span class="told" role="status">${this.copied}</span>
-      ${steps.length > 0 ? html`<h4>From pressure to factor</h4><div class="shoes">${steps.map((s) => this.#shoe(s))}</div>` : nothing}
-      ${bodies.length > 0 ? html`<h4>All forces on each shoe, laid tip to tail</h4><p>They come back to where they began: the shoe stands in balance.</p><div class="shoes">${bodies.map((b) => html`<section>${bodyPolygon(b)}</section>`)}</div>` : nothing}`;
+      <p>${lawText(w.law)}${w.key.startsWith('lining') ? words.itIsToldRoundedDown : nothing}</p>
+      <button @click=${() => this.#copy(wholeText(reading, w, steps), 'text')}>${words.copyAsText}</button><button @click=${() => this.#copy(wholeLatex(w, steps), 'LaTeX')}>${words.copyAsLaTeX}</button><span class="told" role="status">${this.copied}</span>
+      ${steps.length > 0 ? html`<h4>${words.fromPressureToFactor}</h4><div class="shoes">${steps.map((s) => this.#shoe(s))}</div>` : nothing}
+      ${bodies.length > 0 ? html`<h4>${words.allForcesOnEachShoe}</h4><p>${words.theyComeBackToWhere}</p><div class="shoes">${bodies.map((b) => html`<section>${bodyPolygon(b)}</section>`)}</div>` : nothing}`;
   }
 }
 customElements.define('takeup-working', WorkingSheet);

@@ -1,15 +1,16 @@
 import { givens, type Reading, type ShoeSteps, type Step, type Working } from '../../sim/index.ts';
+import { workingWhole as words } from '../../sim/words/en.ts';
 import { fromText, lawText, stepText } from '../../sim/workshop/index.ts';
 import { figure, workingLatex, workingText } from './write.ts';
 
 /** A working as it is copied: all of it in the order in which it is read, not its last line alone. */
 
 const shoeName = ({ side, role }: ShoeSteps): string =>
-  `${side === 'front' ? 'Front' : 'Rear'} shoe, ${role}`;
+  words.shoe(side === 'front' ? words.front : words.rear, role);
 
 const stepsOf = (s: ShoeSteps): readonly (readonly [name: string, steps: readonly Step[]])[] => [
-  ...(s.closed ? [['by the closed form', s.closed] as const] : []),
-  ['by the sum over the lining’s elements', s.elements],
+  ...(s.closed ? [[words.byTheClosedForm, s.closed] as const] : []),
+  [words.byTheSumOverThe, s.elements],
 ];
 
 /** @param steps ways from the pressure, of readings that have some */
@@ -31,7 +32,7 @@ export function wholeText(
   return [
     name,
     ...ways,
-    ...(numbers.length > 0 ? ['Numbers put in:', ...numbers] : []),
+    ...(numbers.length > 0 ? [words.numbersPutIn, ...numbers] : []),
     workingText(w),
     lawText(w.law),
   ].join('\n');

@@ -1,6 +1,6 @@
 import type { Arrow } from '../instant.ts';
 import { place } from '../place.ts';
-import { climbedBy } from '../ratchet.ts';
+import { climbedBy, type StrutHeld } from '../ratchet.ts';
 import type { Acting, Fitted, Force, Link, Placed, Rig, Work } from '../types.ts';
 import { addLink, book, makeLink, measure, motions } from './sums.ts';
 
@@ -13,7 +13,7 @@ const CLIMB_RISE = 0.005;
 /**
  * The lever that climbs its tooth draws the strut's seats together, beyond strut and lost motion. How far it
  * has climbed is told by the strut, which stands on the parking lever; but a strut can only push on that: what
- * pulls it is held by its spring, on the rear web.
+ * pulls it is held by its spring, on the rear web. Where that is off, nothing climbs.
  */
 export class Climb implements Force {
   readonly name = 'climbing lever';
@@ -24,13 +24,15 @@ export class Climb implements Force {
   #pull = 0;
   #nextTooth = 0;
   #most = 0;
+  #held: StrutHeld = {};
 
   constructor(rig: Rig) {
     this.#rig = rig;
     this.#link = makeLink(rig.n);
   }
 
-  prepare({ climbForce, nextTooth }: Fitted): void {
+  prepare({ climbForce, condition, nextTooth }: Fitted): void {
+    this.#held = condition;
     this.#nextTooth = nextTooth;
     this.#most = climbForce;
   }
@@ -41,7 +43,7 @@ export class Climb implements Force {
     place(rig, y, w.turns, rig.front.webSeat, link.a);
     place(rig, y, w.turns, rig.rear.webSeat, link.b);
     measure(link);
-    const climbed = climbedBy(rig.brake, act.strutLength, w.strut.length);
+    const climbed = climbedBy(rig.brake, this.#held, act.strutLength, w.strut.length);
     this.#pull = 0;
     if (!(this.#most > 0 && climbed > 0 && this.#nextTooth > 0)) return;
     const rising = climbed < CLIMB_RISE;

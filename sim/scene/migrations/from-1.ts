@@ -1,3 +1,4 @@
+import { sceneMigrationsFrom1 as words } from '../../words/en.ts';
 import { isObject, type Json, type Migration, without } from './migration.ts';
 
 /**
@@ -11,7 +12,7 @@ function dutyFrom(plain: Json): Json {
   const { name, pressure, speed, stopsPerKm, ...unknown } = plain;
   return {
     name,
-    about: 'All stops alike, forward, the drum cool at each.',
+    about: words.allStopsAlikeForwardThe,
     heat: false,
     stops: [{ speed, pressure, perKm: stopsPerKm }],
     ...unknown,

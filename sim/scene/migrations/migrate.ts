@@ -1,3 +1,4 @@
+import { sceneMigrationsMigrate as words } from '../../words/en.ts';
 import type { Finding } from '../finding.ts';
 import { from1 } from './from-1.ts';
 import { isObject, type Json, type Migration } from './migration.ts';
@@ -25,8 +26,8 @@ export function migrate(data: unknown): Migrated | Finding {
   if (typeof version === 'number' && version > VERSION) {
     return {
       path: 'version',
-      found: `${version}: the file was made by a later program`,
-      allowed: `1 to ${VERSION}`,
+      found: words.theFileWasMadeBy(version),
+      allowed: words.of1To(VERSION),
     };
   }
   if (!Number.isInteger(version) || (version as number) < 1) return { scene: data, was: same };

@@ -1,5 +1,6 @@
 import { cos, sin } from '../../math/trig.ts';
 import { DEG } from '../../units/units.ts';
+import { sceneRulesAdjuster as words } from '../../words/en.ts';
 import { leverOf, springOf, toAdjuster } from '../adjuster.ts';
 import type { Scene } from '../schema.ts';
 import { openingMiddle, over } from './pose.ts';
@@ -40,51 +41,51 @@ function row(lever: NonNullable<ReturnType<typeof leverOf>>, teeth: number): P[]
 /** Strut and adjuster. */
 export const adjusterRules: readonly Rule[] = [
   {
-    name: 'strut between seats',
-    reason: 'Right back, the strut lies between its seats with a little play and lets the drum on.',
+    name: words.strutBetweenSeatsName,
+    reason: words.strutBetweenSeatsReason,
     broken: (s) => {
       const seats = apart(s.shoes.front.strutSeat, s.shoes.rear.strutSeat);
       const { lengthAtZero } = s.adjuster;
       return must(
         lengthAtZero <= seats && lengthAtZero >= seats * 0.9,
         'adjuster.lengthAtZero',
-        `${mm(lengthAtZero)} between seats ${mm(seats)} apart in the reference pose`,
-        `${mm(seats * 0.9)} to ${mm(seats)}`,
+        words.betweenSeatsApartInThe(mm(lengthAtZero), mm(seats)),
+        words.to(mm(seats * 0.9), mm(seats)),
       );
     },
   },
   {
-    name: 'pitch or lever',
-    reason: 'The growth of a step is told once.',
+    name: words.pitchOrLeverName,
+    reason: words.pitchOrLeverReason,
     broken: ({ adjuster: a }) => [
       ...must(
         !(leverOf(a) && a.pitch !== undefined),
         'adjuster.pitch',
-        'pitch and lever both given',
-        'either a pitch or a lever, not both',
+        words.pitchAndLeverBothGiven,
+        words.eitherAPitchOrA,
       ),
       ...must(
         leverOf(a) !== undefined || a.pitch !== undefined,
         'adjuster',
-        'neither pitch nor lever',
-        'a pitch in mm a step, or the lever geometry',
+        words.neitherPitchNorLever,
+        words.aPitchInMmA,
       ),
     ],
   },
   {
-    name: 'climb told once',
-    reason: 'What the seats feel of a climb follows from the lever’s spring.',
+    name: words.climbToldOnceName,
+    reason: words.climbToldOnceReason,
     broken: ({ adjuster: a }) =>
       must(
         !(springOf(a) && a.climbForce > 0),
         'adjuster.climbForce',
-        `${a.climbForce} N beside the lever’s spring`,
-        'either a spring or a climb force, not both',
+        words.nBesideTheLeversSpring(a.climbForce),
+        words.eitherASpringOrA,
       ),
   },
   {
-    name: 'teeth run forward',
-    reason: 'Each step makes the strut longer.',
+    name: words.teethRunForwardName,
+    reason: words.teethRunForwardReason,
     broken: ({ adjuster: a }) => {
       const lever = leverOf(a);
       const last = lever ? lever.startAngle + a.teeth * lever.toothAngle : 0;
@@ -93,26 +94,26 @@ export const adjusterRules: readonly Rule[] = [
           a.pitch === undefined || a.pitch >= FINEST,
           'adjuster.pitch',
           mm(a.pitch ?? Number.NaN),
-          `at least ${mm(FINEST)} a step`,
+          words.atLeastAStep(mm(FINEST)),
         ),
         ...must(
           !lever || lever.toothAngle > 0,
           'adjuster.lever.toothAngle',
-          `${lever?.toothAngle}°: the teeth would run backwards`,
-          'more than 0°',
+          words.theTeethWouldRunBackwards(lever?.toothAngle),
+          words.moreThan0,
         ),
         ...must(
           last <= 175,
           'adjuster.lever.toothAngle',
-          `the last tooth at ${last.toFixed(1)}°`,
-          'at most 175°: past that the nose lets the strut shorten',
+          words.theLastToothAt(last.toFixed(1)),
+          words.atMost175PastThat,
         ),
       ];
     },
   },
   {
-    name: 'growth in reach',
-    reason: 'A strut that grows farther would push the shoes through the drum.',
+    name: words.growthInReachName,
+    reason: words.growthInReachReason,
     broken: (s) => {
       const { pitch, teeth } = s.adjuster;
       const lever = leverOf(s.adjuster);
@@ -129,25 +130,25 @@ export const adjusterRules: readonly Rule[] = [
       return must(
         !(growth > most),
         'adjuster.teeth',
-        `${teeth} that make the strut ${mm(growth)} longer`,
-        `at most ${mm(most)}, half as much again as two linings worn through take`,
+        words.thatMakeTheStrutLonger(teeth, mm(growth)),
+        words.atMostHalfAsMuch(mm(most)),
       );
     },
   },
   {
-    name: 'steps in one press',
-    reason: 'No more steps are taken than there are.',
+    name: words.stepsInOneName,
+    reason: words.stepsInOneReason,
     broken: ({ adjuster: a }) =>
       must(
         a.perApplication === undefined || a.perApplication <= a.teeth,
         'adjuster.perApplication',
         `${a.perApplication}`,
-        `at most ${a.teeth}, the teeth there are`,
+        words.atMostTheTeethThere(a.teeth),
       ),
   },
   {
-    name: 'slot play',
-    reason: 'With more play than a worn-out pair takes up the adjuster would never step.',
+    name: words.slotPlayName,
+    reason: words.slotPlayReason,
     broken: (s) => {
       const { front, rear } = s.shoes;
       const most = partingFor(s, {
@@ -158,13 +159,13 @@ export const adjusterRules: readonly Rule[] = [
         s.adjuster.lostMotion <= most,
         'adjuster.lostMotion',
         mm(s.adjuster.lostMotion),
-        `at most ${mm(most)}, what two linings worn through take`,
+        words.atMostWhatTwoLinings(mm(most)),
       );
     },
   },
   {
-    name: 'lever in drum',
-    reason: 'The toothed lever turns inside the drum.',
+    name: words.leverInDrumName,
+    reason: words.leverInDrumReason,
     broken: (s) => {
       const { teeth } = s.adjuster;
       const lever = leverOf(s.adjuster);
@@ -173,14 +174,14 @@ export const adjusterRules: readonly Rule[] = [
       return must(
         reach < bore(s),
         'adjuster.lever.pin',
-        `${place(lever.pin)}, with teeth out to ${mm(reach)} from the axis`,
-        `inside the drum, under ${mm(bore(s))}`,
+        words.withTeethOutToFrom(place(lever.pin), mm(reach)),
+        words.insideTheDrumUnder(mm(bore(s))),
       );
     },
   },
   {
-    name: 'nose at the strut',
-    reason: 'The lever’s nose pushes the front shoe through its window, where the strut lies.',
+    name: words.noseAtTheName,
+    reason: words.noseAtTheReason,
     broken: (s) => {
       const lever = leverOf(s.adjuster);
       if (!lever) return [];
@@ -189,14 +190,14 @@ export const adjusterRules: readonly Rule[] = [
       return must(
         Math.abs(y - seat) <= lever.window[1] / 2,
         'adjuster.lever.pin',
-        `a nose ${mm(y)} above the axle`,
-        `the front seat's ${mm(seat)}, to within half of the window's height, ${mm(lever.window[1] / 2)}`,
+        words.aNoseAboveTheAxle(mm(y)),
+        words.theFrontSeatsToWithin(mm(seat), mm(lever.window[1] / 2)),
       );
     },
   },
   {
-    name: 'teeth to hold',
-    reason: 'Teeth have to be coarse enough to hold and low enough to be passed.',
+    name: words.teethToHoldName,
+    reason: words.teethToHoldReason,
     broken: (s) => {
       const lever = leverOf(s.adjuster);
       if (!lever || !(lever.toothAngle > 0)) return [];
@@ -205,14 +206,17 @@ export const adjusterRules: readonly Rule[] = [
         ...must(
           pitch >= FINEST_TOOTH,
           'adjuster.lever.toothAngle',
-          `teeth ${mm(pitch)} apart`,
-          `at least ${mm(FINEST_TOOTH)}`,
+          words.teethApart(mm(pitch)),
+          words.atLeast(mm(FINEST_TOOTH)),
         ),
         ...must(
           lever.toothHeight <= STEEPEST * pitch && lever.toothHeight <= lever.toothRadius / 2,
           'adjuster.lever.toothHeight',
           mm(lever.toothHeight),
-          `at most ${mm(Math.min(STEEPEST * pitch, lever.toothRadius / 2))} on teeth ${mm(pitch)} apart`,
+          words.atMostOnTeethApart(
+            mm(Math.min(STEEPEST * pitch, lever.toothRadius / 2)),
+            mm(pitch),
+          ),
         ),
       ];
     },

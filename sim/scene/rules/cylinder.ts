@@ -1,5 +1,6 @@
 import { cos } from '../../math/trig.ts';
 import { DEG } from '../../units/units.ts';
+import { sceneRulesCylinder as words } from '../../words/en.ts';
 import { openingMiddle, over, seatsForGap, slackOf } from './pose.ts';
 import { bore, eachShoe, fromAxis, mm, must, place, type Rule, webRadius } from './rule.ts';
 
@@ -11,19 +12,19 @@ const OFF_AXIS = 0.05;
 /** Wheel cylinder, and the way of its pistons. */
 export const cylinderRules: readonly Rule[] = [
   {
-    name: 'wall of the cylinder',
-    reason: 'The wall round the bore holds the pressure.',
+    name: words.wallOfTheName,
+    reason: words.wallOfTheReason,
     broken: ({ cylinder: c }) =>
       must(
         c.bore + 2 * WALL <= c.outerDiameter,
         'cylinder.bore',
         mm(c.bore),
-        `at most ${mm(c.outerDiameter - 2 * WALL)} in a cylinder of ${mm(c.outerDiameter)}`,
+        words.atMostInACylinder(mm(c.outerDiameter - 2 * WALL), mm(c.outerDiameter)),
       ),
   },
   {
-    name: 'cylinder in drum',
-    reason: 'The wheel cylinder stands inside the drum, over the hub.',
+    name: words.cylinderInDrumName,
+    reason: words.cylinderInDrumReason,
     broken: (s) => {
       const { at, length, outerDiameter } = s.cylinder;
       const far = fromAxis([Math.abs(at[0]) + length / 2, Math.abs(at[1]) + outerDiameter / 2]);
@@ -32,21 +33,21 @@ export const cylinderRules: readonly Rule[] = [
         ...must(
           far < bore(s),
           'cylinder.at',
-          `${place(at)}, a corner ${mm(far)} from the axis`,
-          `inside the drum, under ${mm(bore(s))}`,
+          words.aCornerFromTheAxis(place(at), mm(far)),
+          words.insideTheDrumUnder(mm(bore(s))),
         ),
         ...must(
           low > s.look.hubRadius,
           'cylinder.at',
-          `${place(at)}, down to ${mm(low)} above the axis`,
-          `over the hub, more than ${mm(s.look.hubRadius)}`,
+          words.downToAboveTheAxis(place(at), mm(low)),
+          words.overTheHubMoreThan(mm(s.look.hubRadius)),
         ),
       ];
     },
   },
   {
-    name: 'cylinder between tables',
-    reason: 'The tables end beside the wheel cylinder.',
+    name: words.cylinderBetweenTablesName,
+    reason: words.cylinderBetweenTablesReason,
     broken: (s) => {
       const { at, length, outerDiameter } = s.cylinder;
       return eachShoe(s, (shoe, path, outward) => {
@@ -57,41 +58,41 @@ export const cylinderRules: readonly Rule[] = [
         return must(
           beside || far <= inner,
           `${path}.steel.tableArc`,
-          `an end at x ${mm(inner * cos(end))}, over a cylinder that reaches ${mm(far)} out`,
-          `an end beside the cylinder, past x ${mm(at[0] + (outward * length) / 2)}`,
+          words.anEndAtXOver(mm(inner * cos(end)), mm(far)),
+          words.anEndBesideTheCylinder(mm(at[0] + (outward * length) / 2)),
         );
       });
     },
   },
   {
-    name: 'strut under cylinder',
-    reason: 'The strut goes from web to web between hub and wheel cylinder.',
+    name: words.strutUnderCylinderName,
+    reason: words.strutUnderCylinderReason,
     broken: (s) => {
       const low = s.cylinder.at[1] - s.cylinder.outerDiameter / 2;
       return eachShoe(s, ({ strutSeat }, path) =>
         must(
           strutSeat[1] < low,
           `${path}.strutSeat`,
-          `${mm(strutSeat[1])} above the axle`,
-          `under the cylinder, ${mm(low)}`,
+          words.aboveTheAxle(mm(strutSeat[1])),
+          words.underTheCylinder(mm(low)),
         ),
       );
     },
   },
   {
-    name: 'pistons in cylinder',
-    reason: 'Each piston has its half of the cylinder, and stays in it over its stroke.',
+    name: words.pistonsInCylinderName,
+    reason: words.pistonsInCylinderReason,
     broken: ({ cylinder: c }) =>
       must(
         c.stroke <= c.length / 2,
         'cylinder.stroke',
         mm(c.stroke),
-        `at most ${mm(c.length / 2)}, half of the cylinder's length`,
+        words.atMostHalfOfThe(mm(c.length / 2)),
       ),
   },
   {
-    name: 'toe on the cylinder’s axis',
-    reason: 'A piston pushes along its axis; a toe beside it would tilt it.',
+    name: words.toeOnTheName,
+    reason: words.toeOnTheReason,
     broken: (s) =>
       eachShoe(s, ({ toe }, at) => {
         const y = s.cylinder.at[1];
@@ -99,14 +100,14 @@ export const cylinderRules: readonly Rule[] = [
         return must(
           Math.abs(toe[1] - y) <= off,
           `${at}.toe`,
-          `${mm(toe[1])} above the axle`,
-          `the cylinder's ${mm(y)}, to within ${mm(off)}`,
+          words.aboveTheAxle2(mm(toe[1])),
+          words.theCylindersToWithin(mm(y), mm(off)),
         );
       }),
   },
   {
-    name: 'toe outside the cylinder',
-    reason: 'The toes stand at the cylinder’s two ends.',
+    name: words.toeOutsideTheName,
+    reason: words.toeOutsideTheReason,
     broken: (s) =>
       eachShoe(s, ({ toe }, at, outward) => {
         const end = s.cylinder.at[0] + (outward * s.cylinder.length) / 2;
@@ -114,13 +115,13 @@ export const cylinderRules: readonly Rule[] = [
           outward * (toe[0] - end) >= 0,
           `${at}.toe`,
           `x ${mm(toe[0])}`,
-          `outside the cylinder's end at x ${mm(end)}`,
+          words.outsideTheCylindersEndAt(mm(end)),
         );
       }),
   },
   {
-    name: 'travel within stroke',
-    reason: 'With new linings the pistons have to press them on before they leave the cylinder.',
+    name: words.travelWithinStrokeName,
+    reason: words.travelWithinStrokeReason,
     broken: (s) =>
       eachShoe(s, (shoe, _, __, side) => {
         const { adjuster } = s;
@@ -131,8 +132,12 @@ export const cylinderRules: readonly Rule[] = [
         return must(
           !(travel > s.cylinder.stroke),
           clearance > slackOf(s, 0).gap ? 'adjuster.lostMotion' : 'adjuster.lengthAtZero',
-          `${mm(clearance > slackOf(s, 0).gap ? adjuster.lostMotion : adjuster.lengthAtZero)}: the ${side} piston travels ${mm(travel)} to the first touch`,
-          `a travel within the stroke of ${mm(s.cylinder.stroke)}`,
+          words.thePistonTravelsToThe(
+            mm(clearance > slackOf(s, 0).gap ? adjuster.lostMotion : adjuster.lengthAtZero),
+            side,
+            mm(travel),
+          ),
+          words.aTravelWithinTheStroke(mm(s.cylinder.stroke)),
         );
       }),
   },

@@ -1,15 +1,16 @@
+import { sceneRulesDuty as words } from '../../words/en.ts';
 import { must, ownNames, type Rule } from './rule.ts';
 
 /** Duties that have the right types and cannot be driven. */
 export const dutyRules: readonly Rule[] = [
   {
-    name: 'duty of its own name',
-    reason: 'A duty is chosen by its name.',
+    name: words.dutyOfItsName,
+    reason: words.dutyOfItsReason,
     broken: ({ duties }) => ownNames('duties', duties),
   },
   {
-    name: 'pressure or deceleration',
-    reason: 'One of them follows from the other.',
+    name: words.pressureOrDecelerationName,
+    reason: words.pressureOrDecelerationReason,
     broken: ({ duties }) =>
       duties.flatMap((d, i) =>
         d.stops.flatMap(({ pressure, deceleration }, n) =>
@@ -17,64 +18,64 @@ export const dutyRules: readonly Rule[] = [
             (pressure === undefined) !== (deceleration === undefined),
             `duties.${i}.stops.${n}.pressure`,
             pressure === undefined
-              ? 'neither pressure nor deceleration'
-              : 'pressure and deceleration',
-            'one of the two',
+              ? words.neitherPressureNorDeceleration
+              : words.pressureAndDeceleration,
+            words.oneOfTheTwo,
           ),
         ),
       ),
   },
   {
-    name: 'pressure to lock at',
-    reason: 'The first stop of the first duty is what shoes are asked to lock at.',
+    name: words.pressureToLockName,
+    reason: words.pressureToLockReason,
     broken: ({ duties: [first] }) =>
       must(
         first?.stops[0]?.deceleration === undefined,
         'duties.0.stops.0.deceleration',
-        'a deceleration',
-        'a pressure',
+        words.aDeceleration,
+        words.aPressure,
       ),
   },
   {
-    name: 'shares of the weather',
-    reason: 'The rest of the stops is dry.',
+    name: words.sharesOfTheName,
+    reason: words.sharesOfTheReason,
     broken: ({ duties }) =>
       duties.flatMap((d, i) => {
         const shares = d.weather.reduce((sum, w) => sum + w.share, 0);
         return must(
           shares <= 1 + 1e-9,
           `duties.${i}.weather`,
-          `shares that add up to ${shares}`,
-          'at most 1 together',
+          words.sharesThatAddUpTo(shares),
+          words.atMost1Together,
         );
       }),
   },
   {
-    name: 'films of water and rust',
-    reason: 'Rain and rust lie on a drum and go; glaze and grease do not come with a stop.',
+    name: words.filmsOfWaterName,
+    reason: words.filmsOfWaterReason,
     broken: ({ duties }) =>
       duties.flatMap((d, i) =>
         d.weather.flatMap(({ surface, film }, n) =>
           must(
             film === undefined || surface === 'wet' || surface === 'damp',
             `duties.${i}.weather.${n}.film`,
-            `a film of ${surface}`,
-            'a film of wet or damp',
+            words.aFilmOf(surface),
+            words.aFilmOfWetOr,
           ),
         ),
       ),
   },
   {
-    name: 'descents on the road',
-    reason: 'No more road goes down than there is.',
+    name: words.descentsOnTheName,
+    reason: words.descentsOnTheReason,
     broken: ({ duties }) =>
       duties.flatMap((d, i) => {
         const down = d.descents.reduce((sum, h) => sum + h.length * h.perKm, 0);
         return must(
           down <= 1 + 1e-9,
           `duties.${i}.descents`,
-          `${down} km of descent in each km`,
-          'at most 1 together',
+          words.kmOfDescentInEach(down),
+          words.atMost1Together,
         );
       }),
   },

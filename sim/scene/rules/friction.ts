@@ -1,6 +1,7 @@
 import { lettersBy } from '../../brake/letters.ts';
 import { mostFactor } from '../../brake/rubbing.ts';
 import { tableAt } from '../../math/table.ts';
+import { sceneRulesFriction as words } from '../../words/en.ts';
 import { frictionOf } from '../rubbing.ts';
 import { type Breach, eachShoe, must, type Rule } from './rule.ts';
 
@@ -17,8 +18,8 @@ function rising(key: string, table: Table): Breach[] {
     return must(
       !before || row[0] > before[0],
       `${key}.${i}.0`,
-      `${row[0]} °C after ${before?.[0]} °C`,
-      'rising temperatures',
+      words.cAfterC(row[0], before?.[0]),
+      words.risingTemperatures,
     );
   });
 }
@@ -26,8 +27,8 @@ function rising(key: string, table: Table): Breach[] {
 /** Friction and wear against temperature and surface. */
 export const frictionRules: readonly Rule[] = [
   {
-    name: 'tables rise',
-    reason: 'A table is read from cold to hot.',
+    name: words.tablesRiseName,
+    reason: words.tablesRiseReason,
     broken: (s) => [
       ...rising('frictionAgainstTemperature', s.frictionAgainstTemperature),
       ...rising('wearAgainstTemperature', s.wearAgainstTemperature),
@@ -40,8 +41,8 @@ export const frictionRules: readonly Rule[] = [
     ],
   },
   {
-    name: 'letters as the tables have it',
-    reason: 'A lining’s second letter is its friction hot, and that the tables say.',
+    name: words.lettersAsTheName,
+    reason: words.lettersAsTheReason,
     broken: (s) =>
       eachShoe(s, ({ lining }, at) => {
         const { friction } = lining;
@@ -51,14 +52,14 @@ export const frictionRules: readonly Rule[] = [
         return must(
           told.letters === friction,
           `${at}.lining.friction`,
-          `"${friction}", by frictionAgainstTemperature ${told.letters} (${told.hot.toFixed(3)} hot)`,
-          `${told.letters}, or a table that leads to ${friction}`,
+          words.byFrictionAgainstTemperature(friction, told.letters, told.hot.toFixed(3)),
+          words.orATableThatLeads(told.letters, friction),
         );
       }),
   },
   {
-    name: 'friction of a lining',
-    reason: 'No lining grips harder than that, hot or damp.',
+    name: words.frictionOfAName,
+    reason: words.frictionOfAReason,
     broken: (s) => {
       const surfaces = Object.values(s.frictionOfSurfaces).map((surface) =>
         most(surface?.factorAgainstTemperature ?? [[0, 1]]),
@@ -73,8 +74,8 @@ export const frictionRules: readonly Rule[] = [
         return must(
           friction * factor <= MOST,
           `${at}.lining.friction`,
-          `${lining.friction}, up to ${(friction * factor).toFixed(2)} by its tables`,
-          `at most ${MOST} with all factors`,
+          words.upToByItsTables(lining.friction, (friction * factor).toFixed(2)),
+          words.atMostWithAllFactors(MOST),
         );
       });
     },

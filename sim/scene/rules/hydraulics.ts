@@ -1,4 +1,5 @@
 import { PI } from '../../units/units.ts';
+import { sceneRulesHydraulics as words } from '../../words/en.ts';
 import { over } from './pose.ts';
 import { eachShoe, mm, must, type Rule } from './rule.ts';
 import { inwardMoment } from './springs.ts';
@@ -9,41 +10,41 @@ const HELD = 0.9;
 /** What stands between the foot and the wheel cylinders. */
 export const hydraulicsRules: readonly Rule[] = [
   {
-    name: 'lines of the whole circuit',
-    reason: 'The lines of this axle are a part of the whole circuit.',
+    name: words.linesOfTheName,
+    reason: words.linesOfTheReason,
     broken: ({ hydraulics: { circuits, circuit } }) =>
       must(
         !circuits || circuits.give <= circuit,
         'hydraulics.circuits.give',
         `${circuits?.give} mm³/MPa`,
-        `at most the whole circuit's ${circuit} mm³/MPa`,
+        words.atMostTheWholeCircuits(circuit),
       ),
   },
   {
-    name: 'stroke for both circuits',
-    reason: 'Each circuit has its part of the master cylinder’s stroke.',
+    name: words.strokeForBothName,
+    reason: words.strokeForBothReason,
     broken: ({ hydraulics: { circuits, masterStroke } }) =>
       must(
         !circuits || circuits.stroke < masterStroke,
         'hydraulics.circuits.stroke',
         mm(circuits?.stroke ?? 0),
-        `less than the whole stroke, ${mm(masterStroke)}`,
+        words.lessThanTheWholeStroke(mm(masterStroke)),
       ),
   },
   {
-    name: 'knee that rises with the load',
-    reason: 'A laden axle may be braked harder than an empty one.',
+    name: words.kneeThatRisesName,
+    reason: words.kneeThatRisesReason,
     broken: ({ hydraulics: { rearValve: valve } }) =>
       must(
         valve?.kind !== 'load' || valve.kneeLaden >= valve.kneeEmpty,
         'hydraulics.rearValve.kneeLaden',
         `${valve?.kind === 'load' ? valve.kneeLaden : 0} bar`,
-        `at least the empty vehicle's ${valve?.kind === 'load' ? valve.kneeEmpty : 0} bar`,
+        words.atLeastTheEmptyVehicles(valve?.kind === 'load' ? valve.kneeEmpty : 0),
       ),
   },
   {
-    name: 'residual pressure under the springs',
-    reason: 'The springs bring the shoes home against the pressure that stays in the line.',
+    name: words.residualPressureUnderName,
+    reason: words.residualPressureUnderReason,
     broken: (s) => {
       const { residualPressure: kept } = s.hydraulics;
       if (kept === 0) return [];
@@ -55,7 +56,7 @@ export const hydraulicsRules: readonly Rule[] = [
           kept <= most,
           'hydraulics.residualPressure',
           `${kept} bar`,
-          `at most ${Math.max(0, most).toFixed(2)} bar with the ${side} shoe's springs`,
+          words.atMostBarWithThe(Math.max(0, most).toFixed(2), side),
         );
       });
     },

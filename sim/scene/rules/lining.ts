@@ -1,5 +1,6 @@
 import { cos, sin } from '../../math/trig.ts';
 import { DEG } from '../../units/units.ts';
+import { sceneRulesLining as words } from '../../words/en.ts';
 import { opening, slackOf } from './pose.ts';
 import { bore, eachShoe, mm, must, type Rule } from './rule.ts';
 
@@ -27,26 +28,25 @@ const half = { front: [90, 270], rear: [-90, 90] } as const;
 /** Linings: where they lie, how thick and how round they are. */
 export const liningRules: readonly Rule[] = [
   {
-    name: 'lining arc',
-    reason: 'A shoe lines at most half of the drum, and a strip of some length.',
+    name: words.liningArcName,
+    reason: words.liningArcReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) =>
         must(
           arc(l) >= 2 && arc(l) <= 175,
           `${at}.lining.to`,
-          `${l.to}° after from ${l.from}°`,
-          'more than from, by 2° to 175°',
+          words.afterFrom(l.to, l.from),
+          words.moreThanFromBy2,
         ),
       ),
   },
   {
-    name: 'lining on its side',
-    reason:
-      'The front shoe stands left of the axle, the rear one right: else both lie in one place.',
+    name: words.liningOnItsName,
+    reason: words.liningOnItsReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at, _, side) => {
         const [low, high] = half[side];
-        const allowed = `${low}° to ${high}°, its own half of the drum`;
+        const allowed = words.allowed(low, high);
         return [
           ...must(l.from >= low, `${at}.lining.from`, `${l.from}°`, allowed),
           ...must(l.to <= high, `${at}.lining.to`, `${l.to}°`, allowed),
@@ -54,126 +54,126 @@ export const liningRules: readonly Rule[] = [
       }),
   },
   {
-    name: 'table under lining',
-    reason: 'The lining is bonded or riveted to the table along all its length.',
+    name: words.tableUnderLiningName,
+    reason: words.tableUnderLiningReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l, steel: { tableArc } }, at) =>
         must(
           tableArc[0] <= l.from && tableArc[1] >= l.to,
           `${at}.steel.tableArc`,
-          `${tableArc[0]}° to ${tableArc[1]}° under a lining from ${l.from}° to ${l.to}°`,
-          'at least the lining’s arc',
+          words.toUnderALiningFrom(tableArc[0], tableArc[1], l.from, l.to),
+          words.atLeastTheLiningsArc,
         ),
       ),
   },
   {
-    name: 'table on its side',
-    reason: 'The tables of both shoes do not reach over the line between them.',
+    name: words.tableOnItsName,
+    reason: words.tableOnItsReason,
     broken: (s) =>
       eachShoe(s, ({ steel: { tableArc } }, at, _, side) => {
         const [low, high] = half[side];
         return must(
           tableArc[0] < tableArc[1] && tableArc[0] >= low && tableArc[1] <= high,
           `${at}.steel.tableArc`,
-          `${tableArc[0]}° to ${tableArc[1]}°`,
-          `from less than to, within ${low}° to ${high}°`,
+          words.to(tableArc[0], tableArc[1]),
+          words.fromLessThanToWithin(low, high),
         );
       }),
   },
   {
-    name: 'lining width',
-    reason: 'No drum is as deep as its radius and half of it again.',
+    name: words.liningWidthName,
+    reason: words.liningWidthReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) =>
         must(
           l.width <= 1.5 * bore(s),
           `${at}.lining.width`,
           mm(l.width),
-          `at most ${mm(1.5 * bore(s))} in this drum`,
+          words.atMostInThisDrum(mm(1.5 * bore(s))),
         ),
       ),
   },
   {
-    name: 'webs under lining',
-    reason: 'The webs stand beside each other under the table.',
+    name: words.websUnderLiningName,
+    reason: words.websUnderLiningReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l, steel }, at) => {
         const webs = steel.webThickness * steel.webCount;
         return must(
           webs <= l.width,
           `${at}.steel.webThickness`,
-          `${mm(webs)} of web`,
-          `at most the lining's width, ${mm(l.width)}`,
+          words.ofWeb(mm(webs)),
+          words.atMostTheLiningsWidth(mm(l.width)),
         );
       }),
   },
   {
     name: 'lining limit',
-    reason: 'A lining is worn from new down to its limit.',
+    reason: words.liningLimitReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) =>
         must(
           l.thicknessMin < l.thicknessNew,
           `${at}.lining.thicknessMin`,
           mm(l.thicknessMin),
-          `less than thicknessNew, ${mm(l.thicknessNew)}`,
+          words.lessThanThicknessNew(mm(l.thicknessNew)),
         ),
       ),
   },
   {
-    name: 'lining in drum',
-    reason: 'Lining, table and web have to go between drum and hub.',
+    name: words.liningInDrumName,
+    reason: words.liningInDrumReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l, steel }, at) =>
         must(
           l.thicknessNew + steel.tableThickness <= 0.35 * bore(s),
           `${at}.lining.thicknessNew`,
-          `${mm(l.thicknessNew)} on a table of ${mm(steel.tableThickness)}`,
-          `at most ${mm(0.35 * bore(s))} together in this drum`,
+          words.onATableOf(mm(l.thicknessNew), mm(steel.tableThickness)),
+          words.atMostTogetherInThis(mm(0.35 * bore(s))),
         ),
       ),
   },
   {
-    name: 'rivets in lining',
-    reason: 'Rivet heads are sunk in the lining.',
+    name: words.rivetsInLiningName,
+    reason: words.rivetsInLiningReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) =>
         must(
           l.rivetHeight < l.thicknessNew,
           `${at}.lining.rivetHeight`,
           mm(l.rivetHeight),
-          `less than thicknessNew, ${mm(l.thicknessNew)}`,
+          words.lessThanThicknessNew(mm(l.thicknessNew)),
         ),
       ),
   },
   {
-    name: 'slope in lining',
-    reason: 'A sloped end is cut into the lining and not through it.',
+    name: words.slopeInLiningName,
+    reason: words.slopeInLiningReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) => [
         ...must(
           l.chamferDepth < l.thicknessNew,
           `${at}.lining.chamferDepth`,
           mm(l.chamferDepth),
-          `less than thicknessNew, ${mm(l.thicknessNew)}`,
+          words.lessThanThicknessNew(mm(l.thicknessNew)),
         ),
         ...must(
           2 * l.chamferArc < arc(l),
           `${at}.lining.chamferArc`,
-          `${l.chamferArc}° at each end`,
-          'less than half the arc',
+          words.atEachEnd(l.chamferArc),
+          words.lessThanHalfTheArc,
         ),
         ...must(
           2 * l.cutEdgeArc < arc(l),
           `${at}.lining.cutEdgeArc`,
-          `${l.cutEdgeArc}° at each end`,
-          'less than half the arc',
+          words.atEachEnd2(l.cutEdgeArc),
+          words.lessThanHalfTheArc,
         ),
       ]),
   },
   {
-    name: 'ground radius',
-    reason: 'Ground to another radius than the drum’s by this much it would never fit it.',
+    name: words.groundRadiusName,
+    reason: words.groundRadiusReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) => {
         const r = bore(s);
@@ -181,13 +181,13 @@ export const liningRules: readonly Rule[] = [
           l.groundRadius >= 0.9 * r && l.groundRadius <= 1.05 * r,
           `${at}.lining.groundRadius`,
           mm(l.groundRadius),
-          `${mm(0.9 * r)} to ${mm(1.05 * r)} for this drum`,
+          words.toForThisDrum(mm(0.9 * r), mm(1.05 * r)),
         );
       }),
   },
   {
-    name: 'lining ends over limit',
-    reason: 'Ground too small, its new ends would be as thin as a worn lining.',
+    name: words.liningEndsOverName,
+    reason: words.liningEndsOverReason,
     broken: (s) =>
       eachShoe(s, ({ lining: l }, at) => {
         if (l.groundRadius >= bore(s)) return [];
@@ -195,14 +195,14 @@ export const liningRules: readonly Rule[] = [
         return must(
           ends > l.thicknessMin,
           `${at}.lining.groundRadius`,
-          `${mm(l.groundRadius)}, which leaves ${mm(ends)} at the ends`,
-          `as much as leaves more than thicknessMin there, ${mm(l.thicknessMin)}`,
+          words.whichLeavesAtTheEnds(mm(l.groundRadius), mm(ends)),
+          words.asMuchAsLeavesMore(mm(l.thicknessMin)),
         );
       }),
   },
   {
-    name: 'drum goes on',
-    reason: 'With new linings and the adjuster right back the drum has to go on.',
+    name: words.drumGoesOnName,
+    reason: words.drumGoesOnReason,
     broken: (s) =>
       eachShoe(s, (shoe, at, _, side) => {
         const { lining: l } = shoe;
@@ -218,14 +218,14 @@ export const liningRules: readonly Rule[] = [
         return must(
           !(worst > BEARS * bore(s)),
           `${at}.lining.groundRadius`,
-          `${mm(l.groundRadius)}: at rest an end stands ${mm(worst)} outside the new drum`,
-          `at most ${mm(BEARS * bore(s))}`,
+          words.atRestAnEndStands(mm(l.groundRadius), mm(worst)),
+          words.atMost(mm(BEARS * bore(s))),
         );
       }),
   },
   {
-    name: 'lining goes outward',
-    reason: 'A shoe that opens presses all of its lining outward.',
+    name: words.liningGoesOutwardName,
+    reason: words.liningGoesOutwardReason,
     broken: (s) =>
       eachShoe(s, (shoe, at, outward, side) => {
         // The end beside the anchor: the front shoe's last, the rear one's first.
@@ -234,8 +234,8 @@ export const liningRules: readonly Rule[] = [
         return must(
           opening(shoe, side, end) >= 0,
           `${at}.lining.${key}`,
-          `${end}°, past the anchor at (${shoe.anchor.at[0]}, ${shoe.anchor.at[1]})`,
-          'an end before the line from the axis to the anchor',
+          words.pastTheAnchorAt(end, shoe.anchor.at[0], shoe.anchor.at[1]),
+          words.anEndBeforeTheLine,
         );
       }),
   },

@@ -1,5 +1,6 @@
 import { cos, sin } from '../../math/trig.ts';
 import { DEG } from '../../units/units.ts';
+import { sceneRulesParking as words } from '../../words/en.ts';
 import type { Scene } from '../schema.ts';
 import {
   apart,
@@ -48,8 +49,8 @@ export function leverArms(scene: Scene): { hook: number; notch: number } {
 /** Parking lever and its cable. */
 export const parkingRules: readonly Rule[] = [
   {
-    name: 'parking lever in drum',
-    reason: 'Lever and cable end lie inside the drum, beside the hub.',
+    name: words.parkingLeverInName,
+    reason: words.parkingLeverInReason,
     broken: (s) =>
       (['pivot', 'hook', 'cableGuide'] as const).flatMap((key) => {
         const p = s.parkingLever[key];
@@ -57,25 +58,25 @@ export const parkingRules: readonly Rule[] = [
         return must(
           fromAxis(p) < room && fromAxis(p) > s.look.hubRadius,
           `parkingLever.${key}`,
-          `${place(p)}, ${mm(fromAxis(p))} from the axis`,
-          `${mm(s.look.hubRadius)} to ${mm(room)} from the axis, between hub and table`,
+          words.fromTheAxis(place(p), mm(fromAxis(p))),
+          words.toFromTheAxisBetween(mm(s.look.hubRadius), mm(room)),
         );
       }),
   },
   {
-    name: 'pivot on rear shoe',
-    reason: 'The lever’s pivot is riveted to the rear shoe’s web.',
+    name: words.pivotOnRearName,
+    reason: words.pivotOnRearReason,
     broken: (s) =>
       must(
         s.parkingLever.pivot[0] > 0,
         'parkingLever.pivot',
         place(s.parkingLever.pivot),
-        'right of the axle, on the rear shoe',
+        words.rightOfTheAxleOn,
       ),
   },
   {
-    name: 'guide off the hook',
-    reason: 'The cable pulls the hook towards its guide: past the hub and from some way off.',
+    name: words.guideOffTheName,
+    reason: words.guideOffTheReason,
     broken: (s) => {
       const { hook, cableGuide } = s.parkingLever;
       const off = lineFromAxis(hook, cableGuide);
@@ -83,22 +84,21 @@ export const parkingRules: readonly Rule[] = [
         ...must(
           !(off < s.look.hubRadius) || fromAxis(cableGuide) < s.look.hubRadius,
           'parkingLever.cableGuide',
-          `${place(cableGuide)}, with a cable ${mm(off)} from the axis`,
-          `a cable past the hub, ${mm(s.look.hubRadius)}`,
+          words.withACableFromThe(place(cableGuide), mm(off)),
+          words.aCablePastTheHub(mm(s.look.hubRadius)),
         ),
         ...must(
           apart(hook, cableGuide) >= SWING * bore(s),
           'parkingLever.cableGuide',
-          `${place(cableGuide)}, ${mm(apart(hook, cableGuide))} from the hook`,
-          `at least ${mm(SWING * bore(s))} from it`,
+          words.fromTheHook(place(cableGuide), mm(apart(hook, cableGuide))),
+          words.atLeastFromIt(mm(SWING * bore(s))),
         ),
       ];
     },
   },
   {
-    name: 'pull pushes the strut',
-    reason:
-      'A pull of the cable turns the lever so that it pushes the strut, with a longer arm than the strut’s.',
+    name: words.pullPushesTheName,
+    reason: words.pullPushesTheReason,
     broken: (s) => {
       const { hook, notch } = leverArms(s);
       const way = notch < 0 ? -1 : 1;
@@ -106,27 +106,27 @@ export const parkingRules: readonly Rule[] = [
         ...must(
           Math.abs(notch) >= 1,
           'parkingLever.pivot',
-          `${mm(Math.abs(notch))} from the strut's line`,
-          'at least 1 mm: else the lever cannot push it',
+          words.fromTheStrutsLine(mm(Math.abs(notch))),
+          words.atLeast1MmElse,
         ),
         ...must(
           !(Math.abs(notch) >= 1) || way * hook >= Math.abs(notch),
           'parkingLever.hook',
-          `${place(s.parkingLever.hook)}, where the pull has an arm of ${mm(way * hook)} about the pivot`,
-          `at least the strut's, ${mm(Math.abs(notch))}, turning it towards the strut`,
+          words.whereThePullHasAn(place(s.parkingLever.hook), mm(way * hook)),
+          words.atLeastTheStrutsTurning(mm(Math.abs(notch))),
         ),
       ];
     },
   },
   {
-    name: 'slack to take up',
-    reason: 'The hand lever has to take the cable up within its own way.',
+    name: words.slackToTakeName,
+    reason: words.slackToTakeReason,
     broken: ({ parkingLever: l }) =>
       must(
         l.slack <= 40 * l.perNotch,
         'parkingLever.slack',
         mm(l.slack),
-        `at most ${mm(40 * l.perNotch)}, forty notches`,
+        words.atMostFortyNotches(mm(40 * l.perNotch)),
       ),
   },
 ];

@@ -1,4 +1,5 @@
 import type { Side } from '../../brake/types.ts';
+import { sceneRulesRule as words } from '../../words/en.ts';
 import type { Scene } from '../schema.ts';
 
 /** What of a scene breaks a rule: where, what was found, what is allowed. */
@@ -37,8 +38,8 @@ export const ownNames = (path: string, list: readonly { readonly name: string }[
     must(
       list.findIndex((other) => other.name === name) === i,
       `${path}.${i}.name`,
-      `"${name}" again`,
-      'a name of its own',
+      words.again(name),
+      words.aNameOfItsOwn,
     ),
   );
 

@@ -1,5 +1,6 @@
 import { cos } from '../../math/trig.ts';
 import { DEG } from '../../units/units.ts';
+import { sceneRulesShoe as words } from '../../words/en.ts';
 import { openingMiddle, over } from './pose.ts';
 import {
   apart,
@@ -26,8 +27,8 @@ const spots = (shoe: Parameters<Parameters<typeof eachShoe>[1]>[0]): readonly [s
 /** Shoes: anchor, toe, seat, hold-down, holes, weight. */
 export const shoeRules: readonly Rule[] = [
   {
-    name: 'shoe on its side',
-    reason: 'The front shoe stands left of the axle, the rear one right.',
+    name: words.shoeOnItsName,
+    reason: words.shoeOnItsReason,
     broken: (s) =>
       eachShoe(s, (shoe, at, outward) =>
         spots(shoe).flatMap(([key, p]) =>
@@ -35,14 +36,14 @@ export const shoeRules: readonly Rule[] = [
             outward * p[0] >= 0,
             `${at}.${key}`,
             place(p),
-            outward < 0 ? 'x of 0 or less, left of the axle' : 'x of 0 or more, right of the axle',
+            outward < 0 ? words.xOf0OrLess : words.xOf0OrMore,
           ),
         ),
       ),
   },
   {
-    name: 'shoe in drum',
-    reason: 'All of the shoe lies inside the drum.',
+    name: words.shoeInDrumName,
+    reason: words.shoeInDrumReason,
     broken: (s) =>
       eachShoe(s, (shoe, at) => {
         const { anchor } = shoe;
@@ -54,77 +55,78 @@ export const shoeRules: readonly Rule[] = [
           return must(
             fromAxis(p) + out < room,
             `${at}.${key}`,
-            `${place(p)}, out to ${mm(fromAxis(p) + out)} from the axis`,
-            `under ${mm(room)}, inside ${room < bore(s) ? 'the table' : 'the drum'}`,
+            words.outToFromTheAxis(place(p), mm(fromAxis(p) + out)),
+            words.underInside(mm(room), room < bore(s) ? words.theTable : words.theDrum),
           );
         });
       }),
   },
   {
-    name: 'shoe clear of hub',
-    reason: 'The hub turns between the shoes.',
+    name: words.shoeClearOfName,
+    reason: words.shoeClearOfReason,
     broken: (s) =>
       eachShoe(s, (shoe, at) =>
         spots(shoe).flatMap(([key, p]) =>
           must(
             fromAxis(p) > s.look.hubRadius,
             `${at}.${key}`,
-            `${place(p)}, ${mm(fromAxis(p))} from the axis`,
-            `more than ${mm(s.look.hubRadius)}, clear of the hub`,
+            words.fromTheAxis(place(p), mm(fromAxis(p))),
+            words.moreThanClearOfThe(mm(s.look.hubRadius)),
           ),
         ),
       ),
   },
   {
-    name: 'anchor below axle',
-    reason:
-      'Nearer to the middle a shoe turns along the drum and not onto it: the pistons run out before it touches.',
+    name: words.anchorBelowAxleName,
+    reason: words.anchorBelowAxleReason,
     broken: (s) =>
       eachShoe(s, (shoe, at, _, side) => [
         ...must(
           shoe.anchor.at[1] <= -0.4 * bore(s),
           `${at}.anchor.at`,
-          `${mm(-shoe.anchor.at[1])} below the axle`,
-          `at least ${mm(0.4 * bore(s))} below it, four tenths of the drum's radius`,
+          words.belowTheAxle(mm(-shoe.anchor.at[1])),
+          words.atLeastBelowItFour(mm(0.4 * bore(s))),
         ),
         ...must(
           openingMiddle(shoe, side) >= 0.35 * bore(s),
           `${at}.lining.from`,
-          `a middle at ${(shoe.lining.from + shoe.lining.to) / 2}°, which goes out by ${mm(openingMiddle(shoe, side))} a radian`,
-          `at least ${mm(0.35 * bore(s))} a radian: a middle farther from the anchor`,
+          words.aMiddleAtWhichGoes(
+            (shoe.lining.from + shoe.lining.to) / 2,
+            mm(openingMiddle(shoe, side)),
+          ),
+          words.atLeastARadianA(mm(0.35 * bore(s))),
         ),
       ]),
   },
   {
-    name: 'toe over anchor',
-    reason: 'Else the piston cannot turn the shoe.',
+    name: words.toeOverAnchorName,
+    reason: words.toeOverAnchorReason,
     broken: (s) =>
       eachShoe(s, (shoe, at) =>
         must(
           over(shoe, shoe.toe) >= 0.5 * bore(s),
           `${at}.toe`,
-          `${mm(over(shoe, shoe.toe))} above the anchor`,
-          `at least ${mm(0.5 * bore(s))} above it`,
+          words.aboveTheAnchor(mm(over(shoe, shoe.toe))),
+          words.atLeastAboveIt(mm(0.5 * bore(s))),
         ),
       ),
   },
   {
-    name: 'seat over anchor',
-    reason: 'Else the strut cannot hold the shoe.',
+    name: words.seatOverAnchorName,
+    reason: words.seatOverAnchorReason,
     broken: (s) =>
       eachShoe(s, (shoe, at) =>
         must(
           over(shoe, shoe.strutSeat) >= 0.3 * bore(s),
           `${at}.strutSeat`,
-          `${mm(over(shoe, shoe.strutSeat))} above the anchor`,
-          `at least ${mm(0.3 * bore(s))} above it`,
+          words.aboveTheAnchor(mm(over(shoe, shoe.strutSeat))),
+          words.atLeastAboveIt(mm(0.3 * bore(s))),
         ),
       ),
   },
   {
-    name: 'heel on its flat',
-    reason:
-      'The flat stands inside the heel and holds it outward: the drum pushes the shoe inward.',
+    name: words.heelOnItsName,
+    reason: words.heelOnItsReason,
     broken: (s) =>
       eachShoe(s, ({ anchor }, at, outward) =>
         anchor.kind === 'pin'
@@ -133,13 +135,13 @@ export const shoeRules: readonly Rule[] = [
               outward * cos(anchor.normal * DEG) >= cos(45 * DEG),
               `${at}.anchor.normal`,
               `${anchor.normal}°`,
-              outward < 0 ? '135° to 225°, outward' : '-45° to 45°, outward',
+              outward < 0 ? words.of135To225Outward : words.of45To45Outward,
             ),
       ),
   },
   {
-    name: 'web holes in web',
-    reason: 'A hole is cut in the shoe’s web: inside the table, clear of the hub, on its own side.',
+    name: words.webHolesInName,
+    reason: words.webHolesInReason,
     broken: (s) =>
       eachShoe(s, (shoe, at, outward) =>
         shoe.webHoles.flatMap((hole, i) => {
@@ -149,54 +151,54 @@ export const shoeRules: readonly Rule[] = [
               r - hole.radius >= s.look.hubRadius &&
               outward * hole.at[0] > 0,
             `${at}.webHoles.${i}.at`,
-            `${place(hole.at)}, ${mm(r - hole.radius)} to ${mm(r + hole.radius)} from the axis`,
-            `on the shoe's side, ${mm(s.look.hubRadius)} to ${mm(webRadius(shoe))} from the axis`,
+            words.toFromTheAxis(place(hole.at), mm(r - hole.radius), mm(r + hole.radius)),
+            words.onTheShoesSideTo(mm(s.look.hubRadius), mm(webRadius(shoe))),
           );
         }),
       ),
   },
   {
-    name: 'steel of the table',
-    reason: 'Table and web are sheet or cast steel of some thickness.',
+    name: words.steelOfTheName,
+    reason: words.steelOfTheReason,
     broken: (s) =>
       eachShoe(s, ({ steel }, at) => [
         ...must(
           steel.tableThickness >= 0.3,
           `${at}.steel.tableThickness`,
           mm(steel.tableThickness),
-          'at least 0.3 mm',
+          words.atLeast03Mm,
         ),
         ...must(
           steel.webThickness >= 0.3,
           `${at}.steel.webThickness`,
           mm(steel.webThickness),
-          'at least 0.3 mm',
+          words.atLeast03Mm,
         ),
         ...must(
           steel.webDepth >= 0.05 * bore(s),
           `${at}.steel.webDepth`,
           mm(steel.webDepth),
-          `at least ${mm(0.05 * bore(s))}`,
+          words.atLeast(mm(0.05 * bore(s))),
         ),
       ]),
   },
   {
-    name: 'weight of the shoe',
-    reason: 'The shoe’s weight lies within the drum, about its anchor.',
+    name: words.weightOfTheName,
+    reason: words.weightOfTheReason,
     broken: (s) =>
       eachShoe(s, (shoe, at) => {
         const arm = Math.sqrt(shoe.inertia / shoe.mass);
         return must(
           arm >= 0.2 * bore(s) && arm <= 2 * bore(s),
           `${at}.inertia`,
-          `${shoe.inertia} kg·mm² with ${shoe.mass} kg: as if ${mm(arm)} from the anchor`,
-          `${mm(0.2 * bore(s))} to ${mm(2 * bore(s))}: the root of inertia over mass`,
+          words.kgMmWithKgAs(shoe.inertia, shoe.mass, mm(arm)),
+          words.toTheRootOfInertia(mm(0.2 * bore(s)), mm(2 * bore(s))),
         );
       }),
   },
   {
-    name: 'strut between shoes',
-    reason: 'The strut goes from shoe to shoe, over the hub.',
+    name: words.strutBetweenShoesName,
+    reason: words.strutBetweenShoesReason,
     broken: (s) => {
       const [a, b] = [s.shoes.front.strutSeat, s.shoes.rear.strutSeat];
       const off = lineFromAxis(a, b);
@@ -204,14 +206,14 @@ export const shoeRules: readonly Rule[] = [
         ...must(
           b[0] - a[0] >= 0.2 * bore(s) && Math.abs(b[1] - a[1]) <= 0.3 * apart(a, b),
           'shoes.front.strutSeat',
-          `${place(a)} with the rear one at ${place(b)}`,
-          `left of the rear seat by ${mm(0.2 * bore(s))} or more, and about as high`,
+          words.withTheRearOneAt(place(a), place(b)),
+          words.leftOfTheRearSeat(mm(0.2 * bore(s))),
         ),
         ...must(
           off > s.look.hubRadius && a[1] > 0,
           'shoes.rear.strutSeat',
-          `a strut ${mm(off)} from the axis`,
-          `over the hub, more than ${mm(s.look.hubRadius)} from the axis`,
+          words.aStrutFromTheAxis(mm(off)),
+          words.overTheHubMoreThan(mm(s.look.hubRadius)),
         ),
       ];
     },

@@ -1,4 +1,5 @@
 import type { Side } from '../../brake/types.ts';
+import { sceneRulesSprings as words } from '../../words/en.ts';
 import type { Scene } from '../schema.ts';
 import {
   apart,
@@ -41,29 +42,29 @@ export function inwardMoment(s: Scene, side: Side): number {
 /** Return springs. */
 export const springRules: readonly Rule[] = [
   {
-    name: 'spring of some length',
-    reason: 'A spring of no length pulls nowhere.',
+    name: words.springOfSomeName,
+    reason: words.springOfSomeReason,
     broken: (s) =>
       s.springs.flatMap(({ ends: [a, b] }, i) =>
         must(
           apart(a.at, b.at) >= 5,
           `springs.${i}.ends`,
-          `${mm(apart(a.at, b.at))} apart`,
-          'at least 5 mm apart',
+          words.apart(mm(apart(a.at, b.at))),
+          words.atLeast5MmApart,
         ),
       ),
   },
   {
-    name: 'spring between two parts',
-    reason: 'A spring with both ends on one part moves nothing.',
+    name: words.springBetweenTwoName,
+    reason: words.springBetweenTwoReason,
     broken: (s) =>
       s.springs.flatMap(({ ends: [a, b] }, i) =>
-        must(a.on !== b.on, `springs.${i}.ends`, `both on ${a.on}`, 'two different parts'),
+        must(a.on !== b.on, `springs.${i}.ends`, words.bothOn(a.on), words.twoDifferentParts),
       ),
   },
   {
-    name: 'spring ends in drum',
-    reason: 'A spring is hooked into the shoe’s web or the plate, inside the drum.',
+    name: words.springEndsInName,
+    reason: words.springEndsInReason,
     broken: (s) =>
       s.springs.flatMap(({ ends }, i) =>
         ends.flatMap(({ on, at }, n) => {
@@ -73,36 +74,36 @@ export const springRules: readonly Rule[] = [
             ...must(
               fromAxis(at) < room,
               `springs.${i}.ends.${n}.at`,
-              `${place(at)}, ${mm(fromAxis(at))} from the axis`,
-              `under ${mm(room)}, inside ${on === 'plate' ? 'the drum' : 'the table'}`,
+              words.fromTheAxis(place(at), mm(fromAxis(at))),
+              words.underInside(mm(room), on === 'plate' ? words.theDrum : words.theTable),
             ),
             ...must(
               on === 'plate' || side * at[0] >= 0,
               `springs.${i}.ends.${n}.at`,
               place(at),
-              `on the ${on} shoe, ${on === 'front' ? 'left' : 'right'} of the axle`,
+              words.onTheShoeOfThe(on, on === 'front' ? words.left : words.right),
             ),
           ];
         }),
       ),
   },
   {
-    name: 'spring clear of hub',
-    reason: 'The hub turns between the springs.',
+    name: words.springClearOfName,
+    reason: words.springClearOfReason,
     broken: (s) =>
       s.springs.flatMap(({ ends: [a, b] }, i) => {
         const off = lineFromAxis(a.at, b.at);
         return must(
           off > s.look.hubRadius,
           `springs.${i}.ends`,
-          `a spring ${mm(off)} from the axis`,
-          `more than ${mm(s.look.hubRadius)}, past the hub`,
+          words.aSpringFromTheAxis(mm(off)),
+          words.moreThanPastTheHub(mm(s.look.hubRadius)),
         );
       }),
   },
   {
-    name: 'springs pull back',
-    reason: 'The return springs draw the shoes off the drum.',
+    name: words.springsPullBackName,
+    reason: words.springsPullBackReason,
     broken: (s) =>
       eachShoe(s, (_, __, ___, side) => {
         const inward = inwardMoment(s, side);
@@ -110,8 +111,8 @@ export const springRules: readonly Rule[] = [
         return must(
           first < 0 || inward >= 0,
           `springs.${first}.ends`,
-          `the ${side} shoe's springs together press it onto the drum with ${Math.round(-inward)} N·mm`,
-          'springs that pull it back',
+          words.theShoesSpringsTogetherPress(side, Math.round(-inward)),
+          words.springsThatPullItBack,
         );
       }),
   },

@@ -1,5 +1,6 @@
 import type { Side } from '../../brake/types.ts';
 import { depthAt, depthsWithin } from '../../brake/worn-along.ts';
+import { sceneRulesStart as words } from '../../words/en.ts';
 import type { Scene } from '../schema.ts';
 import { type StartPart, wornOf } from '../start.ts';
 import { growthTo, partingFor } from './adjuster.ts';
@@ -46,21 +47,21 @@ function asEven(s: Scene, side: Side, told: StartPart['wear']['front']): number 
 /** How it starts, and the states it offers. */
 export const startRules: readonly Rule[] = [
   {
-    name: 'tooth that is there',
-    reason: 'The adjuster stands on one of its teeth.',
+    name: words.toothThatIsName,
+    reason: words.toothThatIsReason,
     broken: (s) =>
       eachStart(s, (start, path) =>
         must(
           start.tooth <= s.adjuster.teeth,
           `${path}.tooth`,
           `${start.tooth}`,
-          `0 to ${s.adjuster.teeth}, the teeth there are`,
+          words.of0ToTheTeethThere(s.adjuster.teeth),
         ),
       ),
   },
   {
-    name: 'drum at the start',
-    reason: 'A drum is worn from new on.',
+    name: words.drumAtTheName,
+    reason: words.drumAtTheReason,
     broken: (s) =>
       eachStart(s, (start, path) => {
         const { drum } = s;
@@ -69,13 +70,13 @@ export const startRules: readonly Rule[] = [
           bore >= drum.diameterNew && bore <= drum.diameterMax + PAST_MARK,
           `${path}.drumDiameter`,
           mm(bore),
-          `${mm(drum.diameterNew)} as new to ${mm(drum.diameterMax + PAST_MARK)}, two past its limit`,
+          words.asNewToTwoPast(mm(drum.diameterNew), mm(drum.diameterMax + PAST_MARK)),
         );
       }),
   },
   {
-    name: 'lining at the start',
-    reason: 'Some lining is left.',
+    name: words.liningAtTheName,
+    reason: words.liningAtTheReason,
     broken: (s) =>
       eachStart(s, (start, path) =>
         eachShoe(s, ({ lining }, _, __, side) => {
@@ -84,15 +85,14 @@ export const startRules: readonly Rule[] = [
             greatest < lining.thicknessNew,
             `${path}.wear.${side}`,
             mm(greatest),
-            `less than the lining, ${mm(lining.thicknessNew)}`,
+            words.lessThanTheLining(mm(lining.thicknessNew)),
           );
         }),
       ),
   },
   {
-    name: 'wear that takes off',
-    reason:
-      'Wear takes off everywhere: a parabola through the depths must not rise over a new lining.',
+    name: words.wearThatTakesName,
+    reason: words.wearThatTakesReason,
     broken: (s) =>
       eachStart(s, (start, path) =>
         eachShoe(s, (_, __, ___, side) => {
@@ -100,15 +100,15 @@ export const startRules: readonly Rule[] = [
           return must(
             least >= 0,
             `${path}.wear.${side}`,
-            `${mm(least)} between the depths`,
-            'depths whose parabola stays at 0 mm or more',
+            words.betweenTheDepths(mm(least)),
+            words.depthsWhoseParabolaStaysAt,
           );
         }),
       ),
   },
   {
-    name: 'strut at the start',
-    reason: 'The drum goes over shoes that the strut holds no farther apart than that.',
+    name: words.strutAtTheName,
+    reason: words.strutAtTheReason,
     broken: (s) =>
       eachStart(s, (start, path) => {
         const { drum, adjuster, shoes } = s;
@@ -126,9 +126,9 @@ export const startRules: readonly Rule[] = [
           !(length > room + DRAGS),
           bare > room + DRAGS ? `${path}.tooth` : `${path}.leverOffStop`,
           bare > room + DRAGS
-            ? `${start.tooth}, a strut of ${mm(bare)}`
-            : `${mm(start.leverOffStop)}, with it a strut of ${mm(length)}`,
-          `a strut of at most ${mm(room + DRAGS)} with these linings in this drum`,
+            ? words.aStrutOf(start.tooth, mm(bare))
+            : words.withItAStrutOf(mm(start.leverOffStop), mm(length)),
+          words.aStrutOfAtMost(mm(room + DRAGS)),
         );
       }),
   },

@@ -6,6 +6,7 @@ import { application } from '../../wear/application.ts';
 import { AIR, descended } from '../../wear/heat.ts';
 import { createLife } from '../../wear/life.ts';
 import type { Life } from '../../wear/life-types.ts';
+import { studyNames as names } from '../../words/en.ts';
 import { FOOT_PRESS, type Hill, hotPress } from '../hot-press.ts';
 
 /** A reading, or a value that takes many instants: what a curve can show. */
@@ -67,35 +68,35 @@ export const ownAnswers: readonly (Answer & {
 })[] = [
   {
     key: 'teethTaken',
-    name: 'Teeth that one such press takes',
+    name: names.teethTaken,
     unit: '',
     digits: 0,
     of: (_rig, _state, clicked) => clicked,
   },
   {
     key: 'nextClick',
-    name: 'Driven to the next click',
+    name: names.drivenToClick,
     unit: 'km',
     digits: 0,
     of: (rig, state) => nextClick(rig, state),
   },
   {
     key: 'gapAtClick',
-    name: 'Clearance just before the next click',
+    name: names.gapAtClick,
     unit: 'mm',
     digits: 2,
     of: (rig, state) => gapAtClick(rig, state),
   },
   {
     key: 'firstLimit',
-    name: 'Driven to its first limit',
+    name: names.drivenToLimit,
     unit: 'km',
     digits: 0,
     of: (rig, state) => firstLimit(rig, state),
   },
   {
     key: 'hillTeeth',
-    name: 'Teeth too many after its hottest descent',
+    name: names.hillTeeth,
     unit: '',
     digits: 0,
     of: (rig, state) => {
@@ -106,7 +107,7 @@ export const ownAnswers: readonly (Answer & {
   },
   {
     key: 'hillGap',
-    name: 'Clearance the morning after its hottest descent',
+    name: names.hillGap,
     unit: 'mm',
     digits: 2,
     of: (rig, state) => onHottest(rig, state)?.gapCold ?? Number.NaN,

@@ -2,6 +2,7 @@ import { ELEMENTS } from '../../brake/state.ts';
 import type { Brake } from '../../brake/types.ts';
 import { type Size, sizesOf } from '../../scene/sizes.ts';
 import { BAR } from '../../units/units.ts';
+import { studyNames as names } from '../../words/en.ts';
 import type { Base, Press } from './base.ts';
 
 /** What can be varied: a press, the state that the brake is in, or any size of it. */
@@ -57,7 +58,7 @@ function worn(base: Base, depth: number): Base {
 
 const setters: Readonly<Record<string, Setter>> = {
   pressure: {
-    name: 'Line pressure',
+    name: names.linePressure,
     unit: 'bar',
     kind: 'press',
     of: (b) => b.press.pressure / BAR,
@@ -66,7 +67,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => pressed(b, { pressure: x * BAR }),
   },
   cable: {
-    name: 'Pull of the parking cable',
+    name: names.pullOfCable,
     unit: 'N',
     kind: 'press',
     of: (b) => b.press.cable,
@@ -75,7 +76,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => pressed(b, { cable: x }),
   },
   tooth: {
-    name: 'Tooth of the adjuster',
+    name: names.toothOfAdjuster,
     unit: '',
     kind: 'state',
     whole: true,
@@ -85,7 +86,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => stateOf(b, { tooth: x }),
   },
   wear: {
-    name: 'Worn off both linings, evenly',
+    name: names.wornEvenly,
     unit: 'mm',
     kind: 'state',
     of: (b) => (meanWear(b.state.wear.front) + meanWear(b.state.wear.rear)) / 2,
@@ -103,7 +104,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: worn,
   },
   drumDiameter: {
-    name: 'Diameter of the drum as it is',
+    name: names.drumAsIs,
     unit: 'mm',
     kind: 'state',
     of: (b) => 2 * b.state.drumRadius,
@@ -112,7 +113,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => stateOf(b, { drumRadius: x / 2 }),
   },
   temperature: {
-    name: 'Temperature of the drum',
+    name: names.temperatureOfDrum,
     unit: '°C',
     kind: 'state',
     of: (b) => b.state.temperature,
@@ -121,7 +122,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => stateOf(b, { temperature: x }),
   },
   leverOffStop: {
-    name: 'Parking lever held off its stop',
+    name: names.leverHeldOff,
     unit: 'mm',
     kind: 'state',
     of: (b) => b.state.leverOffStop,
@@ -130,7 +131,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => stateOf(b, { leverOffStop: x }),
   },
   springs: {
-    name: 'Strength of all return springs',
+    name: names.strengthOfSprings,
     unit: '%',
     kind: 'state',
     of: (b) => 100 * b.state.condition.springFactor,
@@ -139,7 +140,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => condition(b, { springFactor: x / 100 }),
   },
   cupFriction: {
-    name: 'Friction of each cup beyond the scene’s',
+    name: names.frictionOfCups,
     unit: 'N',
     kind: 'state',
     of: (b) => b.state.condition.cupExtra,
@@ -148,7 +149,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => condition(b, { cupExtra: x }),
   },
   oval: {
-    name: 'Drum oval, radius ±',
+    name: names.drumOval,
     unit: 'mm',
     kind: 'state',
     of: (b) => b.state.condition.oval,
@@ -157,7 +158,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => condition(b, { oval: x }),
   },
   offCentre: {
-    name: 'Drum off centre',
+    name: names.drumOffCentre,
     unit: 'mm',
     kind: 'state',
     of: (b) => b.state.condition.offCentre,
@@ -166,7 +167,7 @@ const setters: Readonly<Record<string, Setter>> = {
     set: (b, x) => condition(b, { offCentre: x }),
   },
   keptPressure: {
-    name: 'Pressure kept in the line',
+    name: names.pressureKept,
     unit: 'bar',
     kind: 'state',
     of: (b) => b.state.condition.keptPressure / BAR,

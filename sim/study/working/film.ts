@@ -1,4 +1,5 @@
 import type { BrakeState } from '../../brake/state.ts';
+import { studyWorkingTurn as words } from '../../words/en.ts';
 import { given } from './term.ts';
 import type { Derivations } from './working.ts';
 
@@ -9,7 +10,7 @@ const MICRON = 1e3;
 export function filmWorkings({ film }: BrakeState): Derivations {
   if (!film) return {};
   const lies = (symbol: string, value: number, unit: string) =>
-    [given(symbol, value, unit, 'On the face now', 'state'), 'given'] as const;
+    [given(symbol, value, unit, words.onTheFaceNow, 'state'), 'given'] as const;
   return {
     waterFilm: lies('h_w', film.water * MICRON, 'µm'),
     rustFilm: lies('h_r', film.rust * MICRON, 'µm'),

@@ -3,6 +3,7 @@ import type { Side } from '../../brake/types.ts';
 import { dragOf } from '../../readings/factors.ts';
 import { type Role, roleOf } from '../../readings/roles.ts';
 import { BAR, PI } from '../../units/units.ts';
+import { studyWorkingNow as words } from '../../words/en.ts';
 import type { Now } from './now-shoe.ts';
 import { suffixOf } from './now-shoe.ts';
 import { type Given, given, over, product, square, sum, type Term } from './term.ts';
@@ -22,46 +23,36 @@ export function brakeWorkings({ rig, instant: i }: Now): Derivations {
     const side = sideOf(role, i.turning);
     const force = dragOf(i, side) / i.drumRadius;
     const key = `drag${suffixOf(side)}` as const;
-    return given(`F_d,${short[role]}`, force, 'N', `Drag of the ${role} shoe`, 'reading', key);
+    return given(`F_d,${short[role]}`, force, 'N', words.dragOfShoe(role), 'reading', key);
   };
   const toe = (role: Role): Given => {
     const side = sideOf(role, i.turning);
     const force = Math.max(0, i.shoes[side].toeForce);
     const key = `toeForce${suffixOf(side)}` as const;
-    return given(
-      `F_${short[role]}`,
-      force,
-      'N',
-      `Left on its toe after springs, ${role}`,
-      'reading',
-      key,
-    );
+    return given(`F_${short[role]}`, force, 'N', words.leftOnItsToe(role), 'reading', key);
   };
   const push = (role: Role): Given => {
     const force = i.shoes[sideOf(role, i.turning)].pistonForce;
-    return given(`F_p,${short[role]}`, force, 'N', `Push of the piston, ${role}`, 'balance');
+    return given(`F_p,${short[role]}`, force, 'N', words.pushOfPiston(role), 'balance');
   };
   const factor = (role: Role, by: (role: Role) => Given): Term => over(drag(role), by(role));
   const both = (by: (role: Role) => Given): Term =>
     sum(factor('leading', by), factor('trailing', by));
   const of = (side: Side): Given => {
     const force = isTold(i) ? dragOf(i, side) / i.drumRadius : Number.NaN;
-    return given(`F_${side}`, force, 'N', `Drag, ${side}`, 'reading', `drag${suffixOf(side)}`);
+    return given(`F_${side}`, force, 'N', words.drag(side), 'reading', `drag${suffixOf(side)}`);
   };
-  const radius = given('R', i.drumRadius * MILLI, 'm', 'Radius of the drum now', 'state');
-  const pressure = given('p', i.pressure, 'MPa', 'Line pressure', 'reading', 'linePressure');
-  const bore = given('d', cylinder.bore, 'mm', 'Bore of the wheel cylinder', 'scene');
-  const pi = given('π', PI, '', 'Half a turn in radians', 'constant');
+  const radius = given('R', i.drumRadius * MILLI, 'm', words.radiusOfDrum, 'state');
+  const pressure = given('p', i.pressure, 'MPa', words.linePressure, 'reading', 'linePressure');
+  const bore = given('d', cylinder.bore, 'mm', words.boreOfWheelCylinder, 'scene');
+  const pi = given('π', PI, '', words.halfTurn, 'constant');
   return {
     brakeFactor: [both(toe), 'definition'],
     brakeFactorFull: [both(push), 'definition'],
     shoeFactorLeading: [factor('leading', toe), 'definition'],
     shoeFactorTrailing: [factor('trailing', toe), 'definition'],
     torque: [product(radius, sum(of('front'), of('rear'))), 'coulomb'],
-    linePressure: [
-      given('p', i.pressure / BAR, 'bar', 'In the line, as it is pressed', 'asked'),
-      'given',
-    ],
+    linePressure: [given('p', i.pressure / BAR, 'bar', words.inLineAsPressed, 'asked'), 'given'],
     pistonForce: [over(product(pressure, pi, square(bore)), 4), 'pascal'],
   };
 }

@@ -6,6 +6,7 @@ import type { BrakeState } from '../../brake/state.ts';
 import type { Side } from '../../brake/types.ts';
 import { liningShape } from '../../contact/bed.ts';
 import { dragOf } from '../../readings/factors.ts';
+import { studyWorkingNow as words } from '../../words/en.ts';
 import { anchorAt, freeBody, momentAbout, noTurns } from '../free-body.ts';
 import { given, greatest, less, over, product, root, square, sum, type Term } from './term.ts';
 import { type Derivations, type Derived, derived } from './working.ts';
@@ -34,22 +35,10 @@ function toe({ rig, state, instant: i }: Now, side: Side): Derived {
   );
   const closing = -opening * springs.reduce((all, f) => all + momentAbout(f, at), 0);
   const { pistonForce, toe: stands } = i.shoes[side];
-  const push = given('F_p', pistonForce, 'N', 'Push of the piston on the toe', 'balance');
-  const arm = given(
-    'a_p',
-    stands[1] - at[1],
-    'mm',
-    'Piston’s line above the anchor now',
-    'balance',
-  );
-  const back = given(
-    'M_s',
-    closing,
-    'N·mm',
-    'Moment of return springs and climbing lever, closing',
-    'balance',
-  );
-  const height = given('h', shoe.toe[1] - shoe.anchor.at[1], 'mm', 'Toe above the anchor', 'scene');
+  const push = given('F_p', pistonForce, 'N', words.pushOnToe, 'balance');
+  const arm = given('a_p', stands[1] - at[1], 'mm', words.pistonAboveAnchor, 'balance');
+  const back = given('M_s', closing, 'N·mm', words.momentOfSprings, 'balance');
+  const height = given('h', shoe.toe[1] - shoe.anchor.at[1], 'mm', words.toeAboveAnchor, 'scene');
   return [greatest(0, over(less(product(push, arm), back), height)), 'moments'];
 }
 
@@ -63,8 +52,8 @@ function travel({ rig, state, instant: i }: Now, side: Side): Derived {
     rig[side].toe,
     makePlaced(rig.n),
   ).x;
-  const now = given('x_toe', i.shoes[side].toe[0], 'mm', 'Toe from the axle now', 'balance');
-  const was = given('x_home', home, 'mm', 'Toe from the axle, let go', 'balance');
+  const now = given('x_toe', i.shoes[side].toe[0], 'mm', words.toeFromAxleNow, 'balance');
+  const was = given('x_home', home, 'mm', words.toeFromAxleLetGo, 'balance');
   return [side === 'front' ? less(was, now) : less(now, was), 'geometry'];
 }
 
@@ -86,18 +75,18 @@ export function rubbingOf(
 function drag({ rig, state, instant: i }: Now, side: Side): Derived {
   const s = i.shoes[side];
   const torque = dragOf(i, side);
-  const radius = given('R', i.drumRadius, 'mm', 'Radius of the drum now', 'state');
-  const normal = given('N', s.normalSum, 'N', 'All that presses the lining on the drum', 'balance');
+  const radius = given('R', i.drumRadius, 'mm', words.radiusOfDrum, 'state');
+  const normal = given('N', s.normalSum, 'N', words.allThatPresses, 'balance');
   if (!(s.normalSum > 0) || i.turning === 0) {
-    return [given('F_d', torque / i.drumRadius, 'N', 'Nothing rubs', 'balance'), 'coulomb'];
+    return [given('F_d', torque / i.drumRadius, 'N', words.nothingRubs, 'balance'), 'coulomb'];
   }
   const { mu, at } = rubbingOf({ rig, state, instant: i }, side);
   return [
     over(
       product(
-        given('μ', mu, '', 'Friction now, with its heat and surface', 'state'),
+        given('μ', mu, '', words.frictionNow, 'state'),
         normal,
-        given('r', at, 'mm', 'Radius at which it rubs, the face pressed in', 'balance'),
+        given('r', at, 'mm', words.radiusAtWhichItRubs, 'balance'),
       ),
       radius,
     ),
@@ -117,13 +106,10 @@ function peakOf({ instant: i }: Now, side: Side): Derived {
   ] as const;
   const end = ends.find(([a, b]) => a + (a - b) / 2 > highest);
   if (!end) {
-    return [
-      given('p_el', highest, 'MPa', 'Pressure of the element that bears most', 'balance'),
-      'winkler',
-    ];
+    return [given('p_el', highest, 'MPa', words.pressureOfMostBearing, 'balance'), 'winkler'];
   }
-  const last = given('p_1', end[0], 'MPa', 'Pressure of the last element', 'balance');
-  const before = given('p_2', end[1], 'MPa', 'Pressure of the one beside it', 'balance');
+  const last = given('p_1', end[0], 'MPa', words.pressureOfLast, 'balance');
+  const before = given('p_2', end[1], 'MPa', words.pressureBeside, 'balance');
   return [sum(last, over(less(last, before), 2)), 'winkler'];
 }
 
@@ -131,21 +117,15 @@ function peakOf({ instant: i }: Now, side: Side): Derived {
 export function gapTerm(i: Instant, side: Side): Term {
   const { gap } = i.shoes[side];
   const n = gap.length;
-  const one = given(
-    'g_a',
-    gap[n / 2 - 1] as number,
-    'mm',
-    'Gap of the element before the middle',
-    'balance',
-  );
-  const two = given('g_b', gap[n / 2] as number, 'mm', 'Gap of the element after it', 'balance');
+  const one = given('g_a', gap[n / 2 - 1] as number, 'mm', words.gapBeforeMiddle, 'balance');
+  const two = given('g_b', gap[n / 2] as number, 'mm', words.gapAfterMiddle, 'balance');
   return greatest(0, over(sum(one, two), 2));
 }
 
 /** The same let go; of linings that stand inside their drum, by how much (readings/roles.ts). */
 const restGap = (rest: Instant, side: Side): Term =>
   rest.restGap < 0
-    ? given('g_0', rest.restGap, 'mm', 'Both linings inside the drum by', 'balance')
+    ? given('g_0', rest.restGap, 'mm', words.insideDrumBy, 'balance')
     : gapTerm(rest, side);
 
 /** Lining left at the thinnest of its elements that no slope was cut into. */
@@ -158,14 +138,8 @@ function lining({ rig, state }: Now, side: Side): Derived {
   for (let k = 0; k < worn.length; k++) {
     if (!shape.sloped[k] && (thinnest < 0 || left(k) < left(thinnest))) thinnest = k;
   }
-  const as = given(
-    't_new',
-    shape.thickness[thinnest] as number,
-    'mm',
-    'Thickness there, new',
-    'scene',
-  );
-  const off = given('w', worn[thinnest] as number, 'mm', 'Worn off there', 'state');
+  const as = given('t_new', shape.thickness[thinnest] as number, 'mm', words.thicknessNew, 'scene');
+  const off = given('w', worn[thinnest] as number, 'mm', words.wornOff, 'state');
   return [less(as, off), 'geometry'];
 }
 
@@ -176,12 +150,12 @@ export function shoeWorkings(now: Now, side: Side): Derivations {
   const s = i.shoes[side];
   const key = suffixOf(side);
   const [t] = lining(now, side);
-  const limit = given('t_min', l.thicknessMin, 'mm', 'Limit of the lining', 'scene');
-  const fresh = given('t_0', l.thicknessNew, 'mm', 'Lining new', 'scene');
+  const limit = given('t_min', l.thicknessMin, 'mm', words.limitOfLining, 'scene');
+  const fresh = given('t_0', l.thicknessNew, 'mm', words.liningNew, 'scene');
   const share = over(product(100, less(t, limit)), less(fresh, limit));
   const [x, y] = s.anchorForce;
-  const across = given('R_x', x, 'N', 'Level part of the anchor’s force', 'balance');
-  const upright = given('R_y', y, 'N', 'Upright part of it', 'balance');
+  const across = given('R_x', x, 'N', words.levelPart, 'balance');
+  const upright = given('R_y', y, 'N', words.uprightPart, 'balance');
   return {
     [`toeForce${key}`]: toe(now, side),
     [`pistonTravel${key}`]: travel(now, side),

@@ -3,6 +3,7 @@ import type { Rig } from '../../balance/rig.ts';
 import type { BrakeState } from '../../brake/state.ts';
 import type { Side } from '../../brake/types.ts';
 import { GRAVITY } from '../../units/units.ts';
+import { studyWorkingRoad as words } from '../../words/en.ts';
 import { spend } from '../hand-lever.ts';
 import { cableFor, parked, slopeTorque } from '../parking.ts';
 import { between } from './road.ts';
@@ -16,19 +17,19 @@ const KILO = 1e3;
 const parts = ({ brake }: Rig) => {
   const { vehicle: v, parkingLever: l } = brake;
   return {
-    n: given('n', v.brakes, '', 'Brakes of this axle', 'scene'),
-    m: given('m', v.mass * KILO, 'kg', 'Mass of the vehicle', 'scene'),
-    g: given('g', GRAVITY * MILLI, 'm/s²', 'Standard gravity', 'constant'),
-    r: given('r', v.tyreRadius * MILLI, 'm', 'Rolling radius of the tyre', 'scene'),
-    ratio: given('i', l.handRatio, '', 'Ratio of the hand lever', 'scene'),
-    good: given('η', l.handEfficiency, '', 'Efficiency of cable and lever', 'scene'),
+    n: given('n', v.brakes, '', words.brakesOfThisAxle, 'scene'),
+    m: given('m', v.mass * KILO, 'kg', words.massOfTheVehicle, 'scene'),
+    g: given('g', GRAVITY * MILLI, 'm/s²', words.standardGravity, 'constant'),
+    r: given('r', v.tyreRadius * MILLI, 'm', words.rollingRadiusOfTheTyre, 'scene'),
+    ratio: given('i', l.handRatio, '', words.ratioOfTheHandLever, 'scene'),
+    good: given('η', l.handEfficiency, '', words.efficiencyOfCableAndLever, 'scene'),
   };
 };
 
 /** Pull at the grip for a pull of each cable, N. */
 const grip = (rig: Rig, pull: number): Term => {
   const { n, ratio, good } = parts(rig);
-  const cable = given('F_cable', pull, 'N', 'Pull of each cable', 'asked');
+  const cable = given('F_cable', pull, 'N', words.pullOfEachCable, 'asked');
   return over(product(n, cable), product(ratio, good));
 };
 
@@ -44,13 +45,13 @@ export function parkedWorkings(rig: Rig, state: BrakeState, cable: number): Deri
         `T_${side}`,
         sense * i.shoes[side].torqueOnDrum,
         'N·m',
-        `Torque of the ${side} shoe`,
+        words.torqueOfTheShoe(side),
         'balance',
       );
     return sum(of('front'), of('rear'));
   };
   const slope = (key: 'slipForward' | 'slipBackward', torque: number): Term => {
-    const t = given('T', torque * MILLI, 'N·m', 'Slip torque of each wheel', 'reading', key);
+    const t = given('T', torque * MILLI, 'N·m', words.slipTorqueOfEachWheel, 'reading', key);
     const sine = over(product(n, t), product(m, g, r));
     return over(product(100, sine), root(less(1, square(sine))));
   };
@@ -58,24 +59,24 @@ export function parkedWorkings(rig: Rig, state: BrakeState, cable: number): Deri
   const lever = rig.brake.parkingLever;
   const mm = (symbol: string, value: number, name: string) =>
     given(symbol, value, 'mm', name, symbol === 'x_h' ? 'balance' : 'scene');
-  const pull = given('F_cable', cable, 'N', 'Pull of each cable', 'asked');
+  const pull = given('F_cable', cable, 'N', words.pullOfEachCable, 'asked');
   return {
     slipForward: [slip(1), 'coulomb'],
     slipBackward: [slip(-1), 'coulomb'],
     slopeDown: [slope('slipForward', p.forward), 'slope'],
     slopeUp: [slope('slipBackward', p.backward), 'slope'],
     pivotForce: [
-      less(given('S', p.strutForce, 'N', 'Push of the strut, mean of both ways', 'balance'), pull),
+      less(given('S', p.strutForce, 'N', words.pushOfTheStrutMean, 'balance'), pull),
       'lever',
     ],
     notches: [
       over(
         sum(
-          mm('s_0', spent.slack, 'Slack'),
-          over(pull, given('k', lever.stiffness, 'N/mm', 'Stiffness of the cable', 'scene')),
-          mm('x_h', spent.turning, 'Travel of the hook'),
+          mm('s_0', spent.slack, words.slack),
+          over(pull, given('k', lever.stiffness, 'N/mm', words.stiffnessOfTheCable, 'scene')),
+          mm('x_h', spent.turning, words.travelOfTheHook),
         ),
-        mm('z_1', lever.perNotch, 'Cable that a notch takes'),
+        mm('z_1', lever.perNotch, words.cableThatANotchTakes),
       ),
       'cable',
     ],
@@ -96,7 +97,7 @@ export function slopeWorkings(
   const need = slopeTorque(rig, slope);
   const p = parked(rig, state, cable);
   const { n, m, g, r } = parts(rig);
-  const rise = given('s', slope, '', 'Rise over level distance', 'asked');
+  const rise = given('s', slope, '', words.riseOverLevelDistance, 'asked');
   const sine = over(rise, root(sum(1, square(rise))));
   const of = (nose: 'down' | 'up'): Derivations => {
     const Nose = nose === 'down' ? 'Down' : 'Up';
@@ -108,14 +109,14 @@ export function slopeWorkings(
       'T_slip',
       (nose === 'down' ? p.forward : p.backward) * MILLI,
       'N·m',
-      'Torque at which the wheel slips',
+      words.torqueAtWhichTheWheel,
       'reading',
     );
     const asks = given(
       'T_slope',
       need * MILLI,
       'N·m',
-      'Torque that the slope asks for',
+      words.torqueThatTheSlopeAsks,
       'reading',
       'slopeTorque',
     );
@@ -124,8 +125,8 @@ export function slopeWorkings(
           torque,
           pull,
           BESIDE,
-          ['F', 'N', 'Pull of the cable'],
-          ['T', 'N·m', 'Torque'],
+          ['F', 'N', words.pullOfTheCable],
+          ['T', 'N·m', words.torque],
           need,
           [1, MILLI],
         )

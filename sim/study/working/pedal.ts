@@ -3,6 +3,7 @@ import type { PedalStack } from '../../brake/pedal.ts';
 import type { Brake } from '../../brake/types.ts';
 import { working as atWork, lostStroke, masterArea, masterFor } from '../../brake/upstream.ts';
 import { pedalStack } from '../../readings/pedal.ts';
+import { studyWorkingPedal as words } from '../../words/en.ts';
 import { type PedalCurve, type PedalPoint, pedalParts } from '../pedal-curve.ts';
 import { given, greatest, less, over, product, sum, type Term } from './term.ts';
 import type { Derivations, Derived } from './working.ts';
@@ -10,9 +11,9 @@ import type { Derivations, Derived } from './working.ts';
 /** Workings of the pedal: its travel as a stack, and the foot's force (brake/pedal.ts, brake/upstream.ts). */
 
 const ratio = ({ hydraulics }: Brake) =>
-  given('i', hydraulics.pedalRatio, '', 'Ratio of the pedal', 'scene');
+  given('i', hydraulics.pedalRatio, '', words.ratioOfThePedal, 'scene');
 const master = ({ hydraulics }: Brake) =>
-  given('A_m', masterArea(hydraulics), 'mm²', 'Area of the master cylinder, π·d²/4', 'worked');
+  given('A_m', masterArea(hydraulics), 'mm²', words.areaOfTheMasterCylinder, 'worked');
 
 /** Travel at the pedal that a volume of the master cylinder takes. */
 const atPedal = (brake: Brake, volume: Term): Term =>
@@ -21,7 +22,7 @@ const atPedal = (brake: Brake, volume: Term): Term =>
 const freePlay = (brake: Brake): Term =>
   product(
     ratio(brake),
-    given('s_0', brake.hydraulics.freePlay, 'mm', 'Free play at the push rod', 'scene'),
+    given('s_0', brake.hydraulics.freePlay, 'mm', words.freePlayAtThePush, 'scene'),
   );
 
 const brakesPressed = (brake: Brake): Term =>
@@ -29,14 +30,14 @@ const brakesPressed = (brake: Brake): Term =>
     'n',
     brake.vehicle.brakes * atWork(brake.hydraulics).own,
     '',
-    'Brakes of this axle that are pressed',
+    words.brakesThatArePressed,
     'scene',
   );
 
 /** Travel that moves the pistons of all brakes of the axle that are pressed. @param volume of one, mm³ */
 function pistons(brake: Brake, volume: number): Term {
   const n = brakesPressed(brake);
-  const v = given('V', volume, 'mm³', 'Fluid that one brake takes', 'reading', 'fluid');
+  const v = given('V', volume, 'mm³', words.fluidThatOneBrakeTakes, 'reading', 'fluid');
   return atPedal(brake, product(n, v));
 }
 
@@ -49,22 +50,22 @@ function circuit(brake: Brake, line: number, from: number): Term {
     'C',
     (h.circuit - give) * other,
     'mm³/MPa',
-    'Give of the circuit without this axle’s lines',
+    words.giveWithoutThisAxlesLines,
     'scene',
   );
-  const all = product(rest, given('p_m', from, 'MPa', 'Pressure of the master cylinder', 'worked'));
+  const all = product(rest, given('p_m', from, 'MPa', words.pressureOfTheMasterCylinder, 'worked'));
   if (give === 0) return atPedal(brake, all);
   return atPedal(brake, sum(all, linesVolume(give * own, line, h.residual)));
 }
 
 const linesVolume = (give: number, line: number, kept: number): Term =>
   product(
-    given('C_own', give, 'mm³/MPa', 'Give of this axle’s lines', 'scene'),
+    given('C_own', give, 'mm³/MPa', words.giveOfThisAxlesLines, 'scene'),
     greatest(
       0,
       less(
-        given('p', line, 'MPa', 'Pressure in this axle’s line', 'reading', 'linePressure'),
-        given('p_0', kept, 'MPa', 'Pressure that stays in it', 'scene'),
+        given('p', line, 'MPa', words.pressureInThisAxlesLine, 'reading', 'linePressure'),
+        given('p_0', kept, 'MPa', words.pressureThatStaysInIt, 'scene'),
       ),
     ),
   );
@@ -72,12 +73,12 @@ const linesVolume = (give: number, line: number, kept: number): Term =>
 /** Foot for a pressure of the master cylinder, MPa: over the lever, less a booster's help. */
 export function footTerm(brake: Brake, pressure: number): Derived {
   const { hydraulics: h } = brake;
-  const p = given('p_m', pressure, 'MPa', 'Pressure of the master cylinder', 'worked');
+  const p = given('p_m', pressure, 'MPa', words.pressureOfTheMasterCylinder, 'worked');
   const rod = over(product(p, master(brake)), ratio(brake));
   const { booster } = h;
   if (!booster) return [rod, 'lever'];
-  const gain = given('B', booster.gain, '', 'Gain of the booster', 'scene');
-  const knee = given('F_B', booster.knee, 'N', 'Foot at which its help is spent', 'scene');
+  const gain = given('B', booster.gain, '', words.gainOfTheBooster, 'scene');
+  const knee = given('F_B', booster.knee, 'N', words.footAtWhichItsHelp, 'scene');
   const force = (pressure * masterArea(h)) / h.pedalRatio;
   return force <= booster.gain * booster.knee
     ? [over(rod, gain), 'booster']
@@ -89,15 +90,15 @@ function stack(p: PedalStack): Term {
   const one = (symbol: string, value: number, name: string) =>
     given(symbol, value, 'mm', name, 'worked');
   const own = [
-    given('x_free', p.freePlay, 'mm', 'Free play at the pedal', 'reading', 'pedalFree'),
-    given('x_gaps', p.gaps, 'mm', 'Moves the pistons', 'reading', 'pedalGaps'),
-    given('x_circuit', p.circuit, 'mm', 'Give in the circuit', 'reading', 'pedalCircuit'),
+    given('x_free', p.freePlay, 'mm', words.freePlayAtThePedal, 'reading', 'pedalFree'),
+    given('x_gaps', p.gaps, 'mm', words.movesThePistons, 'reading', 'pedalGaps'),
+    given('x_circuit', p.circuit, 'mm', words.giveInTheCircuit, 'reading', 'pedalCircuit'),
   ];
   const more = [
-    one('x_air', p.air, 'Air in the circuit'),
-    one('x_booster', p.booster, 'Play of the booster'),
-    one('x_back', p.rollBack, 'Pistons that seals drew back'),
-    one('x_lost', p.lost, 'Stroke of the failed circuit'),
+    one('x_air', p.air, words.airInTheCircuit),
+    one('x_booster', p.booster, words.playOfTheBooster),
+    one('x_back', p.rollBack, words.pistonsThatSealsDrewBack),
+    one('x_lost', p.lost, words.strokeOfTheFailedCircuit),
   ].filter((g) => g.value !== 0);
   return sum(...own, ...more);
 }
@@ -111,17 +112,11 @@ export function pedalWorkings(brake: Brake, i: Instant): Derivations {
   const travel = (side: 'front' | 'rear') => {
     const x = alone ? 0 : i.shoes[side].pistonTravel;
     const key = side === 'front' ? 'pistonTravelFront' : 'pistonTravelRear';
-    return given(`x_${side}`, x, 'mm', `Piston travel, ${side}`, 'reading', key);
+    return given(`x_${side}`, x, 'mm', words.pistonTravel(side), 'reading', key);
   };
-  const area = given(
-    'A',
-    brake.cylinder.area,
-    'mm²',
-    'Area of the wheel cylinder, π·d²/4',
-    'worked',
-  );
+  const area = given('A', brake.cylinder.area, 'mm²', words.areaOfTheWheelCylinder, 'worked');
   const out = (side: 'front' | 'rear') =>
-    given(`x_${side}`, i.shoes[side].pistonTravel, 'mm', `Piston travel, ${side}`, 'reading');
+    given(`x_${side}`, i.shoes[side].pistonTravel, 'mm', words.pistonTravel(side), 'reading');
   return {
     pedalTravel: [stack(p), 'stack'],
     pedalFree: [freePlay(brake), 'lever'],
@@ -134,7 +129,7 @@ export function pedalWorkings(brake: Brake, i: Instant): Derivations {
     ],
     runOut: [
       less(
-        given('s', brake.cylinder.stroke, 'mm', 'Stroke of each piston', 'scene'),
+        given('s', brake.cylinder.stroke, 'mm', words.strokeOfEachPiston, 'scene'),
         greatest(out('front'), out('rear')),
       ),
       'geometry',
@@ -152,20 +147,14 @@ export function curveWorkings(brake: Brake, c: PedalCurve): Derivations {
     'x_floor',
     c.floor,
     'mm',
-    'Master cylinder at its end',
+    words.masterCylinderAtItsEnd,
     'reading',
     'pedalFloor',
   );
-  const end = given('x_pedal', total, 'mm', 'Pedal at that push', 'worked');
-  const play = given(
-    's_B',
-    h.booster?.play ?? 0,
-    'mm',
-    'Play of the booster at the push rod',
-    'scene',
-  );
-  const before = given('s_0', h.freePlay, 'mm', 'Free play at the push rod', 'scene');
-  const stroke = given('s_m', h.masterStroke, 'mm', 'Stroke of the master cylinder', 'scene');
+  const end = given('x_pedal', total, 'mm', words.pedalAtThatPush, 'worked');
+  const play = given('s_B', h.booster?.play ?? 0, 'mm', words.playOfTheBoosterAt, 'scene');
+  const before = given('s_0', h.freePlay, 'mm', words.freePlayAtThePush, 'scene');
+  const stroke = given('s_m', h.masterStroke, 'mm', words.strokeOfTheMasterCylinder, 'scene');
   return {
     pedalTouch: at(c.touch),
     pedalTouchForce: foot(c.touch),
@@ -188,15 +177,9 @@ export function partWorkings(brake: Brake, c: PedalCurve): Derivations {
   const { own, other } = atWork(h);
   const p = pedalParts(c);
   const last = c.points.at(-1) as PedalPoint;
-  const whole = given(
-    'V_end',
-    last.fluid,
-    'mm³',
-    'Fluid that one brake takes at the end',
-    'balance',
-  );
+  const whole = given('V_end', last.fluid, 'mm³', words.fluidThatOneBrakeTakesAtTheEnd, 'balance');
   const seated = c.seated
-    ? given('V_seated', c.seated.fluid, 'mm³', 'Of it until both linings lie', 'balance')
+    ? given('V_seated', c.seated.fluid, 'mm³', words.ofItUntilBothLinings, 'balance')
     : whole;
   const n = brakesPressed(brake);
   const give = h.circuits?.give ?? 0;
@@ -205,29 +188,23 @@ export function partWorkings(brake: Brake, c: PedalCurve): Derivations {
   const rest = atPedal(
     brake,
     product(
-      given('C', (h.circuit - give) * other, 'mm³/MPa', 'Give of the rest of the circuit', 'scene'),
-      given('p_m', last.pressure, 'MPa', 'Pressure of the master cylinder', 'asked'),
+      given('C', (h.circuit - give) * other, 'mm³/MPa', words.giveOfTheRestOf, 'scene'),
+      given('p_m', last.pressure, 'MPa', words.pressureOfTheMasterCylinder, 'asked'),
     ),
   );
-  const back = given('x_seal', h.rollBack, 'mm', 'How far a seal draws its piston back', 'scene');
-  const area = given(
-    'A',
-    brake.cylinder.area,
-    'mm²',
-    'Area of the wheel cylinder, π·d²/4',
-    'worked',
-  );
+  const back = given('x_seal', h.rollBack, 'mm', words.howFarASealDraws, 'scene');
+  const area = given('A', brake.cylinder.area, 'mm²', words.areaOfTheWheelCylinder, 'worked');
   return {
     partFree: [freePlay(brake), 'lever'],
     partBooster: [
       product(
         ratio(brake),
-        given('s_B', h.booster?.play ?? 0, 'mm', 'Play of the booster', 'scene'),
+        given('s_B', h.booster?.play ?? 0, 'mm', words.playOfTheBooster, 'scene'),
       ),
       'lever',
     ],
     partLost: [
-      product(ratio(brake), given('s_l', lostStroke(h), 'mm', 'Stroke that is lost', 'scene')),
+      product(ratio(brake), given('s_l', lostStroke(h), 'mm', words.strokeThatIsLost, 'scene')),
       'lever',
     ],
     partRollBack: [atPedal(brake, product(2, n, area, back)), 'pascal'],
@@ -235,7 +212,7 @@ export function partWorkings(brake: Brake, c: PedalCurve): Derivations {
     partElastic: [atPedal(brake, product(n, less(whole, seated))), 'pascal'],
     partLines: [atPedal(brake, linesVolume(give * own, last.line, h.residual)), 'pascal'],
     partRest: [
-      last.air > 0 ? sum(rest, one('x_air', last.air, 'Air in the circuit')) : rest,
+      last.air > 0 ? sum(rest, one('x_air', last.air, words.airInTheCircuit)) : rest,
       'pascal',
     ],
     partOwn: [
@@ -243,12 +220,12 @@ export function partWorkings(brake: Brake, c: PedalCurve): Derivations {
         product(
           100,
           sum(
-            one('x_back', p.rollBack, 'Pistons drawn back'),
-            one('x_gaps', last.gaps, 'Shoes to the drum and their give'),
-            one('x_lines', p.ownLines, 'Give of its lines'),
+            one('x_back', p.rollBack, words.pistonsDrawnBack),
+            one('x_gaps', last.gaps, words.shoesToTheDrumAnd),
+            one('x_lines', p.ownLines, words.giveOfItsLines),
           ),
         ),
-        one('x_pedal', p.total, 'The whole travel'),
+        one('x_pedal', p.total, words.theWholeTravel),
       ),
       'definition',
     ],

@@ -4,6 +4,7 @@ import type { BrakeState } from '../../brake/state.ts';
 import { working as atWork, lineAt, masterFor, sharesOtherwise } from '../../brake/upstream.ts';
 import { BAR, GRAVITY } from '../../units/units.ts';
 import { drumShareOf } from '../../wear/interface.ts';
+import { studyWorkingRoad as words } from '../../words/en.ts';
 import type { BothStates } from '../both-wheels.ts';
 import { dragHeat } from '../checks.ts';
 import { roadDrag } from '../road-drag.ts';
@@ -24,11 +25,11 @@ type States = BrakeState | readonly BrakeState[];
 const vehicleOf = ({ brake }: Rig) => {
   const { vehicle: v } = brake;
   return {
-    m: given('m', v.mass * KILO, 'kg', 'Mass of the vehicle', 'scene'),
-    r: given('r', v.tyreRadius * MILLI, 'm', 'Rolling radius of the tyre', 'scene'),
-    n: given('n', v.brakes, '', 'Brakes of this axle', 'scene'),
-    share: given('k', v.share, '', 'Share of the braking on this axle', 'scene'),
-    g: given('g', GRAVITY * MILLI, 'm/s²', 'Standard gravity', 'constant'),
+    m: given('m', v.mass * KILO, 'kg', words.massOfTheVehicle, 'scene'),
+    r: given('r', v.tyreRadius * MILLI, 'm', words.rollingRadiusOfTheTyre, 'scene'),
+    n: given('n', v.brakes, '', words.brakesOfThisAxle, 'scene'),
+    share: given('k', v.share, '', words.shareOfTheBrakingOn, 'scene'),
+    g: given('g', GRAVITY * MILLI, 'm/s²', words.standardGravity, 'constant'),
   };
 };
 
@@ -44,49 +45,36 @@ export function stopWorkings(
   const s = stopAt(rig, state, speed, pressure, way);
   const otherwise = sharesOtherwise(brake.hydraulics);
   const { m, r, n, share, g } = vehicleOf(rig);
-  const v = given('v', speed * MILLI, 'm/s', 'Speed before it', 'asked');
+  const v = given('v', speed * MILLI, 'm/s', words.speedBeforeIt, 'asked');
   const a = given(
     'a',
     s.deceleration * MILLI,
     'm/s²',
-    'Mean deceleration',
+    words.meanDeceleration,
     'reading',
     'stopDeceleration',
   );
-  const torque = given(
-    'T',
-    s.torque * MILLI,
-    'N·m',
-    'Torque of each brake at that pressure',
-    'balance',
-  );
-  const force = given(
-    'F',
-    s.force,
-    'N',
-    'Braking of this axle at the road',
-    'reading',
-    'stopForce',
-  );
+  const torque = given('T', s.torque * MILLI, 'N·m', words.torqueOfEachBrakeAt, 'balance');
+  const force = given('F', s.force, 'N', words.brakingOfThisAxleAt, 'reading', 'stopForce');
   const others = given(
     'F_o',
     brake.vehicle.mass * s.deceleration - s.force,
     'N',
-    'Braking of the other axle at the road',
+    words.brakingOfTheOtherAxle,
     'worked',
   );
   const pressed = given(
     'n_w',
     brake.vehicle.brakes * atWork(brake.hydraulics).own,
     '',
-    'Brakes that work',
+    words.brakesThatWork,
     'scene',
   );
   const energy = given(
     'E',
     s.energy * MILLI * MILLI,
     'kJ',
-    'Energy of the stop',
+    words.energyOfTheStop,
     'reading',
     'stopEnergy',
   );
@@ -94,11 +82,18 @@ export function stopWorkings(
     'C',
     brake.drum.heatCapacity * MILLI * MILLI,
     'kJ/K',
-    'Heat capacity of the drum',
+    words.heatCapacityOfTheDrum,
     'scene',
   );
   const width = Math.max(brake.shoes.front.lining.width, brake.shoes.rear.lining.width);
-  const far = given('d', s.distance * MILLI, 'm', 'Stopping distance', 'reading', 'stopDistance');
+  const far = given(
+    'd',
+    s.distance * MILLI,
+    'm',
+    words.stoppingDistance,
+    'reading',
+    'stopDistance',
+  );
   const decel = otherwise
     ? over(sum(force, others), m)
     : over(product(n, torque), product(r, m, share));
@@ -150,14 +145,13 @@ export function between(
 ): Term {
   const low = Math.max(0, at - step);
   const near = Math.abs(of(at) - wanted) <= NEAR * Math.max(1, Math.abs(wanted));
-  if (!near)
-    return given(x, at * scale[0], unitX, `${nameX}: the end of what is looked for`, 'asked');
+  if (!near) return given(x, at * scale[0], unitX, words.theEndOfWhatIs(nameX), 'asked');
   const high = at + step;
-  const one = given(`${x}_1`, low * scale[0], unitX, `${nameX}, a little less`, 'asked');
-  const two = given(`${x}_2`, high * scale[0], unitX, `${nameX}, a little more`, 'asked');
-  const less1 = given(`${y}_1`, of(low) * scale[1], unitY, `${nameY} by the first`, 'balance');
-  const less2 = given(`${y}_2`, of(high) * scale[1], unitY, `${nameY} by the second`, 'balance');
-  const need = given(y, wanted * scale[1], unitY, `${nameY} that is wanted`, 'asked');
+  const one = given(`${x}_1`, low * scale[0], unitX, words.aLittleLess(nameX), 'asked');
+  const two = given(`${x}_2`, high * scale[0], unitX, words.aLittleMore(nameX), 'asked');
+  const less1 = given(`${y}_1`, of(low) * scale[1], unitY, words.byTheFirst(nameY), 'balance');
+  const less2 = given(`${y}_2`, of(high) * scale[1], unitY, words.byTheSecond(nameY), 'balance');
+  const need = given(y, wanted * scale[1], unitY, words.thatIsWanted(nameY), 'asked');
   return sum(one, over(product(less(need, less1), less(two, one)), less(less2, less1)));
 }
 
@@ -176,26 +170,26 @@ export function slowingWorkings(
   const { m, r, n, share } = vehicleOf(rig);
   const found = pressureToSlow(rig, state, deceleration, speed, way);
   const torque = stopAt(rig, state, speed, found, way).torque;
-  const a = given('a', deceleration * MILLI, 'm/s²', 'Deceleration that is wanted', 'asked');
+  const a = given('a', deceleration * MILLI, 'm/s²', words.decelerationThatIsWanted, 'asked');
   const line = lineAt(brake, found);
   const slows = (p: number): number =>
     stopAt(rig, state, speed, masterFor(brake, p), way).deceleration;
   return {
     stopTorque: [
       sharesOtherwise(brake.hydraulics)
-        ? given('T', torque * MILLI, 'N·m', 'Torque at the pressure that was found', 'balance')
+        ? given('T', torque * MILLI, 'N·m', words.torqueAtThePressureThat, 'balance')
         : over(product(m, a, share, r), n),
       'newton',
     ],
     stopPressure: [
       found === 0
-        ? given('p', 0, 'bar', 'It slows so with the pedal let go', 'balance')
+        ? given('p', 0, 'bar', words.itSlowsSoWithThe, 'balance')
         : between(
             slows,
             line,
             BESIDE,
-            ['p', 'bar', 'Line pressure'],
-            ['a', 'm/s²', 'Deceleration'],
+            ['p', 'bar', words.linePressure],
+            ['a', 'm/s²', words.deceleration],
             deceleration,
             [1 / BAR, MILLI],
           ),
@@ -210,20 +204,14 @@ export function dragWorkings(rig: Rig, state: BrakeState, speed: number): Deriva
   const { vehicle } = rig.brake;
   const d = roadDrag(rig, state, speed);
   const { m, r, n, g } = vehicleOf(rig);
-  const torque = given(
-    'T_0',
-    d.torque * MILLI,
-    'N·m',
-    'Torque of the brake let go, turning',
-    'balance',
-  );
-  const v = given('v', speed * MILLI, 'm/s', 'Speed', 'asked');
-  const rolls = given('c', vehicle.rolling, '', 'Rolling resistance over weight', 'scene');
+  const torque = given('T_0', d.torque * MILLI, 'N·m', words.torqueOfTheBrakeLet, 'balance');
+  const v = given('v', speed * MILLI, 'm/s', words.speed, 'asked');
+  const rolls = given('c', vehicle.rolling, '', words.rollingResistanceOverWeight, 'scene');
   const air = given(
     'k',
     vehicle.air * KILO * KILO,
     'N/(m/s)²',
-    'Air’s drag over speed squared',
+    words.airsDragOverSpeedSquared,
     'scene',
   );
   const power = over(product(torque, v), r);
@@ -236,8 +224,8 @@ export function dragWorkings(rig: Rig, state: BrakeState, speed: number): Deriva
     dragShare: [over(product(100, n, torque, v), product(r, road)), 'power'],
     dragSettles: [
       sum(
-        given('ϑ_0', state.temperature, '°C', 'Drum as warm as it is', 'state'),
-        given('Δϑ', warm, 'K', 'Rise at which it loses what it gets', 'worked'),
+        given('ϑ_0', state.temperature, '°C', words.drumAsWarmAsIt, 'state'),
+        given('Δϑ', warm, 'K', words.riseAtWhichItLoses, 'worked'),
       ),
       'settles',
     ],
@@ -258,11 +246,11 @@ export function wheelWorkings(
   const [more, fewer] = [Math.max(left, right), Math.min(left, right)];
   const one = (symbol: string, value: number, name: string) =>
     given(symbol, value, 'N·m', name, 'balance');
-  const most = one('T_more', more, 'The stronger wheel');
-  const lacks = over(product(100, less(most, one('T_less', fewer, 'The weaker wheel'))), most);
+  const most = one('T_more', more, words.theStrongerWheel);
+  const lacks = over(product(100, less(most, one('T_less', fewer, words.theWeakerWheel))), most);
   return {
-    wheelLeft: [one('T_left', left, 'Both shoes of the left wheel'), 'coulomb'],
-    wheelRight: [one('T_right', right, 'Both shoes of the right wheel'), 'coulomb'],
-    wheelDifference: [more > 0 ? lacks : one('T', 0, 'Neither brakes'), 'definition'],
+    wheelLeft: [one('T_left', left, words.bothShoesOfTheLeft), 'coulomb'],
+    wheelRight: [one('T_right', right, words.bothShoesOfTheRight), 'coulomb'],
+    wheelDifference: [more > 0 ? lacks : one('T', 0, words.neitherBrakes), 'definition'],
   };
 }

@@ -4,6 +4,7 @@ import { atan2, cos, sin } from '../../math/trig.ts';
 import { dragOf, peak, shoeFactor } from '../../readings/factors.ts';
 import { type Role, roleOf } from '../../readings/roles.ts';
 import { PI } from '../../units/units.ts';
+import { format, studyWorkingShoeFactor as words } from '../../words/en.ts';
 import { anchorAt, freeBody, momentAbout } from '../free-body.ts';
 import { type Now, rubbingOf } from './now-shoe.ts';
 import { figuresFor, given, less, over, product, square, sum, type Term, worth } from './term.ts';
@@ -107,36 +108,37 @@ function closedSteps(now: Now, side: Side, mu: number, force: number): Step[] {
   const [ax, ay] = shoe.anchor.at;
   const { first, last } = anglesOf(now, side);
   const leading = roleOf(side, i.turning) === 'leading';
-  const a = given('a', Math.sqrt(ax * ax + ay * ay), 'mm', 'Pin from the axle', 'scene');
-  const h = given('h', shoe.toe[1] - ay, 'mm', 'Piston’s line above the pin', 'scene');
-  const radius = given('R', i.drumRadius, 'mm', 'Radius of the drum now', 'state');
-  const b = given('b', shoe.lining.width, 'mm', 'Width of the lining', 'scene');
-  const μ = given('μ', mu, '', 'Friction as the lining is now', 'state');
-  const toe = given('F_toe', force, 'N', 'Left on the toe after springs', 'reading');
-  const degrees = (angle: number): string => ((180 * angle) / PI).toFixed(1);
-  const of = (symbol: string, value: number, what: string, angle: number) =>
-    given(symbol, value, '', `${what} ${degrees(angle)}°`, 'worked');
+  const a = given('a', Math.sqrt(ax * ax + ay * ay), 'mm', words.pinFromAxle, 'scene');
+  const h = given('h', shoe.toe[1] - ay, 'mm', words.pistonAbovePin, 'scene');
+  const radius = given('R', i.drumRadius, 'mm', words.radiusOfDrum, 'state');
+  const b = given('b', shoe.lining.width, 'mm', words.widthOfLining, 'scene');
+  const μ = given('μ', mu, '', words.frictionNow, 'state');
+  const toe = given('F_toe', force, 'N', words.leftOnToe, 'reading');
+  const degrees = (angle: number): string =>
+    ((180 * angle) / PI).toFixed(1).replace('.', format.decimalMark);
+  const of = (symbol: string, value: number, what: string) =>
+    given(symbol, value, '', what, 'worked');
   const s = less(
-    of('cos_1', cos(first), 'Cosine of the heel end,', first),
-    of('cos_2', cos(last), 'Cosine of the toe end,', last),
+    of('cos_1', cos(first), words.cosineOfHeelEnd(degrees(first))),
+    of('cos_2', cos(last), words.cosineOfToeEnd(degrees(last))),
   );
-  const arc = given('θ', last - first, '', 'Arc of the lining, rad', 'scene');
+  const arc = given('θ', last - first, '', words.arcOfLining, 'scene');
   const waves = less(
-    of('sin_4', sin(2 * last), 'Sine of twice', last),
-    of('sin_3', sin(2 * first), 'Sine of twice', first),
+    of('sin_4', sin(2 * last), words.sineOfTwice(degrees(last))),
+    of('sin_3', sin(2 * first), words.sineOfTwice(degrees(first))),
   );
   const n = product(a, less(over(arc, 2), over(waves, 4)));
   const squares = less(
-    square(of('sin_2', sin(last), 'Sine of', last)),
-    square(of('sin_1', sin(first), 'Sine of', first)),
+    square(of('sin_2', sin(last), words.sineOf(degrees(last)))),
+    square(of('sin_1', sin(first), words.sineOf(degrees(first)))),
   );
-  const sumOf = given('s', worth(s), '', 'Sum of the sine over the arc', 'worked');
+  const sumOf = given('s', worth(s), '', words.sumOfSine, 'worked');
   const f = less(product(radius, sumOf), over(product(a, squares), 2));
-  const arm = given('n', worth(n), 'mm', 'Arm of the pressure', 'worked');
-  const drags = given('f', worth(f), 'mm', 'Arm of the friction', 'worked');
+  const arm = given('n', worth(n), 'mm', words.armOfPressure, 'worked');
+  const drags = given('f', worth(f), 'mm', words.armOfFriction, 'worked');
   const left = leading ? less(arm, product(μ, drags)) : sum(arm, product(μ, drags));
   const highest = over(product(toe, h), product(b, radius, left));
-  const p = given('p_0', worth(highest), 'MPa', 'Pressure at 90° from the pin', 'worked');
+  const p = given('p_0', worth(highest), 'MPa', words.pressureFromPin, 'worked');
   return [
     step('sine sum', 's', s, '', 4, 'geometry'),
     step('pressure arm', 'n', n, 'mm', 2, 'geometry'),
@@ -170,34 +172,22 @@ export function shoeSteps(now: Now, side: Side): ShoeSteps | null {
   const height = shoe.toe[1] - shoe.anchor.at[1];
   const others = normal - friction - s.toeForce * height;
   const { mu, at: rubs } = rubbingOf(now, side);
-  const F = given('F_d', force, 'N', 'Drag, the sum over all elements', 'balance');
-  const h = given('h', height, 'mm', 'Toe above the anchor', 'scene');
-  const MN = given(
-    'M_N',
-    normal,
-    'N·mm',
-    'Pressure of all elements about the anchor, closing',
-    'balance',
-  );
-  const MF = given(
-    'M_F',
-    friction,
-    'N·mm',
-    'Friction of all elements about it, opening',
-    'balance',
-  );
-  const toe = given('F_toe', s.toeForce, 'N', 'Left on the toe after springs', 'reading');
+  const F = given('F_d', force, 'N', words.dragSum, 'balance');
+  const h = given('h', height, 'mm', words.toeAboveAnchor, 'scene');
+  const MN = given('M_N', normal, 'N·mm', words.pressureAboutAnchor, 'balance');
+  const MF = given('M_F', friction, 'N·mm', words.frictionAboutAnchor, 'balance');
+  const toe = given('F_toe', s.toeForce, 'N', words.leftOnToe, 'reading');
   const elements: readonly Step[] = [
     step(
       'element drag',
       'F_d',
       over(
         product(
-          given('μ', mu, '', 'Friction as the lining is now', 'state'),
-          given('N', s.normalSum, 'N', 'All that presses, the sum over all elements', 'balance'),
-          given('r', rubs, 'mm', 'Radius at which it rubs', 'balance'),
+          given('μ', mu, '', words.frictionNow, 'state'),
+          given('N', s.normalSum, 'N', words.allThatPresses, 'balance'),
+          given('r', rubs, 'mm', words.radiusAtWhichItRubs, 'balance'),
         ),
-        given('R', i.drumRadius, 'mm', 'Radius of the drum now', 'state'),
+        given('R', i.drumRadius, 'mm', words.radiusOfDrum, 'state'),
       ),
       'N',
       0,

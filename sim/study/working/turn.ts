@@ -4,6 +4,7 @@ import type { Rig } from '../../balance/rig.ts';
 import type { BrakeState } from '../../brake/state.ts';
 import { cos } from '../../math/trig.ts';
 import { PI } from '../../units/units.ts';
+import { studyWorkingTurn as words } from '../../words/en.ts';
 import { aroundTurn, boreDiameter, PLACES } from '../turn.ts';
 import { given, product, sum } from './term.ts';
 import type { Derivations, Derived } from './working.ts';
@@ -28,13 +29,7 @@ export function turnWorkings(rig: Rig, state: BrakeState, press: Press): Derivat
     };
   };
   const gap = (place: number, value: number): Derived => [
-    given(
-      'g',
-      value,
-      'mm',
-      `Gap with the drum at ${degrees(points[place]?.angle ?? 0)}`,
-      'balance',
-    ),
+    given('g', value, 'mm', words.gapWithTheDrumAt(degrees(points[place]?.angle ?? 0)), 'balance'),
     'turn',
   ];
   const bores = Array.from({ length: PLACES }, (_, k) =>
@@ -60,7 +55,7 @@ export function turnWorkings(rig: Rig, state: BrakeState, press: Press): Derivat
           'T',
           value * MILLI,
           'N·m',
-          `Torque with the drum at ${degrees(points[place]?.angle ?? 0)}`,
+          words.torqueWithTheDrumAt(degrees(points[place]?.angle ?? 0)),
           'balance',
         ),
         'turn',
@@ -72,15 +67,15 @@ export function turnWorkings(rig: Rig, state: BrakeState, press: Press): Derivat
         'R',
         drumRadiusNow(rig, state),
         'mm',
-        'Mean radius of the drum now',
+        words.meanRadiusOfTheDrum,
         'state',
       );
-      const wave = given('e_2', oval, 'mm', 'Radius varies by ± this twice a turn', 'state');
+      const wave = given('e_2', oval, 'mm', words.radiusVariesByThisTwice, 'state');
       const turned = given(
         'c',
         twice,
         '',
-        `Cosine of twice ${degrees((PI * place) / PLACES)}`,
+        words.cosineOfTwice(degrees((PI * place) / PLACES)),
         'worked',
       );
       return [product(2, sum(radius, product(wave, turned))), 'turn'];

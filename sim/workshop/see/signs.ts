@@ -1,5 +1,6 @@
+import { seeSigns as texts } from '../../words/en.ts';
 import type { ExaminationId } from '../examinations.ts';
-import type { Observed } from '../examine.ts';
+import type { FindingName, FindingWords, Observed } from '../finding-text.ts';
 
 /**
  * What people notice of their own car, as taps: each sign is read from what an examination of an axle
@@ -94,14 +95,14 @@ const wheels = ['left', 'right'] as const;
 function of(
   list: readonly Observed[],
   wheel: 'left' | 'right',
-  what: string,
+  what: FindingName | '',
 ): Observed | undefined {
   const named = (side: string) => (what === '' ? side : `${side}, ${what}`);
   return list.find((o) => o.name === named(wheel) || o.name === named('both'));
 }
 const number = (o: Observed | undefined): number => (o?.kind === 'number' ? o.value : Number.NaN);
-const words = (o: Observed | undefined): string => (o?.kind === 'words' ? o.says : '');
-const plain = (list: readonly Observed[], what: string): number =>
+const words = (o: Observed | undefined): FindingWords | '' => (o?.kind === 'words' ? o.says : '');
+const plain = (list: readonly Observed[], what: FindingName): number =>
   number(list.find((o) => o.name === what));
 
 /** Values of both wheels, those that are not as on a sound one first; each once. */
@@ -131,7 +132,7 @@ const STRONG = 1.15;
 /** Unlike by so much of the stronger one, a vehicle pulls (imbalance on rollers that is told; from memory). */
 const PULLS = 0.12;
 
-const torque = (f: Findings, wheel: 'left' | 'right', what: string): number => {
+const torque = (f: Findings, wheel: 'left' | 'right', what: FindingName): number => {
   const o = of(f.roller, wheel, what);
   return o?.kind === 'words' ? 4000 : number(o);
 };
@@ -142,7 +143,7 @@ const rise = (f: Findings, w: 'left' | 'right'): number => {
   if (hotter) return number(hotter);
   return words(of(f.heat, w, '')) === 'too hot to touch' ? 300 : 0;
 };
-const hands = (f: Findings, w: 'left' | 'right', way: string): number => {
+const hands = (f: Findings, w: 'left' | 'right', way: 'forward' | 'backward'): number => {
   const o = of(f.turn, w, way);
   if (!o) return 0;
   return o.kind === 'words' ? 100 : o.value;
@@ -165,16 +166,33 @@ const turnsOf = (f: Findings, w: 'left' | 'right'): string => {
 const biteOf = (share: number): string =>
   share < WEAK ? 'weak' : share > STRONG ? 'strong' : 'right';
 
-const sign = (
+/** What a sign is called and asked by. */
+interface SignText {
+  readonly name: string;
+  readonly ask: string;
+  readonly how: string;
+}
+
+const sign = <V extends string>(
   key: SignKey,
   by: ExaminationId,
-  name: string,
-  ask: string,
-  how: string,
-  values: Sign['values'],
+  text: SignText & { readonly values: Readonly<Record<V, string>> },
+  values: readonly V[],
   reads: Sign['of'],
   sure = 2.4,
-): Sign => ({ key, by, name, ask, how, values, of: reads, sure });
+): Sign => {
+  const { name, ask, how } = text;
+  const labelled = values.map((value) => [value, text.values[value]] as const);
+  return { key, by, name, ask, how, values: labelled, of: reads, sure };
+};
+
+const measured = (
+  key: SignKey,
+  by: ExaminationId,
+  { name, ask, how }: SignText,
+  values: Figure,
+  reads: Sign['of'],
+): Sign => ({ key, by, name, ask, how, values, of: reads, sure: 2.4 });
 
 const figure = (
   unit: string,
@@ -187,531 +205,217 @@ const figure = (
 ): Figure => ({ unit, least, most, step, digits, good, share });
 
 export const signs: readonly Sign[] = [
-  sign(
-    'hot',
-    'heat',
-    'Hot',
-    'After a drive with little braking: which drums are hot?',
-    'Hold a hand near each, not on it.',
-    [
-      ['none', 'none'],
-      ['one', 'one rear'],
-      ['both', 'both rear'],
-      ['all', 'all four'],
-    ],
-    (f) => {
-      const warm = wheels.filter((w) => rise(f, w) > WARM).length;
-      const all = f.heat.some((o) => o.name === 'front wheels' && words(o) === 'warm too');
-      return [all ? 'all' : warm === 2 ? 'both' : warm === 1 ? 'one' : 'none'];
-    },
-  ),
+  sign('hot', 'heat', texts.hot, ['none', 'one', 'both', 'all'], (f) => {
+    const warm = wheels.filter((w) => rise(f, w) > WARM).length;
+    const all = f.heat.some((o) => o.name === 'front wheels' && words(o) === 'warm too');
+    return [all ? 'all' : warm === 2 ? 'both' : warm === 1 ? 'one' : 'none'];
+  }),
   sign(
     'heat',
     'heat',
-    'How hot',
-    'How hot?',
-    'By feel from near, or with a thermometer that needs no touch.',
-    [
-      ['cool', 'cool'],
-      ['warm', 'warm'],
-      ['too hot', 'too hot to touch'],
-    ],
+    texts.heat,
+    ['cool', 'warm', 'too hot'],
     (f) => {
       const most = Math.max(rise(f, 'left'), rise(f, 'right'));
       return [most < WARM ? 'cool' : most < TOO_HOT ? 'warm' : 'too hot'];
     },
     1.6,
   ),
-  sign(
-    'travel',
-    'pump',
-    'Pedal goes',
-    'How far does the pedal go at a firm press?',
-    'Against what you are used to.',
-    [
-      ['short', 'shorter'],
-      ['ever', 'as ever'],
-      ['long', 'longer'],
-      ['half', 'half way'],
-      ['floor', 'to the floor'],
-    ],
-    (f, s) => {
-      const more = plain(f.pump, 'at 40 bar') - plain(s.pump, 'at 40 bar');
-      return [
-        more < -NOTICED
-          ? 'short'
-          : more < NOTICED
-            ? 'ever'
-            : more < FAR
-              ? 'long'
-              : more < FLOOR
-                ? 'half'
-                : 'floor',
-      ];
-    },
-  ),
-  sign(
-    'feel',
-    'story',
-    'Pedal feels',
-    'How does the pedal feel?',
-    'Engine running, a firm press, held.',
-    [
-      ['firm', 'firm'],
-      ['springy', 'springy, soft'],
-      ['throbs', 'pulses, throbs'],
-      ['wooden', 'hard, and brakes badly'],
-      ['sinks', 'sinks slowly'],
-    ],
-    (f, s) => {
-      if (f.story.some((o) => words(o) === 'far and springy')) return ['springy'];
-      if (f.story.some((o) => words(o) === 'throbs')) return ['throbs'];
-      const weak = wheels.every((w) => forward(f, w) < 0.75 * forward(s, w));
-      return [
-        weak && Math.abs(plain(f.pump, 'at 40 bar') - plain(s.pump, 'at 40 bar')) < NOTICED
-          ? 'wooden'
-          : 'firm',
-      ];
-    },
-  ),
-  sign(
-    'pumped',
-    'pump',
-    'Pumped',
-    'Two or three quick presses: does the pedal come up?',
-    'Standing still.',
-    [
-      ['up', 'comes up'],
-      ['same', 'no change'],
-    ],
-    (f, s) => {
-      const up = (x: Findings) => plain(x.pump, 'pumped quickly up by');
-      return [up(f) > up(s) + NOTICED ? 'up' : 'same'];
-    },
-  ),
-  sign(
-    'first',
-    'pump',
-    'First press',
-    'The first press after a night: like the next?',
-    'Parked on the lever.',
-    [
-      ['like', 'like the next'],
-      ['long', 'long, then good'],
-    ],
-    (f) => [plain(f.pump, 'at 40 bar') - plain(f.pump, 'next press') > NOTICED ? 'long' : 'like'],
-  ),
+  sign('travel', 'pump', texts.travel, ['short', 'ever', 'long', 'half', 'floor'], (f, s) => {
+    const more = plain(f.pump, 'at 40 bar') - plain(s.pump, 'at 40 bar');
+    return [
+      more < -NOTICED
+        ? 'short'
+        : more < NOTICED
+          ? 'ever'
+          : more < FAR
+            ? 'long'
+            : more < FLOOR
+              ? 'half'
+              : 'floor',
+    ];
+  }),
+  sign('feel', 'story', texts.feel, ['firm', 'springy', 'throbs', 'wooden', 'sinks'], (f, s) => {
+    if (f.story.some((o) => words(o) === 'far and springy')) return ['springy'];
+    if (f.story.some((o) => words(o) === 'throbs')) return ['throbs'];
+    const weak = wheels.every((w) => forward(f, w) < 0.75 * forward(s, w));
+    return [
+      weak && Math.abs(plain(f.pump, 'at 40 bar') - plain(s.pump, 'at 40 bar')) < NOTICED
+        ? 'wooden'
+        : 'firm',
+    ];
+  }),
+  sign('pumped', 'pump', texts.pumped, ['up', 'same'], (f, s) => {
+    const up = (x: Findings) => plain(x.pump, 'pumped quickly up by');
+    return [up(f) > up(s) + NOTICED ? 'up' : 'same'];
+  }),
+  sign('first', 'pump', texts.first, ['like', 'long'], (f) => [
+    plain(f.pump, 'at 40 bar') - plain(f.pump, 'next press') > NOTICED ? 'long' : 'like',
+  ]),
   sign(
     'clicks',
     'pump',
-    'Clicks',
-    'Do you hear the adjuster click as you press?',
-    'Quiet place, window open.',
-    [
-      ['none', 'none'],
-      ['heard', 'yes'],
-    ],
+    texts.clicks,
+    ['none', 'heard'],
     (f) => [words(f.pump.find((o) => o.name === 'clicks')) === 'heard' ? 'heard' : 'none'],
     1.4,
   ),
-  sign(
-    'notches',
-    'notches',
-    'Notches',
-    'How many notches does the hand lever take to a firm pull?',
-    'Count its clicks.',
-    figure('', 0, 30, 1, 1, 0.9),
-    (f) => plain(f.notches, 'notches'),
+  measured('notches', 'notches', texts.notches, figure('', 0, 30, 1, 1, 0.9), (f) =>
+    plain(f.notches, 'notches'),
   ),
-  sign(
-    'turns',
-    'turn',
-    'By hand',
-    'On stands: how does the worst wheel turn by hand?',
-    'Nothing pressed, lever down, out of gear.',
-    [
-      ['freely', 'freely'],
-      ['rubs', 'light rub'],
-      ['stiff', 'stiff'],
-      ['not', 'not at all'],
-      ['jerk', 'not, then one jerk'],
-    ],
-    (f) => both((w) => turnsOf(f, w), 'freely').flatMap((v) => v.split('|')),
+  sign('turns', 'turn', texts.turns, ['freely', 'rubs', 'stiff', 'not', 'jerk'], (f) =>
+    both((w) => turnsOf(f, w), 'freely').flatMap((v) => v.split('|')),
   ),
-  sign(
-    'ways',
-    'turn',
-    'Both ways',
-    'Forwards and backwards alike?',
-    'The same wheel.',
-    [
-      ['alike', 'alike'],
-      ['unlike', 'one way much stiffer'],
-    ],
-    (f) =>
-      both((w) => {
-        const [a, b] = [hands(f, w, 'forward'), hands(f, w, 'backward')];
-        return Math.max(a, b) > 1.6 * Math.min(a, b) && Math.max(a, b) > 1 ? 'unlike' : 'alike';
-      }, 'alike'),
+  sign('ways', 'turn', texts.ways, ['alike', 'unlike'], (f) =>
+    both((w) => {
+      const [a, b] = [hands(f, w, 'forward'), hands(f, w, 'backward')];
+      return Math.max(a, b) > 1.6 * Math.min(a, b) && Math.max(a, b) > 1 ? 'unlike' : 'alike';
+    }, 'alike'),
   ),
-  sign(
-    'force',
-    'turn',
-    'Stiff',
-    'What pull at the tyre keeps it turning?',
-    'A luggage scale on a strap round the tyre; 10 N is a kilogram.',
-    figure('N', 0, 800, 10, 0, 15, 0.35),
-    (f) => Math.max(stiffest(f, 'left'), stiffest(f, 'right')),
+  measured('force', 'turn', texts.force, figure('N', 0, 800, 10, 0, 15, 0.35), (f) =>
+    Math.max(stiffest(f, 'left'), stiffest(f, 'right')),
   ),
-  sign(
-    'rubs',
-    'turn',
-    'Rubs',
-    'Does it rub at places as it goes round?',
-    'One slow turn.',
-    [
-      ['no', 'no'],
-      ['once', 'once a turn'],
-      ['twice', 'twice a turn'],
-    ],
-    (f) =>
-      both((w) => {
-        const r = words(of(f.turn, w, 'rubs'));
-        return r === 'once a turn' ? 'once' : r === 'twice a turn' ? 'twice' : 'no';
-      }, 'no'),
+  sign('rubs', 'turn', texts.rubs, ['no', 'once', 'twice'], (f) =>
+    both((w) => {
+      const r = words(of(f.turn, w, 'rubs'));
+      return r === 'once a turn' ? 'once' : r === 'twice a turn' ? 'twice' : 'no';
+    }, 'no'),
   ),
-  sign(
-    'slides',
-    'turn',
-    'Drum pulled',
-    'Pull the drum straight: how far does it come?',
-    'Its screw or clip is out.',
-    [
-      ['off', 'off'],
-      ['some', 'a few mm'],
-      ['not', 'not a hair'],
-    ],
-    (f) =>
-      both((w) => {
-        const d = words(of(f.turn, w, 'drum'));
-        return d === 'slides off' ? 'off' : d === 'slides, then stops' ? 'some' : 'not';
-      }, 'off'),
+  sign('slides', 'turn', texts.slides, ['off', 'some', 'not'], (f) =>
+    both((w) => {
+      const d = words(of(f.turn, w, 'drum'));
+      return d === 'slides off' ? 'off' : d === 'slides, then stops' ? 'some' : 'not';
+    }, 'off'),
   ),
-  sign(
-    'rocks',
-    'rock',
-    'Wheel rocks',
-    'Does the wheel rock at its top and bottom?',
-    'Hands at twelve and six.',
-    [
-      ['no', 'no'],
-      ['yes', 'yes'],
-    ],
-    (f) => both((w) => (of(f.rock, w, 'wheel rocks') ? 'yes' : 'no'), 'no'),
+  sign('rocks', 'rock', texts.rocks, ['no', 'yes'], (f) =>
+    both((w) => (of(f.rock, w, 'wheel rocks') ? 'yes' : 'no'), 'no'),
   ),
   sign(
     'tap',
     'rock',
-    'Tapped',
-    'Tap the drum: does it ring?',
-    'Light hammer on its face.',
-    [
-      ['rings', 'rings'],
-      ['dull', 'dull'],
-    ],
+    texts.tap,
+    ['rings', 'dull'],
     (f) => both((w) => (words(of(f.rock, w, 'drum')) === 'dull' ? 'dull' : 'rings'), 'rings'),
     1.6,
   ),
-  sign(
-    'comes',
-    'press',
-    'Comes on',
-    'Pedal trodden slowly: how does the brake come on?',
-    'Wheel turned by hand meanwhile.',
-    [
-      ['smooth', 'smoothly'],
-      ['jump', 'late, all at once'],
-    ],
-    (f) =>
-      both(
-        (w) => (words(of(f.press, w, 'comes on')).startsWith('late') ? 'jump' : 'smooth'),
-        'smooth',
-      ),
+  sign('comes', 'press', texts.comes, ['smooth', 'jump'], (f) =>
+    both(
+      (w) => (words(of(f.press, w, 'comes on')).startsWith('late') ? 'jump' : 'smooth'),
+      'smooth',
+    ),
   ),
-  sign(
-    'touch',
-    'press',
-    'Touch',
-    'At what pressure does it begin to drag?',
-    'A gauge at the bleed point.',
-    figure('bar', 0, 40, 0.5, 1, 0.5),
-    (f, s) => {
-      const at = (x: Findings, w: 'left' | 'right'): number => {
-        const o = of(x.press, w, 'drags from');
-        if (o) return number(o);
-        return words(of(x.press, w, 'drags')) === 'already' ? 0 : 40;
-      };
-      return farthest((w) => at(f, w), at(s, 'right'));
-    },
+  measured('touch', 'press', texts.touch, figure('bar', 0, 40, 0.5, 1, 0.5), (f, s) => {
+    const at = (x: Findings, w: 'left' | 'right'): number => {
+      const o = of(x.press, w, 'drags from');
+      if (o) return number(o);
+      return words(of(x.press, w, 'drags')) === 'already' ? 0 : 40;
+    };
+    return farthest((w) => at(f, w), at(s, 'right'));
+  }),
+  sign('release', 'press', texts.release, ['once', 'seconds', 'not'], (f) =>
+    both((w) => {
+      if (of(f.press, w, 'goes back')) return 'not';
+      return number(of(f.press, w, 'goes back in')) > 0.9 ? 'seconds' : 'once';
+    }, 'once'),
   ),
-  sign(
-    'release',
-    'press',
-    'Lets go',
-    'Pedal let go: when is the wheel free again?',
-    'Turned by hand.',
-    [
-      ['once', 'at once'],
-      ['seconds', 'in seconds'],
-      ['not', 'minutes, or not'],
-    ],
-    (f) =>
-      both((w) => {
-        if (of(f.press, w, 'goes back')) return 'not';
-        return number(of(f.press, w, 'goes back in')) > 0.9 ? 'seconds' : 'once';
-      }, 'once'),
+  sign('bleed', 'bleed', texts.bleed, ['nothing', 'frees'], (f) =>
+    both((w) => (words(of(f.bleed, w, '')) === 'nothing changes' ? 'nothing' : 'frees'), 'nothing'),
   ),
-  sign(
-    'bleed',
-    'bleed',
-    'Bleed point',
-    'Open the bleed point of the stiff wheel: what changes?',
-    'A hose on it into a jar; close it again.',
-    [
-      ['nothing', 'nothing'],
-      ['frees', 'frees at once'],
-    ],
-    (f) =>
-      both(
-        (w) => (words(of(f.bleed, w, '')) === 'nothing changes' ? 'nothing' : 'frees'),
-        'nothing',
-      ),
+  sign('lever', 'lever', texts.lever, ['home', 'off'], (f) =>
+    both((w) => (of(f.lever, w, 'off its stop') ? 'off' : 'home'), 'home'),
   ),
-  sign(
-    'lever',
-    'lever',
-    'Lever in drum',
-    'Hand lever down: is the parking lever on its stop?',
-    'Through the hole, or at the cable behind the plate.',
-    [
-      ['home', 'home'],
-      ['off', 'off its stop'],
-    ],
-    (f) => both((w) => (of(f.lever, w, 'off its stop') ? 'off' : 'home'), 'home'),
-  ),
-  sign(
-    'flexed',
-    'lever',
-    'Cable flexed',
-    'Pull the cable at the plate and let go: does the lever follow?',
-    'By hand.',
-    [
-      ['comes', 'comes and goes'],
-      ['slow', 'comes slowly'],
-    ],
-    (f) =>
-      both((w) => (words(of(f.lever, w, 'flexed')) === 'comes slowly' ? 'slow' : 'comes'), 'comes'),
+  sign('flexed', 'lever', texts.flexed, ['comes', 'slow'], (f) =>
+    both((w) => (words(of(f.lever, w, 'flexed')) === 'comes slowly' ? 'slow' : 'comes'), 'comes'),
   ),
   sign(
     'bite',
     'roller',
-    'Brakes',
-    'How does it brake, forwards?',
-    'By the foot, or by rollers: against what is usual.',
-    [
-      ['right', 'as ever'],
-      ['weak', 'weak'],
-      ['strong', 'grabs, too strong'],
-    ],
+    texts.bite,
+    ['right', 'weak', 'strong'],
     (f, s) => both((w) => biteOf(forward(f, w) / forward(s, w)), 'right'),
     1.8,
   ),
   sign(
     'pull',
     'roller',
-    'Pulls',
-    'Does it pull to one side, or are the rear wheels unlike on rollers?',
-    'More than a tenth counts.',
-    [
-      ['no', 'no'],
-      ['yes', 'yes'],
-    ],
+    texts.pull,
+    ['no', 'yes'],
     (f) => {
       const [a, b] = [forward(f, 'left'), forward(f, 'right')];
       return [1 - Math.min(a, b) / Math.max(a, b) > PULLS ? 'yes' : 'no'];
     },
     1.6,
   ),
-  sign(
-    'back',
-    'roller',
-    'Backwards',
-    'On rollers, backwards against forwards?',
-    'The wheel that is odd.',
-    [
-      ['alike', 'alike'],
-      ['less', 'much less backwards'],
-      ['more', 'much more backwards'],
-    ],
-    (f) =>
-      both((w) => {
-        const r = torque(f, w, 'pedal backward') / forward(f, w);
-        return r < 0.75 ? 'less' : r > 1.33 ? 'more' : 'alike';
-      }, 'alike'),
+  sign('back', 'roller', texts.back, ['alike', 'less', 'more'], (f) =>
+    both((w) => {
+      const r = torque(f, w, 'pedal backward') / forward(f, w);
+      return r < 0.75 ? 'less' : r > 1.33 ? 'more' : 'alike';
+    }, 'alike'),
   ),
   sign(
     'parked',
     'roller',
-    'Parked',
-    'How does the parking brake hold?',
-    'On a slope, or by rollers.',
-    [
-      ['right', 'holds'],
-      ['weak', 'weak'],
-      ['strong', 'stronger than before'],
-    ],
+    texts.parked,
+    ['right', 'weak', 'strong'],
     (f, s) =>
       both((w) => biteOf(torque(f, w, 'parked forward') / torque(s, w, 'parked forward')), 'right'),
     1.8,
   ),
-  sign(
-    'oneway',
-    'roller',
-    'Holds',
-    'Parked, facing up and facing down alike?',
-    'A slope that it just holds.',
-    [
-      ['alike', 'alike'],
-      ['one', 'one way only'],
-    ],
-    (f) =>
-      both((w) => {
-        const [a, b] = [torque(f, w, 'parked forward'), torque(f, w, 'parked backward')];
-        return Math.min(a, b) < 0.75 * Math.max(a, b) && Math.max(a, b) > 20 ? 'one' : 'alike';
-      }, 'alike'),
+  sign('oneway', 'roller', texts.oneway, ['alike', 'one'], (f) =>
+    both((w) => {
+      const [a, b] = [torque(f, w, 'parked forward'), torque(f, w, 'parked backward')];
+      return Math.min(a, b) < 0.75 * Math.max(a, b) && Math.max(a, b) > 20 ? 'one' : 'alike';
+    }, 'alike'),
   ),
-  sign(
-    'unlike',
-    'roller',
-    'Unlike',
-    'Rollers, by the pedal: how much does the weaker wheel lack?',
-    'In per cent of the stronger one.',
-    figure('%', 0, 100, 5, 0, 8),
-    (f) => {
-      const [a, b] = [forward(f, 'left'), forward(f, 'right')];
-      return 100 * (1 - Math.min(a, b) / Math.max(a, b));
-    },
-  ),
-  sign(
+  measured('unlike', 'roller', texts.unlike, figure('%', 0, 100, 5, 0, 8), (f) => {
+    const [a, b] = [forward(f, 'left'), forward(f, 'right')];
+    return 100 * (1 - Math.min(a, b) / Math.max(a, b));
+  }),
+  measured(
     'share',
     'roller',
-    'Strength',
-    'Rollers: how strong is the odd wheel against what it gave before?',
-    'In per cent; 100 is as it was.',
+    texts.share,
     figure('%', 0, 400, 10, 0, 8, 0.12),
     (f, s) => 100 * farthest((w) => forward(f, w) / forward(s, w), 1),
   ),
-  sign(
+  measured(
     'backshare',
     'roller',
-    'Back against forward',
-    'Rollers: the odd wheel backwards, against forwards?',
-    'In per cent; 100 is alike.',
+    texts.backshare,
     figure('%', 0, 400, 10, 0, 12, 0.15),
     (f) => 100 * farthest((w) => torque(f, w, 'pedal backward') / forward(f, w), 1),
   ),
-  sign(
-    'swing',
-    'roller',
-    'Swing',
-    'Rollers: how much does the force swing in a turn?',
-    'Often printed as ovality, in per cent.',
-    figure('%', 0, 100, 5, 0, 10),
-    (f) => f.swing,
+  measured('swing', 'roller', texts.swing, figure('%', 0, 100, 5, 0, 10), (f) => f.swing),
+  measured('holder', 'off', texts.holder, figure('', 0, 20, 1, 0, 0.7), (f) => {
+    const at = (w: 'left' | 'right'): number => {
+      const o = of(f.off, w, 'teeth back');
+      return o?.kind === 'words' ? 20 : number(o);
+    };
+    return farthest(at, 0);
+  }),
+  sign('shoes', 'off', texts.shoes, ['both', 'one'], (f) =>
+    both((w) => (words(of(f.off, w, 'shoes')) === 'rock alike' ? 'both' : 'one'), 'both'),
   ),
-  sign(
-    'holder',
-    'off',
-    'Teeth back',
-    'Drum held: how many teeth back let it go?',
-    '0 where it came by itself.',
-    figure('', 0, 20, 1, 0, 0.7),
-    (f) => {
-      const at = (w: 'left' | 'right'): number => {
-        const o = of(f.off, w, 'teeth back');
-        return o?.kind === 'words' ? 20 : number(o);
-      };
-      return farthest(at, 0);
-    },
+  sign('pads', 'off', texts.pads, ['smooth', 'grooved'], (f) =>
+    both((w) => (words(of(f.off, w, 'pads')) === 'grooved' ? 'grooved' : 'smooth'), 'smooth'),
   ),
-  sign(
-    'shoes',
-    'off',
-    'Shoes',
-    'Rock both shoes by hand: do both move?',
-    'Drum off. Never by the pedal.',
-    [
-      ['both', 'both alike'],
-      ['one', 'one will not'],
-    ],
-    (f) => both((w) => (words(of(f.off, w, 'shoes')) === 'rock alike' ? 'both' : 'one'), 'both'),
+  sign('round', 'measure', texts.round, ['same', 'differs'], (f) =>
+    both(
+      (w) =>
+        number(of(f.measure, w, 'greatest')) - number(of(f.measure, w, 'least bore')) > 0.05
+          ? 'differs'
+          : 'same',
+      'same',
+    ),
   ),
-  sign(
-    'pads',
-    'off',
-    'Pads',
-    'The raised pads on the plate?',
-    'Where the shoe’s edge slides.',
-    [
-      ['smooth', 'smooth'],
-      ['grooved', 'grooved'],
-    ],
-    (f) =>
-      both((w) => (words(of(f.off, w, 'pads')) === 'grooved' ? 'grooved' : 'smooth'), 'smooth'),
-  ),
-  sign(
-    'round',
-    'measure',
-    'Bore',
-    'Two-point gauge round the drum?',
-    'At three angles.',
-    [
-      ['same', 'the same all round'],
-      ['differs', 'differs'],
-    ],
-    (f) =>
-      both(
-        (w) =>
-          number(of(f.measure, w, 'greatest')) - number(of(f.measure, w, 'least bore')) > 0.05
-            ? 'differs'
-            : 'same',
-        'same',
-      ),
-  ),
-  sign(
-    'swings',
-    'dial',
-    'Dial',
-    'Dial gauge on the turning drum?',
-    'Drum on its clean hub.',
-    [
-      ['still', 'still'],
-      ['swings', 'swings'],
-    ],
-    (f) => both((w) => (number(of(f.dial, w, 'swing')) > 0.08 ? 'swings' : 'still'), 'still'),
+  sign('swings', 'dial', texts.swings, ['still', 'swings'], (f) =>
+    both((w) => (number(of(f.dial, w, 'swing')) > 0.08 ? 'swings' : 'still'), 'still'),
   ),
   sign(
     'thin',
     'measure',
-    'Thinner lining',
-    'Which lining is the thinner one?',
-    'At their thinnest.',
-    [
-      ['lead', 'the front one'],
-      ['trail', 'the rear one'],
-      ['alike', 'alike'],
-      ['gone', 'both gone'],
-    ],
+    texts.thin,
+    ['lead', 'trail', 'alike', 'gone'],
     (f) =>
       both((w) => {
         const [a, b] = [
@@ -731,86 +435,40 @@ export const signs: readonly Sign[] = [
   sign(
     'drumsize',
     'measure',
-    'Drum',
-    'Drum Ø against the mark on it?',
-    'The largest that you read.',
-    [
-      ['within', 'well within'],
-      ['large', 'large, or past it'],
-    ],
+    texts.drumsize,
+    ['within', 'large'],
     (f, s) => {
       const at = (x: Findings, w: 'left' | 'right') => number(of(x.measure, w, 'greatest'));
       return both((w) => (at(f, w) > at(s, w) + 0.3 ? 'large' : 'within'), 'within');
     },
     1.6,
   ),
-  sign(
-    'tooth',
-    'tooth',
-    'Tooth',
-    'At which tooth does the adjuster stand?',
-    '0 is its shortest.',
-    figure('', 0, 40, 1, 0, 0.7),
-    (f, s) =>
-      farthest((w) => number(of(f.tooth, w, 'tooth')), number(of(s.tooth, 'right', 'tooth'))),
+  measured('tooth', 'tooth', texts.tooth, figure('', 0, 40, 1, 0, 0.7), (f, s) =>
+    farthest((w) => number(of(f.tooth, w, 'tooth')), number(of(s.tooth, 'right', 'tooth'))),
   ),
-  sign(
-    'pawl',
-    'tooth',
-    'Its lever',
-    'The adjuster’s lever, moved by a finger?',
-    'Drum off, strut unloaded.',
-    [
-      ['drops', 'drops in'],
-      ['stiff', 'stiff'],
-      ['free', 'swings free'],
-      ['other', 'of the other side'],
-    ],
-    (f) =>
-      both((w) => {
-        const l = words(of(f.tooth, w, 'lever'));
-        return l === 'stiff'
-          ? 'stiff'
-          : l === 'swings free'
-            ? 'free'
-            : l === 'of the other side'
-              ? 'other'
-              : 'drops';
-      }, 'drops'),
+  sign('pawl', 'tooth', texts.pawl, ['drops', 'stiff', 'free', 'other'], (f) =>
+    both((w) => {
+      const l = words(of(f.tooth, w, 'lever'));
+      return l === 'stiff'
+        ? 'stiff'
+        : l === 'swings free'
+          ? 'free'
+          : l === 'of the other side'
+            ? 'other'
+            : 'drops';
+    }, 'drops'),
   ),
-  sign(
-    'wet',
-    'boots',
-    'Wet',
-    'Anything wet behind the drum?',
-    'Under the cylinder’s boots and at the hub.',
-    [
-      ['dry', 'dry'],
-      ['fluid', 'fluid at a boot'],
-      ['oil', 'oil from the hub'],
-    ],
-    (f) =>
-      both((w) => {
-        const b = words(of(f.boots, w, ''));
-        return b === 'boot wet' ? 'fluid' : b === 'dry' ? 'dry' : 'oil';
-      }, 'dry'),
+  sign('wet', 'boots', texts.wet, ['dry', 'fluid', 'oil'], (f) =>
+    both((w) => {
+      const b = words(of(f.boots, w, ''));
+      return b === 'boot wet' ? 'fluid' : b === 'dry' ? 'dry' : 'oil';
+    }, 'dry'),
   ),
-  sign(
-    'mark',
-    'bore',
-    'Cylinder',
-    'Bore marks of both wheel cylinders?',
-    'Cast or stamped behind the plate.',
-    [
-      ['same', 'the same'],
-      ['other', 'unlike'],
-    ],
-    (f) => [
-      Math.abs(number(of(f.bore, 'left', '')) - number(of(f.bore, 'right', ''))) > 0.1
-        ? 'other'
-        : 'same',
-    ],
-  ),
+  sign('mark', 'bore', texts.mark, ['same', 'other'], (f) => [
+    Math.abs(number(of(f.bore, 'left', '')) - number(of(f.bore, 'right', ''))) > 0.1
+      ? 'other'
+      : 'same',
+  ]),
 ];
 
 export const signOf = (key: string): Sign | undefined => signs.find((s) => s.key === key);

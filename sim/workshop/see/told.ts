@@ -1,4 +1,5 @@
 import type { FaultId } from '../../index.ts';
+import { seeTold as words } from '../../words/en.ts';
 
 /**
  * What no examination of this bench shows, but people tell: when, since what work, which noise or smell.
@@ -16,17 +17,17 @@ export interface Told {
 export const told: readonly Told[] = [
   {
     key: 'when',
-    name: 'When',
-    ask: 'When does it happen?',
+    name: words.whenName,
+    ask: words.whenAsk,
     values: [
-      ['always', 'always'],
-      ['braked', 'just after braking'],
-      ['longer', 'worse the longer I drive'],
-      ['cold', 'only cold'],
-      ['parked', 'after parking'],
-      ['laden', 'only laden'],
-      ['downhill', 'after a long descent'],
-      ['damp', 'damp, first stops'],
+      ['always', words.always],
+      ['braked', words.justAfterBraking],
+      ['longer', words.worseTheLongerIDrive],
+      ['cold', words.onlyCold],
+      ['parked', words.afterParking],
+      ['laden', words.onlyLaden],
+      ['downhill', words.afterALongDescent],
+      ['damp', words.dampFirstStops],
     ],
     speaksFor: {
       braked: ['hose', 'sluggish pistons'],
@@ -40,13 +41,13 @@ export const told: readonly Told[] = [
   },
   {
     key: 'since',
-    name: 'Since',
-    ask: 'Since when?',
+    name: words.sinceName,
+    ask: words.sinceAsk,
     values: [
-      ['sudden', 'all at once'],
-      ['weeks', 'weeks'],
-      ['months', 'months, slowly worse'],
-      ['work', 'since some work'],
+      ['sudden', words.allAtOnce],
+      ['weeks', words.weeks],
+      ['months', words.monthsSlowlyWorse],
+      ['work', words.sinceSomeWork],
     ],
     speaksFor: {
       months: [
@@ -85,19 +86,19 @@ export const told: readonly Told[] = [
   },
   {
     key: 'after',
-    name: 'After work on',
-    ask: 'After which work?',
+    name: words.afterName,
+    ask: words.afterAsk,
     values: [
-      ['none', 'none'],
-      ['shoes', 'shoes'],
-      ['drum', 'drum'],
-      ['cylinder', 'wheel cylinder'],
-      ['pipe', 'hose or pipe'],
-      ['cable', 'cable, lever'],
-      ['hub', 'hub, bearing'],
-      ['master', 'master, booster, pedal'],
-      ['wash', 'washing, rain'],
-      ['stood', 'stood for months'],
+      ['none', words.nothing],
+      ['shoes', words.shoes],
+      ['drum', words.drum],
+      ['cylinder', words.wheelCylinder],
+      ['pipe', words.hoseOrPipe],
+      ['cable', words.cableLever],
+      ['hub', words.hubBearing],
+      ['master', words.masterBoosterPedal],
+      ['wash', words.washingRain],
+      ['stood', words.stoodForMonths],
     ],
     speaksFor: {
       shoes: [
@@ -120,18 +121,18 @@ export const told: readonly Told[] = [
   },
   {
     key: 'noise',
-    name: 'Noise',
-    ask: 'Which noise?',
+    name: words.noiseName,
+    ask: words.noiseAsk,
     values: [
-      ['none', 'none'],
-      ['squeal', 'squeal'],
-      ['grind', 'grinding'],
-      ['groan', 'groan, honk'],
-      ['clunk', 'one clunk, change of direction'],
-      ['rattle', 'rattle'],
-      ['rub', 'rub, swish'],
-      ['pop', 'pop at the first touch'],
-      ['bang', 'bang, then locks one way'],
+      ['none', words.noNoise],
+      ['squeal', words.squeal],
+      ['grind', words.grinding],
+      ['groan', words.groanHonk],
+      ['clunk', words.oneClunkChangeOfDirection],
+      ['rattle', words.rattle],
+      ['rub', words.rubSwish],
+      ['pop', words.popAtTheFirstTouch],
+      ['bang', words.bangThenLocksOneWay],
     ],
     speaksFor: {
       grind: ['dead adjuster to the end'],
@@ -143,13 +144,13 @@ export const told: readonly Told[] = [
   },
   {
     key: 'smell',
-    name: 'Smell',
-    ask: 'A smell?',
+    name: words.smellName,
+    ask: words.smellAsk,
     values: [
-      ['none', 'none'],
-      ['burnt', 'burnt lining'],
-      ['oil', 'oil'],
-      ['fluid', 'fluid, fishy'],
+      ['none', words.noSmell],
+      ['burnt', words.burntLining],
+      ['oil', words.oil],
+      ['fluid', words.fluidFishy],
     ],
     speaksFor: {
       burnt: [
@@ -172,32 +173,31 @@ export const told: readonly Told[] = [
 /** What was told, that this plane does not show: said beside the list. */
 export const unseen: Readonly<Record<string, { readonly text: string; readonly danger?: true }>> = {
   'feel=sinks': {
-    text: 'A pedal that sinks is a master seal or a leak: not on this bench. Do not drive it.',
+    text: words.feelSinksText,
     danger: true,
   },
   'noise=squeal': {
-    text: 'Noise is not computed. Shiny linings, loose hold-downs, dry pads are looked at first.',
+    text: words.noiseSquealText,
   },
   'noise=grind': {
-    text: 'Grinding may be metal on metal, out of this plane. Do not drive it before the drum was off.',
+    text: words.noiseGrindText,
     danger: true,
   },
   'noise=clunk': {
-    text: 'One clunk at a change of direction is a worn pin or abutment: pins here have no play.',
+    text: words.noiseClunkText,
   },
-  'noise=rattle': { text: 'A rattle may be a hold-down lost: the shoe tilts out of this plane.' },
+  'noise=rattle': { text: words.noiseRattleText },
   'noise=bang': {
-    text: 'A loose lining wedges one way: not on this bench. Do not drive it.',
+    text: words.noiseBangText,
     danger: true,
   },
   'travel=floor': {
-    text: 'A pedal on the floor: do not drive it, whatever the cause.',
+    text: words.travelFloorText,
     danger: true,
   },
-  'thin=gone': { text: 'No lining is left: do not drive it.', danger: true },
-  'wet=fluid': { text: 'A leak of fluid: do not drive it.', danger: true },
+  'thin=gone': { text: words.thinGoneText, danger: true },
+  'wet=fluid': { text: words.wetFluidText, danger: true },
 };
 
 /** Never to be seen here, whatever was said. */
-export const neverSeen =
-  'Not to be seen on this bench: a bell-mouthed drum, a lost hold-down, a loose lining, a worn pin.';
+export const neverSeen = words.neverSeen;

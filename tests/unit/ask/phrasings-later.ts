@@ -31,7 +31,7 @@ steering wheel straight but it yanks to the right when i stop | check:braking, q
 back end locks and slides in the wet | question:q065, fault:damp, question:q063, check:braking
 after a car wash the first stop nearly threw me through the screen | fault:damp, question:q063
 after the river crossing no brakes at all | fault:water inside
-brakes went away coming down the pass | fault:hot fade, word:Fade
+brakes went away coming down the pass | fault:hot fade, word:fade
 thumping through the pedal at low speed | question:q096, fault:oval drum, fault:drum off centre
 squeals like a pig every morning | question:q072, not here:noise, check:noise, fault:damp
 metal grating sound from behind | check:noise, not here:noise, question:q071, question:q074
@@ -45,8 +45,8 @@ drum has deep grooves, skim or bin | question:q084, station:inspect, question:q0
 can i fit new shoes in a worn drum | fault:oversize bore, station:new-shoes
 only want to do one side is that allowed | not here:one side
 front shoe is down to nothing and the rear one looks new | question:q057
-which shoe goes to the front | question:q116, fault:shoes swapped, question:q115, word:Leading shoe, question:q055
-long lining or short lining forward | not here:servo, word:Leading shoe, question:q116
+which shoe goes to the front | question:q116, fault:shoes swapped, question:q115, word:leading shoe, question:q055
+long lining or short lining forward | not here:servo, word:leading shoe, question:q116
 which hole does the top spring hook into | question:q117, order:together, part:upper spring
 how do i get the return springs off without losing an eye | order:apart, caution:springs, question:q118, part:upper spring, part:return spring
 what tool for the little hold down cups | order:apart, part:hold-down
@@ -59,13 +59,13 @@ adjuster from the left wheel fitted on the right | fault:wrong side
 how many clicks until it stops ratcheting after new shoes | question:q018, station:new-shoes, order:set
 set the cable before or after pumping the pedal | question:q036, question:q035
 how free should the wheel spin once its all back on | question:q039, order:set
-run in procedure for new linings | word:Bedding in, order:bed, station:new-shoes
-how many stops to bed them | word:Bedding in, order:bed, station:new-shoes
-do i have to do a hundred miles gently | word:Bedding in, order:bed, station:new-shoes
+run in procedure for new linings | word:bedding in, order:bed, station:new-shoes
+how many stops to bed them | word:bedding in, order:bed, station:new-shoes
+do i have to do a hundred miles gently | word:bedding in, order:bed, station:new-shoes
 drum 203.4 mark 204 | station:inspect, question:q114, question:q084
 lining 2 mm left good enough? | station:inspect, question:q112
 handbrake 9 clicks | question:q099, fault:stretched cable, check:lever, station:park, question:q097
-explain why the front shoe bites harder | lesson:self-energising, question:q051, word:Self-energising, lesson:why-it-grows
+explain why the front shoe bites harder | lesson:self-energising, question:q051, word:self-energising, lesson:why-it-grows
 a lesson about how the adjuster clicks | lesson:the-click
 teach my class about parking on a hill | lesson:parking-both-ways
 talk me through the whole thing | lesson:how-this-brake-works, station:apply
@@ -96,13 +96,13 @@ what is the least lining i can run | station:inspect, question:q112
 where do i read the biggest size the drum may have | question:q114, station:inspect
 shoes ground too big for the drum | fault:lining ends
 drum turned out by one mill, standard shoes ok? | fault:oversize bore, question:q084
-which is the leading one | word:Leading shoe, question:q055, question:q116
+which is the leading one | word:leading shoe, question:q055, question:q116
 does it need reversing to take up | question:q021
 order for fitting the springs back | order:together, question:q117
 what to do before i take the drum off | order:apart, station:drum-off
 how to stop the pistons popping out | order:apart, caution:piston, question:q088
 how tight should the cable end up | question:q036, question:q035, order:set, station:park
-how long before new linings bite properly | word:Bedding in, order:bed, fault:oversize bore
+how long before new linings bite properly | word:bedding in, order:bed, fault:oversize bore
 drum 9.05 in, stamped 9.06 | figures:sheet
 lining 1.4 mm | figures:sheet
 lesson on why the gap grows | lesson:why-it-grows

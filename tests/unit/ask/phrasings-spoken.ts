@@ -32,9 +32,9 @@ park brake only two clicks and the wheels drag | fault:short cable, fault:kept p
 handbrake does not catch on the ramp at the shopping mall | check:lever, question:q098, station:park, question:q101
 the car is rolling backwards in hill start even i pull full | question:q098, check:lever, station:park, question:q101, question:q049
 handbrake holds facing down the drive but not facing up | question:q049, check:lever
-failed its MOT on parking brake efficiency 11 percent | question:q100, word:Roller test, not here:legal, check:lever, question:q080
-rear brakes imbalance 38 percent at the NCT | question:q081, word:Roller test
-brake tester says the n/s/r is doing nothing | question:q080, question:q081, word:Roller test, fault:stuck piston, check:braking
+failed its MOT on parking brake efficiency 11 percent | question:q100, word:roller test, not here:legal, check:lever, question:q080
+rear brakes imbalance 38 percent at the NCT | question:q081, word:roller test
+brake tester says the n/s/r is doing nothing | question:q080, question:q081, word:roller test, fault:stuck piston, check:braking
 clicked the star wheel the wrong way now it's locked up tight | question:q026, question:q025
 which way do i turn the star wheel to loosen it up | question:q004, question:q032, order:back, question:q026
 is the adjuster up or down to tighten through the back hole | question:q032, question:q004, question:q008, order:set, order:back
@@ -47,13 +47,13 @@ i put the left adjuster on the right side by mistake | fault:wrong side
 bits left over after putting drum brake back together | order:together, question:q117, question:q118
 what order do i put the springs back on | order:together, question:q117
 which spring goes where, they all look same same | question:q117, order:together
-does the longer shoe go to the front or the back | question:q116, word:Leading shoe, question:q115, fault:shoes swapped, question:q055
+does the longer shoe go to the front or the back | question:q116, word:leading shoe, question:q115, fault:shoes swapped, question:q055
 bought shoes and they wont go under the drum, adjuster is fully in | question:q012, station:new-shoes, question:q011
 drum is too small for the new shoes | question:q012, station:new-shoes, question:q014
 new linings touching only at the middle | fault:oversize bore
-fitted new shoes last week and now stopping distance worse | question:q066, question:q100, word:Bedding in, order:bed, fault:oversize bore, question:q092
-how many kms before new brake shoes grip properly | word:Bedding in, order:bed, station:new-shoes
-do i have to drive careful to burnish new shoes | word:Bedding in, order:bed, station:new-shoes
+fitted new shoes last week and now stopping distance worse | question:q066, question:q100, word:bedding in, order:bed, fault:oversize bore, question:q092
+how many kms before new brake shoes grip properly | word:bedding in, order:bed, station:new-shoes
+do i have to drive careful to burnish new shoes | word:bedding in, order:bed, station:new-shoes
 how thin can the lining be before i must change | station:inspect, question:q112
 shoes got 2mm left is that ok til christmas | question:q112, station:inspect, question:q111
 rivets showing on one shoe | station:inspect, question:q112, question:q111
@@ -84,10 +84,10 @@ how tight should the back wheel be when i spin it | question:q039, order:set, qu
 how many turns should the wheel spin with correct adjustment | question:q039, question:q007, order:set, question:q033
 can I adjust rear brakes without taking wheel off | order:back, order:set, question:q002, question:q008, station:new-shoes
 no hole in my backplate how do i slacken the shoes | question:q003, order:back
-what is self energising and why does the front shoe do more | word:Self-energising, lesson:self-energising, question:q051
-explain to my class why brake is weaker going backward | question:q051, question:q054, word:Self-energising, word:Lead and trail swap, lesson:self-energising
-show me brake factor vs friction graph | station:vary, word:Brake factor, reading:brakeFactor
-what clearance between shoe and drum is normal | word:Clearance, question:q033, reading:clearanceMean, reading:restClearanceMean, lesson:rest-position
+what is self energising and why does the front shoe do more | word:self-energising, lesson:self-energising, question:q051
+explain to my class why brake is weaker going backward | question:q051, question:q054, word:self-energising, word:lead and trail swap, lesson:self-energising
+show me brake factor vs friction graph | station:vary, word:brake factor, reading:brakeFactor
+what clearance between shoe and drum is normal | word:clearance, question:q033, reading:clearanceMean, reading:restClearanceMean, lesson:rest-position
 what pressure do the shoes start touching | reading:linePressure, reading:clearanceMean, station:apply, reading:separation, lesson:the-press, lesson:rest-position, station:vary
 weight of wheel on stand 30 lb to turn at tyre too much? | question:q039, order:set
 my setup has the big anchor pin on top, does this apply | not here:servo, station:kind
@@ -126,7 +126,7 @@ drove with handbrake on for 5 miles whats ruined | question:q047
 rolls back down drive but holds going forward | question:q049
 backwards easy, forwards stiff to turn on stands | question:q056, question:q050
 pulled the brake while still rolling and it holds, when stopped first it creeps | question:q053
-what is leading shoe, the first to touch? | question:q055, word:Leading shoe
+what is leading shoe, the first to touch? | question:q055, word:leading shoe
 front shoe down to metal on top half only | question:q059, question:q058
 shoe worn on outer edge and screeching | question:q061
 wet few days and back brake grabbed then let go with a bang reversing | question:q064, fault:rusted on, question:q065
@@ -141,7 +141,7 @@ drums off and only one shoe moves when mate presses pedal | question:q079
 tester says little effort on one side by foot and by hand | question:q080, question:q081
 brand new drum is half a mil different across two ways | question:q083, fault:oval drum
 drum looks smooth how to know if it needs replacing | question:q085, question:q114, station:inspect
-piston popped out of cylinder when I pressed | question:q088, fault:dead adjuster to the end, caution:piston, question:q089, word:Run-out of a piston
+piston popped out of cylinder when I pressed | question:q088, fault:dead adjuster to the end, caution:piston, question:q089, word:run-out of a piston
 twice changed master still goes far down at each stop | question:q091
 bled it three ways half the pedal is still gone | question:q092
 pedal low but pumping brings it back up, need new shoes? | question:q095, fault:seized short, check:pedal
@@ -170,7 +170,7 @@ piston on one side stuck in cylinder with rust | fault:stuck piston
 brakes let go slow, couple of seconds | fault:sluggish pistons, question:q048
 cylinder different size left from right | fault:other bore, question:q078
 hind brake weak after crossing flooded road | fault:water inside
-no brakes going down the ghat, came back when cold | fault:hot fade, word:Fade
+no brakes going down the ghat, came back when cold | fault:hot fade, word:fade
 brakes grabby on damp mornings first stop only | fault:damp, question:q063
 drum rocks when i push top and bottom | fault:bearing
 black goo inside the drum and smells like diff oil | fault:oil on one lining, question:q087
@@ -180,12 +180,12 @@ turn wheel by hand feels about 15 Nm | question:q039, check:drag, fault:leaning 
 drum sits on spigot rusted, penetrating oil? | fault:hub rust, station:drum-off
 lining edges hit ridge in drum | fault:lip
 grooves in the plate where shoes sit on | fault:groove, question:q046
-shoe lining come unstuck from the metal | not here:Lining loose on its table, not here:loose lining
+shoe lining come unstuck from the metal | not here:lining loose, not here:loose lining
 shoes worn at both ends hardly touched middle | fault:lining ends
 feels wooden, have to push very hard | fault:glazed, not here:booster, check:pedal, check:braking
 car pulls to left each time i brake since i painted the drums | check:braking, question:q077, question:q078
-roller print says ovality 32% left | fault:oval drum, word:Roller test
-effort 1.2 kN left 0.6 kN right rear brake | question:q081, word:Roller test, check:braking, figures:see
+roller print says ovality 32% left | fault:oval drum, word:roller test
+effort 1.2 kN left 0.6 kN right rear brake | question:q081, word:roller test, check:braking, figures:see
 `);
 
 /**
@@ -218,7 +218,7 @@ foot operated parking brake goes to the floor and truck still rolls | check:leve
 holds on flat not on 1 in 4 hill | question:q101, question:q098, station:park, question:q108, check:lever, figures:slope
 how steep a hill will it hold | station:park, question:q108
 one side holds and other side no when i pull lever | question:q105, check:lever
-equalizer is crooked one cable longer | word:Equaliser, question:q106, question:q105
+equalizer is crooked one cable longer | word:equaliser, question:q106, question:q105
 pedal travels a lot before it bites | check:pedal, question:q091, question:q095
 dead pedal top half then firm | check:pedal, question:q091, question:q095, question:q092
 petal feels like sponge | fault:air, question:q090, check:pedal
@@ -229,21 +229,21 @@ how much fluid do the rear cylinders use for one press | reading:fluid
 brakes bite very sharp at first touch | question:q066, check:braking, fault:damp, question:q067, fault:lining ends
 rear wheels lock up too easy when its wet | question:q065, fault:damp, check:braking
 back end steps out when braking in rain | question:q065, fault:damp, check:braking
-brake gone on long descent with caravan | fault:hot fade, word:Fade
+brake gone on long descent with caravan | fault:hot fade, word:fade
 no stopping power after going through water | fault:water inside
 one brake is stronger, car go sideways | check:braking, question:q077, question:q078
-poor braking rear left only at test lane | word:Roller test, check:braking, fault:stuck piston, question:q080, question:q081
-failed warrant for rear brake balance | question:q081, word:Roller test, not here:legal
-rear brake reading 90 left and 150 right kgf | question:q081, word:Roller test, check:braking, figures:see
-does it matter if rollers only turn forward | word:Roller test, question:q100
+poor braking rear left only at test lane | word:roller test, check:braking, fault:stuck piston, question:q080, question:q081
+failed warrant for rear brake balance | question:q081, word:roller test, not here:legal
+rear brake reading 90 left and 150 right kgf | question:q081, word:roller test, check:braking, figures:see
+does it matter if rollers only turn forward | word:roller test, question:q100
 squeak every wheel turn when not braking | check:noise, not here:noise, question:q076, question:q086, fault:drum off centre
 scraping goes away when i tap the brake | check:noise, question:q086, check:drag, question:q076
-ticking sound each time I lift the pedal | question:q018, word:Click, check:noise
+ticking sound each time I lift the pedal | question:q018, word:click, check:noise
 creaking when i let the handbrake off | check:noise, question:q073, not here:noise
 metal to metal grinding, is it finish | question:q071, not here:noise, check:noise, station:inspect, not here:safe
 noise like a ship horn when stopping | question:q070, not here:noise, check:noise
 shoes shiny like glass, sand them? | fault:glazed, question:q070
-lining cracked along rivets | station:inspect, not here:loose lining, not here:Lining loose on its table, question:q085, question:q112, caution:doubt, not here:crack
+lining cracked along rivets | station:inspect, not here:loose lining, not here:lining loose, question:q085, question:q112, caution:doubt, not here:crack
 one shoe is thinner than the other | question:q057
 top of shoe worn more | question:q059, question:q058
 how much life is left in 3.1 mm | question:q111, question:q112, station:inspect, figures:sheet
@@ -251,21 +251,21 @@ where do I measure the lining | station:inspect
 drum wear limit where is it stamped | question:q114, station:inspect
 drum measures 204.2 but it says 203.5 max | figures:sheet, station:inspect, question:q114
 measure drum with a tape is ok? | station:inspect, question:q085
-is 0.15 mm out of round too much | fault:oval drum, word:Out of round, question:q086, station:inspect, question:q083
+is 0.15 mm out of round too much | fault:oval drum, word:out of round, question:q086, station:inspect, question:q083
 cut drums then new shoes dont fit the curve | fault:oversize bore, question:q084
-what is arcing brake shoes | fault:oversize bore, fault:lining ends, word:Bedding in, station:new-shoes, station:inspect
+what is arcing brake shoes | fault:oversize bore, fault:lining ends, word:bedding in, station:new-shoes, station:inspect
 cheap shoes dont match the drum curve | fault:oversize bore, fault:lining ends, station:new-shoes, station:inspect
 fluid level drops but i see no leak outside | fault:fluid on linings, question:q087, not here:sinking
 wet inside of drum | question:q087, fault:fluid on linings, fault:oil on one lining
 one piston moves other doesnt | question:q079, fault:stuck piston
-pushed piston out by accident what now | question:q088, caution:piston, question:q079, word:Run-out of a piston
+pushed piston out by accident what now | question:q088, caution:piston, question:q079, word:run-out of a piston
 star adjuster just spins and does nothing | question:q017, fault:seized short, fault:worn teeth, fault:wrong side
 ratchet teeth are rounded off | fault:worn teeth
 adjuster lever sits above the star and misses it | fault:wrong side, fault:broken lever spring, question:q017
 adjuster screw left hand or right hand thread | fault:wrong side, question:q032, question:q004, question:q117, station:kind
 self adjuster works when reversing? | question:q021, station:kind
-how far should shoe move before it clicks | reading:toNextTooth, word:Click, question:q016, question:q017, lesson:the-click
-why wont it click when the drum is hot | part:hot lock, word:Hot lock
+how far should shoe move before it clicks | reading:toNextTooth, word:click, question:q016, question:q017, lesson:the-click
+why wont it click when the drum is hot | part:hot lock, word:hot lock
 one more click made it too tight | question:q029
 wedge type adjuster with little spring | station:kind, part:wedge
 which tools for the springs | order:apart, order:together, caution:springs
@@ -275,13 +275,13 @@ is the dust poison | caution:wear, not here:dust
 grease where on the back plate | not here:grease
 left and right shoes the same? | fault:wrong side, question:q117, question:q116, question:q115
 part with number stamped L goes on which side | fault:wrong side, question:q117, question:q116
-which shoe is primary | word:Leading shoe, not here:servo, question:q055, station:kind
+which shoe is primary | word:leading shoe, not here:servo, question:q055, station:kind
 what would happen if i left strut out | question:q023
 how does drum brake work for dummies | station:apply, lesson:how-this-brake-works
 difference between simplex and duo servo | station:kind, not here:servo, not here:other kinds
 what force at the shoe tip | reading:pistonForce, reading:toeForceFront, reading:toeForceRear
 show pressure along the lining | station:apply, reading:peakFront, reading:peakRear, reading:dragFront
-how does friction change the brake | station:vary, word:Brake factor
+how does friction change the brake | station:vary, word:brake factor
 teacher wants us to find the fault in a van | station:faults
 lesson about drum brakes for apprentices | station:lessons, lesson:how-this-brake-works
 `);

@@ -49,28 +49,28 @@ how to adjust drum brakes | station:new-shoes
 adjusting new shoes how tight | question:q033, station:new-shoes
 how much drag should i leave when adjusting | question:q033
 should wheel drag slightly after adjusting | question:q033, question:q039
-what clearance for new shoes | question:q033, word:Clearance
-gap between shoes and drum how much | word:Clearance, question:q033, reading:clearanceMean
+what clearance for new shoes | question:q033, word:clearance
+gap between shoes and drum how much | word:clearance, question:q033, reading:clearanceMean
 shoes first or cable first | question:q036
 when do i set the handbrake cable after new shoes | question:q036
-how do i bed in new shoes | word:Bedding in, station:new-shoes
-how long to break in brake shoes | word:Bedding in, station:new-shoes
+how do i bed in new shoes | word:bedding in, station:new-shoes
+how long to break in brake shoes | word:bedding in, station:new-shoes
 how does a drum brake work | station:apply
-do the shoes bend when you brake hard | word:Shoes that bend
-bending shoes | word:Shoes that bend
-drag a pin and see what the factor does | word:Dials
-sliders on the drawing | word:Dials
-move the anchor pin | word:Dials
-free body diagram of a shoe | word:Force polygons
-do the forces on the shoe add up to nothing | word:Force polygons
+do the shoes bend when you brake hard | word:shoes that bend
+bending shoes | word:shoes that bend
+drag a pin and see what the factor does | word:dials
+sliders on the drawing | word:dials
+move the anchor pin | word:dials
+free body diagram of a shoe | word:force polygons
+do the forces on the shoe add up to nothing | word:force polygons
 show me how it works | station:apply
-explain self energising | word:Self-energising, station:apply
-what is a leading shoe | word:Leading shoe, question:q055
-primary or secondary shoe which one is front | word:Leading shoe, word:Trailing shoe, not here:servo, question:q055
+explain self energising | word:self-energising, station:apply
+what is a leading shoe | word:leading shoe, question:q055
+primary or secondary shoe which one is front | word:leading shoe, word:trailing shoe, not here:servo, question:q055
 why does front shoe do most of the work | question:q051, question:q057
 what does the self adjuster do | question:q016, question:q017, question:q020
 how does the ratchet adjuster take up wear | question:q016
-how does auto adjuster know when to click | question:q016, word:Click
+how does auto adjuster know when to click | question:q016, word:click
 my adjuster never clicks any more | fault:seized short, question:q017
 self adjusters don't work | fault:seized short, question:q017
 self adjuster not adjusting | fault:seized short, question:q017
@@ -78,8 +78,8 @@ adjuster siezed | fault:seized short
 adjuster wheel rusted solid | fault:seized short
 adjuster keeps over adjusting | question:q028, fault:stepped hot
 brakes tighten themselves up | question:q028, fault:stepped hot, fault:port shut
-it clicks every time i press the brake | question:q018, word:Click, fault:worn teeth
-clicking from drum when braking new shoes | question:q018, word:Click
+it clicks every time i press the brake | question:q018, word:click, fault:worn teeth
+clicking from drum when braking new shoes | question:q018, word:click
 do i need to brake in reverse to adjust | question:q021, not here:servo
 adjusts when you reverse? | question:q021, not here:servo
 i never use the handbrake does it adjust | question:q024
@@ -158,7 +158,7 @@ handbrake lever nearly vertical | fault:stretched cable, check:lever, question:q
 lever goes all the way up pedal is good | fault:stretched cable
 is it the cable or the shoes handbrake slack | question:q097
 how many clicks normal for handbrake | question:q099, station:park
-how many notches | question:q099, station:park, word:Notch
+how many notches | question:q099, station:park, word:notch
 handbrake only one click | fault:short cable
 handbrake cable too tight | fault:short cable
 handbrake doesn't hold on hills | check:lever, question:q098
@@ -226,7 +226,7 @@ brakes worse since new shoes | fault:oversize bore
 drum machined now weak | fault:oversize bore
 drum oval | fault:oval drum
 warped drum | fault:oval drum, question:q086
-how much ovality is ok | word:Out of round, question:q086
+how much ovality is ok | word:out of round, question:q086
 rubs once every turn | fault:drum off centre
 swishing sound once per revolution | fault:drum off centre
 rubs in two places when i turn it | fault:oval drum
@@ -246,7 +246,7 @@ shoe worn at one end only | question:q058
 left brake worn more than right | question:q060
 shoe worn on one edge | not here:rattle, question:q061
 shoe upside down does it matter | question:q116, question:q115
-which shoe goes to the front | question:q116, question:q055, word:Leading shoe
+which shoe goes to the front | question:q116, question:q055, word:leading shoe
 pops when i press brake | fault:groove, question:q069
 shoe catches on backing plate | fault:groove
 grooves in backing plate | fault:groove
@@ -310,7 +310,7 @@ drum is 203 mm can i enter that | station:own
 lining came unstuck from shoe | not here:loose lining
 roller test imbalance 40 percent | question:q081, check:braking
 low effort one side on rollers | question:q080, question:q081, check:braking
-what does the brake test printout mean | word:Roller test
+what does the brake test printout mean | word:roller test
 wheels lock but tester says low with new shoes | question:q100
 steady pin | part:hold-down
 what is the spreader bar for | part:strut

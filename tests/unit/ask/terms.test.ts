@@ -14,16 +14,16 @@ describe('words of the trade', () => {
   });
 
   it('give both countries’ words, in the order that was chosen', () => {
-    const held = terms.find((t) => t.word === 'hold-down');
+    const held = terms.find((t) => t.id === 'hold-down');
     if (!held) throw new Error('no hold-down');
     expect(named(held, 'British')).toBe('British: steady spring · American: hold-down');
     expect(named(held, 'American')).toBe('American: hold-down · British: steady spring');
   });
 
   it('each pair can be asked for by either word', () => {
-    for (const { pair, word } of terms) {
+    for (const { pair, id } of terms) {
       if (!pair) continue;
-      const entry = entries.find((e) => e.key === `term:${word}`);
+      const entry = entries.find((e) => e.key === `term:${id}`);
       expect(entry?.says).toEqual([...pair]);
       expect(entry?.text).toContain(pair[1]);
     }

@@ -1,15 +1,27 @@
+import type { TemplateResult } from 'lit';
 import { describe, expect, it } from 'vitest';
 import quayVan from '../../../scenes/quay-van.json';
-import { adjusterKinds, isTold } from '../../../sim/index.ts';
+import { adjusterKinds, balance, isTold, kindLaws } from '../../../sim/index.ts';
 import { Session } from '../../../ui/session.ts';
+import { drawBrake } from '../../../ui/stage/scene.ts';
+import { fitView } from '../../../ui/stage/view.ts';
 import { ApartDesk } from '../../../ui/stations/apart/desk.ts';
 import { drawApart } from '../../../ui/stations/apart/draw.ts';
-import { fitPart } from '../../../ui/stations/apart/side.ts';
+import { fitPart, table } from '../../../ui/stations/apart/side.ts';
 import { fitTo, goWithout, layKind } from '../../../ui/stations/apart/wants.ts';
+import { themes } from '../../../ui/theme.ts';
 import { near } from '../../near.ts';
 
 const session = Session.of(quayVan, true);
 const desk = new ApartDesk(session);
+/** Every text of a template, its markup left as it is. */
+function textOf(value: unknown): string {
+  if (Array.isArray(value)) return value.map(textOf).join(' ');
+  if (typeof value !== 'object' || value === null)
+    return ['string', 'number'].includes(typeof value) ? String(value) : '';
+  const { strings = [], values = [] } = value as Partial<TemplateResult>;
+  return strings.map((s, i) => s + textOf(values[i])).join('');
+}
 const STAGE = { width: 1300, height: 980, foot: 0, size: 'wide' } as const;
 
 describe.each(adjusterKinds)('%s on the bench', (kind) => {
@@ -50,9 +62,55 @@ describe.each(adjusterKinds)('%s on the bench', (kind) => {
   });
 });
 
+const struts = adjusterKinds.filter((kind) => kindLaws[kind].strutSpring !== null);
+it.each(struts)('%s without the spring of its strut: laid out, drawn nowhere, and told', (kind) => {
+  session.do(layKind, kind);
+  session.do(fitTo, desk.order.length);
+  expect(desk.springs.map((s) => s.of)).toContain('strut');
+  session.do(goWithout, 'strut');
+  // It lies beside the adjuster, its place dashed.
+  const [front] = drawApart(session, desk, STAGE);
+  const dashed = front?.shapes.filter((s) => s.group === 'place') ?? [];
+  expect(dashed.length).toBeGreaterThan(0);
+  expect(dashed.length).toBe(desk.shapes.filter((s) => s.part === 'strut spring').length);
+  const [whole, less] = [desk.tried('nothing'), desk.tried('strut')];
+  const says = textOf(table(desk));
+  if (kindLaws[kind].strutSpring === 'holds it back') {
+    expect(less.clicks).toBe(0);
+    expect(says).toContain('the lever takes it along instead of climbing its tooth');
+  } else {
+    // 0.9 mm of play behind the hook (README), a step of 0.02 mm to either side.
+    near(less.longer - whole.longer, 0.9, { abs: 0.021 });
+    expect(less.drag).toBeGreaterThan(5);
+    expect(says).toContain('drag with');
+  }
+  // In the brake it is neither drawn nor named.
+  const drawn = (state: typeof less.state) =>
+    drawBrake({
+      brake: desk.brake,
+      state,
+      instant: balance(desk.rig, state, { pressure: 4, turning: 1 }),
+      rest: desk.rest,
+      layers: { names: true },
+      view: fitView(desk.brake, { width: 1370, height: 992, narrow: false, band: 24 }),
+      theme: themes.sheet,
+    });
+  const has = ({ shapes, labels }: ReturnType<typeof drawn>) => [
+    shapes.some((s) => s.part === 'strut spring'),
+    labels.some((l) => l.text === 'Strut spring'),
+  ];
+  expect(has(drawn(whole.state))).toEqual([true, true]);
+  expect(has(drawn(less.state))).toEqual([false, false]);
+});
+
+it('a screw strut offers no such spring', () => {
+  session.do(layKind, 'screw strut');
+  expect(desk.springs.map((s) => s.of)).not.toContain('strut');
+});
+
 it('a return spring that is unhooked holds the strut no more', () => {
   session.do(layKind, null);
-  const springs = desk.springs.filter((s) => s.of !== 'adjuster');
+  const springs = desk.springs.filter((s) => typeof s.of === 'number');
   expect(springs.length).toBe(desk.brake.springs.length);
   const whole = desk.tried('nothing');
   for (const { of } of springs) expect(desk.tried(of).strut).toBeLessThan(whole.strut);

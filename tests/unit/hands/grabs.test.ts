@@ -4,7 +4,7 @@ import { createMotion, type Point } from '../../../sim/index.ts';
 import { tablesQuay } from '../../brakes.ts';
 import { drawn, toes } from '../../hands.ts';
 import { near } from '../../near.ts';
-import { BATCH, tryGrabs } from '../../random-grabs.ts';
+import { BATCH, type Grab, tryGrabs, tryOne } from '../../random-grabs.ts';
 import { samples } from '../../samples.ts';
 
 describe('a random grab', () => {
@@ -14,6 +14,18 @@ describe('a random grab', () => {
       expect(tryGrabs(done / BATCH, Math.min(BATCH, of - done))).toEqual([]);
     }
   });
+});
+
+it('where the friction of both hold-downs turns round within a step, it is found between sliding either way', () => {
+  // Shoes that swing beside a piston come to rest; their hold-downs, let go, rub by half a newton, over 0.1 µm.
+  const held = { t: 0, to: [0, 0], rate: 5 } as const;
+  const off: Omit<Grab, 'parts'> = {
+    ...{ which: 1, jumps: false, drumOff: true, bar: 0 },
+    ...{ unhooked: [], unheld: ['front', 'rear'] },
+  };
+  for (const on of ['front piston', 'rear piston'] as const) {
+    tryOne({ ...off, parts: [{ on, ...held }] }, false);
+  }
 });
 
 describe('taking hold and letting go', () => {

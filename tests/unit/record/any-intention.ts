@@ -396,7 +396,7 @@ export const asked: Readonly<Record<string, Asked>> = {
   'start.go': (_m, c) => [c.of(ways)],
   'apart.kind': (_m, c) => [c.of([null, ...adjusterKinds])],
   'apart.fit': (_m, c) => [c.whole(-3, 30)],
-  'apart.without': (_m, c) => [c.of(['nothing', 'adjuster', 0, 1, 2])],
+  'apart.without': (_m, c) => [c.of(['nothing', 'adjuster', 'strut', 0, 1, 2])],
   'names.ask': (_m, c) => [[c.of(Object.keys(partNames)), c.of(Object.keys(partNames))]],
   'names.answer': (_m, c) => [c.of(Object.keys(partNames))],
   'names.pass': nothing,

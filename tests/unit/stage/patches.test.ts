@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Polyline } from '../../../ui/stage/flatten.ts';
-import { meet, PATCH, type Patches, PatchGrid } from '../../../ui/stage/patches.ts';
+import { meet, PATCH, type Patches, PatchGrid, without } from '../../../ui/stage/patches.ts';
 import { Stains } from '../../../ui/stage/stains.ts';
 
 const WIDTH = 1000;
 const HEIGHT = 700;
 const grid = new PatchGrid(WIDTH, HEIGHT);
+
+/** Shapes of a whole brake. */
+const STEPS = 140;
 
 const closed = (...points: number[]): Polyline => ({ points, closed: true });
 const square = (left: number, top: number, side: number): Polyline =>
@@ -118,10 +121,10 @@ describe('rectangles to paint', () => {
   it('hold all that is stained, once, and leave nothing for the next frame', () => {
     const stains = new Stains();
     stains.resize(WIDTH, HEIGHT);
-    expect(stains.take().reduce((sum, { rect }) => sum + rect.width * rect.height, 0)).toBe(
+    expect(stains.take(STEPS).reduce((sum, { rect }) => sum + rect.width * rect.height, 0)).toBe(
       grid.columns * grid.rows * PATCH ** 2,
     );
-    expect(stains.take()).toEqual([]);
+    expect(stains.take(STEPS)).toEqual([]);
     fc.assert(
       fc.property(fc.array(corner, { minLength: 1, maxLength: 12 }), (spots) => {
         const all = grid.none();
@@ -133,7 +136,7 @@ describe('rectangles to paint', () => {
             all[bit >> 5] = (all[bit >> 5] as number) | (1 << (bit & 31));
           }
         }
-        const due = stains.take();
+        const due = stains.take(STEPS);
         for (const [column, row] of listed(all)) {
           const over = due.filter((d) => grid.has(d.patches, column, row));
           expect(over).toHaveLength(1);
@@ -149,9 +152,33 @@ describe('rectangles to paint', () => {
   it('things far apart stay apart: the hub turns without the rim', () => {
     const stains = new Stains();
     stains.resize(WIDTH, HEIGHT);
-    stains.take();
+    stains.take(STEPS);
     stains.add(grid.cover([square(64, 64, 30)], 1, 'nonzero'));
     stains.add(grid.cover([square(800, 600, 30)], 1, 'nonzero'));
-    expect(stains.take()).toHaveLength(2);
+    expect(stains.take(STEPS)).toHaveLength(2);
   });
+
+  it('things a little apart stay apart where a rectangle is painted in few steps', () => {
+    const take = (steps: number) => {
+      const stains = new Stains();
+      stains.resize(WIDTH, HEIGHT);
+      stains.take(steps);
+      stains.add(grid.cover([square(64, 64, 30)], 1, 'nonzero'));
+      stains.add(grid.cover([square(300, 200, 30)], 1, 'nonzero'));
+      return stains.take(steps);
+    };
+    expect(take(STEPS)).toHaveLength(1);
+    expect(take(10)).toHaveLength(2);
+  });
+});
+
+it('what one set has beside another', () => {
+  const a = grid.cover([square(64, 64, 100)], 1, 'nonzero');
+  const b = grid.cover([square(100, 100, 200)], 1, 'nonzero');
+  const left = without(a, b);
+  for (const [column, row] of listed(grid.all())) {
+    const only = grid.has(a, column, row) && !grid.has(b, column, row);
+    expect(grid.has(left, column, row)).toBe(only);
+  }
+  expect(listed(left)).not.toEqual([]);
 });

@@ -39,6 +39,7 @@ import {
   type Working,
   wheelReadings,
   wheelWorkings,
+  withAdjuster,
   workingsOf,
 } from '../../../sim/index.ts';
 import { fromText, lawText } from '../../../sim/workshop/index.ts';
@@ -176,6 +177,25 @@ it('a pull of the parking lever, a booster, a valve and a failed circuit too', (
     }
   }
 });
+
+it.each(['toothed lever', 'wedge'] as const)(
+  'the spring of the strut off: what the next step of a %s needs, and its climb',
+  (kind) => {
+    const brake = withAdjuster(mustRead(quayVan), kind);
+    const rig = createRig(brake);
+    const fresh = startState(brake);
+    const state = { ...fresh, condition: { ...fresh.condition, strutLoose: true } };
+    const [[list, by]] = lists(rig, state, 4, 1);
+    const made = workingsOf(list, by);
+    const told = list.filter((r) => r.key === 'climb' || r.key === 'toNextTooth');
+    expect(told.length).toBe(2);
+    for (const r of told) {
+      const w = made.get(r.key);
+      expect(w === undefined, r.key).toBe(!Number.isFinite(r.value));
+      if (w) check(r, w);
+    }
+  },
+);
 
 it('a reading without a working is an error, not a gap', () => {
   const brake = mustRead(quayVan);

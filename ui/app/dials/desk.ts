@@ -10,6 +10,7 @@ import {
   tellFinding,
   Vary,
 } from '../../../sim/index.ts';
+import { language } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { MOST_BAR, PRESS_BAR } from '../../record/bench.ts';
 import { brakeOf, read, restOf, rigOfBrake, sceneOf } from '../../record/derive.ts';
@@ -197,7 +198,7 @@ export class DialDesk {
       .filter((d) => d.sets.some((q) => set.some(([id]) => id === q.id)))
       .map((d) => {
         const at = d.sets.map((q) => set.find(([id]) => id === q.id)?.[1] ?? q.value);
-        return `${d.short.toLowerCase()} ${this.told(d, at)}`;
+        return `${language.inside(d.short)} ${this.told(d, at)}`;
       });
     const title = [this.#base.scene.title, ...turned].join(', ').slice(0, 120);
     const list = set.map(([id, value]) => ({ id, value }));

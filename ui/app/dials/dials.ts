@@ -1,5 +1,7 @@
 import type { Brake, Point, Quantity } from '../../../sim/index.ts';
+import { labelWords, appDialsDials as words } from '../../../sim/words/en.ts';
 import { isCountable, wordsOf } from '../../adjusters.ts';
+import { sceneName } from '../../record/scene-names.ts';
 import { polar } from '../../stage/geometry.ts';
 import { rimRadius } from '../../stage/parts/drum.ts';
 
@@ -43,7 +45,7 @@ function ofShoes(
   return (['front', 'rear'] as const).flatMap((side) => {
     const one = all.get(`shoes.${side}.${key}`);
     if (!one) return [];
-    const name = `${made.name}, ${side} shoe`;
+    const name = words.name(made.name, side);
     const at = side === 'front' ? front : rear;
     return [{ ...made, id: one.id, name, sets: [one], place: false, at }];
   });
@@ -54,12 +56,11 @@ function pinOf(all: ReadonlyMap<string, Quantity>, side: 'front' | 'rear', brake
   const [x, y] = [0, 1].map((i) => all.get(`shoes.${side}.anchor.at.${i}`));
   if (!x || !y) return [];
   const what = brake.shoes[side].anchor.kind === 'pin' ? 'pin' : 'heel';
-  const word = side === 'front' ? 'Front' : 'Rear';
   return [
     {
       id: `${side} anchor`,
-      name: `${word} ${what}`,
-      short: `${word} ${what}`,
+      name: words.anchors[what][side],
+      short: words.anchors[what][side],
       sets: [x, y],
       place: true,
       at: (now) => now.shoes[side].anchor.at,
@@ -84,43 +85,46 @@ export function dialsOf(quantities: readonly Quantity[], brake: Brake): readonly
     return q ? [{ id, name, short, sets: [q], place: false, at }] : [];
   };
   const cylinder = brake.cylinder.at;
-  const step = wordsOf(brake).next === 'next tooth' ? 'Tooth' : 'Step';
+  const step = wordsOf(brake).next === 'next tooth' ? labelWords.tooth : labelWords.step;
   return [
-    ...one(PEDAL, 'Pedal, line pressure', 'Pedal', () => [cylinder[0], cylinder[1]]),
-    ...one('cylinder.bore', 'Bore of the wheel cylinder', 'Bore', (b) => [
+    ...one(PEDAL, words.pedalLinePressure, labelWords.pedal, () => [cylinder[0], cylinder[1]]),
+    ...one('cylinder.bore', words.boreOfTheWheelCylinder, labelWords.bore, (b) => [
       cylinder[0] + 0.62 * b.cylinder.halfLength,
       cylinder[1] + b.cylinder.outerRadius,
     ]),
     ...brake.springs.flatMap((spring, i) =>
       one(
         `springs.${i}.fitted`,
-        `${spring.name.charAt(0).toUpperCase()}${spring.name.slice(1)}, force as fitted`,
-        'Spring',
+        words.forceAsFitted(
+          sceneName(spring.name).charAt(0).toUpperCase(),
+          sceneName(spring.name).slice(1),
+        ),
+        labelWords.spring,
         () => middle(spring.ends[0].at, spring.ends[1].at, 0.64),
       ),
     ),
     ...(isCountable(brake)
-      ? one('tooth', `${step} of the adjuster`, step, (b) =>
+      ? one('tooth', words.ofTheAdjuster(step), step, (b) =>
           middle(b.shoes.front.strutSeat, b.shoes.rear.strutSeat, 0.3),
         )
       : []),
     ...ofShoes(
       all,
       'lining.friction',
-      { name: 'Friction of the linings, cold', short: 'Friction' },
+      { name: words.frictionOfTheLiningsCold, short: labelWords.friction },
       inLining('front', 188),
       inLining('rear', 8),
     ),
     ...ofShoes(
       all,
       'lining.thicknessNew',
-      { name: 'Thickness of the linings when new', short: 'Lining' },
+      { name: words.thicknessOfTheLiningsWhen, short: words.lining },
       inLining('rear', -28),
       inLining('front', 208),
     ),
     ...pinOf(all, 'front', brake),
     ...pinOf(all, 'rear', brake),
-    ...one('temperature', 'Temperature of the drum', 'Drum', (b) =>
+    ...one('temperature', words.temperatureOfTheDrum, labelWords.drum, (b) =>
       polar(rimRadius(b) - b.drum.rim / 2, degrees(-62)),
     ),
   ];

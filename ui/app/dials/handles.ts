@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import type { Point } from '../../../sim/index.ts';
+import { appDialsHandles as words } from '../../../sim/words/en.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../../stations/station.ts';
 import { type StageAt, viewAt } from '../stage-drawing.ts';
@@ -143,7 +144,7 @@ export class DialHandles extends LitElement {
     return knobs.map(({ dial, at: [x, y] }) => {
       const [value = 0] = desk.at(dial);
       const [q] = dial.sets;
-      return html`<div role="slider" tabindex="0" data-dial=${dial.id} aria-label=${dial.name} aria-valuenow=${value} aria-valuemin=${q?.range[0] ?? 0} aria-valuemax=${q?.range[1] ?? 0} aria-valuetext=${`${desk.told(dial)}${desk.isTurned(dial) ? `; yours ${desk.told(dial, desk.home(dial))}` : ''}`} title=${`${dial.name}: ${desk.told(dial)}. Drag it, or arrow keys; a double click snaps it back`} .style=${`left:${(sense < 0 ? at.width - x : x).toFixed(1)}px;top:${y.toFixed(1)}px`}
+      return html`<div role="slider" tabindex="0" data-dial=${dial.id} aria-label=${dial.name} aria-valuenow=${value} aria-valuemin=${q?.range[0] ?? 0} aria-valuemax=${q?.range[1] ?? 0} aria-valuetext=${`${desk.told(dial)}${desk.isTurned(dial) ? words.yours(desk.told(dial, desk.home(dial))) : ''}`} title=${words.dragItOrArrowKeys(dial.name, desk.told(dial))} .style=${`left:${(sense < 0 ? at.width - x : x).toFixed(1)}px;top:${y.toFixed(1)}px`}
         @focus=${() => desk.choose(dial)} @keydown=${(e: KeyboardEvent) => this.#key(e, dial)} @dblclick=${() => desk.back(dial)}
         @pointerdown=${(e: PointerEvent) => this.#down(e, dial)} @pointermove=${(e: PointerEvent) => this.#move(e)} @pointerup=${(e: PointerEvent) => this.#up(e)} @pointercancel=${(e: PointerEvent) => this.#up(e)}></div>`;
     });

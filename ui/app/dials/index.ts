@@ -8,6 +8,7 @@ import { deskOf } from '../../stations/station.ts';
 import { DialDesk } from './desk.ts';
 import type { Dial } from './dials.ts';
 import './handles.ts';
+import { appDials as words } from '../../../sim/words/en.ts';
 import { drawKnobs } from './knobs.ts';
 
 /** Dials on the stage, loaded when they are first switched on: their handles over the brake, and what is told beside it. */
@@ -32,32 +33,32 @@ function factor(session: Session, desk: DialDesk): TemplateResult {
   const { bar, was, now, locked } = desk.factors;
   const moved = desk.turned.length > 0;
   const by = (100 * (now - was)) / was;
-  const told = (x: number): string => (Number.isFinite(x) ? number(x, 2) : 'not told');
+  const told = (x: number): string => (Number.isFinite(x) ? number(x, 2) : words.notTold);
   const after = locked
-    ? html`<b>the ${locked} shoe locks</b>`
+    ? html`<b>${words.theShoeLocks(locked)}</b>`
     : html`<b data-factor>${told(now)}</b>${moved && Number.isFinite(by) ? ` (${by > 0 ? '+' : ''}${number(by, 0)} %)` : ''}`;
-  return html`<p class="fac">Brake factor at ${number(bar, 0)} bar: ${moved ? html`${told(was)} → ${after}` : after}${
+  return html`<p class="fac">${words.brakeFactorAtBar(number(bar, 0))} ${moved ? html`${told(was)} → ${after}` : after}${
     session.pedal === 0 && session.station === 'apply'
-      ? html` <button class="btn" @click=${() => session.pressTo(PRESS_BAR)}>Press it</button>`
+      ? html` <button class="btn" @click=${() => session.pressTo(PRESS_BAR)}>${words.pressIt}</button>`
       : nothing
   }</p>`;
 }
 
 const row = (desk: DialDesk, dial: Dial): TemplateResult =>
-  html`<li><span>${dial.name}: ${desk.told(dial, desk.home(dial))} → <b>${desk.told(dial)}</b></span><button class="btn" aria-label=${`${dial.name}: back to ${desk.told(dial, desk.home(dial))}`} @click=${() => desk.back(dial)}>Back</button></li>`;
+  html`<li><span>${dial.name}: ${desk.told(dial, desk.home(dial))} → <b>${desk.told(dial)}</b></span><button class="btn" aria-label=${words.backTo(dial.name, desk.told(dial, desk.home(dial)))} @click=${() => desk.back(dial)}>${words.back}</button></li>`;
 
 function beside(session: Session): TemplateResult | typeof nothing {
   const desk = deskOf(DialDesk, session);
   if (!desk.on) return nothing;
   if (desk.guest)
-    return html`<section class="blk dials" aria-labelledby="dials"><h2 id="dials">Dials</h2><p>They turn your own brake, and a guest stands on the bench.</p><div><button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button><button class="btn" @click=${() => session.do(backToMine)}>Back to mine</button></div></section>`;
+    return html`<section class="blk dials" aria-labelledby="dials"><h2 id="dials">${words.dials}</h2><p>${words.theyTurnYourOwnBrake}</p><div><button class="btn" @click=${() => session.do(makeMine)}>${words.makeItMine}</button><button class="btn" @click=${() => session.do(backToMine)}>${words.backToMine}</button></div></section>`;
   const { now, turned, refused } = desk;
-  return html`<section class="blk dials" aria-labelledby="dials"><h2 id="dials">Dials</h2>
+  return html`<section class="blk dials" aria-labelledby="dials"><h2 id="dials">${words.dials}</h2>
     ${factor(session, desk)}
-    <p aria-live="polite">${now ? html`<b>${now.name}: ${desk.told(now)}.</b> ${now.place ? 'Drag it, or arrow keys.' : 'Drag it across, or arrow keys.'} A double click or Backspace snaps it back.` : 'Take a handle on the drawing: drag it, or Tab to it and use the arrow keys.'}</p>
-    <p role="alert" class="refused">${refused ? `No further: there is no such brake. ${refused.replace(/\.$/, '')}.` : ''}</p>
+    <p aria-live="polite">${now ? html`<b>${now.name}: ${desk.told(now)}.</b> ${words.aDoubleClickOrBackspace(now.place ? words.dragItOrArrowKeys : words.dragItAcrossOrArrow)}` : words.takeAHandleOnThe}</p>
+    <p role="alert" class="refused">${refused ? words.noFurtherThereIsNo(refused.replace(/\.$/, '')) : ''}</p>
     ${turned.length > 0 ? html`<ul>${turned.map((d) => row(desk, d))}</ul>` : nothing}
-    ${turned.length > 0 ? html`<div><button class="btn" title="Esc" @click=${() => desk.allBack()}>All back</button><button class="btn" @click=${() => session.do(makeMine)}>Make it mine</button></div>` : nothing}
+    ${turned.length > 0 ? html`<div><button class="btn" title=${words.esc} @click=${() => desk.allBack()}>${words.allBack}</button><button class="btn" @click=${() => session.do(makeMine)}>${words.makeItMine}</button></div>` : nothing}
   </section>`;
 }
 

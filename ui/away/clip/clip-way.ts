@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { labelWords, language, awayClipClipWay as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { benchTitle } from '../../record/guest-title.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
@@ -11,19 +12,19 @@ import { type Clip, makeClip } from './maker.ts';
 import { type FileKind, SHEET, SMALL_SHEET } from './picture.ts';
 
 const WHAT: Readonly<Record<FilmKind, readonly [name: string, tells: string]>> = {
-  press: ['A press', 'The brake as it stands, pressed once; slowed where it moves fast.'],
-  clicks: ['Ten clicks', 'Its next ten clicks, each slowed down, and the wear between them.'],
-  life: ['A life in twelve seconds', 'From new to its limit on the road of Wear.'],
-  pull: ['A pull at the drum', 'What holds the drum, or that it comes.'],
-  step: ['The open lesson’s step', 'Its question, what happens, and why.'],
-  talk: ['The whole talk', 'Four minutes, with what is said as captions.'],
+  press: [words.aPress, words.theBrakeAsItStands],
+  clicks: [words.tenClicks, words.itsNextTenClicksEach],
+  life: [words.aLifeInTwelveSeconds, words.fromNewToItsLimit],
+  pull: [words.aPullAtTheDrum, words.whatHoldsTheDrumOr],
+  step: [words.theOpenLessonsStep, words.itsQuestionWhatHappensAnd],
+  talk: [words.theWholeTalk, words.fourMinutesWithWhatIs],
 };
 
 const FILES: Readonly<Record<FileKind, readonly [name: string, tells: string]>> = {
-  mp4: ['MP4', 'H.264: plays nearly everywhere, in slides too.'],
-  webm: ['WebM', 'VP9, or VP8: plays in every browser.'],
-  loop: ['Loop', 'An animated PNG for a web page: runs by itself, without sound.'],
-  strip: ['Strip', 'Eight pictures on a sheet for paper, as SVG and PNG.'],
+  mp4: ['MP4', words.h264PlaysNearlyEverywhere],
+  webm: ['WebM', words.vp9OrVp8PlaysIn],
+  loop: [labelWords.loop, words.anAnimatedPngForA],
+  strip: [labelWords.strip, words.eightPicturesOnASheet],
 };
 
 /** A loop runs at so many pictures a second, and is no longer than this, s. */
@@ -153,7 +154,7 @@ export class ClipWay extends LitElement implements WayElement {
           height,
           rate: file === 'loop' ? LOOP.rate : this.rate,
           inPicture: this.inPicture || strip,
-          head: [benchTitle(session.moment), ...(address ? [`Made with Takeup: ${address}`] : [])],
+          head: [benchTitle(session.moment), ...(address ? [words.madeWithTakeup(address)] : [])],
         },
         (share) => {
           this.share = share;
@@ -163,10 +164,10 @@ export class ClipWay extends LitElement implements WayElement {
       // The dialog may have been closed in the last moment.
       if (!this.isConnected) return;
       this.#keep(clip);
-      this.said = 'It is made.';
+      this.said = words.itIsMade;
     } catch (error: unknown) {
       const why = error instanceof Error ? error.message : String(error);
-      this.said = quit.signal.aborted ? 'Stopped. Nothing was kept of it.' : why;
+      this.said = quit.signal.aborted ? words.stoppedNothingWasKeptOf : why;
     } finally {
       if (this.#quit === quit) {
         this.share = null;
@@ -181,7 +182,7 @@ export class ClipWay extends LitElement implements WayElement {
 
   #whats(): TemplateResult {
     const { moment } = this.stand.session;
-    return html`<div class="whats" role="radiogroup" aria-label="What is filmed">${filmKinds.map(
+    return html`<div class="whats" role="radiogroup" aria-label=${words.whatIsFilmed}>${filmKinds.map(
       (kind) => {
         const why = whyNot(kind, moment);
         const [name, tells] = WHAT[kind];
@@ -213,23 +214,23 @@ export class ClipWay extends LitElement implements WayElement {
       (kind) => [kind, FILES[kind][0], there(kind)] as const,
     );
     return html`${this.#seg('As', kinds, file, (f) => this.#choose({ file: f }))}
-      <p class="dim">${FILES[file][1]}${short ? '' : ' This one is too long for a loop or a strip.'}${can && !can.mp4 && !can.webm ? ' This browser encodes no films: take a loop or a strip, or another browser.' : ''}</p>
+      <p class="dim">${FILES[file][1]}${short ? '' : words.thisOneIsTooLong}${can && !can.mp4 && !can.webm ? words.thisBrowserEncodesNoFilms : ''}</p>
       ${
         isFilm(file)
           ? html`<div class="sizes"><div>${this.#seg(
-              'Size',
+              labelWords.size,
               HEIGHTS.map((h) => [h, `${(h * 16) / 9} × ${h}`, true] as const),
               this.height,
               (height) => this.#choose({ height }),
             )}</div><div>${this.#seg(
-              'Pictures a second',
+              words.picturesASecond,
               RATES.map((r) => [r, String(r), true] as const),
               this.rate,
               (rate) => this.#choose({ rate }),
             )}</div></div>`
           : nothing
       }
-      ${file === 'strip' ? nothing : html`<label class="tick"><input type="checkbox" .checked=${this.inPicture} @change=${(e: Event) => this.#choose({ inPicture: (e.target as HTMLInputElement).checked })} />What is said stands in the picture too</label>`}`;
+      ${file === 'strip' ? nothing : html`<label class="tick"><input type="checkbox" .checked=${this.inPicture} @change=${(e: Event) => this.#choose({ inPicture: (e.target as HTMLInputElement).checked })} />${words.whatIsSaidStandsIn}</label>`}`;
   }
 
   /** The film with its captions, or the picture, as it will be saved. */
@@ -237,25 +238,30 @@ export class ClipWay extends LitElement implements WayElement {
     const seen = this.#seen;
     if (!seen) return nothing;
     return isFilm(this.file)
-      ? html`<video class="seen" controls playsinline src=${seen.film} aria-label="Preview: ${title}"><track kind="captions" srclang="en" label="Captions" default src=${seen.captions} /></video>`
-      : html`<img class="seen" src=${seen.film} alt="Preview: ${title}" />`;
+      ? html`<video class="seen" controls playsinline src=${seen.film} aria-label=${words.preview(title)}><track kind="captions" srclang="en" label=${words.captions} default src=${seen.captions} /></video>`
+      : html`<img class="seen" src=${seen.film} alt=${words.preview(title)} />`;
   }
 
   #saves({ captions, lasts, made, pictures, rate, svg, title, transcript }: Clip): TemplateResult {
     const name = plainName(title);
     const film = isFilm(this.file);
     const told = film
-      ? `${number(lasts, 1)} s, ${number(pictures, 0)} pictures at ${rate} a second, ${made.codecs.join(' and ')}`
+      ? words.sPicturesAtASecond(
+          number(lasts, 1),
+          number(pictures, 0),
+          rate,
+          made.codecs.join(' and '),
+        )
       : made.codecs.join(' and ');
     const kind: Kind = {
       tells: FILES[this.file][0],
       type: made.type.split(';')[0] as string,
       endings: [made.extension as `.${string}`],
     };
-    return html`<p><b>${title}</b>: ${told}, ${number(made.bytes.byteLength / 1024, 0)} kB. The same bench gives the same pictures each time.</p>
-      <div class="acts"><button class="main" @click=${() => this.#save(`${name}${made.extension}`, kind, made.bytes)}>Save ${film ? 'the film' : FILES[this.file][0].toLowerCase()}</button>
-      ${svg ? html`<button @click=${() => this.#save(`${name}.svg`, { tells: 'Drawing', type: 'image/svg+xml', endings: ['.svg'] }, svg)}>Save as SVG</button>` : nothing}
-      ${film ? html`<button @click=${() => this.#save(`${name}.vtt`, { tells: 'Captions', type: 'text/vtt', endings: ['.vtt'] }, captions)}>Save captions</button><button @click=${() => this.#save(`${name}.txt`, { tells: 'Transcript', type: 'text/plain', endings: ['.txt'] }, transcript)}>Save transcript</button>` : nothing}</div>`;
+    return html`<p>${words.kBTheSameBench(html`<b>${title}</b>`, told, number(made.bytes.byteLength / 1024, 0))}</p>
+      <div class="acts"><button class="main" @click=${() => this.#save(`${name}${made.extension}`, kind, made.bytes)}>${words.save(film ? words.theFilm : language.inside(FILES[this.file][0]))}</button>
+      ${svg ? html`<button @click=${() => this.#save(`${name}.svg`, { tells: labelWords.drawing, type: 'image/svg+xml', endings: ['.svg'] }, svg)}>${words.saveAsSvg}</button>` : nothing}
+      ${film ? html`<button @click=${() => this.#save(`${name}.vtt`, { tells: labelWords.captions, type: 'text/vtt', endings: ['.vtt'] }, captions)}>${words.saveCaptions}</button><button @click=${() => this.#save(`${name}.txt`, { tells: labelWords.transcript, type: 'text/plain', endings: ['.txt'] }, transcript)}>${words.saveTranscript}</button>` : nothing}</div>`;
   }
 
   override render() {
@@ -264,12 +270,12 @@ export class ClipWay extends LitElement implements WayElement {
     // One button for both, so that whoever came to it by keys is still there.
     const making = share !== null;
     const cannot = !making && (why !== null || this.can === null);
-    return html`<div class="part"><h3>What</h3>${this.#whats()}</div>
-      <div class="part"><h3>How</h3>${this.#how()}</div>
-      <div class="part">${making ? html`<progress max="1" .value=${share} aria-label="How much of it is made"></progress>` : nothing}
-      <div class="acts"><button class=${making ? '' : 'main'} ?disabled=${cannot} @click=${() => (making ? this.#quit?.abort() : this.#make())}>${making ? 'Stop' : 'Make it'}</button>${making ? html`<p class="dim">The page goes on meanwhile; closing this stops it.</p>` : nothing}</div>
+    return html`<div class="part"><h3>${words.what}</h3>${this.#whats()}</div>
+      <div class="part"><h3>${words.how}</h3>${this.#how()}</div>
+      <div class="part">${making ? html`<progress max="1" .value=${share} aria-label=${words.howMuchOfItIs}></progress>` : nothing}
+      <div class="acts"><button class=${making ? '' : 'main'} ?disabled=${cannot} @click=${() => (making ? this.#quit?.abort() : this.#make())}>${making ? words.stop : words.makeIt}</button>${making ? html`<p class="dim">${words.thePageGoesOnMeanwhile}</p>` : nothing}</div>
       <p class="said" role="status">${this.said}</p>${this.clip ? html`${this.#preview(this.clip)}${this.#saves(this.clip)}` : nothing}
-      <p class="dim">Every picture tells the pace of time and how much larger gaps are drawn. ${isFilm(this.file) ? 'Captions are in the film’s file too.' : ''}</p></div>`;
+      <p class="dim">${words.everyPictureTellsThePace(isFilm(this.file) ? words.captionsAreInTheFilms : '')}</p></div>`;
   }
 }
 customElements.define('takeup-away-clip', ClipWay);

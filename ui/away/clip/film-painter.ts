@@ -73,7 +73,7 @@ export class FilmPainter {
       painted.update(drawing, this.#theme, screen, this.#tiles);
     });
     const pen = penOf(this.#stage, true);
-    this.#stains.take();
+    this.#stains.take(this.#hands.reduce((sum, hand) => sum + hand.arrange(), 0));
     pen.setTransform(1, 0, 0, 1, 0, 0);
     pen.globalAlpha = 1;
     pen.fillStyle = this.#theme.colours.sheet;

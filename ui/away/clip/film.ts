@@ -1,3 +1,4 @@
+import { awayClipFilm as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { paceName } from '../../pace.ts';
 import { benchTitle } from '../../record/guest-title.ts';
@@ -158,8 +159,8 @@ export class Film {
 
   #speed(): string {
     const { layers, magnification, paceNow } = this.session;
-    const time = this.speed ?? `Time ${paceName(paceNow * this.slow)}`;
-    const gaps = layers.fan && magnification > 1 ? ` · gaps ×${magnification}` : '';
+    const time = this.speed ?? texts.time(paceName(paceNow * this.slow));
+    const gaps = layers.fan && magnification > 1 ? texts.gaps(magnification) : '';
     return `${time}${gaps}`;
   }
 

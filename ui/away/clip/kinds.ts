@@ -1,4 +1,5 @@
 import { freshState, type LifeRow } from '../../../sim/index.ts';
+import { awayClipKinds as words } from '../../../sim/words/en.ts';
 import { wordsOf } from '../../adjusters.ts';
 import { bringSlow } from '../../brought.ts';
 import type { Lesson } from '../../lessons/format.ts';
@@ -55,9 +56,9 @@ export function stepOf(m: Moment): { readonly lesson: Lesson; readonly at: numbe
 
 /** Why it cannot be filmed now, in a sentence; null: it can. */
 export function whyNot(kind: FilmKind, m: Moment): string | null {
-  if (kind === 'step' && !stepOf(m)) return 'Open a lesson first: its open step is filmed.';
+  if (kind === 'step' && !stepOf(m)) return words.openALessonFirstIts;
   if (kind === 'clicks' && !wordsOf(brakeOf(m)).timbre) {
-    return 'This adjuster goes in steps too small to tell one by one.';
+    return words.thisAdjusterGoesInSteps;
   }
   return null;
 }
@@ -114,7 +115,7 @@ export async function readyFilm(
   const here = benchAt(moment, id);
   switch (kind) {
     case 'press': {
-      const made = film(here, 'A press');
+      const made = film(here, words.aPress);
       return { film: made, script: press(made), lasts: 4 };
     }
     case 'clicks': {
@@ -127,25 +128,25 @@ export async function readyFilm(
       if (worn) [from, rows] = [fresh, await driven(fresh, driver, quit)];
       const n = Math.min(CLICKS, count(rows));
       if (n === 0) throw new Error('No click comes before its limit: there is nothing to film.');
-      const many = n === CLICKS ? 'Ten clicks' : n === 1 ? 'The only click' : `${n} clicks`;
-      const made = film(from, `${many}${worn ? ' from new' : ''}`);
+      const many = n === CLICKS ? words.tenClicks : n === 1 ? words.theOnlyClick : words.clicks(n);
+      const made = film(from, `${many}${worn ? words.fromNew : ''}`);
       return { film: made, script: clicks(made, rows, n), lasts: n * 2 + 2 };
     }
     case 'life': {
       const fresh = withState(here, freshState(brakeOf(here)));
       const rows = await driven(fresh, driver, quit);
-      const made = film(fresh, 'A life in twelve seconds');
+      const made = film(fresh, words.aLifeInTwelveSeconds);
       return { film: made, script: life(made, rows), lasts: LIFE + 2.7 };
     }
     case 'pull': {
-      const made = film(here, 'A pull at the drum');
+      const made = film(here, words.aPullAtTheDrum);
       return { film: made, script: pull(made), lasts: 4.6 };
     }
     case 'step': {
       const open = stepOf(moment);
       if (!open) throw new Error('Open a lesson first: its open step is filmed.');
       const { at, lesson } = open;
-      const made = film(here, lesson.steps[at]?.title ?? `${lesson.title}, step ${at + 1}`);
+      const made = film(here, lesson.steps[at]?.title ?? words.step(lesson.title, at + 1));
       return { film: made, script: lessonStep(made, lesson, at), lasts: 40 };
     }
     case 'talk': {

@@ -1,3 +1,4 @@
+import { awayClipLoopSink as words } from '../../../sim/words/en.ts';
 import { penOf } from '../../stage/own-canvas.ts';
 import { apng, type Cel } from './apng.ts';
 import type { Made, Order } from './picture.ts';
@@ -62,7 +63,7 @@ class LoopSink implements Sink {
       bytes: bytes.buffer as ArrayBuffer,
       type: 'image/apng',
       extension: '.png',
-      codecs: ['animated PNG'],
+      codecs: [words.animatedPng],
     };
   }
 }

@@ -1,4 +1,5 @@
 import { BAR, KM, type LifeRow } from '../../../sim/index.ts';
+import { awayClipScripts as texts } from '../../../sim/words/en.ts';
 import { wordsOf } from '../../adjusters.ts';
 import type { Phase } from '../../click-show.ts';
 import { down, number } from '../../format.ts';
@@ -26,11 +27,11 @@ export const LIFE = 12;
 /** What a stage of a press is called where there is time for few words. */
 function saysShort(film: Film, climb: Climb, phase: Phase): string {
   const short: Partial<Record<Phase, string>> = {
-    rest: 'The pedal goes down',
-    out: 'The shoes go out',
-    climb: 'The lever climbs its tooth',
-    drop: 'Over the crest: it drops',
-    ...(climb.clicks ? { release: 'Let go: the strut is longer' } : {}),
+    rest: texts.thePedalGoesDown,
+    out: texts.theShoesGoOut,
+    climb: texts.theLeverClimbsItsTooth,
+    drop: texts.overTheCrestItDrops,
+    ...(climb.clicks ? { release: texts.letGoTheStrutIs } : {}),
   };
   return short[phase] ?? pressSays(film.session, climb);
 }
@@ -88,12 +89,12 @@ export function* press(film: Film): Script {
     return;
   }
   yield* film.go(LEAD);
-  film.say(`The pedal goes down, to ${PRESS.bar} bar`);
+  film.say(texts.thePedalGoesDownTo(PRESS.bar));
   session.pressTo(PRESS.bar);
   // Where shoes move fast time is slowed, and the press takes longer.
   while (Math.abs(session.pressure - PRESS.bar * BAR) > 1e-6 && film.now < 20) yield* film.go(0.1);
   yield* film.go(PRESS.held);
-  film.say('The pedal is let go');
+  film.say(texts.thePedalIsLetGo);
   session.release();
   while (session.pressure > 1e-6 && film.now < 40) yield* film.go(0.1);
   yield* film.go(PRESS.up);
@@ -113,12 +114,14 @@ export function* clicks(film: Film, rows: readonly LifeRow[], most: number): Scr
   for (const [n, end] of ends.entries()) {
     film.speed = null;
     const last = rows[end] as LifeRow;
-    film.say(`Click ${n + 1} of ${ends.length}: worn on, then pressed`);
+    film.say(texts.clickOfWornOnThen(n + 1, ends.length));
     const pictures = Math.round(WAY * film.rate);
     for (let k = 1; k <= pictures; k++) {
       const at = from + Math.floor(((end - 1 - from) * k) / pictures);
       const row = rows[Math.max(from, at)] as LifeRow;
-      film.speed = `1 s is ${number((last.distance - (rows[from] as LifeRow).distance) / WAY / KM, 0)} km`;
+      film.speed = texts.of1SIsKm(
+        number((last.distance - (rows[from] as LifeRow).distance) / WAY / KM, 0),
+      );
       session.amend(clicked, row.state);
       film.advance();
       yield;
@@ -139,20 +142,20 @@ function lifeFigures({ session }: Film): readonly string[] {
   const all = session.readings(session.instant());
   const told = (['front', 'rear'] as const).flatMap((side) => {
     const r = all.find((x) => x.key === (side === 'front' ? 'liningFront' : 'liningRear'));
-    return r ? [`Lining, ${side}: ${number(down(r.value, r.digits), r.digits)} ${r.unit}`] : [];
+    return r ? [texts.lining(side, number(down(r.value, r.digits), r.digits), r.unit)] : [];
   });
-  return [`${number(state.distance / KM, 0)} km · tooth ${number(state.tooth, 0)}`, ...told];
+  return [texts.kmTooth(number(state.distance / KM, 0), number(state.tooth, 0)), ...told];
 }
 
 /** What a press is told by: pressure, how far the shoes part of what the next tooth takes, tooth. */
 function pressFigures({ session }: Film): readonly string[] {
   const { needed, there, tooth } = session.climb;
   const bar = session.instant().pressure / BAR;
-  const next = Number.isFinite(needed) ? ` of ${number(needed, 2)} mm` : ' mm';
+  const next = Number.isFinite(needed) ? texts.ofMm(number(needed, 2)) : ' mm';
   return [
-    `Pressure ${number(bar, 1)} bar`,
-    `Shoes apart ${number(there, 2)}${next}`,
-    ...(wordsOf(session.brake).timbre ? [`Tooth ${number(tooth, 0)}`] : []),
+    texts.pressureBar(number(bar, 1)),
+    texts.shoesApart(number(there, 2), next),
+    ...(wordsOf(session.brake).timbre ? [texts.tooth(number(tooth, 0))] : []),
   ];
 }
 
@@ -165,9 +168,9 @@ export function* life(film: Film, rows: readonly LifeRow[]): Script {
   const { session } = film;
   const [first, last] = [rows[0] as LifeRow, rows.at(-1) as LifeRow];
   const far = last.distance - first.distance;
-  film.speed = `1 s is ${number(far / LIFE / KM, 0)} km`;
+  film.speed = texts.of1SIsKm2(number(far / LIFE / KM, 0));
   film.figures = () => lifeFigures(film);
-  film.say('From new: the linings wear, and tooth by tooth the strut gets longer');
+  film.say(texts.fromNewTheLiningsWear);
   yield* film.hold(LEAD);
   const start = film.now;
   let at = 0;
@@ -185,7 +188,7 @@ export function* life(film: Film, rows: readonly LifeRow[]): Script {
     yield;
   }
   if (at < rows.length - 1) session.amend(clicked, last.state);
-  const end = 'At its limit: new linings are due';
+  const end = texts.end;
   film.say(end);
   yield* film.go(2 / film.rate);
   yield* film.hold(readable(end));
@@ -195,7 +198,7 @@ export function* life(film: Film, rows: readonly LifeRow[]): Script {
 export function* pull(film: Film): Script {
   const { session } = film;
   const desk = deskOf(DrumDesk, session);
-  const pulled = 'The drum is pulled straight';
+  const pulled = texts.pulled;
   const from = film.now;
   film.say(pulled);
   yield* film.go(LEAD);

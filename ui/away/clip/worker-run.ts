@@ -1,3 +1,5 @@
+import { awayClipWorkerRun as words } from '../../../sim/words/en.ts';
+import { spoken } from '../../language.ts';
 import type { FromWorker, Made, Order, Picture, Sound, ToWorker } from './picture.ts';
 
 /** A worker that has spoken and then says nothing for so many looks, so many ms apart, is not heard of any more: 10 s. */
@@ -19,11 +21,14 @@ export class FilmRun {
 
   constructor(quit: AbortSignal) {
     this.#quit = quit;
-    this.#worker = new Worker(new URL('./film-worker.ts', import.meta.url), { type: 'module' });
+    this.#worker = new Worker(new URL('./film-worker.ts', import.meta.url), {
+      type: 'module',
+      name: spoken(),
+    });
     this.#worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#hear(data);
     this.#worker.onerror = (e) => {
       e.preventDefault();
-      this.#fail(e.message || 'What makes films could not be loaded.');
+      this.#fail(e.message || words.whatMakesFilmsCouldNot);
     };
     quit.addEventListener('abort', this.#stopped);
   }
@@ -35,7 +40,7 @@ export class FilmRun {
 
   #stopped = (): void => {
     this.end();
-    this.#fail('Stopped.');
+    this.#fail(words.stopped);
   };
 
   #fail(why: string): void {
@@ -48,9 +53,7 @@ export class FilmRun {
     this.#quiet += 1;
     if (this.#quiet < LOOKS) return;
     clearInterval(this.#watch);
-    this.#fail(
-      'What makes films has ended by itself, and nothing was kept of this one: make it again.',
-    );
+    this.#fail(words.whatMakesFilmsHasEnded);
   };
 
   #hear(data: FromWorker): void {

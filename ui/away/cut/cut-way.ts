@@ -1,9 +1,11 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
+import { labelWords, awayCutCutWay as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
 import { printPages } from '../../pieces/paper-sheet.ts';
 import { type PaperSize, paperSizes } from '../../pieces/papers.ts';
+import { unlessTyped } from '../../pieces/unless-typed.ts';
 import { Kept } from '../../record/kept.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
@@ -17,15 +19,15 @@ import { cutParts } from './parts.ts';
 import { cutPicture } from './picture.ts';
 import { cutSvg } from './svg.ts';
 
-const SVG: Kind = { tells: 'Drawing for a cutter', type: 'image/svg+xml', endings: ['.svg'] };
-const DXF: Kind = { tells: 'Drawing for a cutter', type: 'image/vnd.dxf', endings: ['.dxf'] };
-const PDF: Kind = { tells: 'Pages to print', type: 'application/pdf', endings: ['.pdf'] };
+const SVG: Kind = { tells: words.drawingForACutter, type: 'image/svg+xml', endings: ['.svg'] };
+const DXF: Kind = { tells: words.drawingForACutter, type: 'image/vnd.dxf', endings: ['.dxf'] };
+const PDF: Kind = { tells: words.pagesToPrint, type: 'application/pdf', endings: ['.pdf'] };
 
 /** Numbers that can be set by hand: name, what they are, least, most, step; mm. */
 const fields = [
-  ['kerf', 'Kerf', 0, 1, 0.05],
-  ['play', 'Play', 0, 1, 0.05],
-  ['pin', 'Pins', 2, 8, 0.5],
+  ['kerf', labelWords.kerf, 0, 1, 0.05],
+  ['play', labelWords.gapOfCuts, 0, 1, 0.05],
+  ['pin', labelWords.pins, 2, 8, 0.5],
 ] as const;
 
 /** The brake as flat parts to cut out: of card, plywood or acrylic. */
@@ -100,18 +102,24 @@ export class CutWay extends LitElement implements WayElement {
   }
   get #about(): string {
     const { kerf, pin, play } = this.set;
-    return `${this.stand.session.brake.title}. ${sizeText(this.stand.session, this.set)} Kerf ${number(kerf, 2)}, play ${number(play, 2)}, pins ${number(pin, 1)} mm.`;
+    return words.kerfPlayPinsMm(
+      this.stand.session.brake.title,
+      sizeText(this.stand.session, this.set),
+      number(kerf, 2),
+      number(play, 2),
+      number(pin, 1),
+    );
   }
 
   async #save(kind: Kind, make: () => BlobPart | Promise<BlobPart>): Promise<void> {
-    const name = `${plainName(`cut-out ${this.stand.session.brake.name} x${this.set.factor}`)}${kind.endings[0]}`;
+    const name = `${plainName(words.cutOutX(this.stand.session.brake.name, this.set.factor))}${kind.endings[0]}`;
     const blob = Promise.resolve()
       .then(make)
       .then((part) => new Blob([part], { type: kind.type }));
     try {
       this.said = await saveFile(name, kind, blob);
     } catch (error: unknown) {
-      this.said = `It could not be saved (${String(error)}).`;
+      this.said = words.itCouldNotBeSaved(String(error));
     }
   }
 
@@ -122,20 +130,20 @@ export class CutWay extends LitElement implements WayElement {
 
   #settings(): TemplateResult {
     const { material, set } = this;
-    return html`<div><div class="lab" id="of">To be cut of</div>
+    return html`<div><div class="lab" id="of">${words.toBeCutOf}</div>
       <div class="seg" role="group" aria-labelledby="of">${materials.map((m) => html`<button class=${m === material ? 'on' : ''} aria-pressed=${m === material} @click=${() => this.#choose(m)}>${m.name}</button>`)}</div>
       <p class="dim">${material.tells}</p>
-      <div class="lab" id="size">Times its size</div>
+      <div class="lab" id="size">${words.timesItsSize}</div>
       <div class="seg" role="group" aria-labelledby="size">${factors.map((f) => html`<button class=${f === set.factor ? 'on' : ''} aria-pressed=${f === set.factor} @click=${() => this.#put({ ...set, factor: f })}>${number(f, f % 1 ? 1 : 0)}</button>`)}</div>
       <div class="nums">${fields.map(
         ([key, name, least, most, step]) =>
-          html`<div><label class="lab" for=${key}>${name}, mm</label><input id=${key} type="number" min=${least} max=${most} step=${step} .value=${String(set[key])} @change=${(
+          html`<div><label class="lab" for=${key}>${name}, mm</label><input id=${key} type="number" min=${least} max=${most} step=${step} .value=${unlessTyped(String(set[key]))} @change=${(
             e: Event,
           ) => {
             const value = (e.target as HTMLInputElement).valueAsNumber;
             if (value >= least && value <= most) this.#put({ ...set, [key]: value });
           }} /></div>`,
-      )}</div><p class="dim">Kerf is what the cut takes away; play, how much wider holes and slots are than their pins.</p></div>`;
+      )}</div><p class="dim">${words.kerfIsWhatTheCut}</p></div>`;
   }
 
   override render() {
@@ -143,19 +151,19 @@ export class CutWay extends LitElement implements WayElement {
     const sheet = this.#sheet;
     const bad = moves !== undefined && moves !== null && !moves.sound;
     return html`<div class="part look">${unsafeSVG(cutPicture(this.#cut, false))}${this.#settings()}</div>
-      <div class="part"><p><b>${sizeText(stand.session, set)}</b> All parts on one sheet take ${number(sheet.width, 0)} × ${number(sheet.height, 0)} mm. They are cut from the outlines that the bench draws and reckons with, as this brake stands now.</p>
-        <p class=${bad ? 'check bad' : 'check'} role="status">${moves === undefined ? 'Trying the lever at every tooth…' : movesText(moves)}</p></div>
-      <div class="part"><h3>For a cutter</h3><div class="acts"><button class="main" @click=${() => this.#save(SVG, () => cutSvg(sheet, [this.#about]))}>SVG</button>
-        <button @click=${() => this.#save(DXF, async () => (await import('./dxf.ts')).cutDxf(sheet))}>DXF</button></div>
-        <p class="dim">Red is cut, blue are names. The lines run half a kerf outside of each part.</p>
-        <h3>On paper</h3><div class="seg" role="group" aria-label="Size of paper">${paperSizes.map(
+      <div class="part"><p><b>${sizeText(stand.session, set)}</b> ${words.allPartsOnOneSheet(number(sheet.width, 0), number(sheet.height, 0))}</p>
+        <p class=${bad ? 'check bad' : 'check'} role="status">${moves === undefined ? words.tryingTheLeverAtEvery : movesText(moves)}</p></div>
+      <div class="part"><h3>${words.forACutter}</h3><div class="acts"><button class="main" @click=${() => this.#save(SVG, () => cutSvg(sheet, [this.#about]))}>${words.svgWord}</button>
+        <button @click=${() => this.#save(DXF, async () => (await import('./dxf.ts')).cutDxf(sheet))}>${words.dxf}</button></div>
+        <p class="dim">${words.redIsCutBlueAre}</p>
+        <h3>${words.onPaper}</h3><div class="seg" role="group" aria-label=${words.sizeOfPaper}>${paperSizes.map(
           (p) =>
             html`<button class=${p === paper ? 'on' : ''} aria-pressed=${p === paper} @click=${() => {
               this.paper = p;
             }}>${p}</button>`,
         )}</div>
-        <div class="acts"><button @click=${() => this.#save(PDF, async () => (await import('./pdf.ts')).cutPdf(sheet, paper, this.#about))}>PDF to glue together</button>
-          <button ?disabled=${moves === undefined} @click=${() => printPages(assemblySheet(stand.session, this.#cut, set, moves ?? null), paper)}>Print how it goes together…</button></div>
+        <div class="acts"><button @click=${() => this.#save(PDF, async () => (await import('./pdf.ts')).cutPdf(sheet, paper, this.#about))}>${words.pdfToGlueTogether}</button>
+          <button ?disabled=${moves === undefined} @click=${() => printPages(assemblySheet(stand.session, this.#cut, set, moves ?? null), paper)}>${words.printHowItGoesTogether}</button></div>
         ${this.said ? html`<p class="said" role="status">${this.said}</p>` : nothing}</div>`;
   }
 }

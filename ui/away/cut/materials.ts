@@ -1,4 +1,5 @@
 import { type Brake, leverForm } from '../../../sim/index.ts';
+import { awayCutMaterials as words } from '../../../sim/words/en.ts';
 import type { CutSettings } from './part.ts';
 
 /** What the model can be cut of, with usual settings (from memory): each can be set otherwise. */
@@ -15,17 +16,16 @@ export interface Material {
 
 export const materials: readonly [Material, ...Material[]] = [
   {
-    ...{ id: 'card', name: 'Card', kerf: 0, play: 0.2, pin: 3, tooth: 3 },
-    tells: 'Knife or scissors, split pins of 3 mm. Thick card, or paper glued on it.',
+    ...{ id: 'card', name: words.card, kerf: 0, play: 0.2, pin: 3, tooth: 3 },
+    tells: words.knifeOrScissorsSplitPins,
   },
   {
-    ...{ id: 'plywood', name: 'Plywood', kerf: 0.2, play: 0.2, pin: 4, tooth: 2 },
-    tells:
-      'Laser or fretsaw, 3 mm thick, dowels or M4 screws. Try kerf and play on one hole first.',
+    ...{ id: 'plywood', name: words.plywood, kerf: 0.2, play: 0.2, pin: 4, tooth: 2 },
+    tells: words.laserOrFretsaw3Mm,
   },
   {
-    ...{ id: 'acrylic', name: 'Acrylic', kerf: 0.15, play: 0.2, pin: 4, tooth: 1.5 },
-    tells: 'Laser, 3 mm thick, M4 screws. Let the machine’s air run: the fumes are harmful.',
+    ...{ id: 'acrylic', name: words.acrylic, kerf: 0.15, play: 0.2, pin: 4, tooth: 1.5 },
+    tells: words.laser3MmThickM4,
   },
 ];
 

@@ -1,4 +1,5 @@
 import { type Brake, growthAt } from '../../../sim/index.ts';
+import { awayCutMoves as texts } from '../../../sim/words/en.ts';
 import { type Frame, IDENTITY } from '../../stage/geometry.ts';
 import { circlePath } from '../../stage/path.ts';
 import type { CutSettings } from './part.ts';
@@ -193,24 +194,24 @@ export function movesOf(brake: Brake, set: CutSettings): Moves | null {
   const bad = (what: string, those: readonly ToothMove[]): string[] =>
     those.length === 0
       ? []
-      : [`${what}: ${those.length === count ? 'every tooth' : `tooth ${list(those)}`}`];
+      : [`${what}: ${those.length === count ? texts.everyTooth : texts.tooth(list(those))}`];
   const faults = [
-    ...(slotFree ? [] : ['The lever’s pin binds in its slot']),
-    ...(windowFree ? [] : ['The finger’s disc does not fit the window']),
+    ...(slotFree ? [] : [texts.theLeversPinBindsIn]),
+    ...(windowFree ? [] : [texts.theFingersDiscDoesNot]),
     ...bad(
-      'The slot is too short to lift the lever over',
+      texts.theSlotIsTooShort,
       teeth.filter((t) => t.most > lift),
     ),
     ...bad(
-      'The lever stands off its root, the cut rounds it too much',
+      texts.theLeverStandsOffIts,
       teeth.filter((t) => t.seat > LOOSE),
     ),
     ...bad(
-      'The lever drops too late or too early',
+      texts.theLeverDropsTooLate,
       teeth.filter((t) => Math.abs(t.off) > LATE * step(t.tooth)),
     ),
     ...bad(
-      'The tooth does not hold',
+      texts.theToothDoesNotHold,
       teeth.filter((t) => !t.holds),
     ),
   ];

@@ -1,4 +1,5 @@
 import type { Brake, BrakeState, Instant, Point, Side } from '../../../sim/index.ts';
+import { awayCutParts as words } from '../../../sim/words/en.ts';
 import { wordsOf } from '../../adjusters.ts';
 import { polar } from '../../stage/geometry.ts';
 import { abutmentBlock } from '../../stage/parts/anchors.ts';
@@ -75,13 +76,15 @@ class Maker {
     if (side === 'rear' && paths) holes.push(this.own(paths.spring[1], SPRING_HOLE / 2, 'spring'));
     if (side === 'front' && wordsOf(brake).byHand === 'wheel') holes.push(this.pin(shoe.strutSeat));
     const turns =
-      shoe.anchor.kind === 'pin'
-        ? 'Turns on its anchor pin in the board'
-        : 'Its round heel stands on the block of the board';
+      shoe.anchor.kind === 'pin' ? words.turnsOnItsAnchorPin : words.itsRoundHeelStandsOn;
     return {
-      ...{ id: `${side} shoe`, name: side === 'front' ? 'Front shoe' : 'Rear shoe', layer: 1 },
+      ...{
+        id: `${side} shoe`,
+        name: side === 'front' ? words.frontShoe : words.rearShoe,
+        layer: 1,
+      },
       ...{ count: 1, area: this.model(minus(whole, window)), holes },
-      does: `${turns}; a pin with a washer through the wide hole keeps it flat.`,
+      does: words.aPinWithAWasher(turns),
     };
   }
 
@@ -93,8 +96,15 @@ class Maker {
       ...circlePath([0, 0], this.state.drumRadius),
     ]);
     return {
-      ...{ id: 'drum', name: 'Drum ring', layer: 1, count: 1, area: this.model(ring), holes: [] },
-      does: 'Lies loose between the four outer pins of the board, and turns.',
+      ...{
+        id: 'drum',
+        name: words.drumRing,
+        layer: 1,
+        count: 1,
+        area: this.model(ring),
+        holes: [],
+      },
+      does: words.liesLooseBetweenTheFour,
     };
   }
 
@@ -103,16 +113,16 @@ class Maker {
     const { hook, pivot } = brake.parkingLever;
     return [
       {
-        ...{ id: 'parking lever', name: 'Parking lever', layer: 2, count: 1 },
+        ...{ id: 'parking lever', name: words.parkingLever, layer: 2, count: 1 },
         area: this.model(areaOf(leverBody(brake))),
         holes: [this.pin(pivot), this.pin(hook)],
-        does: 'Turns on a pin in the rear shoe. A string from its hook through the board’s hole is the cable.',
+        does: words.turnsOnAPinIn,
       },
       {
-        ...{ id: 'stop', name: 'Stop of the parking lever', layer: 1, count: 1, holes: [] },
+        ...{ id: 'stop', name: words.stopOfTheParkingLever, layer: 1, count: 1, holes: [] },
         // Drawn over the web that it rests on; cut, it ends there.
         area: minus(this.model(areaOf(leverStop(brake))), this.shoe('rear').area),
-        does: 'Glued under the lever so that it rests on the edge of the rear web.',
+        does: words.gluedUnderTheLeverSo,
       },
     ];
   }
@@ -123,9 +133,9 @@ class Maker {
       if (!block) return [];
       return [
         {
-          ...{ id: `${side} abutment`, name: `Heel block, ${side}`, layer: 1, count: 1, holes: [] },
+          ...{ id: `${side} abutment`, name: words.heelBlock(side), layer: 1, count: 1, holes: [] },
           area: this.model(areaOf(moved(block.path, block.place))),
-          does: 'Glued on the board; the heel slides on its flat.',
+          does: words.gluedOnTheBoardThe,
         },
       ];
     });
@@ -147,8 +157,8 @@ class Maker {
     ];
     const area = rectangle({ left: -half, right: half, low: -half, high: half });
     return {
-      ...{ id: 'board', name: 'Board', layer: 0, count: 1, area: this.model(area), holes },
-      does: 'Carries all. Its pins: anchors, hold-downs, guides of the strut, four around the drum; the last hole is for the cable.',
+      ...{ id: 'board', name: words.board, layer: 0, count: 1, area: this.model(area), holes },
+      does: words.carriesAllItsPinsAnchors,
     };
   }
 }

@@ -1,4 +1,5 @@
 import { jsPDF } from 'jspdf';
+import { awayCutPdf as texts } from '../../../sim/words/en.ts';
 import type { PaperSize } from '../../pieces/papers.ts';
 import { PAPERS } from '../../pieces/papers.ts';
 import type { Layout, Piece } from './layout.ts';
@@ -97,7 +98,7 @@ export function cutPdf(layout: Layout, paper: PaperSize, said: string): ArrayBuf
   const { width, height } = PAPERS[paper];
   const grid = tilesOf(layout, paper);
   const doc = new jsPDF({ unit: 'mm', format: [width, height], compress: true });
-  doc.setProperties({ title: 'Cut-out model', subject: said });
+  doc.setProperties({ title: texts.cutOutModel, subject: said });
   grid.tiles.forEach((tile, i) => {
     if (i > 0) doc.addPage([width, height]);
     const at = ([x, y]: readonly [number, number]): [number, number] => [
@@ -136,14 +137,10 @@ function foot(doc: jsPDF, { columns, high, rows }: Grid, tile: Tile, said: strin
   doc.line(BORDER, y, BORDER + CHECK_BAR, y);
   for (const x of [0, 50, CHECK_BAR]) doc.line(BORDER + x, y - 1.5, BORDER + x, y + 1.5);
   doc.setFontSize(9);
-  doc.text('100 mm: measure it. Print at 100 %, not fitted to the page.', BORDER, y + 4.6);
+  doc.text(texts.of100MmMeasureItPrint, BORDER, y + 4.6);
   doc.setFontSize(14);
   doc.text(tileName(tile), BORDER + CHECK_BAR + 8, y + 2);
   doc.setFontSize(8.5);
-  doc.text(
-    `of ${rows} rows, ${columns} columns; crosses lie on crosses`,
-    BORDER + CHECK_BAR + 20,
-    y + 1.6,
-  );
+  doc.text(texts.ofRowsColumnsCrossesLie(rows, columns), BORDER + CHECK_BAR + 20, y + 1.6);
   doc.text(plain(said), BORDER, y + 9);
 }

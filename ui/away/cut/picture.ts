@@ -1,3 +1,4 @@
+import { awayCutPicture as words } from '../../../sim/words/en.ts';
 import { escapeXml } from '../../stage/svg.ts';
 import type { CutPart } from './part.ts';
 import { boxOf } from './polygons.ts';
@@ -43,7 +44,7 @@ export function cutPicture(parts: readonly CutPart[], numbers: boolean): string 
     );
   const marks = numbers ? numbered(parts, wide) : [];
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${n(left)} ${n(-high)} ${n(wide)} ${n(tall)}" role="img" aria-label="${escapeXml('The flat parts in their places')}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${n(left)} ${n(-high)} ${n(wide)} ${n(tall)}" role="img" aria-label="${escapeXml(words.theFlatPartsInTheir)}">`,
     ...body,
     ...marks,
     '</svg>',

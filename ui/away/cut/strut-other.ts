@@ -1,4 +1,5 @@
 import type { Brake, Instant } from '../../../sim/index.ts';
+import { labelWords, awayCutStrutOther as words } from '../../../sim/words/en.ts';
 import type { Frame } from '../../stage/geometry.ts';
 import type { PartId } from '../../stage/part-names.ts';
 import { drawingOf } from '../../stage/parts/adjuster.ts';
@@ -70,29 +71,17 @@ export function wedgeCut(brake: Brake, rest: Instant, places: Places, set: CutSe
     count = 1,
   ): CutPart => ({ id, name, layer, count, area: model(area), holes: [], does });
   return [
+    part('seat', words.wedgeSeat, 2, first('wedge seat', front), words.gluedOnTheFrontWeb),
     part(
-      'seat',
-      'Wedge seat',
-      2,
-      first('wedge seat', front),
-      'Glued on the front web, its face upright.',
+      ...(['wedge', labelWords.wedge, 2, first('wedge', front)] as const),
+      words.looseBetweenSeatAndStrut,
     ),
+    part(...(['strut', labelWords.strut, 2, body] as const), words.itsSlopedEndLiesOn),
     part(
-      ...(['wedge', 'Wedge', 2, first('wedge', front)] as const),
-      'Loose between seat and strut, thick end up. A rubber band from its foot to the web pulls it down.',
+      ...(['arm', words.armOfTheStrut, 3, arm] as const),
+      words.gluedOverTheStrutsEnd((box.right - box.left).toFixed(0)),
     ),
-    part(
-      ...(['strut', 'Strut', 2, body] as const),
-      'Its sloped end lies on the wedge, its other end stands on the parking lever.',
-    ),
-    part(
-      ...(['arm', 'Arm of the strut', 3, arm] as const),
-      `Glued over the strut’s end; it reaches over the parking lever to the tine, ${(box.right - box.left).toFixed(0)} mm long in all on the real brake.`,
-    ),
-    part(
-      ...(['tine', 'Tine of the hook', 2, tine] as const),
-      'Glued under the arm’s end, behind the parking lever: the room before it is the lost motion.',
-    ),
+    part(...(['tine', words.tineOfTheHook, 2, tine] as const), words.gluedUnderTheArmsEnd),
   ].filter((p) => p.area.length > 0);
 }
 
@@ -119,9 +108,9 @@ export function screwCut(brake: Brake, rest: Instant, places: Places, set: CutSe
   const slot = areaOf(slotPath([fx * f - AWAY * f, fy * f], [fx * f, fy * f], r));
   return [
     {
-      ...{ id: 'strut', name: `Strut, screw at step ${rest.tooth}`, layer: 2, count: 1, holes: [] },
+      ...{ id: 'strut', name: words.strutScrewAtStep(rest.tooth), layer: 2, count: 1, holes: [] },
       area: minus(scaled(whole, f), slot),
-      does: 'One piece: a thread cannot be cut flat, so it keeps the length of this step. Its slot takes the pin of the front web, its other end stands on the parking lever. Cut another at another step and put it in: the clearance changes.',
+      does: words.onePieceAThreadCannot,
     },
   ];
 }

@@ -5,6 +5,7 @@ import {
   leverOutline,
   type Point,
 } from '../../../sim/index.ts';
+import { awayCutStrutToothed as words } from '../../../sim/words/en.ts';
 import { type Frame, IDENTITY } from '../../stage/geometry.ts';
 import { leverFrame } from '../../stage/lever.ts';
 import { type StrutPaths, strutPaths } from '../../stage/parts/strut.ts';
@@ -128,42 +129,42 @@ export function toothedCut(brake: Brake, set: CutSettings): CutPart[] {
   const at = leverPose(brake, 0, 0);
   return [
     {
-      ...{ id: 'plate', name: 'Strut, plate', layer: 2, count: 1, area: model(plate) },
+      ...{ id: 'plate', name: words.strutPlate, layer: 2, count: 1, area: model(plate) },
       holes: [spring(hook)],
-      does: 'Lies on the shoes. Block, spacer and foot are glued on it or beside it, the bar over them.',
+      does: words.liesOnTheShoesBlock,
     },
     {
-      ...{ id: 'block', name: 'Block with the tooth', layer: 3, count: 1, area: model(block) },
+      ...{ id: 'block', name: words.blockWithTheTooth, layer: 3, count: 1, area: model(block) },
       holes: [spring(hook)],
-      does: 'Glued on the plate’s lower end, their small holes in line: a pin there holds the band of the lever.',
+      does: words.gluedOnThePlatesLower,
     },
     {
-      ...{ id: 'spacer', name: 'Spacer', layer: 3, count: 1, area: model(spacer) },
+      ...{ id: 'spacer', name: words.spacer, layer: 3, count: 1, area: model(spacer) },
       holes: [],
-      does: 'Glued between plate and bar, clear of the lever’s whole way.',
+      does: words.gluedBetweenPlateAndBar,
     },
     {
-      ...{ id: 'foot', name: 'Strut, foot', layer: 2, count: 2, area: model(foot) },
+      ...{ id: 'foot', name: words.strutFoot, layer: 2, count: 2, area: model(foot) },
       holes: [],
-      does: 'Two on each other under the bar’s end: they stand on the parking lever.',
+      does: words.twoOnEachOtherUnder,
     },
     {
-      ...{ id: 'bar', name: 'Strut, bar with the slot', layer: 4, count: 1 },
+      ...{ id: 'bar', name: words.strutBarWithTheSlot, layer: 4, count: 1 },
       area: minus(model(bar), slotArea(parts, set), long),
       holes: [spring(paths.spring[0])],
-      does: 'Glued over spacer and foot. Its slot takes the lever’s pin, its long hole the two guide pins of the board.',
+      does: words.gluedOverSpacerAndFoot,
     },
     {
-      ...{ id: 'lever', name: 'Toothed lever', layer: 3, count: 1 },
+      ...{ id: 'lever', name: words.toothedLever, layer: 3, count: 1 },
       area: model(placed(lever, at)),
       holes: [pin(form.pin)],
-      does: 'Between plate and bar. Its pin is fast in it and slides in the bar’s slot; a rubber band from the pin to the block’s pin presses it into its tooth.',
+      does: words.betweenPlateAndBarIts,
     },
     {
-      ...{ id: 'disc', name: 'Disc of the finger', layer: 1, count: 2 },
+      ...{ id: 'disc', name: words.discOfTheFinger, layer: 1, count: 2 },
       area: model(placed(disc, at)),
       holes: [],
-      does: 'Two on each other, glued under the round end of the lever’s finger: they stand in the window of the front web, which is wider by the lost motion.',
+      does: words.twoOnEachOtherGlued,
     },
   ];
 }

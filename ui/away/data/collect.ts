@@ -1,4 +1,6 @@
 import { type Band, KM, type LifeRow, type Reading } from '../../../sim/index.ts';
+import { labelWords, awayDataCollect as words } from '../../../sim/words/en.ts';
+import { sideName } from '../../pieces/reading-name.ts';
 import type { Stand } from '../stand.ts';
 import type { Cell, Table } from './table.ts';
 
@@ -7,7 +9,7 @@ import type { Cell, Table } from './table.ts';
 const readingRow = (group: string, r: Reading): Cell[] => [
   group,
   r.key,
-  r.side ?? '',
+  r.side ? sideName(r.side) : '',
   r.name,
   Number.isFinite(r.value) ? r.value : null,
   r.unit,
@@ -16,13 +18,20 @@ const readingRow = (group: string, r: Reading): Cell[] => [
 /** Every reading of the moment; with those that take many instants, as the table of all readings has them. */
 async function readingsOf({ session, readings, more }: Stand): Promise<Table> {
   const rows = [
-    ...readings.map((r) => readingRow('Now', r)),
+    ...readings.map((r) => readingRow(labelWords.now, r)),
     ...(await more()).flatMap(({ title, list }) => list.map((r) => readingRow(title, r))),
   ];
   return {
     id: 'readings',
-    title: `Readings of ${session.brake.title}`,
-    columns: ['Group', 'Key', 'Shoe', 'Reading', 'Value', 'Unit'].map((name) => ({
+    title: words.readingsOf(session.brake.title),
+    columns: [
+      labelWords.group,
+      labelWords.key,
+      labelWords.shoe,
+      labelWords.reading,
+      labelWords.value,
+      labelWords.unit,
+    ].map((name) => ({
       name,
       unit: '',
     })),
@@ -35,24 +44,24 @@ const MILLI = 1000;
 
 /** Columns of a life, with what a row gives in the unit told. */
 const LIFE: readonly (readonly [name: string, unit: string, of: (row: LifeRow) => Cell])[] = [
-  ['Distance', 'km', (r) => r.distance / KM],
-  ['Row', '', (r) => r.at],
-  ['Clearance at rest', 'mm', (r) => r.clearance],
-  ['Lining left, front', 'mm', (r) => r.liningFront],
-  ['Lining left, rear', 'mm', (r) => r.liningRear],
-  ['Brake factor, after springs', '', (r) => r.brakeFactor],
-  ['Adjuster tooth', '', (r) => r.tooth],
-  ['Highest drum temperature', '°C', (r) => r.temperature],
-  ['Pedal travel', 'mm', (r) => r.pedalTravel],
-  ['Drum radius', 'mm', (r) => r.drumRadius],
-  ['Lip', 'mm', (r) => r.lip],
-  ['Drag, released', 'N·m', (r) => r.drag.torque / MILLI],
-  ['Power of the drag', 'W', (r) => r.drag.power / MILLI],
+  [labelWords.distance, 'km', (r) => r.distance / KM],
+  [labelWords.row, '', (r) => r.at],
+  [words.clearanceAtRest, 'mm', (r) => r.clearance],
+  [words.liningLeftFront, 'mm', (r) => r.liningFront],
+  [words.liningLeftRear, 'mm', (r) => r.liningRear],
+  [words.brakeFactorAfterSprings, '', (r) => r.brakeFactor],
+  [words.adjusterTooth, '', (r) => r.tooth],
+  [words.highestDrumTemperature, '°C', (r) => r.temperature],
+  [words.pedalTravel, 'mm', (r) => r.pedalTravel],
+  [words.drumRadius, 'mm', (r) => r.drumRadius],
+  [labelWords.lip, 'mm', (r) => r.lip],
+  [words.dragReleased, 'N·m', (r) => r.drag.torque / MILLI],
+  [words.powerOfTheDrag, 'W', (r) => r.drag.power / MILLI],
 ];
 
 export const lifeTable = (title: string, rows: readonly LifeRow[]): Table => ({
   id: 'life',
-  title: `Life of ${title}`,
+  title: words.lifeOf(title),
   columns: LIFE.map(([name, unit]) => ({ name, unit })),
   rows: rows.map((row) => LIFE.map(([, , of]) => of(row))),
 });
@@ -71,8 +80,8 @@ const bandColumns = (
   read: readonly { readonly name: string; readonly unit: string }[],
 ): Table['columns'] =>
   read.flatMap(({ name, unit }) => [
-    { name: `${name}, band from`, unit },
-    { name: `${name}, band to`, unit },
+    { name: words.bandFrom(name), unit },
+    { name: words.bandTo(name), unit },
   ]);
 
 /** The band's places: in the readings' own columns its middle. */
@@ -81,11 +90,11 @@ export const bandRows = (
 ): Cell[][] => {
   const told = (value: number): Cell => (Number.isFinite(value) ? value : null);
   return curve.map(({ x, bands }) => [
-    'Band, 95 of 100',
+    words.band95Of100,
     x,
     ...bands.map((b) => told(b.middle)),
     ...bands.flatMap((b) => [told(b.low), told(b.high)]),
-    bands.every((b) => b.told === 1) ? 'sound' : 'not all of them told',
+    bands.every((b) => b.told === 1) ? 'sound' : words.notAllOfThemTold,
   ]);
 };
 
@@ -113,14 +122,14 @@ async function sweepOf({ session, station }: Stand): Promise<Table | null> {
   if (rows.length === 0) return null;
   return {
     id: 'what-if',
-    title: `${of.name} varied, ${session.brake.title}${desk.busy ? ', as far as it has come' : ''}`,
+    title: words.varied(of.name, session.brake.title, desk.busy ? words.asFarAsItHas : ''),
     columns: [
-      { name: 'Curve', unit: '' },
+      { name: words.curveName, unit: '' },
       { name: of.name, unit: of.unit },
       ...(desk.up ? [{ name: desk.up.name, unit: desk.up.unit }] : []),
       ...read.map(({ name, unit }) => ({ name, unit })),
       ...(spread ? bandColumns(read) : []),
-      { name: 'Brake', unit: '' },
+      { name: labelWords.brake, unit: '' },
     ],
     rows: [...rows, ...places],
   };
@@ -137,23 +146,23 @@ export interface Offered {
 
 export async function tablesOf(stand: Stand): Promise<readonly Offered[]> {
   const { covered } = stand;
-  const asked = covered ? 'Answer what is asked first: the readings would tell.' : '';
+  const asked = covered ? words.answerWhatIsAskedFirst : '';
   const [readings, life, sweep] = covered
     ? [null, null, null]
     : await Promise.all([readingsOf(stand), lifeOf(stand), sweepOf(stand)]);
   return [
-    { id: 'readings', name: 'All readings of the moment', table: readings, else: asked },
+    { id: 'readings', name: words.readingsName, table: readings, else: asked },
     {
       id: 'life',
-      name: 'The life that was driven',
+      name: words.lifeName,
       table: life,
-      else: asked || 'None yet: let it wear on in Wear, then come back.',
+      else: asked || words.noneYetLetItWear,
     },
     {
       id: 'what-if',
-      name: 'The curves of What if',
+      name: words.whatIfName,
       table: sweep,
-      else: asked || 'None here: open What if (key v), ask something, and take it from there.',
+      else: asked || words.noneHereOpenWhatIf,
     },
   ];
 }

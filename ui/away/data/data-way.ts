@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { labelWords, awayDataDataWay as words } from '../../../sim/words/en.ts';
 import { type Origin, originOf } from '../origin.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
@@ -6,8 +7,8 @@ import { wayStyles } from '../way-styles.ts';
 import { type Offered, tablesOf } from './collect.ts';
 import { csvOf, htmlOf, jsonOf, type Table, tsvOf } from './table.ts';
 
-const CSV: Kind = { tells: 'Table', type: 'text/csv', endings: ['.csv'] };
-const JSON_TABLE: Kind = { tells: 'Table', type: 'application/json', endings: ['.json'] };
+const CSV: Kind = { tells: labelWords.table, type: 'text/csv', endings: ['.csv'] };
+const JSON_TABLE: Kind = { tells: labelWords.table, type: 'application/json', endings: ['.json'] };
 
 /** So many rows are shown of a table. */
 const SEEN = 6;
@@ -67,35 +68,35 @@ export class DataWay extends LitElement implements WayElement {
           'text/html': as('text/html', htmlOf(table)),
         }),
       ]);
-      this.said = 'Table copied: paste it into a spreadsheet or a text.';
+      this.said = words.tableCopiedPasteItInto;
     } catch {
-      this.said = 'The browser does not let the page copy: save the table.';
+      this.said = words.theBrowserDoesNotLet;
     }
   }
 
   #peep(table: Table): TemplateResult {
     const told = (cell: Table['rows'][number][number]): string =>
       typeof cell === 'number' ? String(Number(cell.toPrecision(6))) : (cell ?? '');
-    return html`<div class="peep" tabindex="0" role="region" aria-label=${`First rows: ${table.title}`}><table><thead><tr>${table.columns.map((c) => html`<th scope="col">${c.name}${c.unit ? ` [${c.unit}]` : ''}</th>`)}</tr></thead>
+    return html`<div class="peep" tabindex="0" role="region" aria-label=${words.firstRows(table.title)}><table><thead><tr>${table.columns.map((c) => html`<th scope="col">${c.name}${c.unit ? ` [${c.unit}]` : ''}</th>`)}</tr></thead>
       <tbody>${table.rows.slice(0, SEEN).map((row) => html`<tr>${row.map((cell) => html`<td>${told(cell)}</td>`)}</tr>`)}</tbody></table></div>
-      <p class="dim">${table.rows.length} rows${table.rows.length > SEEN ? `, the first ${SEEN} shown, rounded` : ', shown rounded'}; the file has all digits.</p>`;
+      <p class="dim">${words.rowsTheFileHasAll(table.rows.length, table.rows.length > SEEN ? words.theFirstShownRounded(SEEN) : words.shownRounded)}</p>`;
   }
 
   override render() {
     const { offered } = this;
     return html`${
       offered === null
-        ? html`<div class="part"><p role="status">The tables are being made.</p></div>`
+        ? html`<div class="part"><p role="status">${words.theTablesAreBeingMade}</p></div>`
         : offered.map(
             ({ name, table, else: why }) =>
               html`<div class="part"><h3>${name}</h3>${
                 table
-                  ? html`${this.#peep(table)}<div class="acts"><button class="main" aria-label=${`Save CSV: ${name}`} @click=${() => this.#save(table, CSV)}>Save CSV</button><button aria-label=${`Save JSON: ${name}`} @click=${() => this.#save(table, JSON_TABLE)}>Save JSON</button><button aria-label=${`Copy table: ${name}`} @click=${() => this.#copy(table)}>Copy table</button></div>`
+                  ? html`${this.#peep(table)}<div class="acts"><button class="main" aria-label=${words.saveCsv(name)} @click=${() => this.#save(table, CSV)}>${words.saveCsv2}</button><button aria-label=${words.saveJson(name)} @click=${() => this.#save(table, JSON_TABLE)}>${words.saveJson2}</button><button aria-label=${words.copyTable(name)} @click=${() => this.#copy(table)}>${words.copyTable2}</button></div>`
                   : html`<p class="dim">${why}</p>`
               }</div>`,
           )
     }
-      <div class="part"><p class="said" role="status">${this.said || nothing}</p><p class="dim">Units stand in the header or beside each value. Scene, version and this moment’s link stand in every file: dropped on this page, it opens the bench as it was. A teaching brake: its figures are not your vehicle’s.</p></div>`;
+      <div class="part"><p class="said" role="status">${this.said || nothing}</p><p class="dim">${words.unitsStandInTheHeader}</p></div>`;
   }
 }
 customElements.define('takeup-away-data', DataWay);

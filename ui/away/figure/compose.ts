@@ -1,3 +1,4 @@
+import { awayFigureCompose as said } from '../../../sim/words/en.ts';
 import { textWidth } from '../../stage/layers/label.ts';
 import { partNames } from '../../stage/part-names.ts';
 import { boxOf } from '../../stage/settle.ts';
@@ -121,7 +122,7 @@ class Sheet {
       `<path d="M${n(x)} ${n(y)}H${n(x + px)}V${n(y + high)}H${n(x)}Z" fill="none" stroke="${ink}" stroke-width="${n(line)}"/><path d="M${n(x)} ${n(y)}H${n(x + px / 2)}V${n(y + high)}H${n(x)}Z" fill="${ink}"/>`,
     );
     this.words(`${mm} mm`, x + px + size * 0.6, y + high, size, 640);
-    const told = `Scale ${scale} when printed at 100 %`;
+    const told = said.told(scale);
     this.words(
       told,
       x + px + size * 0.6 + textWidth(`${mm} mm  `, size),
@@ -304,7 +305,7 @@ export function compose(f: Figure): Composed {
   const mm = 1 / view.scale / f.reduction;
   const body = [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${n(width)} ${n(height)}" width="${n(width * mm)}mm" height="${n(height * mm)}mm" font-family="'Encode Sans Variable','Encode Sans',sans-serif" style="font-feature-settings:'tnum'">`,
-    `<title>${escapeXml(f.title || 'Brake drawing')}</title>`,
+    `<title>${escapeXml(f.title || said.brakeDrawing)}</title>`,
     f.caption ? `<desc>${escapeXml(f.caption)}</desc>` : '',
     `<metadata>${escapeXml(originText(f.origin))}</metadata>`,
     f.fonts ? `<style>${f.fonts}</style>` : '',

@@ -1,5 +1,7 @@
 import type { Reading } from '../../../sim/index.ts';
+import { awayFigureFacts as texts } from '../../../sim/words/en.ts';
 import { down, number } from '../../format.ts';
+import { readingName } from '../../pieces/reading-name.ts';
 import { benchTitle } from '../../record/guest-title.ts';
 import { stationNames } from '../../record/moment.ts';
 import type { Stand } from '../stand.ts';
@@ -33,24 +35,19 @@ export function factsOf({ readings, covered }: Stand): Fact[] {
     if (!r || !Number.isFinite(r.value)) return [];
     // A lining is never told thicker than it is.
     const value = key.startsWith('lining') ? down(r.value, r.digits) : r.value;
-    const side = r.side && !r.name.includes(r.side) ? `, ${r.side}` : '';
-    return [{ name: `${r.name}${side}`, value: `${number(value, r.digits)} ${r.unit}`.trim() }];
+    return [{ name: readingName(r), value: `${number(value, r.digits)} ${r.unit}`.trim() }];
   });
 }
 
-const TURNS = {
-  1: 'drum turning forward',
-  0: 'drum standing still',
-  '-1': 'drum turning backward',
-};
+const TURNS = texts.turns;
 
 export const titleOf = ({ session, station }: Stand): string =>
   `${stationNames[station.id]}: ${session.guest ?? benchTitle(session.moment)}`;
 
 export function captionOf({ session, instant, covered }: Stand): string {
-  const wheel = `${session.wheel === 'left' ? 'Left' : 'Right'}-hand wheel from outside, drum cut away`;
+  const wheel = texts.wheel(session.wheel === 'left' ? texts.left : texts.right);
   const how = [
-    ...(covered ? [] : [session.pressure > 0 ? 'pedal pressed' : 'pedal released']),
+    ...(covered ? [] : [session.pressure > 0 ? texts.pedalPressed : texts.pedalReleased]),
     TURNS[instant.turning],
   ].join(', ');
   return `${wheel}; ${how}.`;

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { labelWords, awayFigureFigureWay as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
 import { saveFile } from '../save.ts';
@@ -10,18 +11,18 @@ import { fileOf, kindOf, type Made, makeFigure, stageWorks, type Words, wordsOf 
 type Row<K extends keyof Choices> = readonly (readonly [value: Choices[K], name: string])[];
 
 const frames: Row<'frame'> = [
-  ['stage', 'As on the stage'],
-  ['whole', 'Whole brake'],
+  ['stage', texts.asOnTheStage],
+  ['whole', texts.wholeBrake],
 ];
 const names: Row<'names'> = [
-  ['as', 'As shown'],
-  ['with', 'With'],
-  ['without', 'Without'],
+  ['as', texts.asShown],
+  ['with', labelWords.with],
+  ['without', labelWords.without],
 ];
 const looks: Row<'look'> = [
-  ['light', 'Light'],
-  ['dark', 'Dark'],
-  ['grey', 'Black and white'],
+  ['light', labelWords.light],
+  ['dark', labelWords.dark],
+  ['grey', texts.blackAndWhite],
 ];
 const scales: Row<'scale'> = [
   ['2:1', '2:1'],
@@ -30,8 +31,8 @@ const scales: Row<'scale'> = [
   ['1:5', '1:5'],
 ];
 const kinds: Row<'kind'> = [
-  ['svg', 'Drawing (SVG)'],
-  ['png', 'Picture (PNG)'],
+  ['svg', texts.drawingSvg],
+  ['png', texts.picturePng],
 ];
 const wides: Row<'wide'> = [
   [1280, '1280'],
@@ -40,11 +41,11 @@ const wides: Row<'wide'> = [
   [3840, '3840'],
 ];
 const parts = [
-  ['title', 'Title'],
-  ['bar', 'Scale bar'],
-  ['facts', 'Readings that matter'],
-  ['legend', 'Legend'],
-  ['caption', 'Caption'],
+  ['title', labelWords.title],
+  ['bar', texts.scaleBar],
+  ['facts', texts.readingsThatMatter],
+  ['legend', labelWords.legend],
+  ['caption', labelWords.caption],
 ] as const;
 
 /** The drawing of the stage as a file: choices at the side, and the figure as it will be. */
@@ -144,9 +145,9 @@ export class FigureWay extends LitElement implements WayElement {
     try {
       const png = fileOf(made, { ...choices, kind: 'png' });
       await navigator.clipboard.write([new ClipboardItem({ 'image/png': png })]);
-      this.said = 'Picture copied.';
+      this.said = texts.pictureCopied;
     } catch {
-      this.said = 'The browser does not let the page copy a picture: save it.';
+      this.said = texts.theBrowserDoesNotLet;
     }
   }
 
@@ -161,29 +162,29 @@ export class FigureWay extends LitElement implements WayElement {
 
   #told({ paper, smallest }: Made): string {
     const [wide, high] = paper.map((mm) => number(mm, 0));
-    const words = Number.isFinite(smallest) ? `, smallest words ${number(smallest, 1)} pt` : '';
-    return `${wide} × ${high} mm on paper${words}.`;
+    const words = Number.isFinite(smallest) ? texts.smallestWordsPt(number(smallest, 1)) : '';
+    return texts.mmOnPaper(wide, high, words);
   }
 
   override render() {
     const { choices, words, made } = this;
     return html`<div class="two"><div class="ask">
-        ${stageWorks(this.stand) ? this.#row('frame', 'What', frames) : nothing}
-        ${this.#row('names', 'Names of the parts', names)}
-        ${this.#row('look', 'Look', looks)}
-        ${this.#tick('clear', 'No ground: what lies behind shows through')}
-        ${this.#row('scale', 'Scale on paper (brake drawn : real)', scales)}
+        ${stageWorks(this.stand) ? this.#row('frame', labelWords.what, frames) : nothing}
+        ${this.#row('names', texts.namesOfTheParts, names)}
+        ${this.#row('look', labelWords.look, looks)}
+        ${this.#tick('clear', texts.noGroundWhatLiesBehind)}
+        ${this.#row('scale', texts.scaleOnPaperBrakeDrawn, scales)}
         <div class="ticks">${parts.map(([key, name]) => this.#tick(key, name))}</div>
-        ${choices.title ? html`<label class="lab" for="fig-title">Title</label><input id="fig-title" type="text" maxlength="120" .value=${words?.title ?? ''} @input=${(e: Event) => this.#write({ title: (e.target as HTMLInputElement).value })} />` : nothing}
-        ${choices.caption ? html`<label class="lab" for="fig-caption">Caption</label><textarea id="fig-caption" rows="2" maxlength="600" .value=${words?.caption ?? ''} @input=${(e: Event) => this.#write({ caption: (e.target as HTMLTextAreaElement).value })}></textarea>` : nothing}
-        ${this.#row('kind', 'File', kinds)}
-        ${choices.kind === 'png' ? this.#row('wide', 'Width of the picture, px', wides) : nothing}
+        ${choices.title ? html`<label class="lab" for="fig-title">${texts.title}</label><input id="fig-title" type="text" maxlength="120" .value=${words?.title ?? ''} @input=${(e: Event) => this.#write({ title: (e.target as HTMLInputElement).value })} />` : nothing}
+        ${choices.caption ? html`<label class="lab" for="fig-caption">${texts.caption}</label><textarea id="fig-caption" rows="2" maxlength="600" .value=${words?.caption ?? ''} @input=${(e: Event) => this.#write({ caption: (e.target as HTMLTextAreaElement).value })}></textarea>` : nothing}
+        ${this.#row('kind', labelWords.file, kinds)}
+        ${choices.kind === 'png' ? this.#row('wide', texts.widthOfThePicturePx, wides) : nothing}
       </div>
       <div class="show">
-        ${made ? html`<img class="seen" src=${this.#url} alt="The figure as it will be" />` : html`<p role="status">The figure is being made.</p>`}
-        <div class="acts"><button class="main" ?disabled=${!made} @click=${() => this.#save()}>Save figure</button><button ?disabled=${!made} @click=${() => this.#copy()}>Copy picture</button></div>
+        ${made ? html`<img class="seen" src=${this.#url} alt=${texts.theFigureAsItWill} />` : html`<p role="status">${texts.theFigureIsBeingMade}</p>`}
+        <div class="acts"><button class="main" ?disabled=${!made} @click=${() => this.#save()}>${texts.saveFigure}</button><button ?disabled=${!made} @click=${() => this.#copy()}>${texts.copyPicture}</button></div>
         <p class="said" role="status">${this.said || (made ? this.#told(made) : '')}</p>
-        <p class="dim">Scene, version and this moment’s link are in the file: dropped on this page, it opens the bench as it was. Shift and E on the desk save a figure with these choices at once.</p>
+        <p class="dim">${texts.sceneVersionAndThisMoments}</p>
       </div></div>`;
   }
 }

@@ -1,3 +1,4 @@
+import { awayFigureLegend as words } from '../../../sim/words/en.ts';
 import { hatchKey } from '../../stage/hatch.ts';
 import type { Drawing, Hatch, Shape } from '../../stage/shapes.ts';
 import { DASH } from '../../stage/shapes.ts';
@@ -12,15 +13,7 @@ export interface Mark {
   readonly dash?: readonly number[];
 }
 
-const HATCHES: Readonly<Record<Extract<Hatch, string>, string>> = {
-  drum: 'Drum, cut',
-  lining: 'Lining',
-  cylinder: 'Wheel cylinder, cut',
-  piston: 'Piston, cut',
-  rubber: 'Rubber',
-  fluid: 'Brake fluid',
-  overlap: 'Overlap with the lip',
-};
+const HATCHES: Readonly<Record<Extract<Hatch, string>, string>> = words.hatches;
 
 const shows = (all: readonly Shape[], group: string): boolean => all.some((s) => s.group === group);
 
@@ -37,19 +30,19 @@ export function marksOf(drawings: readonly Drawing[], fan: number): Mark[] {
     if (hatches.has(hatch)) out.push({ name, hatch: hatch as Hatch });
   const told = all.filter((s) => s.role !== undefined);
   if (told.some((s) => s.role === 'leading'))
-    out.push({ name: 'Leading shoe: solid', fill: 'lead', stroke: 'lead' });
+    out.push({ name: words.leadingShoeSolid, fill: 'lead', stroke: 'lead' });
   if (told.some((s) => s.role === 'trailing'))
-    out.push({ name: 'Trailing shoe: open', fill: 'sheet', stroke: 'trail' });
+    out.push({ name: words.trailingShoeOpen, fill: 'sheet', stroke: 'trail' });
   if (fan > 0 && shows(all, 'fan'))
     out.push({
-      name: fan === 1 ? 'Gap, true size' : `Gap, drawn ×${fan}`,
+      name: fan === 1 ? words.gapTrueSize : words.gapDrawn(fan),
       fill: 'leadFill',
       stroke: 'ink',
     });
-  if (shows(all, 'ghost')) out.push({ name: 'Rest position', stroke: 'ink2', dash: DASH.ghost });
+  if (shows(all, 'ghost')) out.push({ name: words.restPosition, stroke: 'ink2', dash: DASH.ghost });
   if (shows(all, 'heat'))
     out.push({
-      name: 'Heat: larger dots are hotter',
+      name: words.heatLargerDotsAreHotter,
       hatch: { dots: 0.6, colour: 'bad', veil: 0.2 },
     });
   return out;

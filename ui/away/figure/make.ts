@@ -1,3 +1,4 @@
+import { labelWords, awayFigureMake as said } from '../../../sim/words/en.ts';
 import { stationNames } from '../../record/moment.ts';
 import { themes } from '../../theme.ts';
 import { originOf, originText } from '../origin.ts';
@@ -13,8 +14,8 @@ import { paint, withText } from './png.ts';
 
 /** Makes a figure of what stands on the bench, by choices and words. */
 
-const SVG: Kind = { tells: 'Drawing', type: 'image/svg+xml', endings: ['.svg'] };
-const PNG: Kind = { tells: 'Picture', type: 'image/png', endings: ['.png'] };
+const SVG: Kind = { tells: labelWords.drawing, type: 'image/svg+xml', endings: ['.svg'] };
+const PNG: Kind = { tells: labelWords.picture, type: 'image/png', endings: ['.png'] };
 export const kindOf = ({ kind }: Choices): Kind => (kind === 'svg' ? SVG : PNG);
 
 /** A sheet of its own for the whole brake, px: as on a wide stage. */
@@ -72,7 +73,7 @@ export async function makeFigure(stand: Stand, choices: Choices, words: Words): 
     bar: choices.bar,
     facts: choices.facts ? factsOf(stand) : [],
     marks: choices.legend ? marksOf(drawings, session.layers.fan ? session.magnification : 0) : [],
-    foot: 'A teaching brake: its figures are not your vehicle’s.',
+    foot: said.aTeachingBrakeItsFigures,
     origin: await originOf(session),
   };
   const texts = JSON.stringify([words, drawings.map((d) => d.labels.map((l) => l.text))]);

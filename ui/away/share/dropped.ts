@@ -1,4 +1,5 @@
 import { tellFinding } from '../../../sim/index.ts';
+import { awayShareDropped as words } from '../../../sim/words/en.ts';
 import { fileKind } from '../../record/file-kind.ts';
 import { show } from '../../record/guest.ts';
 import type { Home } from '../../record/home.ts';
@@ -14,8 +15,7 @@ import { MOST_FILE, openMoment } from './moment.ts';
 const MOST_PICTURE = 64 * 1024 * 1024;
 
 /** What can be dropped, for the hint. */
-export const TAKEN =
-  'A moment, a brake, a lesson, kept sheets, a figure or a table of this bench, or a photograph of your brake.';
+export const TAKEN = words.taken;
 
 /** Puts on what a figure or a table was made of; false: it says nothing of it. */
 async function openMade(
@@ -27,12 +27,10 @@ async function openMade(
   const origin = readOrigin(text);
   if (!origin) return false;
   const read = await openOrigin(origin);
-  if (read.ok) session.put({ ...read.moment, shelf: session.moment.shelf }, `${name} opened`);
+  if (read.ok) session.put({ ...read.moment, shelf: session.moment.shelf }, words.opened(name));
   else {
     const [w] = read.wrong;
-    home.tell(
-      `${name} was not opened; nothing else has changed. Its moment, ${w?.path}: found ${w?.found}; allowed: ${w?.allowed}.`,
-    );
+    home.tell(words.wasNotOpenedNothingElse(name, w?.path, w?.found, w?.allowed));
   }
   return true;
 }
@@ -46,10 +44,7 @@ async function takePicture(session: Session, home: Home, file: File): Promise<vo
   session.do(show, 'own');
   const { own } = deskOf(OwnDesk, session);
   if (own) await deskOf(PhotoDesk, session).take(own, file);
-  else
-    home.tell(
-      `${file.name} is a picture: start a brake of your own here, then drop the picture again and its places can be tapped in it.`,
-    );
+  else home.tell(words.isAPictureStartA(file.name));
 }
 
 async function takeText(session: Session, home: Home, file: File, text: string): Promise<void> {
@@ -69,9 +64,8 @@ async function takeText(session: Session, home: Home, file: File, text: string):
     const { takeLesson } = await import('../../stations/lessons/take.ts');
     session.do(show, 'lessons');
     const [first] = takeLesson(session, text) ?? [];
-    if (first)
-      home.tell(`${file.name} was not opened; nothing else has changed. ${tellFinding(first)}`);
-    else session.say(`${file.name} is among the lessons.`);
+    if (first) home.tell(words.wasNotOpenedNothingElse2(file.name, tellFinding(first)));
+    else session.say(words.isAmongTheLessons(file.name));
   } else await openMoment(session, home, file);
 }
 
@@ -82,11 +76,11 @@ export async function takeFile(
   file: File,
   more: number,
 ): Promise<void> {
-  if (more > 0) home.tell(`One file at a time: ${file.name} was taken, ${more} more were not.`);
+  if (more > 0) home.tell(words.oneFileAtATime(file.name, more));
   const picture = /^image\/(?!svg)/.test(file.type);
   const most = picture ? MOST_PICTURE : MOST_FILE;
   if (file.size > most) {
-    home.tell(`${file.name} was not opened: found ${file.size} bytes; allowed: ${most}.`);
+    home.tell(words.wasNotOpenedFoundBytes(file.name, file.size, most));
     return;
   }
   const text = await file.text();

@@ -1,3 +1,4 @@
+import { awayShareMoment as words } from '../../../sim/words/en.ts';
 import { otherFile } from '../../record/file-kind.ts';
 import type { Home } from '../../record/home.ts';
 import { fromText, toText } from '../../record/json.ts';
@@ -14,7 +15,7 @@ import { type Kind, plainName, saveFile } from '../save.ts';
 export const MOST_FILE = 4 * 1024 * 1024;
 
 export const JSON_FILE: Kind = {
-  tells: 'Moment of the bench',
+  tells: words.momentOfTheBench,
   type: 'application/json',
   endings: ['.json'],
 };
@@ -34,12 +35,12 @@ export const forCode = (m: Moment): Moment =>
 /** @returns what to say */
 export async function copyLink(session: Session): Promise<string> {
   const address = await addressOf(session.moment);
-  if (address === null) return 'Too much for a link: save it as a file.';
+  if (address === null) return words.tooMuchForALink;
   try {
     await navigator.clipboard.writeText(address);
-    return 'Link copied.';
+    return words.linkCopied;
   } catch {
-    return 'The browser does not let the page copy: take the address from its own bar.';
+    return words.theBrowserDoesNotLet;
   }
 }
 
@@ -56,22 +57,22 @@ export const saveMoment = (session: Session): Promise<string> =>
 /** Puts a moment's file on the bench; what is wrong with another stands on the page. */
 export async function openMoment(session: Session, home: Home, file: File): Promise<void> {
   if (file.size > MOST_FILE) {
-    home.tell(`${file.name} was not opened: found ${file.size} bytes; allowed: ${MOST_FILE}.`);
+    home.tell(words.wasNotOpenedFoundBytes(file.name, file.size, MOST_FILE));
     return;
   }
   const text = await file.text();
   const other = otherFile(text, 'moment');
   if (other) {
-    home.tell(`${file.name} was not opened; nothing else has changed. ${other}`);
+    home.tell(words.wasNotOpenedNothingElse(file.name, other));
     return;
   }
   const read = fromText(text);
   if (read.ok) {
-    session.put({ ...read.moment, shelf: session.moment.shelf }, `${file.name} opened`);
+    session.put({ ...read.moment, shelf: session.moment.shelf }, words.opened(file.name));
     return;
   }
   const [w] = read.wrong;
   home.tell(
-    `${file.name} was not opened; nothing else has changed. ${w?.path || 'All of it'}: found ${w?.found}; allowed: ${w?.allowed}.`,
+    words.wasNotOpenedNothingElse2(file.name, w?.path || words.allOfIt, w?.found, w?.allowed),
   );
 }

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { awayShareShareWay as words } from '../../../sim/words/en.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
 import { pickInstead } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
@@ -23,7 +24,7 @@ export const onlyHere = ({
 
 /** A code as a picture, always dark on light: cameras want it so. */
 export const codePicture = ({ size, path }: Code): TemplateResult =>
-  html`<svg class="code" viewBox="0 0 ${size} ${size}" shape-rendering="crispEdges" role="img" aria-label="Code with the link of this moment">${svg`<rect width=${size} height=${size} fill="#FFFFFF" /><path d=${path} fill="#000000" />`}</svg>`;
+  html`<svg class="code" viewBox="0 0 ${size} ${size}" shape-rendering="crispEdges" role="img" aria-label=${words.codeWithTheLinkOf}>${svg`<rect width=${size} height=${size} fill="#FFFFFF" /><path d=${path} fill="#000000" />`}</svg>`;
 
 /** Link, code, the system's own sharing, file: this moment of the bench for somebody else. */
 export class ShareWay extends LitElement implements WayElement {
@@ -65,9 +66,9 @@ export class ShareWay extends LitElement implements WayElement {
     this.#aboutFile = false;
     try {
       await navigator.clipboard.writeText(this.address ?? '');
-      this.said = 'Link copied.';
+      this.said = words.linkCopied;
     } catch {
-      this.said = 'The browser does not let the page copy: mark the link and copy it by hand.';
+      this.said = words.theBrowserDoesNotLet;
       this.renderRoot.querySelector<HTMLInputElement>('#link')?.select();
     }
   }
@@ -75,7 +76,7 @@ export class ShareWay extends LitElement implements WayElement {
   /** What the system shares: the link where there is one, else the file. Null: this browser cannot. */
   get #shares(): ShareData | null {
     if (typeof navigator.share !== 'function') return null;
-    const title = `Takeup: ${this.stand.session.brake.title}`;
+    const title = words.title(this.stand.session.brake.title);
     if (this.address) return { title, url: this.address };
     const file = new File([momentBlob(this.stand.session)], momentName(this.stand.session), {
       type: 'application/json',
@@ -91,11 +92,11 @@ export class ShareWay extends LitElement implements WayElement {
     this.#aboutFile = data.url === undefined;
     try {
       await navigator.share(data);
-      this.said = 'Handed to the system.';
+      this.said = words.handedToTheSystem;
     } catch (error: unknown) {
       // Left by the reader: nothing to say.
       if (error instanceof DOMException && error.name === 'AbortError') return;
-      this.said = 'The system did not take it: copy the link, or save the file.';
+      this.said = words.theSystemDidNotTake;
     }
   }
 
@@ -123,28 +124,28 @@ export class ShareWay extends LitElement implements WayElement {
     const less = this.coded !== null && this.coded !== address;
     const shares = this.#shares;
     return html`<div class="link"><div>
-        <p>It opens this bench just as it stands: brake, wear, tooth, pressure, layers. Nothing is sent anywhere: the link itself holds it all.</p>
-        <label class="lab" for="link">Link, ${address.length} letters</label>
+        <p>${words.itOpensThisBenchJust}</p>
+        <label class="lab" for="link">${words.linkLetters(address.length)}</label>
         <input id="link" type="text" readonly .value=${address} @focus=${(e: Event) => (e.target as HTMLInputElement).select()} />
-        <div class="acts"><button class="main" @click=${() => this.#copy()}>Copy link</button>${shares ? html`<button @click=${() => this.#share(shares)}>Share…</button>` : nothing}</div>
+        <div class="acts"><button class="main" @click=${() => this.#copy()}>${words.copyLink}</button>${shares ? html`<button @click=${() => this.#share(shares)}>${words.share}</button>` : nothing}</div>
         <p class="said" role="status">${this.#aboutFile ? '' : this.said}</p>
-        ${onlyHere(location) ? html`<p class="dim"><b>This page runs on this computer alone</b> (${location.protocol === 'file:' ? 'a file' : location.hostname}). The link and the code open here, not on a phone. For another device save the file and open it there.</p>` : nothing}
+        ${onlyHere(location) ? html`<p class="dim"><b>${words.thisPageRunsOnThis}</b> ${words.theLinkAndTheCode(location.protocol === 'file:' ? words.aFile : location.hostname)}</p>` : nothing}
       </div>
-      ${code ? html`<div>${codePicture(code)}${less ? html`<p class="dim" data-less>The kept moment is not in the code, so that it can be read at once. The link has it.</p>` : nothing}</div>` : html`<p class="dim">Too long for a code that a phone reads at once (${address.length} letters, at most 1 273). Copy the link, or send the file.</p>`}
+      ${code ? html`<div>${codePicture(code)}${less ? html`<p class="dim" data-less>${words.theKeptMomentIsNot}</p>` : nothing}</div>` : html`<p class="dim">${words.tooLongForACode(address.length)}</p>`}
     </div>`;
   }
 
   override render() {
     const { address } = this;
-    return html`<div class="part"><h3>Link and code</h3>${
+    return html`<div class="part"><h3>${words.linkAndCode}</h3>${
       address === undefined
         ? nothing
         : address === null
-          ? html`<p>There is too much on the bench for a link (a brake of your own with a long life, say). Send it as a file.</p>`
+          ? html`<p>${words.thereIsTooMuchOn}</p>`
           : this.#link(address)
     }</div>
-      <div class="part"><h3>File</h3><p>The same moment as a file of a few kilobytes, for mail or a memory stick, or where a messenger cuts a long link short. Drop it on the page, or open it here.</p>
-        <div class="acts"><button @click=${() => this.#save()}>Save as a file</button>${address === null && this.#shares ? html`<button @click=${() => this.#share(this.#shares as ShareData)}>Share the file…</button>` : nothing}<label class="file">Open a file<input type="file" accept=".json,application/json" aria-label="Open a moment’s file" @click=${(e: Event) => pickInstead(e, JSON_FILE, (file) => this.#take(file))} @change=${(e: Event) => this.#open(e)} /></label></div>
+      <div class="part"><h3>${words.file}</h3><p>${words.theSameMomentAsA}</p>
+        <div class="acts"><button @click=${() => this.#save()}>${words.saveAsAFile}</button>${address === null && this.#shares ? html`<button @click=${() => this.#share(this.#shares as ShareData)}>${words.shareTheFile}</button>` : nothing}<label class="file">${words.openAFile}<input type="file" accept=".json,application/json" aria-label=${words.openAMomentsFile} @click=${(e: Event) => pickInstead(e, JSON_FILE, (file) => this.#take(file))} @change=${(e: Event) => this.#open(e)} /></label></div>
         <p class="said" role="status">${this.#aboutFile || this.address === null ? this.said : ''}</p></div>`;
   }
 }

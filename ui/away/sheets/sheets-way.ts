@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { awaySheetsSheetsWay as words } from '../../../sim/words/en.ts';
 import { printPages } from '../../pieces/paper-sheet.ts';
 import { type PaperSize, paperSizes } from '../../pieces/papers.ts';
 import { loadReader } from '../../typed-size.ts';
@@ -48,29 +49,32 @@ export class SheetsWay extends LitElement implements WayElement {
     // What was typed into the sheet of Inspect is read as sizes.
     await loadReader();
     const pages = set.pages(this.stand.session, this.lesson, this.paper);
-    this.said = `${pages.length === 1 ? 'One page' : `${pages.length} pages`} of ${this.paper}.`;
+    this.said = words.of(
+      pages.length === 1 ? words.onePage : words.pages(pages.length),
+      this.paper,
+    );
     await printPages(pagesOf(pages), this.paper);
   }
 
   override render() {
     const { paper } = this;
-    return html`<div class="part"><div class="lab" id="paper">Paper</div><div class="seg paper" role="group" aria-labelledby="paper">${paperSizes.map(
+    return html`<div class="part"><div class="lab" id="paper">${words.paper}</div><div class="seg paper" role="group" aria-labelledby="paper">${paperSizes.map(
       (p) =>
         html`<button class=${p === paper ? 'on' : ''} aria-pressed=${p === paper} @click=${() => {
           this.paper = p;
         }}>${p}</button>`,
     )}</div>
-      <p class="dim">Black on white, of the brake as it stands on the bench. The browser’s own print does the same for the station that is open.</p>
+      <p class="dim">${words.blackOnWhiteOfThe}</p>
       <p class=${this.said ? 'said' : 'dim'} role="status">${this.said}</p></div>
       ${sheets.map(
         (k) =>
           html`<div class="part sheet"><div><h3>${k.name}</h3><p class="dim">${k.tells}</p>${
             k.ofLesson
-              ? html`<select aria-label="Lesson" @change=${(e: Event) => {
+              ? html`<select aria-label=${words.lesson} @change=${(e: Event) => {
                   this.lesson = (e.target as HTMLSelectElement).value;
                 }}>${lessonsAsked.map((l) => html`<option value=${l.name} ?selected=${l.name === this.lesson}>${l.number ?? ''} ${l.title}</option>`)}</select>`
               : nothing
-          }</div><div class="acts">${k.sets.map((set) => html`<button data-sheet=${set.id} aria-label=${`Print: ${k.name}, ${set.name}`} @click=${() => this.#print(set)}>${set.name}</button>`)}</div></div>`,
+          }</div><div class="acts">${k.sets.map((set) => html`<button data-sheet=${set.id} aria-label=${words.print(k.name, set.name)} @click=${() => this.#print(set)}>${set.name}</button>`)}</div></div>`,
       )}`;
   }
 }

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { awaySheetsSheets as texts } from '../../../sim/words/en.ts';
 import { lessonNamed, shipped } from '../../lessons/library.ts';
 import { namesSheet } from '../../pieces/names-on-paper.ts';
 import type { PaperSize } from '../../pieces/papers.ts';
@@ -35,28 +36,28 @@ const lessonOf = (session: Session, name: string) =>
 export const sheets: readonly SheetKind[] = [
   {
     id: 'names',
-    name: 'Names',
-    tells: 'The brake with numbered leaders, and lines to write the names on.',
+    name: texts.namesName,
+    tells: texts.namesTells,
     sets: [
-      { id: 'names', name: 'To fill in', pages: (s) => [namesSheet(s, false)] },
-      { id: 'names-answers', name: 'With answers', pages: (s) => [namesSheet(s, true)] },
+      { id: 'names', name: texts.namesName2, pages: (s) => [namesSheet(s, false)] },
+      { id: 'names-answers', name: texts.namesAnswersName, pages: (s) => [namesSheet(s, true)] },
     ],
   },
   {
     id: 'predictions',
-    name: 'Predictions',
-    tells: 'A lesson’s questions, with room for the guess, for what was seen, and for why.',
+    name: texts.predictionsName,
+    tells: texts.predictionsTells,
     ofLesson: true,
     sets: [
       {
-        ...{ id: 'predictions', name: 'To fill in' },
+        ...{ id: 'predictions', name: texts.namesName2 },
         pages: (s, name) => {
           const lesson = lessonOf(s, name);
           return lesson ? predictions(s, lesson) : [];
         },
       },
       {
-        ...{ id: 'predictions-answers', name: 'Answers' },
+        ...{ id: 'predictions-answers', name: texts.answers },
         pages: (s, name) => {
           const lesson = lessonOf(s, name);
           return lesson ? [predictionAnswers(s, lesson)] : [];
@@ -66,49 +67,47 @@ export const sheets: readonly SheetKind[] = [
   },
   {
     id: 'measurements',
-    name: 'Measurements',
-    tells:
-      'The sheet of Inspect for both wheels: to take to a vehicle, or as it was filled in there.',
+    name: texts.measurementsName,
+    tells: texts.measurementsTells,
     sets: [
       {
-        ...{ id: 'measurements', name: 'Blank' },
+        ...{ id: 'measurements', name: texts.blank },
         pages: (s) => [measurementPage(deskOf(InspectDesk, s), true)],
       },
       {
-        ...{ id: 'measurements-filled', name: 'As filled in' },
+        ...{ id: 'measurements-filled', name: texts.asFilledIn },
         pages: (s) => [measurementPage(deskOf(InspectDesk, s), false)],
       },
     ],
   },
   {
     id: 'wear',
-    name: 'Wear report',
-    tells: 'The life on the bench: its charts, what happened in it, and what ends first.',
-    sets: [{ id: 'wear', name: 'Print', pages: (s) => [wearReport(s)] }],
+    name: texts.wearName,
+    tells: texts.wearTells,
+    sets: [{ id: 'wear', name: texts.wearName2, pages: (s) => [wearReport(s)] }],
   },
   {
     id: 'log',
-    name: 'Find-the-fault log',
-    tells:
-      'The readings with their minutes: blank, or with what was found at the van that is open.',
+    name: texts.logName,
+    tells: texts.logTells,
     sets: [
-      { id: 'log', name: 'Blank', pages: (s) => [faultLog(s, false)] },
-      { id: 'log-filled', name: 'As it stands', pages: (s) => [faultLog(s, true)] },
+      { id: 'log', name: texts.blank, pages: (s) => [faultLog(s, false)] },
+      { id: 'log-filled', name: texts.logFilledName, pages: (s) => [faultLog(s, true)] },
     ],
   },
   {
     id: 'order',
-    name: 'Order of the work',
-    tells: 'Each step for this brake: what to do, what may fly, what to look at, and its caution.',
+    name: texts.orderName,
+    tells: texts.orderTells,
     sets: [
       {
         id: 'removal',
-        name: 'Taking apart',
+        name: texts.removalName,
         pages: (s, _, paper) => orderPagesOf(s, 'apart', paper),
       },
       {
         id: 'fitting',
-        name: 'Putting together',
+        name: texts.fittingName,
         pages: (s, _, paper) => orderPagesOf(s, 'together', paper),
       },
     ],

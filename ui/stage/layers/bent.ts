@@ -6,6 +6,7 @@ import {
   type Rig,
   type Side,
 } from '../../../sim/index.ts';
+import { stageLayersBent as words } from '../../../sim/words/en.ts';
 import { flatten } from '../flatten.ts';
 import { shoeOutlines } from '../parts/shoe.ts';
 import type { Path } from '../path.ts';
@@ -71,7 +72,7 @@ function scaleLabel(view: View): Label {
   const [right, up] = CORNER[view.wall ? 'wall' : view.narrow ? 'narrow' : 'desk'];
   return label(view, {
     key: 'bow scale',
-    text: `Shoes bend: bow ×${BOW_SCALE}`,
+    text: words.shoesBendBow(BOW_SCALE),
     at: toMm(view, [view.width - right, view.height - (view.foot ?? 0) - up]),
     anchor: 'end',
     style: 'caption',

@@ -1,4 +1,13 @@
-import { type Brake, type Instant, type Point, roleOf, type Side } from '../../../sim/index.ts';
+import {
+  type Brake,
+  type Instant,
+  type Point,
+  type Role,
+  roleOf,
+  type Side,
+} from '../../../sim/index.ts';
+import { labelWords, stageLayersCaptions as words } from '../../../sim/words/en.ts';
+import { fixed } from '../../format.ts';
 import { degrees, polar } from '../geometry.ts';
 import { rimRadius } from '../parts/drum.ts';
 import type { Label, Shape } from '../shapes.ts';
@@ -28,13 +37,9 @@ export function turnArrow(brake: Brake, instant: Instant, tall = false): Shape[]
   ];
 }
 
-const turningText = {
-  1: 'Drum turns forward',
-  0: 'Drum stands still',
-  '-1': 'Drum turns backward',
-};
+const turningText = words.turningText;
 
-const SHORT = { 1: 'Forward', 0: '', '-1': 'Backward' };
+const SHORT = { 1: labelWords.forward, 0: '', '-1': labelWords.backward };
 
 export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
   // The brake takes the whole height: the word stands in the lower corner.
@@ -59,16 +64,11 @@ export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
   });
 }
 
-const notes = {
-  leading: ['The drum drags it', 'tighter onto itself'],
-  trailing: ['The drum pushes it', 'away from the rim'],
-} as const;
+const notes = words.notes;
 
 /** What a shoe is called: by its role while the drum turns, by its place while it stands. */
-function called(side: Side, instant: Instant): string {
-  if (instant.turning === 0) return side === 'front' ? 'Front' : 'Rear';
-  return roleOf(side, instant.turning) === 'leading' ? 'Leading' : 'Trailing';
-}
+const called = (side: Side, instant: Instant): Side | Role =>
+  instant.turning === 0 ? side : roleOf(side, instant.turning);
 
 /** "Leading shoe" in the upper corners with what the drum does to it. */
 export function roleLabels(instant: Instant, view: View, framed: boolean): Label[] {
@@ -86,11 +86,11 @@ export function roleLabels(instant: Instant, view: View, framed: boolean): Label
         anchor: left ? 'start' : 'end',
         style,
         colour: style === 'role' ? look.colour : 'ink',
-        block: `role ${side}`,
+        block: words.role(side),
       });
     const line = sizeOf(view, 'role note') * 1.3;
     return [
-      put('role', `${called(side, instant)} shoe`, 0, 0),
+      put('role', words.shoe(called(side, instant)), 0, 0),
       // A drum that stands drags neither shoe.
       ...(look.role ? notes[look.role] : []).map((text, i) =>
         put('role note', text, size * 0.86 + line * i + 4, i + 1),
@@ -136,7 +136,7 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
         style: 'role',
         size,
         colour: look.colour,
-        block: `corner ${side}`,
+        block: words.corner(side),
       });
     const low = peaks && !view.upper ? 38 : 16;
     const word = view.wall
@@ -146,7 +146,7 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
     const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
     // A lining that does not press has no peak to be told.
     if (view.wall && highest < 0.005) return [word];
-    const text = `${highest.toFixed(2)}\u00a0MPa`;
+    const text = `${fixed(highest, 2)}\u00a0MPa`;
     return [
       word,
       view.wall ? put(text, 106 * u, 38 * u, 1) : put(text, view.upper ? 38 : 15, 18, 1),

@@ -1,4 +1,5 @@
 import { type Brake, type Instant, type Point, peak } from '../../../sim/index.ts';
+import { fixed } from '../../format.ts';
 import { degrees, polar } from '../geometry.ts';
 import { type Command, type Path, polyline, trace } from '../path.ts';
 import { DASH, type Label, type Shape, stroked, WEIGHT } from '../shapes.ts';
@@ -96,7 +97,7 @@ function peakLabel(
 ): Label {
   const at = now.pressure.reduce((best, p, i, all) => (p > (all[best] as number) ? i : best), 0);
   const angle = now.angle[at] as number;
-  const text = `${highest.toFixed(2)}\u00a0MPa`;
+  const text = `${fixed(highest, 2)}\u00a0MPa`;
   // A comb that reaches the stage's edge keeps its value inside, over the bars.
   const [x, y] = toPx(view, polar(top(angle) + 5, angle));
   const room = 30 + 0.6 * sizeOf(view, 'peak') * text.length;

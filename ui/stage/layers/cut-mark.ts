@@ -1,4 +1,5 @@
 import type { Brake } from '../../../sim/index.ts';
+import { labelWords, stageLayersCutMark as texts } from '../../../sim/words/en.ts';
 import { polar } from '../geometry.ts';
 import { rimRadius } from '../parts/drum.ts';
 import { polyline } from '../path.ts';
@@ -54,7 +55,7 @@ export function cutMark(
       line('inner', near, near + 8, 4),
       line('outer', far - 8, far, 4),
     ],
-    labels: [letter('inner letter', near + 1), letter('outer letter', far - 3)],
+    labels: [letter(texts.innerLetter, near + 1), letter(texts.outerLetter, far - 3)],
   };
 }
 
@@ -81,5 +82,5 @@ export function roleCorners(brake: Brake, view: View): Label[] {
       colour,
     });
   };
-  return [put('Leading', -1, 'lead'), put('Trailing', 1, 'trail')];
+  return [put(labelWords.leading, -1, 'lead'), put(labelWords.trailing, 1, 'trail')];
 }

@@ -1,4 +1,5 @@
 import { type Brake, gapsOf, type Instant, type Point } from '../../../sim/index.ts';
+import { fixed } from '../../format.ts';
 import { polar } from '../geometry.ts';
 import { type Path, polyline, trace } from '../path.ts';
 import { DASH, type Label, type Shape, stroked, WEIGHT } from '../shapes.ts';
@@ -79,7 +80,7 @@ export function fan(
       labels.push(
         label(view, {
           key: `fan ${side} ${word}`,
-          text: gap.toFixed(2),
+          text: fixed(gap, 2),
           at,
           anchor: front ? 'end' : 'start',
           style: 'gap',

@@ -1,5 +1,7 @@
 import type { Brake, Instant, Point, Side } from '../../../sim/index.ts';
 import { dragOf, isTold } from '../../../sim/index.ts';
+import { stageLayersForces as words } from '../../../sim/words/en.ts';
+import { fixed } from '../../format.ts';
 import type { Token } from '../../theme.ts';
 import { add, apply, clamp, degrees, type Frame, polar } from '../geometry.ts';
 import { webRadius } from '../parts/web.ts';
@@ -23,7 +25,7 @@ const isSeen = (force: number): boolean => force * FORCE_SCALE > HEAD * width(fo
 /** "1.70 kN", "570 N". */
 export function forceText(newton: number): string {
   const tens = Math.round(newton / 10) * 10;
-  return tens >= 1000 ? `${(newton / 1000).toFixed(2)}\u00a0kN` : `${tens}\u00a0N`;
+  return tens >= 1000 ? `${fixed(newton / 1000, 2)}\u00a0kN` : `${tens}\u00a0N`;
 }
 
 interface Arrows {
@@ -79,7 +81,7 @@ function toePush(
   const start: Point = [x + sense * 2.5, y];
   put(
     out,
-    `toe ${side}`,
+    words.toe(side),
     arrowPath(start, add(start, [sense, 0], force * FORCE_SCALE), width(force)),
     'fluid',
   );
@@ -105,7 +107,7 @@ function drag(out: Arrows, brake: Brake, instant: Instant, side: Side, view: Vie
   const half = ((force * FORCE_SCALE) / radius / 2) * instant.turning;
   put(
     out,
-    `drag ${side}`,
+    words.drag(side),
     arcArrowPath(radius, middle - half, middle + half, width(force)),
     look.colour,
     look.role,
@@ -131,7 +133,7 @@ function anchorForce(out: Arrows, brake: Brake, instant: Instant, side: Side, vi
   const look = lookOf(side, instant);
   const at = brake.shoes[side].anchor.at;
   const tip = add(at, vector, FORCE_SCALE);
-  put(out, `anchor ${side}`, arrowPath(at, tip, width(force * 0.8)), look.colour, look.role);
+  put(out, words.anchor(side), arrowPath(at, tip, width(force * 0.8)), look.colour, look.role);
   const [ux, uy] = [vector[0] / force, vector[1] / force];
   out.labels.push(
     label(view, {

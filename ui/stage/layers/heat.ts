@@ -1,4 +1,5 @@
 import type { Brake, BrakeState, Instant, Side } from '../../../sim/index.ts';
+import { stageLayersHeat as words } from '../../../sim/words/en.ts';
 import { heatColour, type Theme } from '../../theme.ts';
 import { type Frame, polar } from '../geometry.ts';
 import { rimRadius } from '../parts/drum.ts';
@@ -62,7 +63,7 @@ export function heat(
     labels: [
       label(view, {
         key: 'heat drum',
-        text: `Drum ${Math.round(state.temperature)}\u00a0°C`,
+        text: words.drumC(Math.round(state.temperature)),
         at: named || view.narrow ? high : low,
         anchor: view.upper ? 'middle' : named || view.narrow ? 'end' : 'start',
         style: 'heat',

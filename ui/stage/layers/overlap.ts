@@ -1,4 +1,6 @@
 import type { Brake, LipFit, Overlap, Point } from '../../../sim/index.ts';
+import { stageLayersOverlap as words } from '../../../sim/words/en.ts';
+import { fixed } from '../../format.ts';
 import { polar } from '../geometry.ts';
 import { type Path, polyline, trace } from '../path.ts';
 import { DASH, type Label, type Shape, stroked } from '../shapes.ts';
@@ -23,7 +25,7 @@ const TOLD = 0.005;
 
 /** "0.29", "<0.01", or "clear" where nothing overlaps. */
 export const overlapText = (mm: number): string =>
-  mm > SEEN ? (mm < TOLD ? '<0.01' : mm.toFixed(2)) : 'clear';
+  mm > SEEN ? (mm < TOLD ? `<${fixed(0.01, 2)}` : fixed(mm, 2)) : words.clearOfIt;
 
 /** Part of the arc where the lining stands outside the lip: outline points from low to high angle. */
 function caught(o: Overlap, base: number, times: number): Point[] {
@@ -130,11 +132,11 @@ function values(
     const high = down * line;
     if (holds) {
       out.push(put(overlapText(mm), high - 0.1 * line, 'value', true));
-      out.push(put(word, high + Math.max(0.72 * line, 14), 'word', false));
+      out.push(put(words.place(word), high + Math.max(0.72 * line, 14), 'word', false));
     } else if (centre) {
-      out.push(put('clear', high - 0.45 * line, 'value', false));
-      out.push(put(word, high + 0.45 * line, 'word', false));
-    } else out.push(put(`${word} clear`, high, 'word', false));
+      out.push(put(words.clearOfIt, high - 0.45 * line, 'value', false));
+      out.push(put(words.place(word), high + 0.45 * line, 'word', false));
+    } else out.push(put(words.clear(word), high, 'word', false));
   }
   return out;
 }

@@ -1,4 +1,5 @@
 import { type Brake, type Point, sickleOf } from '../../../sim/index.ts';
+import { stagePartsParking as words } from '../../../sim/words/en.ts';
 import { add, angleOf, apply, direction, distance, type Frame, polar } from '../geometry.ts';
 import { circlePath, type Path, polygon, polyline, trace } from '../path.ts';
 import { DASH, outlined, type Shape, stroked } from '../shapes.ts';
@@ -61,9 +62,9 @@ export function parkingLever(brake: Brake, place: Frame): Shape[] {
 /** What of the lever shows over the rear web: its hidden edge, its stop and its pivot on the web. */
 export function parkingLeverOver(brake: Brake, place: Frame): Shape[] {
   const paths = leverPaths(brake);
-  const lever = maker('parking over', 'parking lever');
-  const stop = maker('parking over', 'lever stop');
-  const pivot = maker('parking over', 'lever pivot');
+  const lever = maker(words.parkingOver, 'parking lever');
+  const stop = maker(words.parkingOver, 'lever stop');
+  const pivot = maker(words.parkingOver, 'lever pivot');
   return [
     lever(paths.body, stroked('ink', 1, DASH.hidden), { place }),
     stop(paths.stop, outlined('parkingLever', 1.5), { place }),

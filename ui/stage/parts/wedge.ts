@@ -122,12 +122,14 @@ function framesOf(brake: Brake, instant: Instant, places: Places): Frames {
   const { flank } = formOf(brake);
   const web = after(places.shoes.front, { angle: 0, x: sx, y: sy });
   const apart = Math.max(0, instant.separation - instant.strutLength);
+  // Its spring takes the strut along; without it the strut stays behind.
+  const along = instant.strutOff === undefined ? Math.min(apart, lostMotion) : 0;
   const [x, y] = apply(places.strut, brake.shoes.rear.strutSeat);
   return {
     web,
     wedge: after(web, { angle: 0, x: 0, y: -grown / flank }),
-    strut: { angle: places.strut.angle, x: x - Math.min(apart, lostMotion), y },
-    open: Math.max(0, apart - lostMotion),
+    strut: { angle: places.strut.angle, x: x - along, y },
+    open: apart - along,
   };
 }
 

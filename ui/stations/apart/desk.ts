@@ -4,8 +4,10 @@ import {
   BAR,
   type Brake,
   type BrakeState,
+  balance,
   freshState,
   type Instant,
+  kindLaws,
   type Point,
   pressedTo,
   pressUntilSilent,
@@ -17,6 +19,7 @@ import {
 import type { AdjusterFit } from '../../record/bench.ts';
 import { brakeOf, refitted, restOf, rigid, rigOfBrake } from '../../record/derive.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
+import { sceneName } from '../../record/scene-names.ts';
 import type { Session } from '../../session.ts';
 import { type PartId, partNames } from '../../stage/part-names.ts';
 import { drawingOf } from '../../stage/parts/adjuster.ts';
@@ -25,6 +28,8 @@ import { liftLimit } from '../../stage/parts/strut.ts';
 import { placesOf } from '../../stage/place.ts';
 import type { Shape } from '../../stage/shapes.ts';
 import type { ApartPart, Without } from './part.ts';
+
+const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 
 /** Linings worn evenly by this much, the adjuster not yet pressed, mm (own choice: several teeth of every kind). */
 const WORN = 0.6;
@@ -41,6 +46,8 @@ export interface Tried {
   readonly travel: number;
   readonly torque: number;
   readonly strut: number;
+  /** What both shoes drag with, the pedal up and the drum turning, N·m. */
+  readonly drag: number;
 }
 
 /** On the shoes, not on the adjuster's bench. */
@@ -117,17 +124,27 @@ export class ApartDesk {
     return drawingOf(this.brake).springs[0] ?? null;
   }
 
+  /** The spring that holds the strut. */
+  get strutSpring(): PartId | null {
+    return kindLaws[this.brake.adjuster.kind].strutSpring === null ? null : 'strut spring';
+  }
+  /** The part that is taken away, where it is one of the adjuster's. */
+  get away(): PartId | null {
+    const { without } = this.part;
+    return without === 'adjuster' ? this.spring : without === 'strut' ? this.strutSpring : null;
+  }
+
   /** Springs that can be taken away, by what they are called. */
   get springs(): readonly { readonly of: Without; readonly name: string; readonly job: string }[] {
-    const { spring, brake } = this;
-    const own = spring
-      ? [{ of: 'adjuster' as const, name: partNames[spring][0], job: partNames[spring][1] }]
-      : [];
+    const { spring, strutSpring, brake } = this;
+    const own = (of: Without, part: PartId | null) =>
+      part ? [{ of, name: partNames[part][0], job: partNames[part][1] }] : [];
     return [
-      ...own,
+      ...own('adjuster', spring),
+      ...own('strut', strutSpring),
       ...brake.springs.map((s, i) => ({
         of: i,
-        name: s.name.charAt(0).toUpperCase() + s.name.slice(1),
+        name: capital(sceneName(s.name)),
         job: partNames[springPart(brake, i)][1],
       })),
     ];
@@ -155,7 +172,9 @@ export class ApartDesk {
           ? condition
           : without === 'adjuster'
             ? { ...condition, leverSpring: 0 }
-            : { ...condition, unhooked: [without] },
+            : without === 'strut'
+              ? { ...condition, strutLoose: true }
+              : { ...condition, unhooked: [without] },
     };
     const { clicks, state } = pressUntilSilent(rig, worn, { pressure: PRESS * BAR, turning: 1 });
     const rest = restOf(rig, state);
@@ -169,6 +188,7 @@ export class ApartDesk {
       strut: readingOf(told, 'strutForce').value,
       travel: pressed.travel,
       torque: Math.abs(pressed.instant.torqueOnDrum) / 1000,
+      drag: Math.abs(balance(rig, state, { pressure: 0, turning: 1 }).torqueOnDrum) / 1000,
     };
   }
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../../../sim/index.ts';
+import { apartDraw as texts } from '../../../sim/words/en.ts';
 import type { Session } from '../../session.ts';
 import { flatten } from '../../stage/flatten.ts';
 import { apply, IDENTITY } from '../../stage/geometry.ts';
@@ -90,7 +91,7 @@ function rowsOf(desk: ApartDesk, loose: readonly PartId[], whole: Box, wide: boo
 function laidOut(desk: ApartDesk, wide: boolean): Laid {
   const { order, fitted, shapes } = desk;
   const whole = boxOf(shapes);
-  const missing = desk.part.without === 'adjuster' ? desk.spring : null;
+  const missing = desk.away;
   const together = order.slice(0, fitted).filter((p) => p !== missing);
   const isOn = ({ part }: Shape): boolean => part !== undefined && together.includes(part);
   const dashed = shapes
@@ -204,8 +205,7 @@ function one(
   const turned = (session.wheel === 'right') !== (from === 'behind') ? mirrorDrawing(drawn) : drawn;
   const title = label(turned.view, {
     key: `from ${from}`,
-    text:
-      from === 'outside' ? 'From outside the wheel' : 'From behind: this side lies on the plate',
+    text: from === 'outside' ? texts.fromOutsideTheWheel : texts.fromBehindThisSideLies,
     at: toMm(turned.view, [wall ? 24 : narrow || top > 0 ? 20 : BESIDE_ZOOM, top + head / 2]),
     anchor: 'start',
     style: 'role note',

@@ -1,4 +1,5 @@
 import { css, html } from 'lit';
+import { language, apart as words } from '../../../sim/words/en.ts';
 import { nameOf } from '../../stage/part-names.ts';
 import { deskOf, type Station } from '../station.ts';
 import { ApartDesk } from './desk.ts';
@@ -38,6 +39,7 @@ export const apart: Station = {
   id: 'apart',
   styles,
   layers: [],
+  unnamed: words.noNamesOfTheBrake,
   draws: (session, stage) => drawApart(session, deskOf(ApartDesk, session), stage),
   takes: {
     fingers: 1,
@@ -55,17 +57,18 @@ export const apart: Station = {
     says: ({ session }) => {
       const desk = deskOf(ApartDesk, session);
       const next = nextPart(desk);
-      return html`<b>${next ? `Next, ${desk.fitted + 1}: ${nameOf(next).toLowerCase()}.` : 'The adjuster, together.'}</b>${desk.part.without === 'nothing' ? html`<p>${desk.order.map((p, i) => `${i + 1} ${nameOf(p).toLowerCase()}`).join(' · ')}</p>` : table(desk)}`;
+      if (desk.part.without !== 'nothing') return table(desk, true);
+      return html`<b>${next ? words.next(desk.fitted + 1, language.inside(nameOf(next))) : words.theAdjusterTogether}</b><p>${desk.order.map((p, i) => `${i + 1} ${language.inside(nameOf(p))}`).join(' · ')}</p>`;
     },
     actions: ({ session }) => {
       const desk = deskOf(ApartDesk, session);
       const end = desk.fitted >= desk.order.length;
       return [
         {
-          name: end ? 'Take it apart' : 'Next step',
+          name: end ? words.takeItApart : words.nextStep,
           does: () => session.do(fitTo, end ? 0 : desk.fitted + 1),
         },
-        { name: 'Together', does: () => session.do(fitTo, MOST_PARTS) },
+        { name: words.togetherName, does: () => session.do(fitTo, MOST_PARTS) },
       ];
     },
   },

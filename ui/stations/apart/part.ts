@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { type AdjusterKind, adjusterKinds } from '../../../sim/index.ts';
 import type { Part } from '../../record/part.ts';
 
-/** A spring that is taken away: the adjuster's own, or a return spring by its place in the brake's list. */
-export type Without = 'nothing' | 'adjuster' | number;
+/** A spring that is taken away: the adjuster's own, the strut's, or a return spring by its place in the brake's list. */
+export type Without = 'nothing' | 'adjuster' | 'strut' | number;
 
 export interface ApartPart {
   /** Kind on the bench; null: the brake's own. */
@@ -26,7 +26,7 @@ export const apartPart: Part<ApartPart> = {
     kind: v.nullable(v.picklist(adjusterKinds)),
     fitted: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(MOST_PARTS)),
     without: v.union([
-      v.picklist(['nothing', 'adjuster']),
+      v.picklist(['nothing', 'adjuster', 'strut']),
       v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(MOST_PARTS)),
     ]),
   }),

@@ -1,4 +1,5 @@
 import type { AdjusterKind } from '../../../sim/index.ts';
+import { apartWants as words } from '../../../sim/words/en.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
 import { type ApartPart, MOST_PARTS, type Without } from './part.ts';
@@ -14,7 +15,7 @@ export const layKind = intention(
   'apart.kind',
   (m: Moment, kind: AdjusterKind | null) =>
     put(m, { kind, fitted: MOST_PARTS, without: 'nothing' }),
-  (_before, after) => after.parts.apart.kind ?? 'the brake’s own adjuster',
+  (_before, after) => after.parts.apart.kind ?? words.theBrakesOwnAdjuster,
 );
 
 /** So many of its parts together, in their order. */
@@ -23,7 +24,7 @@ export const fitTo = intention(
   (m: Moment, fitted: number) =>
     put(m, { fitted: Math.max(0, Math.min(MOST_PARTS, Math.round(fitted) || 0)) }),
   (before, after) =>
-    after.parts.apart.fitted < before.parts.apart.fitted ? 'a part off' : 'a part on',
+    after.parts.apart.fitted < before.parts.apart.fitted ? words.aPartOff : words.aPartOn,
 );
 
 /** A spring taken away, or none. */
@@ -34,5 +35,6 @@ export const goWithout = intention(
     !(Number.isInteger(without) && without >= 0 && without <= MOST_PARTS)
       ? m
       : put(m, { without }),
-  (_before, after) => (after.parts.apart.without === 'nothing' ? 'spring put on' : 'spring away'),
+  (_before, after) =>
+    after.parts.apart.without === 'nothing' ? words.springPutOn : words.springAway,
 );

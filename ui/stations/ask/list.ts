@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { askList as texts } from '../../../sim/words/en.ts';
 import { alsoMeant } from '../../ask/also.ts';
 import { kindNames } from '../../ask/entries.ts';
 import { type Answer, ask } from '../../ask/rank.ts';
@@ -16,7 +17,7 @@ import { askFor } from './part.ts';
 
 /** Signs of the kinds of entry; their names stand beside them. */
 const shapes: Readonly<Record<Kind, string>> = {
-  question: 'M3 3H21V17H12L7 22V17H3ZM9 9q0-3 3-3t3 3q0 2-3 3v1',
+  question: texts.m33h21v17h12l722v17h3zm99q0,
   fault: 'M12 3L22 21H2ZM9 12l6 6m0-6l-6 6',
   station: 'M3 3H21V21H3ZM12 7V17M10 8l2-1',
   check: 'M2 12q10-13 20 0q-10 13-20 0M12 9a3 3 0 1 0 .1 0',
@@ -111,15 +112,15 @@ export class AskList extends LitElement {
     return html`
       <div class="read"><p role="status">${
         text.trim() === ''
-          ? 'Say it as you would to somebody beside the car. Any words, any order.'
+          ? texts.sayItAsYouWould
           : words.length === 0 || found[0]?.score === 0
-            ? 'None of these words is known here. These ways in are the nearest.'
-            : html`Read as ${words.map((w, i) => html`${i > 0 ? ', ' : ''}<b>${w}</b>`)}.`
-      }</p>${also.map((a) => html`<button class="also" @click=${() => session.do(askFor, a.text)}>or: ${a.label}</button>`)}</div>
+            ? texts.noneOfTheseWordsIs
+            : html`${texts.readAs(words.map((w, i) => html`${i > 0 ? ', ' : ''}<b>${w}</b>`))}`
+      }</p>${also.map((a) => html`<button class="also" @click=${() => session.do(askFor, a.text)}>${texts.or(a.label)}</button>`)}</div>
       ${danger ? html`<p class="danger">${caution}<span>${cautions.fault}</span></p>` : nothing}
       ${note ? html`<p class="kindnote">${caution}<span>${note}</span></p>` : nothing}
-      <ul aria-label="What helps, best first">${found.map((f) => this.#hit(f.entry))}</ul>
-      <div class="none"><button @click=${() => session.do(openTopic, 'all')}>None of these: say what I see</button></div>`;
+      <ul aria-label=${texts.whatHelpsBestFirst}>${found.map((f) => this.#hit(f.entry))}</ul>
+      <div class="none"><button @click=${() => session.do(openTopic, 'all')}>${texts.noneOfTheseSayWhat}</button></div>`;
   }
 }
 customElements.define('takeup-ask', AskList);

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { askPart as words } from '../../../sim/words/en.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
@@ -25,6 +26,6 @@ export const askFor = intention(
     const cut = text.slice(0, LONGEST);
     return here === m && cut === m.parts.ask.text ? m : withPart(here, 'ask', { text: cut });
   },
-  'what is asked',
+  words.whatIsAsked,
   { joins: 'ask.text' },
 );

@@ -1,3 +1,4 @@
+import { askWants as words } from '../../../sim/words/en.ts';
 import type { Figures } from '../../ask/types.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
@@ -34,5 +35,5 @@ export const carryFigures = intention(
       }
     }
   },
-  'figures carried along',
+  words.figuresCarriedAlong,
 );

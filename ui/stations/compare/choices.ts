@@ -1,7 +1,9 @@
 import { strutLength } from '../../../sim/index.ts';
+import { compareChoices as texts } from '../../../sim/words/en.ts';
 import { faultNames, faults } from '../../../sim/workshop/index.ts';
 import { brakeOf, standingOf } from '../../record/derive.ts';
 import type { Moment } from '../../record/moment.ts';
+import { sceneName } from '../../record/scene-names.ts';
 import { FIRST, plainMoment } from '../../record/start.ts';
 import { brakes } from '../../scenes.ts';
 import { baseOf, withFaultOn } from '../faults/part.ts';
@@ -54,7 +56,7 @@ const nextTooth = (m: Moment): readonly [KeptMoment, KeptMoment] => {
 export const choices: readonly Choice[] = [
   {
     id: 'turning',
-    name: 'Forward against backward',
+    name: texts.turningName,
     make: both(
       (k) => ({ ...k, turning: 1 }),
       (k) => ({ ...k, turning: -1 }),
@@ -62,7 +64,7 @@ export const choices: readonly Choice[] = [
   },
   {
     id: 'heat',
-    name: 'Cold against hot',
+    name: texts.heatName,
     make: both(
       (k) => inState(k, { temperature: COLD }),
       (k) => inState(k, { temperature: HOT }),
@@ -70,7 +72,7 @@ export const choices: readonly Choice[] = [
   },
   {
     id: 'wear',
-    name: 'New against worn',
+    name: texts.wearName,
     make: (m) => {
       const { states } = brakeOf(m);
       const first = states[0];
@@ -80,7 +82,7 @@ export const choices: readonly Choice[] = [
         : null;
     },
   },
-  { id: 'tooth', name: 'One tooth further', make: nextTooth },
+  { id: 'tooth', name: texts.toothName, make: nextTooth },
 ];
 
 /** One tooth on or back for the second of the two; null where there is none. */
@@ -100,7 +102,7 @@ export function others(
       group: 'The bench’s brake',
       list: brakeOf(m).states.map(({ name }) => ({
         id: `state ${name}`,
-        name,
+        name: sceneName(name),
         make: () => [kept(), standing(m, name)],
       })),
     },

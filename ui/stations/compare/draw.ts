@@ -1,4 +1,5 @@
 import type { AtTravel } from '../../../sim/index.ts';
+import { compareDraw as texts } from '../../../sim/words/en.ts';
 import type { LayerName, Session } from '../../session.ts';
 import { label, sizeOf, textWidth } from '../../stage/layers/label.ts';
 import { mirrorDrawing } from '../../stage/mirror.ts';
@@ -141,8 +142,8 @@ function half(
   };
   const tag = letter.toLowerCase();
   const told = [
-    layers.fan ? `gap fan ×${session.magnification}` : '',
-    layers.comb ? 'pressure comb' : '',
+    layers.fan ? texts.gapFan(session.magnification) : '',
+    layers.comb ? texts.pressureComb : '',
   ];
   const [a, b] = desk.titles;
   return {

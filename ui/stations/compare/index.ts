@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { labelWords, compare as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { CompareDesk } from './desk.ts';
@@ -10,17 +11,17 @@ import { swap } from './wants.ts';
 /** Compare: two brakes on one stage at one scale, pressed by one pedal. */
 
 const WALL_ROWS = [
-  ['Pressure, bar', 'linePressure', 1],
-  ['Torque, N·m', 'torque', 0],
-  ['Gap at rest, mm', 'restClearanceMean', 2],
-  ['Tooth', 'tooth', 0],
+  [words.pressureBar, 'linePressure', 1],
+  [words.torqueNM, 'torque', 0],
+  [words.gapAtRestMm, 'restClearanceMean', 2],
+  [labelWords.tooth, 'tooth', 0],
 ] as const;
 
 /** In large type: what differs, and the figures of both. */
 function onWall(desk: CompareDesk): TemplateResult {
   const causes = desk.differs.filter((d) => !d.follows);
   const first = causes[0];
-  return html`<b>${causes.length === 1 && first ? `${first.name}: ${first.a} against ${first.b}.` : `${causes.length} things differ.`}</b> ${sentence(desk)}
+  return html`<b>${causes.length === 1 && first ? words.against(first.name, first.a, first.b) : words.thingsDiffer(causes.length)}</b> ${sentence(desk)}
     <table class="cmp-w"><thead><tr><td></td><th scope="col">A</th><th scope="col">B</th></tr></thead><tbody>${WALL_ROWS.map(
       ([name, key, digits]) => {
         const told = desk.reading(key);
@@ -35,6 +36,7 @@ export const compare: Station = {
   id: 'compare',
   styles: compareStyles,
   layers: LAYERS,
+  unnamed: words.noNamesHereTwoBrakes,
   foot: {
     height: { wide: 226, middle: 176, narrow: 0 },
     strip: (page) => (page.size === 'narrow' ? html`` : compareTable(desk(page))),
@@ -52,10 +54,10 @@ export const compare: Station = {
     says: (page) => onWall(desk(page)),
     actions: (page) => [
       {
-        name: desk(page).part.at > 0 ? 'Let go' : 'Press both',
+        name: desk(page).part.at > 0 ? words.letGo : words.pressBoth,
         does: () => desk(page).press(),
       },
-      { name: 'A for B', does: () => page.session.do(swap) },
+      { name: words.aForBName, does: () => page.session.do(swap) },
     ],
   },
 };

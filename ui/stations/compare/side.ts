@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { labelWords, language, compareSide as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { PageView } from '../station.ts';
 import { type Choice, choices, others, toothOn } from './choices.ts';
@@ -14,43 +15,46 @@ const BRAKES = 0.5;
 /** What one sees, in a sentence or two. */
 export function sentence(desk: CompareDesk): string {
   const { at, by } = desk.part;
-  if (desk.differs.length === 0)
-    return 'A and B are the same brake in the same state: choose below what is to differ.';
-  if (at === 0) return 'One pedal for both: push it and see what each does.';
+  if (desk.differs.length === 0) return words.aAndBAreThe;
+  if (at === 0) return words.onePedalForBothPush;
   const [a, b] = desk.reading('torque').map(Math.abs) as [number, number];
-  const same = by === 'travel' ? 'Same foot, same travel' : 'Same pressure';
+  const same = by === 'travel' ? words.sameFootSameTravel : words.samePressure;
   const told = (x: number): string => `${number(x, 0)} N·m`;
   if (!Number.isFinite(a) || !Number.isFinite(b))
-    return `${same}: in ${Number.isFinite(a) ? 'B' : 'A'} a shoe locks, and no force can be told.`;
-  if (a < BRAKES && b < BRAKES) return `${same}: neither brakes yet.`;
-  if (b < BRAKES)
-    return `${same}: A brakes with ${told(a)}. In B the pedal is still closing the gap.`;
-  if (a < BRAKES)
-    return `${same}: B brakes with ${told(b)}. In A the pedal is still closing the gap.`;
-  if (Math.abs(a - b) < 0.005 * Math.max(a, b)) return `${same}: both brake with ${told(a)}.`;
-  return `${same}: A brakes with ${told(a)}, B with ${told(b)}, ${number((100 * Math.abs(b - a)) / a, 0)} % ${b > a ? 'more' : 'less'}.`;
+    return words.inAShoeLocksAnd(same, Number.isFinite(a) ? 'B' : 'A');
+  if (a < BRAKES && b < BRAKES) return words.neitherBrakesYet(same);
+  if (b < BRAKES) return words.aBrakesWithInB(same, told(a));
+  if (a < BRAKES) return words.bBrakesWithInA(same, told(b));
+  if (Math.abs(a - b) < 0.005 * Math.max(a, b)) return words.bothBrakeWith(same, told(a));
+  return words.aBrakesWithBWith(
+    same,
+    told(a),
+    told(b),
+    number((100 * Math.abs(b - a)) / a, 0),
+    b > a ? words.more : words.less,
+  );
 }
 
 const list = (desk: CompareDesk): TemplateResult =>
-  html`<dl class="cmp-d">${desk.differs.map((d) => html`<div class=${d.follows ? 'follows' : ''}><dt>${d.follows ? 'so: ' : ''}${d.name}</dt><dd>${d.a}<span aria-hidden="true"> → </span><span class="hidden">in A, in B </span>${d.b}</dd></div>`)}</dl>`;
+  html`<dl class="cmp-d">${desk.differs.map((d) => html`<div class=${d.follows ? 'follows' : ''}><dt>${d.follows ? words.so : ''}${d.name}</dt><dd>${d.a}<span aria-hidden="true"> → </span><span class="hidden">${words.inAInB} </span>${d.b}</dd></div>`)}</dl>`;
 
 /** How many things differ, and what. */
 export function differing(desk: CompareDesk): TemplateResult {
   const causes = desk.differs.filter((d) => !d.follows).length;
   if (causes === 0)
-    return html`<section class="blk cmp-n" aria-labelledby="cmp-n"><h2 id="cmp-n">Nothing differs</h2></section>`;
+    return html`<section class="blk cmp-n" aria-labelledby="cmp-n"><h2 id="cmp-n">${words.nothingDiffers}</h2></section>`;
   const more = causes > 1;
   return html`<section class="blk cmp-n ${more ? 'more' : ''}" aria-labelledby="cmp-n">
-    <h2 id="cmp-n">${more ? `${causes} things differ` : 'One thing differs'}</h2>
-    ${more ? html`<p>What follows cannot be laid to one of them alone. Change one thing at a time.</p>` : nothing}
+    <h2 id="cmp-n">${more ? words.thingsDiffer(causes) : words.oneThingDiffers}</h2>
+    ${more ? html`<p>${words.whatFollowsCannotBeLaid}</p>` : nothing}
     ${list(desk)}</section>`;
 }
 
 function choose(desk: CompareDesk, choice: Choice | undefined): void {
   const { session } = desk;
   const made = choice?.make(session.moment);
-  if (choice && made) session.do(pair, choice.name.toLowerCase(), ...made);
-  else if (choice) session.say('This brake has no two standing states to set side by side.');
+  if (choice && made) session.do(pair, language.inside(choice.name), ...made);
+  else if (choice) session.say(words.thisBrakeHasNoTwo);
 }
 
 function choosing(desk: CompareDesk): TemplateResult {
@@ -61,9 +65,9 @@ function choosing(desk: CompareDesk): TemplateResult {
     const next = other && toothOn(session.moment, other, by);
     const does = () => {
       if (next && desk.part.kept)
-        session.do(pair, `B at tooth ${next.bench.state.tooth}`, desk.part.kept, next);
+        session.do(pair, words.bAtTooth(next.bench.state.tooth), desk.part.kept, next);
     };
-    return html`<button class="btn" ?disabled=${!next} @click=${does}>B one tooth ${by > 0 ? 'on' : 'back'}</button>`;
+    return html`<button class="btn" ?disabled=${!next} @click=${does}>${words.bOneTooth(by > 0 ? words.on : words.back)}</button>`;
   };
   const pick = (e: Event): void => {
     const field = e.target as HTMLSelectElement;
@@ -73,34 +77,34 @@ function choosing(desk: CompareDesk): TemplateResult {
     );
     field.value = '';
   };
-  return html`<section class="blk cmp-c" aria-labelledby="cmp-c"><h2 id="cmp-c">Set against each other</h2>
+  return html`<section class="blk cmp-c" aria-labelledby="cmp-c"><h2 id="cmp-c">${words.setAgainstEachOther}</h2>
     <div class="cmp-two">${choices.map((c) => html`<button class="btn" data-choice=${c.id} @click=${() => choose(desk, c)}>${c.name}</button>`)}
     ${other ? html`${step(-1)}${step(1)}` : nothing}</div>
-    <label>Something else in B <select class="pick" @change=${pick}><option value="">choose…</option>${groups.map((g) => html`<optgroup label=${g.group}>${g.list.map((c) => html`<option value=${c.id}>${c.name}</option>`)}</optgroup>`)}</select></label>
-    <div class="cmp-three"><button class="btn" @click=${() => session.do(swap)}>Swap</button>
-      <button class="btn" ?disabled=${!other} @click=${() => session.do(take)}>B on the bench</button>
-      <button class="btn" @click=${() => session.do(keep)}>Bench is A</button></div>
-    <p>A is kept: in every other station it is drawn as a thin ghost over what stands there (key g keeps anew). <button class="txt" @click=${() => session.do(forget)}>Forget it</button></p>
+    <label>${words.somethingElseInB} <select class="pick" @change=${pick}><option value="">${words.choose}</option>${groups.map((g) => html`<optgroup label=${g.group}>${g.list.map((c) => html`<option value=${c.id}>${c.name}</option>`)}</optgroup>`)}</select></label>
+    <div class="cmp-three"><button class="btn" @click=${() => session.do(swap)}>${words.swap}</button>
+      <button class="btn" ?disabled=${!other} @click=${() => session.do(take)}>${words.bOnTheBench}</button>
+      <button class="btn" @click=${() => session.do(keep)}>${words.benchIsA}</button></div>
+    <p>${words.aIsKeptInEvery} <button class="txt" @click=${() => session.do(forget)}>${words.forgetIt}</button></p>
   </section>`;
 }
 
 export function compareSide({ size }: PageView, desk: CompareDesk): TemplateResult {
   const same = desk.alike;
-  return html`<section class="blk h"><h1>Compare</h1><p role="status">${sentence(desk)}</p></section>
+  return html`<section class="blk h"><h1>${words.compare}</h1><p role="status">${sentence(desk)}</p></section>
     ${size === 'narrow' ? compareTable(desk) : nothing}
     ${differing(desk)}
     ${choosing(desk)}
-    ${same ? html`<section class="blk cmp-a" aria-labelledby="cmp-a"><h2 id="cmp-a">Alike</h2><p>${same}.</p></section>` : nothing}`;
+    ${same ? html`<section class="blk cmp-a" aria-labelledby="cmp-a"><h2 id="cmp-a">${words.alike}</h2><p>${same}.</p></section>` : nothing}`;
 }
 
 /** Figures of both, under the drawing. */
 const ROWS: readonly (readonly [name: string, keys: readonly string[], digits: number])[] = [
-  ['Pedal travel, mm', ['pedalTravel'], 1],
-  ['Line pressure, bar', ['linePressure'], 1],
-  ['Brake torque, N·m', ['torque'], 0],
-  ['Brake factor', ['brakeFactor'], 2],
-  ['Clearance now, front and rear, mm', ['clearanceFront', 'clearanceRear'], 2],
-  ['Clearance at rest, mm', ['restClearanceMean'], 2],
+  [words.pedalTravelMm, ['pedalTravel'], 1],
+  [words.linePressureBar, ['linePressure'], 1],
+  [words.brakeTorqueNM, ['torque'], 0],
+  [words.brakeFactor, ['brakeFactor'], 2],
+  [words.clearanceNowFrontAndRear, ['clearanceFront', 'clearanceRear'], 2],
+  [words.clearanceAtRestMm, ['restClearanceMean'], 2],
 ];
 
 /** Figures of both at the pedal; what is the same in both is quieter. */
@@ -112,7 +116,7 @@ export function compareTable(desk: CompareDesk): TemplateResult {
       told.map((t) => (Number.isFinite(t[one]) ? number(t[one], digits) : '–')).join(' · ');
     return { name, a: of(0), b: of(1) };
   });
-  return html`<table class="cmp-t" aria-label="Figures of both"><thead><tr><th scope="col">At this pedal</th><th scope="col">A</th><th scope="col">B</th></tr></thead>
+  return html`<table class="cmp-t" aria-label=${words.figuresOfBoth}><thead><tr><th scope="col">${words.atThisPedal}</th><th scope="col">A</th><th scope="col">B</th></tr></thead>
     <tbody>${rows.map((r) => html`<tr class=${r.a === r.b ? 'same' : ''} data-row=${r.name}><th scope="row">${r.name}</th><td>${r.a}</td><td>${r.b}</td></tr>`)}</tbody></table>`;
 }
 
@@ -129,13 +133,13 @@ export function compareControls({ session, size }: PageView, desk: CompareDesk):
     Math.abs(a - b) < 0.04 * end
       ? mark((a + b) / 2, a < b ? 'A B' : 'B A')
       : html`${mark(a, 'A')}${mark(b, 'B')}`;
-  return html`<section class="blk ctl cmp-p" aria-label="Controls">
-    ${size === 'wide' ? html`<div class="seg" role="group" aria-label="Show">${LAYERS.filter((l) => l !== 'ghost').map((l) => html`<button class=${session.layers[l] ? 'on' : ''} aria-pressed=${session.layers[l]} @click=${() => session.toggle(l)}>${{ fan: 'Gap fan', comb: 'Comb', heat: 'Heat' }[l as 'fan']}</button>`)}</div>` : nothing}
-    <div class="seg" role="group" aria-label="The one pedal">${(['travel', 'pressure'] as const).map((x) => html`<button class=${by === x ? 'on' : ''} aria-pressed=${by === x} @click=${() => session.do(pushBy, x)}>Same ${x}</button>`)}</div>
-    <div class="cmp-s"><label for="one-pedal">One pedal <b>${number(at, 1)} ${unit}</b></label>
+  return html`<section class="blk ctl cmp-p" aria-label=${words.controls}>
+    ${size === 'wide' ? html`<div class="seg" role="group" aria-label=${words.show}>${LAYERS.filter((l) => l !== 'ghost').map((l) => html`<button class=${session.layers[l] ? 'on' : ''} aria-pressed=${session.layers[l]} @click=${() => session.toggle(l)}>${{ fan: words.gapFan, comb: labelWords.comb, heat: labelWords.heat }[l as 'fan']}</button>`)}</div>` : nothing}
+    <div class="seg" role="group" aria-label=${words.theOnePedal}>${(['travel', 'pressure'] as const).map((x) => html`<button class=${by === x ? 'on' : ''} aria-pressed=${by === x} @click=${() => session.do(pushBy, x)}>${words.same(x)}</button>`)}</div>
+    <div class="cmp-s"><label for="one-pedal">${words.onePedal(html`<b>${number(at, 1)} ${unit}</b>`)}</label>
       ${travel ? html`<div class="cmp-ms" aria-hidden="true">${marks}</div>` : nothing}
       <input id="one-pedal" type="range" min="0" max=${most} step=${travel ? 0.1 : 1} .value=${String(at)} aria-valuetext=${`${number(at, 1)} ${unit}`} @input=${(e: Event) => session.do(pushTo, Number((e.target as HTMLInputElement).value))} @change=${() => session.close()} />
-      ${travel ? html`<p>40 bar: A at ${number(a, 1)} mm, B at ${number(b, 1)} mm.</p>` : nothing}</div>
-    <button class="btn p tall" @click=${() => desk.press()}>${at > 0 ? 'Let go' : 'Press both'}</button>
+      ${travel ? html`<p>${words.of40BarAAtMm(number(a, 1), number(b, 1))}</p>` : nothing}</div>
+    <button class="btn p tall" @click=${() => desk.press()}>${at > 0 ? words.letGo : words.pressBoth}</button>
   </section>`;
 }

@@ -1,3 +1,5 @@
+import { compareWants as words } from '../../../sim/words/en.ts';
+import { fixed } from '../../format.ts';
 import { type Bench, MOST_BAR } from '../../record/bench.ts';
 import { brakeOf, read, sceneOf } from '../../record/derive.ts';
 import { opened } from '../../record/guest.ts';
@@ -35,7 +37,7 @@ const put = (m: Moment, change: Partial<ComparePart>): Moment => withPart(m, 'co
 export const keep = intention(
   'compare.keep',
   (m: Moment) => put(m, { kept: keptNow(m), other: null, ghost: true }),
-  'kept as a ghost',
+  words.keptAsAGhost,
 );
 
 /** Nothing is kept any more. */
@@ -45,14 +47,14 @@ export const forget = intention(
     const { kept, other } = m.parts.compare;
     return kept || other ? put(m, { kept: null, other: null, at: 0 }) : m;
   },
-  'kept moment forgotten',
+  words.keptMomentForgotten,
 );
 
 /** The ghost in the other stations, or none; the moment stays kept. */
 export const haunt = intention(
   'compare.ghost',
   (m: Moment, ghost: boolean) => (m.parts.compare.ghost === ghost ? m : put(m, { ghost })),
-  (_before, after) => `kept moment ${after.parts.compare.ghost ? 'drawn' : 'not drawn'}`,
+  (_before, after) => words.keptMoment(after.parts.compare.ghost ? words.drawn : words.notDrawn),
 );
 
 /** Opens the two side by side; what is not kept yet is kept now. */
@@ -62,7 +64,7 @@ export const beside = intention(
     const here = m.parts.compare.kept ? m : put(m, { kept: keptNow(m), other: null });
     return opened(here, 'compare');
   },
-  'side by side',
+  words.sideBySide,
 );
 
 /**
@@ -83,7 +85,7 @@ export const swap = intention(
     const { kept, other } = m.parts.compare;
     return kept ? put(m, { kept: other ?? keptNow(m), other: kept }) : m;
   },
-  'A for B',
+  words.aForB,
 );
 
 /** The brake beside the kept one goes onto the bench, as it stands there. */
@@ -101,7 +103,7 @@ export const take = intention(
     const parts = partsAnew(m.parts, brakeOf(next));
     return put({ ...next, parts }, { other: null });
   },
-  'B onto the bench',
+  words.bOntoTheBench,
 );
 
 const limit = (by: ComparePart['by']): number => (by === 'travel' ? MOST_TRAVEL : MOST_BAR);
@@ -115,7 +117,7 @@ export const pushTo = intention(
     return to === m.parts.compare.at ? m : put(m, { at: to });
   },
   (_before, { parts: { compare } }) =>
-    `one pedal at ${compare.at.toFixed(1)} ${compare.by === 'travel' ? 'mm' : 'bar'}`,
+    words.onePedalAt(fixed(compare.at, 1), compare.by === 'travel' ? 'mm' : 'bar'),
   { joins: 'compare.push' },
 );
 
@@ -123,5 +125,5 @@ export const pushTo = intention(
 export const pushBy = intention(
   'compare.by',
   (m: Moment, by: ComparePart['by']) => (m.parts.compare.by === by ? m : put(m, { by, at: 0 })),
-  (_before, after) => `same ${after.parts.compare.by}`,
+  (_before, after) => words.same(after.parts.compare.by),
 );

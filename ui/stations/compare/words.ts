@@ -1,7 +1,9 @@
 import type { Brake, BrakeState, Condition } from '../../../sim/index.ts';
+import { labelWords, language, compareWords as texts } from '../../../sim/words/en.ts';
 import { faultNames, isFault } from '../../../sim/workshop/index.ts';
 import { wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
+import { sceneName } from '../../record/scene-names.ts';
 import type { One } from './one.ts';
 
 /** What differs between two moments, and what is alike: in words, with the figure of each. */
@@ -21,102 +23,122 @@ const left = (brake: Brake, state: BrakeState, side: 'front' | 'rear'): number =
   return brake.shoes[side].lining.thicknessNew - worn.reduce((sum, w) => sum + w, 0) / worn.length;
 };
 
-const WAYS = { 1: 'forward', 0: 'stands', '-1': 'backward' } as const;
+const WAYS: Readonly<Record<One['kept']['turning'], string>> = texts.ways;
 
 /** What can be out of order, as it stands in the list; null: as it should be. */
 const conditions: {
   readonly [K in keyof Condition]-?: readonly [string, (c: Condition) => string];
 } = {
-  surface: ['Rubbing faces', (c) => `${c.surface.front} front, ${c.surface.rear} rear`],
+  surface: [texts.rubbingFaces, (c) => texts.frontRear(c.surface.front, c.surface.rear)],
   pistonStuck: [
-    'Pistons',
+    labelWords.pistons,
     ({ pistonStuck: p }) =>
       p.front && p.rear
-        ? 'both stuck'
+        ? texts.bothStuck
         : p.front
-          ? 'front stuck'
+          ? texts.frontStuck
           : p.rear
-            ? 'rear stuck'
-            : 'both free',
+            ? texts.rearStuck
+            : texts.bothFree,
   ],
-  cupExtra: ['Extra friction of a cup, N', (c) => number(c.cupExtra, 0)],
-  springFactor: ['Return springs', (c) => `${number(100 * c.springFactor, 0)} %`],
-  offCentre: ['Drum off centre, mm', (c) => number(c.offCentre, 2)],
-  oval: ['Drum oval, mm', (c) => number(c.oval, 2)],
-  groove: ['Groove in the plate holds, N', (c) => number(c.groove, 0)],
-  adjusterSeized: ['Adjuster', (c) => (c.adjusterSeized ? 'seized' : 'free')],
-  teethHold: ['Teeth hold', (c) => (c.teethHold === null ? 'all' : `${number(c.teethHold, 0)} N`)],
-  leverSpring: ['Spring of the adjuster', (c) => `${number(100 * c.leverSpring, 0)} %`],
+  cupExtra: [texts.extraFrictionOfACup, (c) => number(c.cupExtra, 0)],
+  springFactor: [texts.returnSprings, (c) => `${number(100 * c.springFactor, 0)} %`],
+  offCentre: [texts.drumOffCentreMm, (c) => number(c.offCentre, 2)],
+  oval: [texts.drumOvalMm, (c) => number(c.oval, 2)],
+  groove: [texts.grooveInThePlateHolds, (c) => number(c.groove, 0)],
+  adjusterSeized: [labelWords.adjuster, (c) => (c.adjusterSeized ? texts.seized : texts.free)],
+  teethHold: [
+    texts.teethHold,
+    (c) => (c.teethHold === null ? texts.all : `${number(c.teethHold, 0)} N`),
+  ],
+  leverSpring: [texts.springOfTheAdjuster, (c) => `${number(100 * c.leverSpring, 0)} %`],
   adjusterStep: [
-    'A tooth passed',
+    texts.aToothPassed,
     (c) =>
-      c.adjusterStep === 1 ? 'steps out' : c.adjusterStep === 0 ? 'does nothing' : 'winds back',
+      c.adjusterStep === 1
+        ? texts.stepsOut
+        : c.adjusterStep === 0
+          ? texts.doesNothing
+          : texts.windsBack,
   ],
-  keptPressure: ['Pressure kept in the line, bar', (c) => number(10 * c.keptPressure, 1)],
-  keptCable: ['Pull kept by the cable, N', (c) => number(c.keptCable, 0)],
-  leverLoss: ['Pull lost in the lever’s pivot', (c) => `${number(100 * c.leverLoss, 0)} %`],
-  drumRise: ['Play of the bearing, mm', (c) => number(c.drumRise, 2)],
-  lean: ['Leaning on the shoes, N', (c) => `${number(c.lean.front, 0)}, ${number(c.lean.rear, 0)}`],
-  unhooked: ['Return springs unhooked', (c) => number(c.unhooked?.length ?? 0, 0)],
-  unheld: ['Hold-downs off', (c) => c.unheld?.join(' and ') ?? 'none'],
+  keptPressure: [texts.pressureKeptInTheLine, (c) => number(10 * c.keptPressure, 1)],
+  keptCable: [texts.pullKeptByTheCable, (c) => number(c.keptCable, 0)],
+  leverLoss: [texts.pullLostInTheLevers, (c) => `${number(100 * c.leverLoss, 0)} %`],
+  drumRise: [texts.playOfTheBearingMm, (c) => number(c.drumRise, 2)],
+  lean: [texts.leaningOnTheShoesN, (c) => `${number(c.lean.front, 0)}, ${number(c.lean.rear, 0)}`],
+  unhooked: [texts.returnSpringsUnhooked, (c) => number(c.unhooked?.length ?? 0, 0)],
+  strutLoose: [texts.springOfTheStrut, (c) => (c.strutLoose ? texts.off : texts.on)],
+  unheld: [
+    texts.holdDownsOff,
+    (c) => (c.unheld ? language.and(c.unheld.map((side) => texts.sides[side])) : texts.noneOff),
+  ],
 };
 
 const called = (fault: string | null): string =>
-  fault === null ? 'none' : isFault(fault) ? faultNames[fault].toLowerCase() : fault;
+  fault === null ? texts.noFault : isFault(fault) ? language.inside(faultNames[fault]) : fault;
 
 const filmOf = ({ film }: BrakeState): string =>
   film
-    ? `water ${number(film.water, 2)}, rust ${number(film.rust, 2)}, glaze ${number(film.glaze.front, 2)} and ${number(film.glaze.rear, 2)}`
-    : 'none';
+    ? texts.waterRustGlazeAnd(
+        number(film.water, 2),
+        number(film.rust, 2),
+        number(film.glaze.front, 2),
+        number(film.glaze.rear, 2),
+      )
+    : texts.nothingOn;
 
 /** Every thing that two moments can differ in, with its figure for one of them. */
 const things: readonly (readonly [name: string, told: (one: One) => string])[] = [
-  ['Brake', ({ brake }) => brake.title],
-  ['Fault built in', ({ kept }) => called(kept.bench.fault)],
+  [labelWords.brake, ({ brake }) => brake.title],
+  [texts.faultBuiltIn, ({ kept }) => called(kept.bench.fault)],
   [
-    'Kind of adjuster',
+    texts.kindOfAdjuster,
     ({ brake }) =>
-      `${wordsOf(brake).name}${Number.isFinite(brake.adjuster.hotLock) ? ', hot lock' : ''}`,
+      `${wordsOf(brake).name}${Number.isFinite(brake.adjuster.hotLock) ? texts.hotLock : ''}`,
   ],
-  ['Shoes', ({ bends }) => (bends ? 'bend' : 'rigid')],
-  ['Drum turns', ({ kept }) => WAYS[kept.turning]],
+  [labelWords.shoes, ({ bends }) => (bends ? texts.bend : texts.rigid)],
+  [texts.drumTurns, ({ kept }) => WAYS[kept.turning]],
   [
-    'Linings, mm',
+    texts.liningsMm,
     ({ brake, state }) =>
-      `${number(left(brake, state, 'front'), 1)} and ${number(left(brake, state, 'rear'), 1)}`,
+      texts.and(number(left(brake, state, 'front'), 1), number(left(brake, state, 'rear'), 1)),
   ],
-  ['Drum Ø, mm', ({ state }) => number(2 * state.drumRadius, 2)],
+  [texts.drumDiameterMm, ({ state }) => number(2 * state.drumRadius, 2)],
   [
-    'Friction',
+    labelWords.friction,
     ({ brake: { shoes } }) =>
       shoes.front.lining.friction === shoes.rear.lining.friction
         ? number(shoes.front.lining.friction, 2)
-        : `${number(shoes.front.lining.friction, 2)} and ${number(shoes.rear.lining.friction, 2)}`,
+        : texts.and2(number(shoes.front.lining.friction, 2), number(shoes.rear.lining.friction, 2)),
   ],
-  ['Warmth, °C', ({ state }) => number(state.temperature, 0)],
-  ['On the faces', ({ state }) => filmOf(state)],
-  ['Cable holds the lever off its stop, mm', ({ state }) => number(state.leverOffStop, 2)],
+  [texts.warmthC, ({ state }) => number(state.temperature, 0)],
+  [texts.onTheFaces, ({ state }) => filmOf(state)],
+  [texts.cableHoldsTheLeverOff, ({ state }) => number(state.leverOffStop, 2)],
   ...Object.values(conditions).map(
     ([name, told]) => [name, ({ state }: One) => told(state.condition)] as const,
   ),
-  ['Tooth', ({ brake, state }) => `${wordsOf(brake).counter(brake.adjuster, state.tooth).value}`],
+  [
+    labelWords.tooth,
+    ({ brake, state }) => `${wordsOf(brake).counter(brake.adjuster, state.tooth).value}`,
+  ],
 ];
 
 /** What an adjuster that does not work leaves behind: its tooth follows. */
 const MAKES_TOOTH: readonly string[] = [
-  'Fault built in',
-  'Adjuster',
-  'Spring of the adjuster',
-  'A tooth passed',
-  'Kind of adjuster',
+  texts.faultBuiltIn,
+  labelWords.adjuster,
+  texts.springOfTheAdjuster,
+  texts.springOfTheStrut,
+  texts.aToothPassed,
+  texts.kindOfAdjuster,
 ];
 /** Of another brake all of this is its own. */
 const OF_BRAKE: readonly string[] = [
-  'Linings, mm',
-  'Drum Ø, mm',
-  'Friction',
-  'Kind of adjuster',
-  'Tooth',
+  texts.liningsMm,
+  texts.drumDiameterMm,
+  labelWords.friction,
+  texts.kindOfAdjuster,
+  labelWords.tooth,
 ];
 
 /** What differs, causes first. */
@@ -125,14 +147,14 @@ export function differences(a: One, b: One): Difference[] {
     .map(([name, told]): Difference => ({ name, a: told(a), b: told(b) }))
     .filter((d) => d.a !== d.b);
   const has = (names: readonly string[]): boolean => all.some((d) => names.includes(d.name));
-  const other = has(['Brake']);
+  const other = has([labelWords.brake]);
   // What a fault does to the brake is the fault's.
-  const fault = has(['Fault built in']);
+  const fault = has([texts.faultBuiltIn]);
   const faulty = Object.values(conditions).map(([name]) => name);
   return all.map((d) =>
     (other && OF_BRAKE.includes(d.name)) ||
     (fault && faulty.includes(d.name)) ||
-    (d.name === 'Tooth' && has(MAKES_TOOTH))
+    (d.name === labelWords.tooth && has(MAKES_TOOTH))
       ? { ...d, follows: true }
       : d,
   );
@@ -140,13 +162,13 @@ export function differences(a: One, b: One): Difference[] {
 
 /** Always told of those that are alike. */
 const ALIKE = [
-  'Brake',
-  'Linings, mm',
-  'Drum Ø, mm',
-  'Friction',
-  'Warmth, °C',
-  'Tooth',
-  'Drum turns',
+  labelWords.brake,
+  texts.liningsMm,
+  texts.drumDiameterMm,
+  labelWords.friction,
+  texts.warmthC,
+  labelWords.tooth,
+  texts.drumTurns,
 ];
 
 /** What is alike, in one line. */
@@ -154,7 +176,7 @@ export const alike = (a: One, b: One): string =>
   things
     .filter(([name, told]) => ALIKE.includes(name) && told(a) === told(b))
     .map(([name, told]) =>
-      name === 'Brake' ? told(a) : `${name.charAt(0).toLowerCase()}${name.slice(1)} ${told(a)}`,
+      name === labelWords.brake ? told(a) : `${language.inside(name)} ${told(a)}`,
     )
     .map((text) => text.replace(/^(.*), (mm|°C) (.*)$/, (_, n, u, x) => `${n} ${x} ${u}`))
     .join('; ');
@@ -163,7 +185,8 @@ export const alike = (a: One, b: One): string =>
 export function titleOf({ kept, state, brake }: One): string {
   const km = state.distance / 1e6;
   const { standing, fault } = kept.bench;
-  const what = fault !== null ? called(fault) : (standing ?? brake.title);
+  const what =
+    fault !== null ? called(fault) : standing === null ? brake.title : sceneName(standing);
   return `${what.charAt(0).toUpperCase()}${what.slice(1)}, ${number(km, 0)} km`;
 }
 
@@ -171,11 +194,11 @@ export function titleOf({ kept, state, brake }: One): string {
 export function otherTitle(one: One, all: readonly Difference[]): string {
   const causes = all.filter((d) => !d.follows);
   const only = causes[0];
-  if (!only) return 'the same';
+  if (!only) return texts.theSame;
   if (causes.length > 1) return titleOf(one);
   const [name, unit] = only.name.split(', ');
-  const said = `${(name ?? '').toLowerCase()} ${only.b}${unit ? ` ${unit}` : ''}`;
-  return only.name === 'Brake' || only.name === 'Fault built in'
+  const said = `${language.inside(name ?? '')} ${only.b}${unit ? ` ${unit}` : ''}`;
+  return only.name === labelWords.brake || only.name === texts.faultBuiltIn
     ? only.b
-    : `the same, ${said.replace(/^drum turns/, 'drum turning')}`;
+    : texts.theSame2(texts.drumTurning(said));
 }

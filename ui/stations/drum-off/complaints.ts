@@ -1,4 +1,5 @@
 import type { Held } from '../../../sim/index.ts';
+import { drumOffComplaints as words } from '../../../sim/words/en.ts';
 
 /** What drivers say, and what is out of order then. */
 export interface Complaint {
@@ -8,21 +9,21 @@ export interface Complaint {
   readonly held: Partial<Held>;
 }
 export const complaints: readonly Complaint[] = [
-  { says: 'Comes a bit, then it’s like a wall.', state: 'At its limit', leverOff: 0, held: {} },
+  { says: words.comesABitThenIts, state: words.atItsLimit, leverOff: 0, held: {} },
   {
-    says: 'Hit it all day, not a hair.',
+    says: words.hitItAllDayNot,
     state: 'Worn-in',
     leverOff: 0,
     held: { hubRust: true },
   },
   {
-    says: 'Came off last year, and I only tightened the handbrake.',
+    says: words.cameOffLastYearAnd,
     state: 'Worn-in',
     leverOff: 6,
     held: {},
   },
   {
-    says: 'Stood a wet week on the handbrake. Now the wheel won’t turn.',
+    says: words.stoodAWetWeekOn,
     state: 'Worn-in',
     leverOff: 0,
     held: { liningsRusted: true },

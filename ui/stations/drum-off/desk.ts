@@ -9,6 +9,7 @@ import {
   teethToBackOff,
   unforced,
 } from '../../../sim/index.ts';
+import { drumOffDesk as texts } from '../../../sim/words/en.ts';
 import { stepsOf } from '../../adjusters.ts';
 import { putStanding } from '../../record/bench.ts';
 import { Kept } from '../../record/kept.ts';
@@ -205,7 +206,7 @@ export class DrumDesk {
 
   /** What came of the last try, once it has been seen; empty: nothing was tried. */
   get found(): string {
-    if (this.pulling) return 'Pulled straight …';
+    if (this.pulling) return texts.pulledStraight;
     return this.tried ? foundBy(this.tried.what, this.tried.found) : '';
   }
 

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { drumOff as texts } from '../../../sim/words/en.ts';
 import { stepsOf } from '../../adjusters.ts';
 import { cornerLabels } from '../../stage/layers/captions.ts';
 import { cutAngle, cutMark, roleCorners } from '../../stage/layers/cut-mark.ts';
@@ -33,18 +34,18 @@ function side(page: PageView): TemplateResult {
 
 export const drumOff: Station = {
   id: 'drum-off',
-  few: 'Where a harder pull goes, layers',
+  few: texts.whereAHarderPullGoes,
   styles: drumStyles,
   beside: { wide: 0.35, middle: 0.36 },
-  besideIs: 'Section B–B',
+  besideIs: texts.sectionBB,
   roles: 'none',
   side,
   controls: (page) => drumControls(page, deskOf(DrumDesk, page.session)),
   caption: (session) => {
     const desk = deskOf(DrumDesk, session);
     return desk.off && !desk.pulling
-      ? 'The drum is off'
-      : `Drum drawn worn, lip line dashed · overlap ×${overlapTimes(desk.fit.greatest)}, values in mm`;
+      ? texts.theDrumIsOff
+      : texts.drumDrawnWornLipLine(overlapTimes(desk.fit.greatest));
   },
   over: (page) => {
     if (page.size === 'narrow') return html``;
@@ -98,8 +99,8 @@ export const drumOff: Station = {
       const desk = deskOf(DrumDesk, session);
       const steps = stepsOf(session.brake);
       const pull = desk.off
-        ? { name: 'Put it back on', does: () => desk.putOn(), off: desk.pulling }
-        : { name: 'Pull the drum', does: () => desk.attempt('pull') };
+        ? { name: texts.putItBackOn, does: () => desk.putOn(), off: desk.pulling }
+        : { name: texts.pullTheDrum, does: () => desk.attempt('pull') };
       const back = { name: steps.back, does: () => desk.backOff(steps.press) };
       return [pull, { ...back, off: session.state.tooth <= 0 }];
     },

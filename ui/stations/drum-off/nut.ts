@@ -1,4 +1,5 @@
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
+import { drumOffNut as texts } from '../../../sim/words/en.ts';
 
 /** Thread flanks of nut and axle as zigzags, pitch 8 px. */
 const zig = (x0: number, y: number, turns: number, way: 1 | -1): string => {
@@ -20,6 +21,6 @@ function half(dx: number, nutAt: number, words: string): SVGTemplateResult {
 }
 
 /** A nut with locally deformed threads, gripping and run off the axle's end. */
-export const nutDrawing: TemplateResult = html`<svg class="nut" viewBox="0 0 300 110" role="img" aria-label="Hub nut in section. Left: its pressed threads grip the axle, it turns hard. Right: they have run off the axle’s end, it turns by the fingers.">
-  ${half(26, 8, 'pressed threads grip')}${half(166, 68, 'run off the end: free')}
+export const nutDrawing: TemplateResult = html`<svg class="nut" viewBox="0 0 300 110" role="img" aria-label=${texts.hubNutInSectionLeft}>
+  ${half(26, 8, texts.pressedThreadsGrip)}${half(166, 68, texts.runOffTheEndFree)}
 </svg>`;

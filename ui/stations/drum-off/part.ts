@@ -9,6 +9,7 @@ import {
   likelyLocks,
   UNHELD,
 } from '../../../sim/index.ts';
+import { drumOffPart as texts } from '../../../sim/words/en.ts';
 import { released, withBegun, withState } from '../../record/bench.ts';
 import { brakeOf, standingOf } from '../../record/derive.ts';
 import { arrive, opened } from '../../record/guest.ts';
@@ -131,9 +132,9 @@ const heldSays = (_before: Moment, after: Moment): string => {
   const all = [
     hubRust ? 'rust at the hub' : '',
     liningsRusted ? 'linings rusted on' : '',
-    aside !== 0 ? 'pair aside' : '',
+    aside !== 0 ? texts.pairAside : '',
   ].filter((t) => t !== '');
-  return all.join(', ') || 'nothing holds the drum besides';
+  return all.join(', ') || texts.nothingHoldsTheDrumBesides;
 };
 
 export const hold = intention(
@@ -149,17 +150,15 @@ const withLever = (m: Moment, mm: number): Moment => {
 };
 
 /** Cable that holds the lever off its stop by so much, mm at the hook; 0: slack. */
-export const leverOff = intention(
-  'drum.lever',
-  withLever,
-  (_before, after) => `lever ${after.bench.state.leverOffStop} mm off its stop`,
+export const leverOff = intention('drum.lever', withLever, (_before, after) =>
+  texts.leverMmOffItsStop(after.bench.state.leverOffStop),
 );
 
 /** Slackens the cable until the lever is back on its stop. */
 export const slackenCable = intention(
   'drum.slacken',
   (m: Moment) => withLever(toBrake(m), 0),
-  'cable slackened',
+  texts.cableSlackened,
 );
 
 /** What pushes or holds the shoes is let go: pressure in the line, a cable's pull, a leaning part. */
@@ -169,7 +168,7 @@ export const letGoOf = intention(
     const { back } = m.parts['drum-off'];
     return put(released(withState(m, letGo(m.bench.state, lock))), { back, tried: null });
   },
-  (_before, _after, lock) => `${lock}: let go`,
+  (_before, _after, lock) => texts.letGo(lock),
 );
 
 /** A complaint that a driver comes with, as far as the scene has the state for it. */
@@ -182,7 +181,7 @@ export const complain = intention(
     const lever = c.leverOff > 0 ? withLever(begun, c.leverOff) : begun;
     return put(withHeld(lever, { ...UNHELD, ...c.held }), { page: 'brake' });
   },
-  'a driver’s words',
+  texts.aDriversWords,
 );
 
 /** The standing state in which a brake's drum has a lip that holds it; null where it has none but new. */
@@ -202,7 +201,7 @@ export const tryWorn = intention(
     const guest = arrive(here, { kind: 'state', name }, ['drum-off', 'order']);
     return put(withBegun(guest, standingOf(brake, name), name), { page: 'brake', tried: null });
   },
-  'a worn drum to try',
+  texts.aWornDrumToTry,
 );
 
 /** Teeth the adjuster is backed off; negative: stepped on again. */
@@ -215,7 +214,7 @@ export const backOff = intention(
     const back = m.parts['drum-off'].back + state.tooth - tooth;
     return put(released(withState(m, { ...state, tooth })), { back });
   },
-  (before, after) => `tooth ${before.bench.state.tooth} to ${after.bench.state.tooth}`,
+  (before, after) => texts.toothTo(before.bench.state.tooth, after.bench.state.tooth),
 );
 
 /** Pull, turn or rock the drum as it stands, or break linings loose that are rusted on. */
@@ -228,7 +227,7 @@ export const attempt = intention(
   },
   (_before, after) => {
     const what = after.parts['drum-off'].tried?.what;
-    return what === 'break' ? 'linings broken loose' : `${what} at the drum`;
+    return what === 'break' ? texts.liningsBrokenLoose : texts.atTheDrum(what);
   },
 );
 
@@ -236,7 +235,7 @@ export const attempt = intention(
 export const putOn = intention(
   'drum.on',
   (m: Moment) => put(toBrake(m), { tried: null }),
-  'drum put on',
+  texts.drumPutOn,
 );
 
 export const openPage = intention(
@@ -249,19 +248,19 @@ export const openPage = intention(
       asking: false,
     });
   },
-  'page of Drum off',
+  texts.pageOfDrumOff,
 );
 
 export const fasten = intention(
   'drum.fastening',
   (m: Moment, fastening: Fastening) => put(m, { fastening }),
-  'how the drum is fastened',
+  texts.howTheDrumIsFastened,
 );
 
 export const answer = intention(
   'drum.answer',
   (m: Moment, given: Partial<Mine>) => put(m, { mine: { ...m.parts['drum-off'].mine, ...given } }),
-  'an answer',
+  texts.anAnswer,
 );
 
 /** One press back: the last answer is taken away, or the questions are left. */
@@ -274,5 +273,5 @@ export const backOne = intention(
       ? put(m, { page: 'brake' })
       : put(m, { mine: { ...mine, [last]: null } });
   },
-  'an answer taken back',
+  texts.anAnswerTakenBack,
 );

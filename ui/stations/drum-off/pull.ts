@@ -1,4 +1,5 @@
 import type { Brake, Instant, LipFit, Point } from '../../../sim/index.ts';
+import { drumOffPull as words } from '../../../sim/words/en.ts';
 import { mix } from '../../stage/geometry.ts';
 import { bandRadius, SIDES } from '../../stage/layers/band.ts';
 import { label } from '../../stage/layers/label.ts';
@@ -116,7 +117,7 @@ export function accessHole(
   });
   const name = label(view, {
     key: 'access hole',
-    text: 'Access hole',
+    text: words.accessHole,
     at: beside,
     anchor: 'start',
     style: 'name',

@@ -1,6 +1,7 @@
 import { css, html, LitElement, unsafeCSS } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { type LipFit, liningAt } from '../../../sim/index.ts';
+import { drumOffSection as words } from '../../../sim/words/en.ts';
 import type { Session } from '../../session.ts';
 import { LabelLayer, labelStyles } from '../../stage/labels.ts';
 import { sectionBB } from '../../stage/section-bb.ts';
@@ -99,7 +100,7 @@ export class DrumSection extends LitElement {
     const drawing = this.#drawing();
     const { width, height } = this.#size;
     const word = cutAt(deskOf(DrumDesk, this.session).fit).word;
-    return html`<svg class="cut" viewBox="0 0 ${width} ${height}" role="img" aria-label="Section through rim, lip and lining at the ${word}, steps ten times as high">${unsafeSVG(shapesText(drawing, themes[this.session.theme], 'bb'))}</svg>`;
+    return html`<svg class="cut" viewBox="0 0 ${width} ${height}" role="img" aria-label=${words.sectionThroughRimLipAnd(word)}>${unsafeSVG(shapesText(drawing, themes[this.session.theme], 'bb'))}</svg>`;
   }
 }
 customElements.define('takeup-section', DrumSection);

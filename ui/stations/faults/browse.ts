@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { adjusterKinds, canFail } from '../../../sim/index.ts';
+import { faultsBrowse as words } from '../../../sim/words/en.ts';
 import { faults as all, type FaultGroup, notShown } from '../../../sim/workshop/index.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import { brakes } from '../../scenes.ts';
@@ -44,12 +45,11 @@ export class FaultReadings extends LitElement {
 
   override render() {
     const desk = deskOf(FaultsDesk, this.session);
-    if (!desk.fault)
-      return html`<p>Choose a fault: here stands what it does to the workshop’s readings.</p>`;
-    return html`<table aria-label="Readings before and after"><thead><tr><th>Reading</th><th>Sound</th><th>With the fault</th></tr></thead>
-      <tbody>${desk.changed.map((c) => html`<tr><td>${c.by.name}</td><td>${line(c.before)}</td><td>${c.after.length > 0 ? line(c.after) : 'as sound'}${ofRigid(c.rigid, c.after)}</td></tr>`)}</tbody></table>
-      ${desk.bedding ? html`<p role="status">Of rigid shoes, till the van’s linings are bedded in under ones that bend.</p>` : nothing}
-      ${desk.working ? html`<p>Taking the readings…</p>` : desk.changed.length === 0 ? html`<p>None of the workshop’s readings shows it; see what tells it apart.</p>` : nothing}`;
+    if (!desk.fault) return html`<p>${words.chooseAFaultHereStands}</p>`;
+    return html`<table aria-label=${words.readingsBeforeAndAfter}><thead><tr><th>${words.reading}</th><th>${words.sound}</th><th>${words.withTheFault}</th></tr></thead>
+      <tbody>${desk.changed.map((c) => html`<tr><td>${c.by.name}</td><td>${line(c.before)}</td><td>${c.after.length > 0 ? line(c.after) : words.asSound}${ofRigid(c.rigid, c.after)}</td></tr>`)}</tbody></table>
+      ${desk.bedding ? html`<p role="status">${words.ofRigidShoesTillThe}</p>` : nothing}
+      ${desk.working ? html`<p>${words.takingTheReadings}</p>` : desk.changed.length === 0 ? html`<p>${words.noneOfTheWorkshopsReadings}</p>` : nothing}`;
   }
 }
 customElements.define('takeup-fault-readings', FaultReadings);
@@ -94,20 +94,20 @@ export class FaultCard extends LitElement {
   override render() {
     const desk = deskOf(FaultsDesk, this.session);
     const { fault: f } = desk;
-    const hidden = html`<section><details><summary>Not shown in this view</summary><ul>${notShown.map((n) => html`<li><b>${n.name}</b>: ${n.because}.</li>`)}</ul></details></section>`;
+    const hidden = html`<section><details><summary>${words.notShownInThisView}</summary><ul>${notShown.map((n) => html`<li><b>${n.name}</b>: ${n.because}.</li>`)}</ul></details></section>`;
     if (!f) return hidden;
-    return html`<section><h2>${f.name}</h2><p class="ch">${f.change}${f.wheels === 'one' ? '; on one wheel, the right' : '; on both wheels'}</p>
-        <h3>How it works</h3><p>${f.mechanism}</p>
-        <h3>What tells it apart</h3><p class="tell">${f.tells}</p>
-        <h3>Remedy</h3><p>${f.remedy}</p></section>
-      <section><div class="lab">Look-alikes, each with the cheapest reading that parts it</div>
+    return html`<section><h2>${f.name}</h2><p class="ch">${f.change}${f.wheels === 'one' ? words.onOneWheelTheRight : words.onBothWheels}</p>
+        <h3>${words.howItWorks}</h3><p>${f.mechanism}</p>
+        <h3>${words.whatTellsItApart}</h3><p class="tell">${f.tells}</p>
+        <h3>${words.remedy}</h3><p>${f.remedy}</p></section>
+      <section><div class="lab">${words.lookAlikesEachWithThe}</div>
         <dl>${desk.partings.map(
           (
             p,
           ) => html`<dt><button @click=${() => desk.choose(p.other.id)}>${p.other.name}</button><span>${p.by ? `${p.by.name}, ${p.by.minutes} min` : ''}</span></dt>
-          <dd>${p.by ? html`<i>here</i> ${line(p.here)}${ofRigid(p.rigid?.here, p.here)}${p.rigid ? nothing : html`<br />`}<i>there</i> ${line(p.there)}${ofRigid(p.rigid?.there, p.there)}` : 'No reading of this list parts the two.'}</dd>`,
+          <dd>${p.by ? html`<i>${words.here}</i> ${line(p.here)}${ofRigid(p.rigid?.here, p.here)}${p.rigid ? nothing : html`<br />`}<i>${words.there}</i> ${line(p.there)}${ofRigid(p.rigid?.there, p.there)}` : words.noReadingOfThisList}</dd>`,
         )}</dl>
-        ${desk.working ? html`<p>Comparing…</p>` : nothing}</section>
+        ${desk.working ? html`<p>${words.comparing}</p>` : nothing}</section>
       ${hidden}`;
   }
 }
@@ -123,9 +123,9 @@ export function chooser(desk: FaultsDesk, narrow: boolean) {
     const next = faults[(from + by + faults.length) % faults.length];
     if (next) desk.choose(next.id);
   };
-  const out = html`<button class="btn" ?disabled=${!desk.onBench} @click=${() => desk.restore()}>Take it out</button>`;
-  const list = html`<select class="pick" aria-label="Fault" @change=${(e: Event) => desk.choose((e.target as HTMLSelectElement).value)}>${chosen ? nothing : html`<option value="" selected disabled>choose a fault…</option>`}${groups.map((g) => html`<optgroup label=${g}>${faults.filter((f) => f.group === g).map((f) => html`<option value=${f.id} .selected=${f === chosen}>${f.name}</option>`)}</optgroup>`)}</select>`;
+  const out = html`<button class="btn" ?disabled=${!desk.onBench} @click=${() => desk.restore()}>${words.takeItOut}</button>`;
+  const list = html`<select class="pick" aria-label=${words.fault} @change=${(e: Event) => desk.choose((e.target as HTMLSelectElement).value)}>${chosen ? nothing : html`<option value="" selected disabled>${words.chooseAFault}</option>`}${groups.map((g) => html`<optgroup label=${words.groups[g]}>${faults.filter((f) => f.group === g).map((f) => html`<option value=${f.id} .selected=${f === chosen}>${f.name}</option>`)}</optgroup>`)}</select>`;
   if (narrow) return html`<div class="row two">${list}${out}</div>`;
   return html`${list}
-    <div class="row three"><button class="btn" @click=${() => step(-1)}>Previous</button><button class="btn" @click=${() => step(1)}>Next</button>${out}</div>`;
+    <div class="row three"><button class="btn" @click=${() => step(-1)}>${words.previous}</button><button class="btn" @click=${() => step(1)}>${words.next}</button>${out}</div>`;
 }

@@ -1,3 +1,4 @@
+import { faultsDesk as words } from '../../../sim/words/en.ts';
 import {
   cases,
   type Examination,
@@ -212,8 +213,8 @@ export class FaultsDesk {
     const left = this.van.names.length - this.ruled.size;
     const text =
       left === 1
-        ? 'Nothing else was left.'
-        : `Right, with ${left - 1} other ${left === 2 ? 'name' : 'names'} not yet ruled out.`;
+        ? words.nothingElseWasLeft
+        : words.rightWithOtherNotYet(left - 1, left === 2 ? words.name : words.names);
     return { right: true, name, text };
   }
   get cheapest(): ReturnType<Investigation['cheapest']> | null {

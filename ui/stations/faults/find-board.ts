@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { faultsFindBoard as words } from '../../../sim/words/en.ts';
 import { type Examination, examinations } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
@@ -29,7 +30,7 @@ export class FindBoard extends LitElement {
       .van { position: absolute; left: 0; bottom: 0; width: 42%; height: 170px; background: var(--sheet); border-top: 1px solid var(--rule); display: flex; justify-content: center; }
       .van svg { height: 100%; width: 100%; max-width: 470px; }
       .said { padding: 20px 40px 18px; border-bottom: 2px solid var(--ink); background: var(--sheet); }
-      .said q { display: block; font-size: 40px; line-height: 1.1; font-weight: 800; font-stretch: 106%; letter-spacing: -0.012em; margin: 4px 0; quotes: '“' '”'; }
+      .said q { display: block; font-size: 40px; line-height: 1.1; font-weight: 800; font-stretch: 106%; letter-spacing: -0.012em; margin: 4px 0; quotes: auto; }
       .said p { font-size: 17px; color: var(--ink2); }
       table { border-collapse: collapse; width: 100%; background: var(--sheet); }
       th { text-align: left; font-size: 14.5px; font-weight: 560; color: var(--ink2); padding: 6px 12px; border-bottom: 2px solid var(--ink); }
@@ -75,7 +76,7 @@ export class FindBoard extends LitElement {
     const taken = desk.taken.includes(e.id);
     const open = desk.open(e);
     const kind = taken ? 'done' : open ? '' : 'shut';
-    const needs = e.needs === 'off' ? 'with the drum off' : 'with the wheels up';
+    const needs = e.needs === 'off' ? words.withTheDrumOff : words.withTheWheelsUp;
     return html`<tr class="${kind} ${desk.hint?.id === e.id ? 'hint' : ''}" data-reading=${e.id}>
       <td><span class="no ${taken ? 'done' : ''}">${at + 1}</span></td>
       <td title=${e.how}>${e.name}</td>
@@ -84,7 +85,7 @@ export class FindBoard extends LitElement {
         taken
           ? html`${line(desk.van.found(e.id))}${ofRigid(desk.rigid(e.id), desk.van.found(e.id))}`
           : open
-            ? html`<button class="btn" aria-label=${`Take it: ${e.name}`} @click=${() => desk.take(e.id)}>Take it</button>`
+            ? html`<button class="btn" aria-label=${words.takeIt(e.name)} @click=${() => desk.take(e.id)}>${words.takeIt2}</button>`
             : needs
       }</td></tr>`;
   }
@@ -93,9 +94,9 @@ export class FindBoard extends LitElement {
     const desk = deskOf(FaultsDesk, this.session);
     const { state } = this.session;
     const km = desk.van.axle.left.state.distance || state.distance;
-    return html`<div class="said"><div class="lab">The driver says</div><q>${desk.van.case.complaint}</q>
-        <p>Quay van, ${number(Math.round(km / 1e9) * 1000, 0)} km, driven in this morning · nearside is the left</p></div>
-      <div class="list"><table><caption hidden>Readings</caption><thead><tr><th></th><th>Reading</th><th class="m">Minutes</th><th>Found</th></tr></thead>
+    return html`<div class="said"><div class="lab">${words.theDriverSays}</div><q>${desk.van.case.complaint}</q>
+        <p>${words.quayVanKmDrivenIn(number(Math.round(km / 1e9) * 1000, 0))}</p></div>
+      <div class="list"><table><caption hidden>${words.readings}</caption><thead><tr><th></th><th>${words.reading}</th><th class="m">${words.minutes}</th><th>${words.found}</th></tr></thead>
       <tbody>${examinations.map((e, i) => this.#row(desk, e, i))}</tbody></table></div>
       ${this.narrow ? nothing : html`<div class="van">${vanPicture(desk.taken.includes('heat') ? desk.van.found('heat') : null)}</div>`}`;
   }

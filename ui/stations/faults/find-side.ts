@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { faultsFindSide as words } from '../../../sim/words/en.ts';
 import { examinations, type Fault } from '../../../sim/workshop/index.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
@@ -71,7 +72,7 @@ export class FindSide extends LitElement {
     if (!by) return nothing;
     const would = desk.van.against(f.id, [by])?.would ?? [];
     const plain = desk.rigid(by, f);
-    return html`<div class="out"><s>${f.name}</s><div><span class="no small">${placeOf(by)}</span><span>would read ${line(would)}${ofRigid(plain && sameNames(would, plain), would)}</span></div></div>`;
+    return html`<div class="out"><s>${f.name}</s><div><span class="no small">${placeOf(by)}</span><span>${words.wouldRead(line(would))}${ofRigid(plain && sameNames(would, plain), would)}</span></div></div>`;
   }
 
   #answer(desk: FaultsDesk) {
@@ -80,14 +81,14 @@ export class FindSide extends LitElement {
     if (!answer.right) {
       const by = desk.ruled.get(answer.name.id);
       const taken = by && desk.taken.includes(by);
-      return html`<section class="answer" role="status"><h2>Not that one</h2><p><b>${answer.name.name}</b>: ${by ? html`reading ${placeOf(by)}, ${nameOf(by)}, rules it out${taken ? nothing : ': take it and see'}.` : 'nothing here speaks for it.'}</p></section>`;
+      return html`<section class="answer" role="status"><h2>${words.notThatOne}</h2><p><b>${answer.name.name}</b>: ${by ? html`${words.readingRulesItOut(placeOf(by), nameOf(by), taken ? nothing : words.takeItAndSee)}` : words.nothingHereSpeaksForIt}</p></section>`;
     }
     const over = desk.minutes - van.case.par;
     const best = desk.cheapest;
     return html`<section class="answer" role="status"><h2>${answer.name.name}</h2>
-      <p>${answer.text} ${desk.minutes} minutes, ${over > 0 ? `${over} over par` : over < 0 ? `${-over} under par` : 'par'}.</p>
-      <p>${answer.name.mechanism}</p><p><b>Remedy</b> ${answer.name.remedy}</p>
-      ${best ? html`<p><b>Cheapest way</b> ${best.minutes} minutes: ${best.taken.map((id) => `${placeOf(id)} ${nameOf(id)}`).join(', ')}.</p>` : html`<p><button class="btn" @click=${() => desk.showCheapest()}>Show the cheapest way</button></p>`}
+      <p>${words.minutes(answer.text, desk.minutes, over > 0 ? words.overPar(over) : over < 0 ? words.underPar(-over) : words.par)}</p>
+      <p>${answer.name.mechanism}</p><p><b>${words.remedy}</b> ${answer.name.remedy}</p>
+      ${best ? html`<p>${words.minutes2(html`<b>${words.cheapestWay}</b>`, best.minutes, best.taken.map((id) => `${placeOf(id)} ${nameOf(id)}`).join(', '))}</p>` : html`<p><button class="btn" @click=${() => desk.showCheapest()}>${words.showTheCheapestWay}</button></p>`}
     </section>`;
   }
 
@@ -97,19 +98,19 @@ export class FindSide extends LitElement {
     const most = Math.max(desk.minutes, van.case.par) * 1.3;
     const left = van.names.filter((f) => !desk.ruled.has(f.id));
     const ruled = van.names.filter((f) => desk.ruled.has(f.id));
-    return html`<section class="time"><div><div class="lab">Workshop minutes</div><strong data-minutes>${desk.minutes}</strong></div>
-        <div class="bar" role="img" aria-label=${`${desk.minutes} minutes, par ${van.case.par}`}>${desk.taken.map(
+    return html`<section class="time"><div><div class="lab">${words.workshopMinutes}</div><strong data-minutes>${desk.minutes}</strong></div>
+        <div class="bar" role="img" aria-label=${words.minutesPar(desk.minutes, van.case.par)}>${desk.taken.map(
           (id) => {
             const e = examinations.find((x) => x.id === id);
             return html`<i .style=${`width:${e ? ((100 * van.minutes(e)) / most).toFixed(1) : 0}%`}></i>`;
           },
-        )}<u .style=${`left:calc(${((100 * van.case.par) / most).toFixed(1)}% - 2px)`}></u><em .style=${`left:${((100 * van.case.par) / most).toFixed(1)}%`}>par ${van.case.par}</em></div></section>
+        )}<u .style=${`left:calc(${((100 * van.case.par) / most).toFixed(1)}% - 2px)`}></u><em .style=${`left:${((100 * van.case.par) / most).toFixed(1)}%`}>${words.par2(van.case.par)}</em></div></section>
       ${this.#answer(desk)}
-      <section><div class="lab" id="left">Still possible</div>
+      <section><div class="lab" id="left">${words.stillPossible}</div>
         <div class="names" role="radiogroup" aria-labelledby="left">${left.map((f) => this.#left(desk, f))}</div>
-        ${ruled.length > 0 ? html`<div class="lab">Ruled out</div>${ruled.map((f) => this.#out(desk, f))}` : nothing}</section>
-      ${desk.bedding ? html`<section role="status">Of rigid shoes, till the van’s linings are bedded in under ones that bend.</section>` : desk.searching ? html`<section role="status">Worked out…</section>` : nothing}
-      ${desk.hint ? html`<section role="status"><b>Hint</b> ${placeOf(desk.hint.id)} ${desk.hint.name}: it parts most names for its minutes.</section>` : nothing}`;
+        ${ruled.length > 0 ? html`<div class="lab">${words.ruledOut}</div>${ruled.map((f) => this.#out(desk, f))}` : nothing}</section>
+      ${desk.bedding ? html`<section role="status">${words.ofRigidShoesTillThe}</section>` : desk.searching ? html`<section role="status">${words.workedOut}</section>` : nothing}
+      ${desk.hint ? html`<section role="status">${words.itPartsMostNamesFor(html`<b>${words.hint}</b>`, placeOf(desk.hint.id), desk.hint.name)}</section>` : nothing}`;
   }
 }
 customElements.define('takeup-find-side', FindSide);

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { faultsOnPaper as words } from '../../../sim/words/en.ts';
 import { examinations } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { sheetPage } from '../../pieces/paper-sheet.ts';
@@ -22,20 +23,20 @@ export function faultLog(session: Session, filled: boolean): TemplateResult {
   return sheetPage(
     session,
     {
-      title: filled ? `Find the fault: van ${van.case.number}` : 'Find the fault',
+      title: filled ? words.findTheFaultVan(van.case.number) : words.findTheFault,
       under: filled
-        ? html`The driver says: <b>“${van.case.complaint}”</b>`
-        : html`<span class="fill">The driver says:<span class="blank"></span></span>`,
-      ...{ kind: 'fault log', asks: ['Name', 'Date'], caution: cautions.fault },
+        ? html`${words.theDriverSays} <b>${words.quoted(van.case.complaint)}</b>`
+        : html`<span class="fill">${words.theDriverSays}<span class="blank"></span></span>`,
+      ...{ kind: words.faultLog, asks: words.asks, caution: cautions.fault },
     },
-    html`<table class="rows"><thead><tr><th>No.</th><th>Reading</th><th>Minutes</th><th class="wide">Found</th><th class="wide">So it is not</th></tr></thead><tbody>${examinations.map(
+    html`<table class="rows"><thead><tr><th>${words.no}</th><th>${words.reading}</th><th>${words.minutes}</th><th class="wide">${words.found}</th><th class="wide">${words.soItIsNot}</th></tr></thead><tbody>${examinations.map(
       (e, i) =>
         html`<tr><td>${i + 1}</td><td>${e.name}</td><td>${taken(e.id) ? van.minutes(e) : e.minutes}</td><td>${taken(e.id) ? line(van.found(e.id)) : nothing}</td><td>${out
           .filter((f) => desk.ruled.get(f.id) === e.id)
           .map((f) => f.name)
           .join(', ')}</td></tr>`,
     )}</tbody></table>
-    <p class="fill"><b>Still possible</b>${
+    <p class="fill"><b>${words.stillPossible}</b>${
       filled
         ? html` ${van.names
             .filter((f) => !desk.ruled.has(f.id))
@@ -43,8 +44,8 @@ export function faultLog(session: Session, filled: boolean): TemplateResult {
             .join(', ')}`
         : html`<span class="blank"></span>`
     }</p>
-    <p class="fill"><b>I name it</b>${right ? html` ${right.name.name}: ${right.name.remedy}` : html`<span class="blank"></span>`}</p>
-    <p class="fill"><b>because reading</b>${right ? html` ${desk.taken.map(numberOf).join(', ')}` : html`<span class="blank"></span>`}</p>
-    <p><b>Minutes in all</b> ${filled ? desk.minutes : '________'} <b>Cheapest way to be sure</b> ${filled && right ? van.case.par : '________'}</p>`,
+    <p class="fill"><b>${words.iNameIt}</b>${right ? html` ${right.name.name}: ${right.name.remedy}` : html`<span class="blank"></span>`}</p>
+    <p class="fill"><b>${words.becauseReading}</b>${right ? html` ${desk.taken.map(numberOf).join(', ')}` : html`<span class="blank"></span>`}</p>
+    <p><b>${words.minutesInAll}</b> ${filled ? desk.minutes : '________'} <b>${words.cheapestWayToBeSure}</b> ${filled && right ? van.case.par : '________'}</p>`,
   );
 }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type FaultId, faultChanges, UNHELD, withFault } from '../../../sim/index.ts';
+import { language, faultsPart as words } from '../../../sim/words/en.ts';
 import {
   cases,
   type ExaminationId,
@@ -94,7 +95,7 @@ const put = (m: Moment, change: Partial<FaultsPart>): Moment => withPart(m, 'fau
 
 /** State of the van from which a fault is shown: a tooth has just dropped where heat then adds more. */
 export const baseOf = (fault: string): string =>
-  fault === 'stepped hot' ? 'Just clicked' : 'Worn-in';
+  fault === 'stepped hot' ? words.justClicked : 'Worn-in';
 
 /** The van with a fault in it on the bench. */
 export function withFaultOn(m: Moment, fault: string): Moment {
@@ -138,17 +139,17 @@ export const chooseFault = intention(
     const on = withFaultOn(arrive(here, { kind: 'fault', id: fault }, FAULT_STANDS), fault);
     return here.parts.faults.mode === 'find' ? withLayers(on, { fan: true }) : on;
   },
-  (_before, _after, fault) => `fault ${faultNames[fault as FaultId].toLowerCase()}`,
+  (_before, _after, fault) => words.fault(language.inside(faultNames[fault as FaultId])),
 );
 
 /** Takes the guest off the bench; the station stays open. */
-export const takeOut = intention('faults.out', (m: Moment) => leave(m), 'fault taken out');
+export const takeOut = intention('faults.out', (m: Moment) => leave(m), words.faultTakenOut);
 
 export const bringVan = intention(
   'faults.van',
   (m: Moment, number: number) =>
     withVanOn(arrive(opened(m, 'faults'), { kind: 'van', number }, VAN_STANDS), number),
-  (_before, after) => `van ${after.parts.faults.van}`,
+  (_before, after) => words.van(after.parts.faults.van),
 );
 
 /** Browses the faults, or finds the one of a van. */
@@ -162,7 +163,8 @@ export const showMode = intention(
     const back = leave({ ...m, view: { ...m.view, layers } });
     return put(back, { mode: 'browse' });
   },
-  (_before, after) => (after.parts.faults.mode === 'find' ? 'find the fault' : 'browse faults'),
+  (_before, after) =>
+    after.parts.faults.mode === 'find' ? words.findTheFault : words.browseFaults,
 );
 
 /** Numbers of the vans in an order drawn from a seed: a linear congruential row and Fisher–Yates. */
@@ -185,7 +187,7 @@ export const anotherVan = intention(
     const next = (place + 1) % cases.length;
     return put(bringVan.does(m, order(seed)[next] as number), { place: next });
   },
-  'another van',
+  words.anotherVan,
 );
 
 export const take = intention(
@@ -198,13 +200,13 @@ export const take = intention(
     return put(m, { taken: [...taken, reading], hinted: false, named: still });
   },
   (_before, _after, reading) =>
-    `reading: ${examinations.find((e) => e.id === reading)?.name ?? reading}`,
+    words.reading(examinations.find((e) => e.id === reading)?.name ?? reading),
 );
 
 export const pick = intention(
   'faults.pick',
   (m: Moment, name: string) => put(m, { chosen: name }),
-  'a name picked',
+  words.aNamePicked,
 );
 
 /** Names the fault that is picked. A wrong name costs nothing. */
@@ -218,13 +220,17 @@ export const nameFault = intention(
       ? put(m, { named: chosen })
       : put(m, { named: chosen, wrong: [...wrong, chosen], chosen: '' });
   },
-  'a name given',
+  words.aNameGiven,
 );
 
-export const giveHint = intention('faults.hint', (m: Moment) => put(m, { hinted: true }), 'a hint');
+export const giveHint = intention(
+  'faults.hint',
+  (m: Moment) => put(m, { hinted: true }),
+  words.aHint,
+);
 
 export const showCheapest = intention(
   'faults.cheapest',
   (m: Moment) => put(m, { cheapest: true }),
-  'the cheapest way',
+  words.theCheapestWay,
 );

@@ -8,24 +8,25 @@ import { faultLog } from './on-paper.ts';
 import type { Mode } from './part.ts';
 import './find-board.ts';
 import './find-side.ts';
+import { labelWords, faultsStation as words } from '../../../sim/words/en.ts';
 
 /** Faults: what each does to the readings, and vans whose fault is to be found. */
 
 const modes: readonly [Mode, string][] = [
-  ['browse', 'Browse'],
-  ['find', 'Find the fault'],
+  ['browse', labelWords.browse],
+  ['find', words.findTheFault],
 ];
 
 function side({ session, size }: PageView): TemplateResult {
   const desk = deskOf(FaultsDesk, session);
   const narrow = size === 'narrow';
   if (desk.mode === 'find') {
-    return html`<section class="blk h"><h1>Find the fault</h1><p>Which reading parts the names that are left? Take the cheapest.</p></section>
+    return html`<section class="blk h"><h1>${words.findTheFault}</h1><p>${words.whichReadingPartsTheNames}</p></section>
       ${narrow ? html`<takeup-find-board narrow .style=${'order:3'} .session=${session} .rev=${session.revision}></takeup-find-board>` : nothing}
       <takeup-find-side .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${session.revision}></takeup-find-side>
       <section class="note">${caution}<div>${cautions.fault}</div></section>`;
   }
-  return html`<section class="blk h"><h1>Faults</h1><p>${desk.fault ? 'Each is a change of one size or state. It is on the bench: press the pedal in Apply to feel it.' : 'Each is a change of one size or state. Choose one: it comes on the bench in the place of yours, and leaves again.'}</p></section>
+  return html`<section class="blk h"><h1>${words.faults}</h1><p>${desk.fault ? words.eachIsAChangeOf : words.eachIsAChangeOf2}</p></section>
     ${narrow ? html`<takeup-fault-readings .style=${'order:4;border-bottom:2px solid var(--ink)'} .session=${session} .rev=${session.revision}></takeup-fault-readings>` : nothing}
     <takeup-fault-card .style=${narrow ? 'order:4' : ''} .session=${session} .rev=${session.revision}></takeup-fault-card>
     <section class="note">${caution}<div>${cautions[desk.fault?.caution ?? 'fault']}</div></section>`;
@@ -34,11 +35,11 @@ function side({ session, size }: PageView): TemplateResult {
 function controls({ session, size }: PageView): TemplateResult {
   const desk = deskOf(FaultsDesk, session);
   const narrow = size === 'narrow';
-  const hint = html`<button class="btn" @click=${() => desk.giveHint()}>${narrow ? 'Hint' : 'Give me a hint'}</button>`;
-  const other = html`<button class="btn" @click=${() => desk.another()}>Another van</button>`;
-  const name = html`<button class="btn p ${narrow ? '' : 'tall'}" ?disabled=${!desk.chosen} @click=${() => desk.name()}>${narrow ? 'Name it' : 'Name the fault'}</button>`;
-  return html`<section class="blk ctl" aria-label="Controls" .style=${'position:sticky;bottom:0;z-index:3'}>
-    <div class="seg" role="group" aria-label="Mode">${modes.map(([m, text]) => html`<button aria-pressed=${desk.mode === m} class=${desk.mode === m ? 'on' : ''} @click=${() => desk.show(m)}>${text}</button>`)}</div>
+  const hint = html`<button class="btn" @click=${() => desk.giveHint()}>${narrow ? words.hint : words.giveMeAHint}</button>`;
+  const other = html`<button class="btn" @click=${() => desk.another()}>${words.anotherVan}</button>`;
+  const name = html`<button class="btn p ${narrow ? '' : 'tall'}" ?disabled=${!desk.chosen} @click=${() => desk.name()}>${narrow ? words.nameIt : words.nameTheFault}</button>`;
+  return html`<section class="blk ctl" aria-label=${words.controls} .style=${'position:sticky;bottom:0;z-index:3'}>
+    <div class="seg" role="group" aria-label=${words.mode}>${modes.map(([m, text]) => html`<button aria-pressed=${desk.mode === m} class=${desk.mode === m ? 'on' : ''} @click=${() => desk.show(m)}>${text}</button>`)}</div>
     ${
       desk.mode === 'browse'
         ? chooser(desk, narrow)

@@ -1,26 +1,30 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Observed } from '../../../sim/workshop/index.ts';
+import { faultsText as texts } from '../../../sim/words/en.ts';
+import {
+  type FindingOf,
+  findingText,
+  foundText,
+  type Observed,
+} from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 
 /** Findings in words and figures, as they stand in a list. */
 
 interface Named {
-  /** Wheel or wheels; empty where there is none. */
+  readonly of: FindingOf;
+  /** Wheel, where the two are not alike. */
   readonly where: string;
   readonly what: string;
   readonly f: Observed;
 }
 
-function named(f: Observed): Named {
-  const split = /^(both|left|right)(?:, )?(.*)$/.exec(f.name);
-  return split
-    ? { where: split[1] as string, what: split[2] as string, f }
-    : { where: '', what: f.name, f };
-}
+const named = (f: Observed): Named => ({ ...findingText(f), f });
 
 /** A finding alone: value with its unit, or the words. */
 const valueText = (f: Observed): string =>
-  f.kind === 'words' ? f.says : `${number(f.value, f.digits)}${f.unit ? `\u00a0${f.unit}` : ''}`;
+  f.kind === 'words'
+    ? foundText(f.says)
+    : `${number(f.value, f.digits)}${f.unit ? `\u00a0${f.unit}` : ''}`;
 
 function told(list: readonly Named[]): string {
   return list
@@ -36,11 +40,12 @@ function told(list: readonly Named[]): string {
 /** All findings of a check in one line: wheel by wheel, a unit once where it stays the same. */
 export function line(list: readonly Observed[]): string {
   const all = list.map(named);
-  const order = [...new Set(all.map((n) => n.where))];
+  const order = [...new Set(all.map((n) => n.of))];
   return order
-    .map((where) => {
-      const text = told(all.filter((n) => n.where === where));
-      return where && where !== 'both' ? `${where}: ${text}` : text;
+    .map((of) => {
+      const its = all.filter((n) => n.of === of);
+      const where = its[0]?.where;
+      return where ? `${where}: ${told(its)}` : told(its);
     })
     .join(' · ');
 }
@@ -57,6 +62,6 @@ export function ofRigid(
   const told = new Map(own.map((f) => [f.name, valueText(f)]));
   const other = list.filter((f) => told.get(f.name) !== valueText(f));
   const none = list.length === 0 && own.length > 0;
-  const text = none ? 'no change' : other.length > 0 ? line(other) : 'the same';
-  return html`<small class="rigid">rigid: ${text}</small>`;
+  const text = none ? texts.noChange : other.length > 0 ? line(other) : texts.theSame;
+  return html`<small class="rigid">${texts.rigid(text)}</small>`;
 }

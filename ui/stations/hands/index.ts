@@ -1,5 +1,6 @@
 import { html } from 'lit';
 import type { Instant } from '../../../sim/index.ts';
+import { hands as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';
 import { deskOf, type Station } from '../station.ts';
@@ -32,10 +33,10 @@ export const hands: Station = {
   roles: 'none',
   caption: (session) =>
     session.moment.hands.large
-      ? `Shoes’ movements and gaps ×${LARGE}`
+      ? texts.shoesMovementsAndGaps(LARGE)
       : session.moment.hands.drumOff
-        ? 'Drum off, true scale: press a part and pull'
-        : 'True scale: press a part and pull',
+        ? texts.drumOffTrueScalePress
+        : texts.trueScalePressAPart,
   // Values of the comb would lie under the hand.
   without: (session) =>
     session.moment.hands.drumOff

@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { handsPad as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { HandsDesk } from './desk.ts';
@@ -100,11 +101,11 @@ export class HandPad extends LitElement {
     const share = (50 * Math.abs(level)) / desk.limit;
     const from = level < 0 ? 50 - share : 50;
     const held = desk.record.hold !== null;
-    const text = held ? `${number(force, 0)} newtons` : 'nothing held';
-    return html`<div class="pad" role="slider" tabindex="0" aria-label="Pull of the hand" aria-valuemin=${-desk.limit} aria-valuemax=${desk.limit} aria-valuenow=${level} aria-valuetext=${text}
+    const text = held ? words.newtons(number(force, 0)) : words.nothingHeld;
+    return html`<div class="pad" role="slider" tabindex="0" aria-label=${words.pullOfTheHand} aria-valuemin=${-desk.limit} aria-valuemax=${desk.limit} aria-valuenow=${level} aria-valuetext=${text}
       @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
       <i .style=${`left:${from}%;width:${share}%`}></i>
-      <b data-force>${number(force, 0)}&nbsp;N</b><span>${held ? 'arrows pull' : 'draw, or arrows'}</span></div>`;
+      <b data-force>${number(force, 0)}&nbsp;N</b><span>${held ? words.arrowsPull : words.drawOrArrows}</span></div>`;
   }
 }
 customElements.define('takeup-hand-pad', HandPad);

@@ -56,15 +56,18 @@ const onStrut: readonly PartId[] = ['strut', 'strut fork', 'screw', 'sleeve', 's
 
 const onLever: readonly PartId[] = ['toothed lever', 'lever pin'];
 
+const ofSide = <P extends HandPart>(side: Pointed['side'], front: P, rear: P): P | null =>
+  side ? (side === 'front' ? front : rear) : null;
+
 /** What is taken hold of where a part of the drawing is pressed; null: nothing that can be. */
 export function holdable({ part, side }: Pointed): HandPart | null {
-  if (onShoe.includes(part)) return side ? `${side as Side} shoe` : null;
+  if (onShoe.includes(part)) return ofSide(side, 'front shoe', 'rear shoe');
   if (onStrut.includes(part)) return 'strut';
   if (onLever.includes(part)) return 'adjuster lever';
   if (part === 'parking lever' || part === 'lever pivot' || part === 'lever stop')
     return 'parking lever';
   if (part === 'cable') return 'cable';
-  if (part === 'piston' || part === 'boot') return side ? `${side as Side} piston` : null;
+  if (part === 'piston' || part === 'boot') return ofSide(side, 'front piston', 'rear piston');
   return part === 'drum' ? 'drum' : null;
 }
 

@@ -16,6 +16,8 @@ import { stationNames } from '../../record/moment.ts';
 import type { PageView } from '../station.ts';
 import type { HandsDesk } from './desk.ts';
 import './pad.ts';
+import { labelWords, handsSide as texts } from '../../../sim/words/en.ts';
+import { sceneName } from '../../record/scene-names.ts';
 import { LARGE } from './places.ts';
 import { rows, tells } from './words.ts';
 
@@ -33,18 +35,19 @@ const told = (key: string, name: string, value: number, digits: number, unit: st
 /** What is felt and seen at the part that is held: three figures. */
 function figures(desk: HandsDesk, now: Instant): readonly Told[] {
   const { part, second } = desk.record;
-  const strut = told('strut', 'Strut force', now.strutForce, 0, 'N');
-  const home = told('strut-home', 'Strut, let go', desk.home.strutForce, 0, 'N');
+  const strut = told('strut', texts.strutForce, now.strutForce, 0, 'N');
+  const home = told('strut-home', texts.strutLetGo, desk.home.strutForce, 0, 'N');
   const side = (s: Side) =>
-    told('toe', `Toe moved, ${s}`, Math.abs(desk.toeMoved(now, s)), 2, 'mm');
+    told('toe', texts.toeMoved(s), Math.abs(desk.toeMoved(now, s)), 2, 'mm');
   const parted = told(
     'parted',
-    'Off the strut',
+    texts.offTheStrut,
     Math.max(0, now.separation - now.strutLength),
     2,
     'mm',
   );
-  if (second) return [told('second', 'Second hand', desk.secondForce(now), 0, 'N'), parted, strut];
+  if (second)
+    return [told('second', texts.secondHand, desk.secondForce(now), 0, 'N'), parted, strut];
   switch (part) {
     case 'front shoe':
     case 'strut':
@@ -56,48 +59,59 @@ function figures(desk: HandsDesk, now: Instant): readonly Told[] {
     case 'adjuster lever': {
       const lever = desk.lever;
       return [
-        told('lift', 'Off its tooth’s root', lever?.lift ?? 0, 2, 'mm'),
-        told('tooth', 'Tooth', now.tooth, 0, ''),
-        told('holds', 'To hold it when free', lever?.holds ?? 0, 0, 'N'),
+        told('lift', texts.offItsToothsRoot, lever?.lift ?? 0, 2, 'mm'),
+        told('tooth', labelWords.tooth, now.tooth, 0, ''),
+        told('holds', texts.toHoldItWhenFree, lever?.holds ?? 0, 0, 'N'),
       ];
     }
     case 'parking lever':
     case 'cable':
-      return [told('hook', 'Hook moved', desk.hookMoved(now), 1, 'mm'), strut, home];
+      return [told('hook', texts.hookMoved, desk.hookMoved(now), 1, 'mm'), strut, home];
     case 'front piston':
     case 'rear piston': {
       const s = part === 'front piston' ? 'front' : 'rear';
       const { behind, fluid } = desk.pistonBack(now, s);
       return [
-        told('back', 'Off its toe', behind, 2, 'mm'),
-        told('fluid', 'Fluid gone home', fluid / 1000, 2, 'ml'),
-        told('push', 'Left on the toe', now.shoes[s].pistonForce, 0, 'N'),
+        told('back', texts.offItsToe, behind, 2, 'mm'),
+        told('fluid', texts.fluidGoneHome, fluid / 1000, 2, 'ml'),
+        told('push', texts.leftOnTheToe, now.shoes[s].pistonForce, 0, 'N'),
       ];
     }
     case 'drum pulled':
     case 'drum rocked': {
       const d = desk.drum;
       return [
-        told('slid', part === 'drum pulled' ? 'Drum out' : 'That side out', d?.slid ?? 0, 1, 'mm'),
-        told('lip', 'The lip bears', d?.lip ?? 0, 0, 'N'),
-        told('lifted', 'Shoes off their pads', d?.give ?? 0, 1, 'mm'),
+        told(
+          'slid',
+          part === 'drum pulled' ? texts.drumOut : texts.thatSideOut,
+          d?.slid ?? 0,
+          1,
+          'mm',
+        ),
+        told('lip', texts.theLipBears, d?.lip ?? 0, 0, 'N'),
+        told('lifted', texts.shoesOffTheirPads, d?.give ?? 0, 1, 'mm'),
       ];
     }
     case 'drum':
       return [
-        told('turned', 'Turned', ((180 / Math.PI) * now.drumAngle) % 360, 0, '°'),
-        told('torque', 'Torque of the hand', desk.torque / 1000, 1, 'N·m'),
-        told('drag', 'Drag of the linings', Math.abs(now.torqueOnDrum) / 1000, 1, 'N·m'),
+        told('turned', labelWords.turned, ((180 / Math.PI) * now.drumAngle) % 360, 0, '°'),
+        told('torque', texts.torqueOfTheHand, desk.torque / 1000, 1, 'N·m'),
+        told('drag', texts.dragOfTheLinings, Math.abs(now.torqueOnDrum) / 1000, 1, 'N·m'),
       ];
   }
 }
 
 function readings(desk: HandsDesk, now: Instant): TemplateResult {
-  return html`<section class="blk rd hands-rd" aria-label="Readings">${figures(desk, now).map(
+  return html`<section class="blk rd hands-rd" aria-label=${texts.readings}>${figures(
+    desk,
+    now,
+  ).map(
     ({ key, name, value, unit }) =>
       html`<div class="c" data-key=${key}><b>${name}</b><div class="v">${value}<small>${unit}</small></div></div>`,
   )}</section>`;
 }
+
+const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 
 function springRows(desk: HandsDesk, now: Instant): TemplateResult[] {
   const { session } = desk;
@@ -106,10 +120,10 @@ function springRows(desk: HandsDesk, now: Instant): TemplateResult[] {
     const off = state.condition.unhooked?.includes(i) === true;
     const u = unhooking(brake, now, i);
     const says = off
-      ? `off; took ${number(u?.takes ?? 0, 0)} N`
-      : `takes ${number(u?.takes ?? 0, 0)} N, stores ${number((u?.stored ?? 0) / 1000, 1)} J`;
-    const label = off ? `Hook on the ${name}` : `Unhook the ${name}`;
-    return html`<li><div data-spring=${i}><b>${name.charAt(0).toUpperCase()}${name.slice(1)}</b><span>${says}</span><button class="do" aria-label=${label} @click=${() => session.do(hookSpring, i, !off)}>${off ? 'Hook on' : 'Unhook'}</button></div></li>`;
+      ? texts.offTookN(number(u?.takes ?? 0, 0))
+      : texts.takesNStoresJ(number(u?.takes ?? 0, 0), number((u?.stored ?? 0) / 1000, 1));
+    const label = off ? texts.hookOnThe(sceneName(name)) : texts.unhookThe(sceneName(name));
+    return html`<li><div data-spring=${i}><b>${capital(sceneName(name))}</b><span>${says}</span><button class="do" aria-label=${label} @click=${() => session.do(hookSpring, i, !off)}>${off ? texts.hookOn : texts.unhook}</button></div></li>`;
   });
 }
 
@@ -119,17 +133,17 @@ function holdDownRows(desk: HandsDesk): TemplateResult[] {
   return (['front', 'rear'] as const).map((side) => {
     const off = state.condition.unheld?.includes(side) === true;
     const takes = number(pressingHoldDown(brake, side), 0);
-    const does = off ? 'Put on' : 'Take off';
-    return html`<li><div data-hold-down=${side}><b>Hold-down, ${side}</b><span>${off ? 'off: the shoe leans free' : `press with ${takes} N and turn`}</span><button class="do" aria-label=${`${does} the ${side} hold-down`} @click=${() => session.do(turnHoldDown, side, !off)}>${does}</button></div></li>`;
+    const does = off ? texts.putOn : texts.takeOff;
+    return html`<li><div data-hold-down=${side}><b>${texts.holdDown(side)}</b><span>${off ? texts.offTheShoeLeansFree : texts.pressWithNAndTurn(takes)}</span><button class="do" aria-label=${texts.theHoldDown(does, side)} @click=${() => session.do(turnHoldDown, side, !off)}>${does}</button></div></li>`;
   });
 }
 
 /** The drum does not go on as it is. */
 function tooFar(desk: HandsDesk): TemplateResult {
   const { back, lock } = desk;
-  return html`<li><div><b>No way for the drum</b><span>${lock}</span>${
+  return html`<li><div><b>${texts.noWayForTheDrum}</b><span>${lock}</span>${
     back
-      ? html`<button class="do" @click=${() => desk.windBack()}>Wind back ${back}</button>`
+      ? html`<button class="do" @click=${() => desk.windBack()}>${texts.windBack(back)}</button>`
       : nothing
   }</div></li>`;
 }
@@ -144,20 +158,20 @@ function list(desk: HandsDesk, now: Instant): TemplateResult {
     const root = (e.currentTarget as HTMLElement).getRootNode() as ShadowRoot;
     requestAnimationFrame(() => root.querySelector<HTMLElement>('.hands-list .on')?.focus());
   };
-  return html`<section class="blk hands-list" aria-label="Take hold of">
-    <div class="head"><span>Take hold of</span><span>↑ ↓ choose</span></div>
+  return html`<section class="blk hands-list" aria-label=${texts.takeHoldOf}>
+    <div class="head"><span>${texts.takeHoldOf}</span><span>${texts.choose}</span></div>
     <ul @keydown=${key}>${desk.parts.map((part) => {
       const on = record.part === part;
       const [name, does] = rows[part];
       return html`<li><button class=${on ? 'on' : ''} data-part=${part} aria-current=${on ? 'true' : 'false'} @click=${() => session.do(chooseHand, part)}><b>${name}</b><span>${does}</span></button></li>`;
     })}</ul>
-    ${record.drumOff ? html`<ul>${springRows(desk, now)}${holdDownRows(desk)}${lock ? tooFar(desk) : nothing}</ul>` : html`<p class="hands-why">${lock ? html`The drum stays on: ${lock}. See Drum off.` : 'Springs and hold-downs: with the drum off.'}</p>`}
+    ${record.drumOff ? html`<ul>${springRows(desk, now)}${holdDownRows(desk)}${lock ? tooFar(desk) : nothing}</ul>` : html`<p class="hands-why">${lock ? html`${texts.theDrumStaysOnSee(lock)}` : texts.springsAndHoldDownsWith}</p>`}
   </section>`;
 }
 
 export function handsSide({ session, instant, size }: PageView, desk: HandsDesk): TemplateResult {
   const { part, drumOff } = desk.record;
-  return html`<section class="blk h hands-h"><div><h1>Hands</h1><button class="btn" ?disabled=${drumOff && desk.lock !== null} @click=${() => session.do(openHands, false)}>Back to ${stationNames[session.station]}</button></div><p>${tells[part]}</p></section>
+  return html`<section class="blk h hands-h"><div><h1>${texts.hands}</h1><button class="btn" ?disabled=${drumOff && desk.lock !== null} @click=${() => session.do(openHands, false)}>${texts.backTo(stationNames[session.station])}</button></div><p>${tells[part]}</p></section>
     ${list(desk, instant)}
     ${readings(desk, instant)}
     ${drumOff ? html`<section class="note">${caution}<div>${cautions.springs}${size === 'middle' || desk.lock ? '' : html` ${cautions.drumOff}`}</div></section>` : nothing}
@@ -180,17 +194,17 @@ const two = (
 function choices(desk: HandsDesk): TemplateResult {
   const { session, lock } = desk;
   const { tool, large, drumOff } = desk.record;
-  return html`<section class="blk hands-segs" aria-label="Hand, scale and drum">
-    ${two('Hand', ['Hand', 'Bar'], tool, (b) => session.do(takeTool, b))}
-    ${two('Movements of the shoes', ['×1', `×${LARGE}`], large, (b) => session.do(largen, b))}
-    ${two('Drum', ['Drum on', 'Off'], drumOff, (b) => session.do(takeDrum, b), lock !== null)}
+  return html`<section class="blk hands-segs" aria-label=${texts.handScaleAndDrum}>
+    ${two(labelWords.hand, [labelWords.hand, labelWords.bar], tool, (b) => session.do(takeTool, b))}
+    ${two(texts.movementsOfTheShoes, ['×1', `×${LARGE}`], large, (b) => session.do(largen, b))}
+    ${two(labelWords.drum, [texts.drumOn, labelWords.off], drumOff, (b) => session.do(takeDrum, b), lock !== null)}
   </section>`;
 }
 
 export function handsControls({ instant }: PageView, desk: HandsDesk): TemplateResult {
   const force = desk.force(instant);
-  return html`<section class="blk ctl hands-ctl" aria-label="Controls">
+  return html`<section class="blk ctl hands-ctl" aria-label=${texts.controls}>
     <takeup-hand-pad .desk=${desk} .force=${force} .level=${desk.level}></takeup-hand-pad>
-    <button class="btn ${desk.record.hold ? 'p' : ''}" ?disabled=${desk.record.hold === null} @click=${() => desk.letGo()}>Let go <kbd>Esc</kbd></button>
+    <button class="btn ${desk.record.hold ? 'p' : ''}" ?disabled=${desk.record.hold === null} @click=${() => desk.letGo()}>${texts.letGo(html`<kbd>${texts.esc}</kbd>`)}</button>
   </section>`;
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../../../sim/index.ts';
+import { handsStage as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { direction, distance, mix } from '../../stage/geometry.ts';
 import { label } from '../../stage/layers/label.ts';
@@ -80,7 +81,7 @@ function rubber(key: string, from: Point, to: Point, tool: boolean): Shape[] {
       group: 'hand',
     },
     ...bar,
-    fist(`${key} fist`, end, along),
+    fist(words.fist(key), end, along),
   ];
 }
 
@@ -148,12 +149,12 @@ export function handStage(
         anchor: along[0] < 0 ? 'end' : 'start',
         colour: style === 'peak' ? 'ink' : 'ink2',
       });
-    const limit = tool ? `of ${number(desk.limit, 0)}, bar ${BAR_ARMS}:1` : `of a hand’s ${LIMIT}`;
+    const limit = tool ? words.ofBar1(number(desk.limit, 0), BAR_ARMS) : words.ofAHands(LIMIT);
     return [
-      put('hand force', `${number(force, 0)}\u00a0N`, -8, 'peak'),
-      put('hand limit', limit, 14, 'gap word'),
+      put(words.handForce, `${number(force, 0)}\u00a0N`, -8, 'peak'),
+      put(words.handLimit, limit, 14, 'gap word'),
     ];
   });
-  const hands = lines.flatMap(({ from, to }, i) => rubber(`hand ${i}`, from, to, tool));
+  const hands = lines.flatMap(({ from, to }, i) => rubber(words.hand(i), from, to, tool));
   return { shapes: [...rimShapes(desk, input), ...hands], labels };
 }

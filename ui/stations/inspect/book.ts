@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type Finding, parseBy } from '../../../sim/index.ts';
+import { inspectBook as texts } from '../../../sim/words/en.ts';
 import { otherFile, SHEETS } from '../../record/file-kind.ts';
 import { Kept } from '../../record/kept.ts';
 import { type Keeper, keep, recall } from '../../record/store.ts';
@@ -80,7 +81,7 @@ export interface Taken {
 }
 
 const plural = (n: number): string => `${n} ${n === 1 ? 'sheet' : 'sheets'}`;
-const told = (f: Finding): string => `${f.path}: found ${f.found}; allowed: ${f.allowed}`;
+const told = (f: Finding): string => texts.foundAllowed(f.path, f.found, f.allowed);
 
 export class SheetBook {
   readonly #keeper: Keeper;
@@ -105,7 +106,7 @@ export class SheetBook {
     const { book } = this;
     const known = book.sheets.some((s) => s.id === sheet.id);
     if (!known && book.sheets.length >= MOST) {
-      return `${MOST} sheets are kept. Save them as a file and take some out first.`;
+      return texts.sheetsAreKeptSaveThem(MOST);
     }
     const sheets = known
       ? book.sheets.map((s) => (s.id === sheet.id ? sheet : s))
@@ -139,14 +140,14 @@ export class SheetBook {
    */
   take(name: string, text: string): Taken {
     const other = otherFile(text, 'sheets');
-    if (other) return { said: `${name} was not read; nothing has changed. ${other}`, findings: [] };
+    if (other) return { said: texts.wasNotReadNothingHas(name, other), findings: [] };
     const data = dataOf(text) as { readonly version?: unknown; readonly sheets?: unknown };
     if (data.version !== VERSION || !Array.isArray(data.sheets)) {
       const found =
         data.version === VERSION
-          ? `sheets: found ${typeof data.sheets}; allowed: a list`
-          : `version: found ${JSON.stringify(data.version) ?? 'nothing'}; allowed: ${VERSION}`;
-      return { said: `${name} was not read; nothing has changed.`, findings: [found] };
+          ? texts.sheetsFoundAllowedAList(typeof data.sheets)
+          : texts.versionFoundAllowed(JSON.stringify(data.version) ?? texts.nothingWord, VERSION);
+      return { said: texts.wasNotReadNothingHas2(name), findings: [found] };
     }
     const { book } = this;
     const sheets = [...book.sheets];
@@ -166,7 +167,7 @@ export class SheetBook {
         return;
       }
       if (sheets.length >= MOST) {
-        findings.push(`sheets.${i}: found more than are kept; allowed: ${MOST}`);
+        findings.push(texts.sheetsFoundMoreThanAre(i, MOST));
         return;
       }
       let { id } = sheet;
@@ -175,11 +176,10 @@ export class SheetBook {
       came += 1;
     });
     const trouble = came > 0 ? this.#write({ ...book, sheets }) : '';
-    if (trouble) return { said: `${name} was not read; nothing has changed.`, findings: [trouble] };
-    const bad =
-      findings.length > 0 ? ' What could not be read is told below; it is still in the file.' : '';
+    if (trouble) return { said: texts.wasNotReadNothingHas2(name), findings: [trouble] };
+    const bad = findings.length > 0 ? texts.whatCouldNotBeRead : '';
     return {
-      said: `${name}: ${plural(came)} taken in${there > 0 ? `, ${there} here already` : ''}.${bad}`,
+      said: texts.takenIn(name, plural(came), there > 0 ? texts.hereAlready(there) : '', bad),
       findings,
     };
   }

@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Wheel } from '../../../sim/index.ts';
+import { inspectCut as words } from '../../../sim/words/en.ts';
 import { type Cut, cutOf, judgeCut, wheels } from '../../../sim/workshop/index.ts';
 import { down, number } from '../../format.ts';
 import { marks } from '../../pieces/marks.ts';
@@ -53,19 +54,19 @@ function against(left: number | null, limit: number | null, to: string, whose: s
   const level = left === null ? 'watch' : left < -1e-8 ? 'bad' : left < LEAST ? 'watch' : 'good';
   const said =
     left === null
-      ? 'none set, no verdict'
+      ? words.noneSetNoVerdict
       : left < -1e-8
-        ? `${up(-left)} too far`
-        : `${number(down(Math.max(0, left), 2), 2)} left`;
+        ? words.tooFar(up(-left))
+        : words.left(number(down(Math.max(0, left), 2), 2));
   return html`<div class="against">${marks[level]}<div><b>${said}</b><small>${to}${limit === null ? '' : `, ${number(limit, 2)}`}${whose && limit !== null ? `: ${whose}` : ''}</small></div></div>`;
 }
 
 function sum(desk: InspectDesk, wheel: Wheel, cut: Cut): TemplateResult {
   const { limits, whose } = desk.judged.read;
-  return html`<div class="sum" data-cut=${wheel}><div><small>${wheel}, found</small><b>${up(cut.found)}</b></div><b>+</b>
-    <div><small>2 × score ${number(cut.score, 2)}</small><b>${up(2 * cut.score)}</b></div><b>=</b>
-    <div class="after"><small>bore after the cut</small><b>${up(cut.after)}</b></div>
-    ${against(cut.toMark, limits.drumMax, 'to the mark', whose.drumMax)}${against(cut.toMachined, limits.drumCut, 'to the machining limit', whose.drumCut)}</div>`;
+  return html`<div class="sum" data-cut=${wheel}><div><small>${words.found(wheel)}</small><b>${up(cut.found)}</b></div><b>+</b>
+    <div><small>${words.of2Score(number(cut.score, 2))}</small><b>${up(2 * cut.score)}</b></div><b>=</b>
+    <div class="after"><small>${words.boreAfterTheCut}</small><b>${up(cut.after)}</b></div>
+    ${against(cut.toMark, limits.drumMax, words.toTheMark, whose.drumMax)}${against(cut.toMachined, limits.drumCut, words.toTheMachiningLimit, whose.drumCut)}</div>`;
 }
 
 /** Nothing until a bore and a score stand on the sheet. */
@@ -74,7 +75,7 @@ export function cutSection(desk: InspectDesk): TemplateResult | typeof nothing {
   const cuts = { left: cutOf(found.left, limits), right: cutOf(found.right, limits) };
   const end = judgeCut(cuts);
   if (!end) return nothing;
-  return html`<section class="cut" aria-label="Cut it or renew it"><h2>Cut it or renew it?</h2>
+  return html`<section class="cut" aria-label=${words.cutItOrRenewIt}><h2>${words.cutItOrRenewIt2}</h2>
     ${wheels.map((w) => (cuts[w] ? sum(desk, w, cuts[w]) : nothing))}
     <div class="end ${end.level}" data-cut-verdict=${end.level}>${marks[end.level]}<div><b>${end.title}</b>${end.why}</div></div></section>`;
 }
@@ -89,5 +90,5 @@ export function cutText(desk: InspectDesk): string {
     const cut = cuts[w];
     return cut ? [`${w} ${up(cut.found)} + 2 × ${number(cut.score, 2)} = ${up(cut.after)}`] : [];
   });
-  return `Bore after a cut: ${each.join('; ')}. ${end.title}. ${end.why}`;
+  return words.boreAfterACut(each.join('; '), end.title, end.why);
 }

@@ -6,6 +6,7 @@ import {
   type OwnSizes,
   type Wheel,
 } from '../../../sim/index.ts';
+import { inspectDesk as words } from '../../../sim/words/en.ts';
 import {
   type AxleForecast,
   type AxleVerdict,
@@ -172,29 +173,28 @@ export class InspectDesk {
   load(): void {
     const { read } = this.judged;
     if (read.wrong > 0) {
-      this.#tell('Not loaded: a place on the sheet cannot be read.', this.wrongPlaces());
+      this.#tell(words.notLoadedAPlaceOn, this.wrongPlaces());
       return;
     }
     // Where nothing is measured, all of the brake would be loaded as new.
     if (Object.keys(read.found[this.wheel].sizes).length === 0) {
-      this.#tell(`Not loaded: nothing is measured on the ${this.wheel} wheel yet.`, []);
+      this.#tell(words.notLoadedNothingIsMeasured(this.wheel), []);
       return;
     }
     const result = loadMeasured(this.session.rig, toReadings(read, this.wheel));
     if (!result.ok) {
-      this.#tell('Not loaded. The sheet stays as it is.', [
-        ...result.findings.map(
-          (f) => `${placeName(f.path)}: found ${f.found}; allowed ${f.allowed}.`,
-        ),
+      this.#tell(words.notLoadedTheSheetStays, [
+        ...result.findings.map((f) => words.foundAllowed(placeName(f.path), f.found, f.allowed)),
         ...(result.findings.some((f) => f.path.startsWith('drum.'))
-          ? ['The brake on the bench has another drum. My brake puts one of your sizes there.']
+          ? [words.theBrakeOnTheBench]
           : []),
       ]);
       return;
     }
     const { wheel } = this;
-    const said =
-      `The stage shows the ${wheel} wheel as measured, tooth ${result.state.tooth}. ${result.notes.map(filledText).join(' ')}`.trim();
+    const said = words
+      .theStageShowsTheWheel(wheel, result.state.tooth, result.notes.map(filledText).join(' '))
+      .trim();
     this.session.do(load, wheel, result.state, said);
   }
 
@@ -255,7 +255,7 @@ export class InspectDesk {
       lines.flatMap((l) => {
         // What is asked once is told once.
         const r = l.kind === 'ask' && w === 'right' ? null : readAt(read, l, w);
-        return r && !r.ok ? [`${placeOf(l, w)}: found ${r.found}; allowed ${r.allowed}.`] : [];
+        return r && !r.ok ? [words.foundAllowed2(placeOf(l, w), r.found, r.allowed)] : [];
       }),
     );
   }

@@ -1,4 +1,5 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
+import { labelWords, inspectHistory as words } from '../../../sim/words/en.ts';
 import type { History, Trend } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 import { marks } from '../../pieces/marks.ts';
@@ -44,7 +45,7 @@ const km = (value: number): string => number(Math.round(value / 100) * 100, 0);
 const odometer = (value: number): string => number(value, 0);
 
 const nameOf = (t: Trend): string =>
-  `${t.line === 'drum' ? 'Drum' : t.line === 'leading' ? 'Leading lining' : 'Trailing lining'}, ${t.wheel}`;
+  `${t.line === 'drum' ? labelWords.drum : t.line === 'leading' ? words.leadingLining : words.trailingLining}, ${t.wheel}`;
 
 const WIDTH = 420;
 const HEIGHT = 190;
@@ -67,11 +68,11 @@ function chart(before: KeptSheet, after: KeptSheet, t: Trend): TemplateResult | 
   const reading = (at: number, v: number, up: boolean) =>
     svg`<path d="M${x(at)} ${y(v - t.error)}V${y(v + t.error)}" stroke="var(--ink)" stroke-width="1.6" /><rect x=${x(at) - 4} y=${y(v) - 4} width="8" height="8" fill="var(--lead)" /><text x=${x(at) + 8} y=${y(v) + (up ? -8 : 18)} font-weight="700">${v.toFixed(2)}</text>`;
   const end = y(t.limit);
-  return html`<svg class="wear" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label=${`${nameOf(t)}: ${t.before} mm at ${before.km} km, ${t.after} mm at ${after.km} km, limit ${t.limit} mm`} font-size="14" fill="var(--ink)">
+  return html`<svg class="wear" viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label=${words.mmAtKmMmAt(nameOf(t), t.before, before.km, t.after, after.km, t.limit)} font-size="14" fill="var(--ink)">
     <path d=${`M${x(after.km)} ${y(t.after)}L${x(after.km + t.left.least)} ${end}H${x(after.km + far)}Z`} fill="var(--faint)" />
     <path d=${`M${x0} ${y0}V${y1}H${x1}`} fill="none" stroke="var(--ink)" stroke-width="1.6" />
     <path d=${`M${x0} ${end}H${x1}`} stroke="var(--ink)" stroke-width="1.6" stroke-dasharray="16 4" />
-    <text x=${x1} y=${end + (grows ? -6 : -6)} text-anchor="end">${grows ? 'max' : 'min'} ${number(t.limit, 2)}</text>
+    <text x=${x1} y=${end + (grows ? -6 : -6)} text-anchor="end">${grows ? words.max : 'min'} ${number(t.limit, 2)}</text>
     <path d=${`M${x(before.km)} ${y(t.before)}L${x(after.km)} ${y(t.after)}`} stroke="var(--lead)" stroke-width="2.4" />
     <path d=${`M${x(after.km)} ${y(t.after)}L${x(after.km + t.left.as)} ${end}`} stroke="var(--lead)" stroke-width="2" stroke-dasharray="7 4" />
     ${reading(before.km, t.before, true)}${reading(after.km, t.after, !grows)}
@@ -80,9 +81,9 @@ function chart(before: KeptSheet, after: KeptSheet, t: Trend): TemplateResult | 
 }
 
 function trendText(t: Trend): string {
-  const each = `${number(Math.abs(t.rate) * 1000, 3)} mm in 1\u202f000 km`;
-  if (t.state === 'renewed between') return 'new parts between, no rate';
-  if (t.state === 'too little to tell') return 'no more lost than the gauge may be off by';
+  const each = words.each(number(Math.abs(t.rate) * 1000, 3));
+  if (t.state === 'renewed between') return words.newPartsBetweenNoRate;
+  if (t.state === 'too little to tell') return words.noMoreLostThanThe;
   return each;
 }
 
@@ -90,17 +91,17 @@ function trendText(t: Trend): string {
 function told(before: KeptSheet, after: KeptSheet, h: History, whose: string): TemplateResult {
   const { first, next, reached } = h;
   if (!first?.left) {
-    return html`<p data-trend>${h.trends.length === 0 ? 'Nothing was measured on both sheets.' : h.trends.map((t) => `${nameOf(t)}: ${trendText(t)}`).join('. ')}${h.trends.some((t) => t.limit === null) ? '. Where no limit is set, no distance is told' : ''}.</p>`;
+    return html`<p data-trend>${h.trends.length === 0 ? words.nothingWasMeasuredOnBoth : h.trends.map((t) => `${nameOf(t)}: ${trendText(t)}`).join('. ')}${h.trends.some((t) => t.limit === null) ? words.whereNoLimitIsSet : ''}.</p>`;
   }
   const { least, as, most } = first.left;
   const to = Number.isFinite(most)
-    ? `${km(least)} to ${km(most)} km`
-    : `${km(least)} km, or much more`;
+    ? words.toKm(km(least), km(most))
+    : words.kmOrMuchMore(km(least));
   return html`${chart(before, after, first)}
-    <p data-trend><b>${nameOf(first)}: ${number(first.rate * 1000, 3)} mm in 1\u202f000 km.</b> To the limit of ${number(first.limit ?? 0, 2)}${whose ? ` (${whose})` : ''} about ${km(as)} km more: <b>${to}</b>, with each reading off by ${number(first.error, 2)} one way or the other.</p>
-    ${reached ? html`<p data-reached>At the pace so far that is between <b>${writtenDay(reached.least)}</b> and <b>${Number.isFinite(reached.most) ? writtenDay(reached.most) : 'a day that cannot be told yet'}</b>.</p>` : nothing}
-    ${next ? html`<p data-next><b>Next look ${next.day === null ? '' : `by ${writtenDay(next.day)}, `}at ${odometer(Math.floor(next.km / 100) * 100)} km</b>: half of the shorter way. The maker’s interval, if it is sooner.</p>` : nothing}
-    <ul>${h.trends.filter((t) => t !== first).map((t) => html`<li><span>${nameOf(t)}: ${trendText(t)}${t.left && t.state === 'worn' ? `; ${km(t.left.least)} km or more left` : ''}</span></li>`)}</ul>`;
+    <p data-trend><b>${words.mmIn1000Km(nameOf(first), number(first.rate * 1000, 3))}</b> ${words.toTheLimitOfAbout(number(first.limit ?? 0, 2), whose ? ` (${whose})` : '', km(as), html`<b>${to}</b>`, number(first.error, 2))}</p>
+    ${reached ? html`<p data-reached>${words.atThePaceSoFar(html`<b>${writtenDay(reached.least)}</b>`, html`<b>${Number.isFinite(reached.most) ? writtenDay(reached.most) : words.aDayThatCannotBe}</b>`)}</p>` : nothing}
+    ${next ? html`<p data-next>${words.halfOfTheShorterWay(html`<b>${words.nextLookAtKm(next.day === null ? '' : words.by(writtenDay(next.day)), odometer(Math.floor(next.km / 100) * 100))}</b>`)}</p>` : nothing}
+    <ul>${h.trends.filter((t) => t !== first).map((t) => html`<li><span>${nameOf(t)}: ${trendText(t)}${t.left && t.state === 'worn' ? words.kmOrMoreLeft(km(t.left.least)) : ''}</span></li>`)}</ul>`;
 }
 
 async function take(desk: PastDesk, e: Event): Promise<void> {
@@ -117,22 +118,22 @@ export function historySection(desk: PastDesk): TemplateResult {
   const pair = past.slice(-2);
   const h = desk.history;
   const deleting = (s: KeptSheet) => s.id === desk.dropping;
-  return html`<section class="history" aria-label="History of sheets" data-history><h2>History${vehicle ? `: ${vehicle}` : ''}</h2>
-    ${book.unread.length > 0 ? html`<p class="bad">${marks.bad} ${book.unread.length} of the kept sheets cannot be read; ${book.unread.length === 1 ? 'it is' : 'they are'} still in this browser and in a saved file.</p>` : nothing}
-    ${past.length === 0 ? html`<p>Type vehicle, date and odometer, then keep the sheet. Two sheets of one vehicle tell how fast it wears.</p>` : nothing}
-    ${h && pair[0] && pair[1] ? told(pair[0], pair[1], h, desk.whoseOf(h.first)) : past.length === 1 ? html`<p class="small">One sheet: the next one tells the rate.</p>` : past.length > 1 ? html`<p class="small">The last two sheets have the same odometer: no rate can be told.</p>` : nothing}
+  return html`<section class="history" aria-label=${words.historyOfSheets} data-history><h2>${words.history(vehicle ? `: ${vehicle}` : '')}</h2>
+    ${book.unread.length > 0 ? html`<p class="bad">${marks.bad} ${words.ofTheKeptSheetsCannot(book.unread.length, book.unread.length === 1 ? words.itIs : words.theyAre)}</p>` : nothing}
+    ${past.length === 0 ? html`<p>${words.typeVehicleDateAndOdometer}</p>` : nothing}
+    ${h && pair[0] && pair[1] ? told(pair[0], pair[1], h, desk.whoseOf(h.first)) : past.length === 1 ? html`<p class="small">${words.oneSheetTheNextOne}</p>` : past.length > 1 ? html`<p class="small">${words.theLastTwoSheetsHave}</p>` : nothing}
     <ul>${past.map(
       (s) =>
         html`<li class=${s.id === desk.paper.id ? 'on' : ''} data-kept=${s.id}><span>${written(s.date)}<small>${odometer(s.km)} km</small></span>${
           deleting(s)
-            ? html`<button class="btn" @click=${() => desk.dropSheet(s)}>Take it out</button><button class="btn" @click=${() => desk.askDrop('')}>Leave it</button>`
-            : html`<button class="btn" ?disabled=${s.id === desk.paper.id} aria-label=${`${s.id === desk.paper.id ? 'Lies here' : 'Open it'}: the sheet of ${written(s.date)}`} @click=${() => desk.openSheet(s)}>${s.id === desk.paper.id ? 'Lies here' : 'Open it'}</button><button class="btn" aria-label=${`Take out the sheet of ${written(s.date)}`} @click=${() => desk.askDrop(s.id)}>Take out</button>`
+            ? html`<button class="btn" @click=${() => desk.dropSheet(s)}>${words.takeItOut}</button><button class="btn" @click=${() => desk.askDrop('')}>${words.leaveIt}</button>`
+            : html`<button class="btn" ?disabled=${s.id === desk.paper.id} aria-label=${words.theSheetOf(s.id === desk.paper.id ? words.liesHere : words.openIt, written(s.date))} @click=${() => desk.openSheet(s)}>${s.id === desk.paper.id ? words.liesHere : words.openIt}</button><button class="btn" aria-label=${words.takeOutTheSheetOf(written(s.date))} @click=${() => desk.askDrop(s.id)}>${words.takeOut}</button>`
         }</li>`,
     )}</ul>
-    ${vehicles.length > 1 ? html`<p class="small">Other vehicles kept here: ${vehicles.filter((v) => v !== vehicle).join(', ')}. Type one of these names as the vehicle.</p>` : nothing}
-    <div class="row"><button class="btn p" @click=${() => desk.keepSheet()}>Keep this sheet</button>
-      ${book.removed ? html`<button class="btn" @click=${() => desk.putBackSheet()}>Put back the sheet of ${written(book.removed.date)}</button>` : nothing}
-      <button class="btn" ?disabled=${book.sheets.length + book.unread.length === 0} @click=${() => desk.saveSheets()}>Save all sheets</button>
-      <label class="btn file">Read a file of sheets<input type="file" accept=".json,application/json" aria-label="Read a file of sheets" @change=${(e: Event) => take(desk, e)} /></label></div>
-    <p class="small">Kept in this browser, on this device; a saved file keeps them elsewhere. Photo notes are in no file.</p></section>`;
+    ${vehicles.length > 1 ? html`<p class="small">${words.otherVehiclesKeptHereType(vehicles.filter((v) => v !== vehicle).join(', '))}</p>` : nothing}
+    <div class="row"><button class="btn p" @click=${() => desk.keepSheet()}>${words.keepThisSheet}</button>
+      ${book.removed ? html`<button class="btn" @click=${() => desk.putBackSheet()}>${words.putBackTheSheetOf(written(book.removed.date))}</button>` : nothing}
+      <button class="btn" ?disabled=${book.sheets.length + book.unread.length === 0} @click=${() => desk.saveSheets()}>${words.saveAllSheets}</button>
+      <label class="btn file">${words.readAFileOfSheets}<input type="file" accept=".json,application/json" aria-label=${words.readAFileOfSheets} @change=${(e: Event) => take(desk, e)} /></label></div>
+    <p class="small">${words.keptInThisBrowserOn}</p></section>`;
 }

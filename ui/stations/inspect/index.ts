@@ -12,6 +12,7 @@ import { PastDesk } from './past.ts';
 import { measurementPage } from './print.ts';
 import { placeOf, readAt } from './read.ts';
 import './sheet.ts';
+import { inspect as words } from '../../../sim/words/en.ts';
 import { pageStyles } from './page-styles.ts';
 
 /** Inspect: the measurement sheet of an axle, judged by margins, and the brake that was measured. */
@@ -23,9 +24,9 @@ function place({ session, size }: PageView): TemplateResult {
   const { read, verdict } = desk.judged;
   const r = readAt(read, line, desk.wheel);
   const v = line.verdict ? verdict.wheels[desk.wheel][line.verdict] : null;
-  const inch = r?.ok && 'unit' in line && line.unit ? ` · ${number(r.value / 25.4, 3)} in` : '';
+  const inch = r?.ok && 'unit' in line && line.unit ? words.inWord(number(r.value / 25.4, 3)) : '';
   return html`<div class="place ${size}" data-place><i>${line.number}</i><div><h2>${placeOf(line, desk.wheel)}</h2><p>${hows[line.key]}</p>
-    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} found ${r.found}; allowed ${r.allowed}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p>${photoNote(deskOf(PastDesk, session))}<p class="standing">${cautions.standing}</p>`}</div></div>`;
+    ${size === 'narrow' ? nothing : html`<p class="echo" role="status">${r ? (r.ok ? `${r.echo}${inch}` : html`${marks.bad} ${words.foundAllowed(r.found, r.allowed)}`) : nothing}${v?.action ? html` <b>${v.action}</b>` : nothing}</p>${photoNote(deskOf(PastDesk, session))}<p class="standing">${cautions.standing}</p>`}</div></div>`;
 }
 
 export const inspect: Station = {

@@ -1,4 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { inspectNotes as words } from '../../../sim/words/en.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { PastDesk } from './past.ts';
 
@@ -34,5 +35,5 @@ export function photoNote(desk: PastDesk): TemplateResult {
     if (file) await desk.takeNote(file);
     input.value = '';
   };
-  return html`<div class="note-photo" data-note>${picture ? html`${picture}<button class="btn" @click=${() => desk.dropNote()}>Take the photo away</button>` : nothing}<label class="btn file">${picture ? 'Another photo' : 'Photo note'}<input type="file" accept="image/*" aria-label=${picture ? 'Another photo' : 'Photo note'} @change=${take} /></label><small>stays on this device</small></div>`;
+  return html`<div class="note-photo" data-note>${picture ? html`${picture}<button class="btn" @click=${() => desk.dropNote()}>${words.takeThePhotoAway}</button>` : nothing}<label class="btn file">${picture ? words.anotherPhoto : words.photoNote}<input type="file" accept="image/*" aria-label=${picture ? words.anotherPhoto : words.photoNote} @change=${take} /></label><small>${words.staysOnThisDevice}</small></div>`;
 }

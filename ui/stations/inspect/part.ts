@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { BrakeState, Wheel } from '../../../sim/index.ts';
+import { language, inspectPart as words } from '../../../sim/words/en.ts';
 import type { LimitKey, LimitSet } from '../../../sim/workshop/index.ts';
 import { released, withState } from '../../record/bench.ts';
 import { intention } from '../../record/intention.ts';
@@ -92,10 +93,8 @@ const answer = (said: string, findings: readonly string[] = []) => ({
 /** The sheet as it stands, to be brought back; what stood before it when it is blank. */
 const kept = ({ paper, before }: InspectPart): Paper | null => (typedIn(paper) ? paper : before);
 
-/** A name inside a sentence: its first letter small. */
-const small = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 const nameOf = (key: WheelKey | AxleKey): string =>
-  small([...lines, ...axleLines].find((l) => l.key === key)?.name ?? key);
+  language.inside([...lines, ...axleLines].find((l) => l.key === key)?.name ?? key);
 
 /** A text of one wheel, word for word as it is typed. */
 export const write = intention(
@@ -106,7 +105,7 @@ export const write = intention(
     if (next === (wheels[wheel][key] ?? '')) return m;
     return written(m, { wheels: { ...wheels, [wheel]: { ...wheels[wheel], [key]: next } } });
   },
-  (_before, _after, wheel, key) => `${nameOf(key)}, ${wheel} wheel`,
+  (_before, _after, wheel, key) => words.wheel(nameOf(key), wheel),
   { joins: (wheel, key) => `inspect.${wheel}.${key}` },
 );
 
@@ -130,7 +129,7 @@ export const writePart = intention(
     if (next === (parts[wheel][key] ?? '')) return m;
     return written(m, { parts: { ...parts, [wheel]: { ...parts[wheel], [key]: next } } });
   },
-  (_before, _after, wheel, key) => `new part, ${small(newPartNames[key])}, ${wheel} wheel`,
+  (_before, _after, wheel, key) => words.newPartWheel(language.inside(newPartNames[key]), wheel),
   { joins: (wheel, key) => `inspect.part.${wheel}.${key}` },
 );
 
@@ -141,7 +140,7 @@ export const writeHead = intention(
     const next = text.slice(0, LONGEST);
     return next === (head[key] ?? '') ? m : written(m, { head: { ...head, [key]: next } });
   },
-  (_before, _after, key) => small(heads.find(([k]) => k === key)?.[1] ?? key),
+  (_before, _after, key) => language.inside(heads.find(([k]) => k === key)?.[1] ?? key),
   { joins: (key) => `inspect.head.${key}` },
 );
 
@@ -153,7 +152,7 @@ export const writeLimit = intention(
     const next = text.slice(0, LONGEST);
     return next === limits[key] ? m : written(m, { limits: { ...limits, [key]: next } });
   },
-  (_before, _after, key) => `limit: ${small(limitWords[key][1])}`,
+  (_before, _after, key) => words.limit(language.inside(limitWords[key][1])),
   { joins: (key) => `inspect.limit.${key}` },
 );
 
@@ -168,14 +167,14 @@ export const chooseLimits = intention(
     const before = typed ? kept(now) : now.before;
     return put(m, { before, paper: { ...now.paper, limitsFrom: id, limits: {} } });
   },
-  'set of limits',
+  words.setOfLimits,
 );
 
 export const choosePlain = intention(
   'inspect.plain',
   (m: Moment, plain: 'mm' | 'in') => (plain === partOf(m).paper.plain ? m : written(m, { plain })),
   (_before, after) =>
-    `a plain number is in ${partOf(after).paper.plain === 'in' ? 'inches' : 'mm'}`,
+    words.aPlainNumberIsIn(partOf(after).paper.plain === 'in' ? words.inches : 'mm'),
 );
 
 /** Limits that were neither chosen nor typed give way to those of the brake that was measured. */
@@ -196,12 +195,10 @@ export const fill = intention(
         axle: { ...paper.axle, ...axle },
         limitsFrom: limitsOfBench(paper),
       },
-      ...answer(
-        `Taken from the brake on the bench to the ${wheel} wheel, as a gauge would read to 0.01 mm.`,
-      ),
+      ...answer(words.takenFromTheBrakeOn(wheel)),
     });
   },
-  (_before, _after, wheel) => `values from the brake, ${wheel} wheel`,
+  (_before, _after, wheel) => words.valuesFromTheBrakeWheel(wheel),
 );
 
 /** A question before the sheet is cleared, and what comes of it, are one step. */
@@ -210,7 +207,7 @@ const CLEARING = 'inspect.clear';
 export const ask = intention(
   'inspect.ask',
   (m: Moment, asking: boolean) => (asking === partOf(m).asking ? m : put(m, { asking })),
-  'question about the sheet',
+  words.questionAboutTheSheet,
   { joins: CLEARING },
 );
 
@@ -219,7 +216,7 @@ export const askDrop = intention(
   'inspect.drop',
   (m: Moment, dropping: string) =>
     dropping === partOf(m).dropping || !PAPER_ID.test(dropping) ? m : put(m, { dropping }),
-  'question about a kept sheet',
+  words.questionAboutAKeptSheet,
   { joins: 'inspect.drop' },
 );
 
@@ -233,10 +230,10 @@ export const clear = intention(
       before: kept(now),
       paper: { ...BLANK, limitsFrom, plain },
       asking: false,
-      ...answer('The sheet is clear.'),
+      ...answer(words.theSheetIsClear),
     });
   },
-  'sheet cleared',
+  words.sheetCleared,
   { joins: CLEARING, ends: true },
 );
 
@@ -249,10 +246,10 @@ export const bringBack = intention(
     return put(m, {
       paper: before,
       before: typedIn(paper) ? paper : null,
-      ...answer('The sheet is back as it was.'),
+      ...answer(words.theSheetIsBackAs),
     });
   },
-  'sheet brought back',
+  words.sheetBroughtBack,
 );
 
 /** Gives the sheet the name by which its photo notes are known. */
@@ -260,7 +257,7 @@ export const nameSheet = intention(
   'inspect.name',
   (m: Moment, id: string) =>
     partOf(m).paper.id !== '' || id === '' || !PAPER_ID.test(id) ? m : written(m, { id }),
-  'photo note',
+  words.photoNote,
 );
 
 /** A kept sheet, or one that was just kept, lies on the bench; what lay there can be brought back. */
@@ -271,7 +268,7 @@ export const layOut = intention(
     const same = paper.id !== '' && paper.id === now.paper.id;
     return put(m, { paper, before: same ? now.before : kept(now), ...answer(said) });
   },
-  (_before, after) => `sheet of ${partOf(after).paper.head.date ?? 'before'}`,
+  (_before, after) => words.sheetOf(partOf(after).paper.head.date ?? words.before),
 );
 
 /** Opens a place of the sheet. */
@@ -284,7 +281,7 @@ export const select = intention(
   },
   (_before, after) => {
     const { wheel, line } = partOf(after);
-    return `to ${small(lines[line]?.name ?? '')}, ${wheel} wheel`;
+    return words.toWheel(language.inside(lines[line]?.name ?? ''), wheel);
   },
   { joins: 'inspect.select' },
 );
@@ -293,7 +290,7 @@ export const select = intention(
 export const tell = intention(
   'inspect.tell',
   (m: Moment, said: string, findings: readonly string[]) => put(m, answer(said, findings)),
-  'answer of Inspect',
+  words.answerOfInspect,
 );
 
 /** The brake of a wheel as it was measured goes onto the bench. */
@@ -303,7 +300,7 @@ export const load = intention(
     const next = released(withState(m, state));
     return put({ ...next, view: { ...next.view, wheel } }, { wheel, ...answer(said) });
   },
-  (_before, _after, wheel) => `${wheel} wheel as measured`,
+  (_before, _after, wheel) => words.wheelAsMeasured(wheel),
 );
 
 /** Wheel that the stage shows while the station is open. */

@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Brake, Wheel } from '../../../sim/index.ts';
+import { inspectParts as texts } from '../../../sim/words/en.ts';
 import {
   judgePart,
   largestBore,
@@ -44,13 +45,7 @@ export const partStyles = css`
   }
 `;
 
-const hows: Readonly<Record<PartKey, string>> = {
-  lining: 'Lining alone at its middle, without the table.',
-  ground: 'Half of the Ø that it is ground for; on the box, or by a template in the face.',
-  width: 'Across the shoe, steel rule.',
-  bore: 'Cast on the new cylinder, in mm or inches.',
-  hand: 'Marks L and R, arrows, lever side, thread’s hand.',
-};
+const hows: Readonly<Record<PartKey, string>> = texts.hows;
 const ranges: Readonly<Record<Exclude<PartKey, 'hand'>, readonly [number, number]>> = {
   lining: [1, 25],
   ground: [40, 260],
@@ -58,7 +53,7 @@ const ranges: Readonly<Record<Exclude<PartKey, 'hand'>, readonly [number, number
   bore: [8, 60],
 };
 const keys = Object.keys(newPartNames) as readonly PartKey[];
-const hands = { alike: 'either side', this: 'this side', other: 'the other side' } as const;
+const hands = texts.hands;
 
 /** A verdict, and what it is of rigid shoes where the bench's bend. */
 interface ToldVerdict extends PartVerdict {
@@ -145,24 +140,24 @@ export class PartDesk {
 }
 
 function field(desk: PartDesk, wheel: Wheel, key: PartKey): TemplateResult {
-  const label = `New part: ${newPartNames[key]}, ${wheel} wheel`;
+  const label = texts.label(newPartNames[key], wheel);
   const text = desk.paper.parts[wheel][key] ?? '';
   if (key === 'hand') {
     return html`<select aria-label=${label} data-part=${`${wheel}-${key}`} @change=${(e: Event) => desk.write(wheel, key, (e.target as HTMLSelectElement).value)}><option value="" ?selected=${text === ''}></option>${Object.entries(hands).map(([value, name]) => html`<option value=${value} ?selected=${text === value}>${name}</option>`)}</select>`;
   }
   const r = desk.judged.reads[wheel][key];
-  return html`<div><input type="text" maxlength=${LONGEST} autocomplete="off" spellcheck="false" aria-label=${label} aria-invalid=${r !== undefined && !r.ok} data-part=${`${wheel}-${key}`} .value=${text} @input=${(e: Event) => desk.write(wheel, key, (e.target as HTMLInputElement).value)} />${r ? html`<small class=${r.ok ? '' : 'bad'}>${r.ok ? r.echo : `found ${r.found}; allowed ${r.allowed}`}</small>` : nothing}</div>`;
+  return html`<div><input type="text" maxlength=${LONGEST} autocomplete="off" spellcheck="false" aria-label=${label} aria-invalid=${r !== undefined && !r.ok} data-part=${`${wheel}-${key}`} .value=${text} @input=${(e: Event) => desk.write(wheel, key, (e.target as HTMLInputElement).value)} />${r ? html`<small class=${r.ok ? '' : 'bad'}>${r.ok ? r.echo : texts.foundAllowed(r.found, r.allowed)}</small>` : nothing}</div>`;
 }
 
 /** Where the drum is another, one's own brake is made: the way there. */
 const toOwn = ({ session }: PartDesk): TemplateResult =>
-  html`<button class="btn" data-to-own @click=${() => deskOf(InspectDesk, session).toOwn()}>Make it in My brake</button>`;
+  html`<button class="btn" data-to-own @click=${() => deskOf(InspectDesk, session).toOwn()}>${texts.makeItInMyBrake}</button>`;
 
 export function partsSection(desk: PartDesk): TemplateResult {
   const { verdicts, unlike } = desk.judged;
   const { brake } = desk.session;
-  return html`<section class="parts" aria-label="New parts" data-parts><h2>New parts, before anything goes together</h2>
-    <p>${desk.otherDrum ? html`The brake on the bench, ${brake.title}, has another drum than the sheet: of the fit nothing is said. ${toOwn(desk)}` : html`Held against the brake on the bench, ${brake.title}, in the bore as found.`}</p>
-    <div class="grid"><span class="corner"></span><span class="head"><b>Left</b></span><span class="head"><b>Right</b></span>${keys.map((key) => html`<span>${newPartNames[key]}${key === 'hand' ? '' : ', mm'}<small>${hows[key]}</small></span>${wheels.map((w) => field(desk, w, key))}`)}</div>
-    <ul data-part-verdicts>${unlike.map((u) => html`<li>${marks.bad}<span><b>Unlike sides.</b> ${u}</span></li>`)}${wheels.flatMap((w) => verdicts[w].map((v) => html`<li>${marks[v.level]}<span><b>${w === 'left' ? 'Left' : 'Right'}.</b> ${v.words}${v.rigid === null ? nothing : html`<small data-rigid>rigid: ${v.rigid === v.words ? 'the same' : v.rigid}</small>`}</span></li>`))}</ul></section>`;
+  return html`<section class="parts" aria-label=${texts.newParts} data-parts><h2>${texts.newPartsBeforeAnythingGoes}</h2>
+    <p>${desk.otherDrum ? html`${texts.theBrakeOnTheBench(brake.title)} ${toOwn(desk)}` : html`${texts.heldAgainstTheBrakeOn(brake.title)}`}</p>
+    <div class="grid"><span class="corner"></span><span class="head"><b>${texts.left}</b></span><span class="head"><b>${texts.right}</b></span>${keys.map((key) => html`<span>${newPartNames[key]}${key === 'hand' ? '' : ', mm'}<small>${hows[key]}</small></span>${wheels.map((w) => field(desk, w, key))}`)}</div>
+    <ul data-part-verdicts>${unlike.map((u) => html`<li>${marks.bad}<span><b>${texts.unlikeSides}</b> ${u}</span></li>`)}${wheels.flatMap((w) => verdicts[w].map((v) => html`<li>${marks[v.level]}<span><b>${w === 'left' ? texts.left : texts.right}.</b> ${v.words}${v.rigid === null ? nothing : html`<small data-rigid>${texts.rigid(v.rigid === v.words ? texts.theSame : v.rigid)}</small>`}</span></li>`))}</ul></section>`;
 }

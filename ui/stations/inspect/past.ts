@@ -1,3 +1,4 @@
+import { inspectPast as words } from '../../../sim/words/en.ts';
 import {
   type History,
   historyOf,
@@ -114,36 +115,28 @@ export class PastDesk {
     const date = dated === '' ? today : readDay(dated);
     const km = axle.odometer;
     const findings = [
-      ...(vehicle === '' ? ['Vehicle: found nothing; allowed: a name or a plate.'] : []),
-      ...(date === null
-        ? [`Date: found "${dated}"; allowed: a day such as ${today} or 28.11.2026.`]
-        : []),
-      ...(km?.ok
-        ? []
-        : ['Odometer: found nothing that is a distance; allowed: such as 84 600 km.']),
+      ...(vehicle === '' ? [words.vehicleFoundNothingAllowed] : []),
+      ...(date === null ? [words.dateFoundAllowedADay(dated, today)] : []),
+      ...(km?.ok ? [] : [words.odometerFoundNothingThatIs]),
       ...(Object.keys({ ...found.left.sizes, ...found.right.sizes }).length === 0
-        ? ['Measurements: found none; allowed: at least one size of a wheel.']
+        ? [words.measurementsFoundNoneAllowed]
         : []),
     ];
     if (findings.length > 0 || date === null || !km?.ok) {
-      this.#tell('Not kept yet.', findings);
+      this.#tell(words.notKeptYet, findings);
       return;
     }
     this.session.amend(nameSheet, newId());
     if (dated === '') this.session.amend(writeHead, 'date', date);
     const now = this.paper;
     const trouble = this.#shelf.put({ id: now.id, vehicle, date, km: km.value, paper: now });
-    if (trouble) this.#tell('Not kept.', [trouble]);
-    else this.#tell(`Kept in this browser: ${vehicle}, ${date}, ${number(km.value, 0)} km.`);
+    if (trouble) this.#tell(words.notKept, [trouble]);
+    else this.#tell(words.keptInThisBrowserKm(vehicle, date, number(km.value, 0)));
   }
 
   openSheet(sheet: KeptSheet): void {
     const paper = { ...sheet.paper, id: sheet.id };
-    this.session.do(
-      layOut,
-      paper,
-      `The sheet of ${sheet.date} lies here. Bring back has the other.`,
-    );
+    this.session.do(layOut, paper, words.theSheetOfLiesHere(sheet.date));
   }
   askDrop(id: string): void {
     this.session.do(askDrop, id);
@@ -156,10 +149,10 @@ export class PastDesk {
       pictures.forgetAll(`note-${removed.id}-`).catch(() => undefined);
     }
     this.session.do(askDrop, '');
-    this.#tell(trouble || `The sheet of ${sheet.date} is taken out.`);
+    this.#tell(trouble || words.theSheetOfIsTaken(sheet.date));
   }
   putBackSheet(): void {
-    this.#tell(this.#shelf.putBack() || 'The sheet is back.');
+    this.#tell(this.#shelf.putBack() || words.theSheetIsBack);
   }
 
   /** All kept sheets as a file. */
@@ -170,7 +163,7 @@ export class PastDesk {
     a.download = 'takeup-sheets.json';
     a.click();
     setTimeout(() => URL.revokeObjectURL(url), 10_000);
-    this.#tell(`Saved as ${a.download}.`);
+    this.#tell(words.savedAs(a.download));
   }
   takeSheets(name: string, text: string): void {
     const { said, findings } = this.#shelf.take(name, text);
@@ -198,13 +191,11 @@ export class PastDesk {
       try {
         await pictures.keep(name);
       } catch {
-        this.#tell(
-          'The photo lasts until the page is closed: this browser has no room to keep it.',
-        );
+        this.#tell(words.thePhotoLastsUntilThe);
       }
     } catch (e) {
       if (!(e instanceof PictureTrouble)) throw e;
-      this.#tell(`${file.name} was not taken; nothing else has changed.`, [e.message]);
+      this.#tell(words.wasNotTakenNothingElse(file.name), [e.message]);
     }
   }
   dropNote(): void {

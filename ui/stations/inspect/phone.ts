@@ -1,5 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Wheel } from '../../../sim/index.ts';
+import { language, inspectPhone as texts } from '../../../sim/words/en.ts';
 import { largestBore, outOfRound, wheels } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
@@ -15,9 +16,6 @@ import { placeOf, readAt, textAt } from './read.ts';
 import { forecastText } from './words.ts';
 
 /** The sheet on the phone: one reading at a time, − and + under the thumb. */
-
-/** A line's name inside a sentence: its first letter small, a sign like Ø as it is. */
-const within = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 export const phoneStyles = css`
   @media ${NARROW} {
@@ -110,38 +108,38 @@ function one(desk: InspectDesk, note: TemplateResult): TemplateResult {
   const r = readAt(read, line, wheel);
   const text = textAt(desk.paper, read, line, wheel);
   const limit = line.limit ? read.limits[line.limit] : null;
-  const inch = r?.ok && 'unit' in line && line.unit ? `${number(r.value / 25.4, 3)} in` : '';
+  const inch = r?.ok && 'unit' in line && line.unit ? texts.inWord(number(r.value / 25.4, 3)) : '';
   const field =
     line.kind === 'worked'
       ? html`<span></span><output class="big" aria-label=${label}>${value(desk, line, wheel)}</output><span></span>`
       : line.kind === 'look'
-        ? html`<select class="big" .style=${'grid-column:1 / 4'} aria-label=${label} data-wheel=${wheel} data-key=${line.key} @change=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>${(['', 'good', 'bad'] as const).map((o) => html`<option value=${o} ?selected=${(desk.paper.wheels[wheel][line.key] ?? '') === o}>${o === '' ? 'not looked at' : o === 'good' ? line.good : line.bad}</option>`)}</select>`
+        ? html`<select class="big" .style=${'grid-column:1 / 4'} aria-label=${label} data-wheel=${wheel} data-key=${line.key} @change=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLSelectElement).value)}>${(['', 'good', 'bad'] as const).map((o) => html`<option value=${o} ?selected=${(desk.paper.wheels[wheel][line.key] ?? '') === o}>${o === '' ? texts.notLookedAt : o === 'good' ? line.good : line.bad}</option>`)}</select>`
         : line.kind === 'ask'
           ? html`<input class="big" .style=${'grid-column:1 / 4'} type="text" maxlength=${LONGEST} autocomplete="off" aria-label=${label} aria-invalid=${r !== null && !r.ok} data-ask=${line.key} .value=${text} @input=${(e: Event) => desk.writeAsked(line, (e.target as HTMLInputElement).value)} />`
-          : html`<button class="step" aria-label=${`${line.step} less`} @click=${() => step(desk, line, -1)}>−</button>
+          : html`<button class="step" aria-label=${texts.less(line.step)} @click=${() => step(desk, line, -1)}>−</button>
           <input class="big" type="text" maxlength=${LONGEST} autocomplete="off" aria-label=${label} aria-invalid=${r !== null && !r.ok} data-wheel=${wheel} data-key=${line.key} .value=${desk.paper.wheels[wheel][line.key] ?? ''} @input=${(e: Event) => desk.write(wheel, line.key, (e.target as HTMLInputElement).value)} />
-          <button class="step" aria-label=${`${line.step} more`} @click=${() => step(desk, line, 1)}>+</button>`;
+          <button class="step" aria-label=${texts.more(line.step)} @click=${() => step(desk, line, 1)}>+</button>`;
   const told =
     r && !r.ok
-      ? html`<small class="bad" role="alert">found ${r.found}; allowed ${r.allowed}</small>`
+      ? html`<small class="bad" role="alert">${texts.foundAllowed(r.found, r.allowed)}</small>`
       : html`<small>${r?.ok ? `${r.echo}${inch ? ` · ${inch}` : ''}` : ''}</small>`;
-  return html`<section class="one" aria-label="Reading">
-    <div class="seg" role="group" aria-label="Wheel">${wheels.map((w) => html`<button class=${wheel === w ? 'on' : ''} aria-pressed=${wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? 'Left wheel' : 'Right wheel'}</button>`)}</div>
+  return html`<section class="one" aria-label=${texts.reading}>
+    <div class="seg" role="group" aria-label=${texts.wheel}>${wheels.map((w) => html`<button class=${wheel === w ? 'on' : ''} aria-pressed=${wheel === w} @click=${() => desk.select(w, desk.line)}>${w === 'left' ? texts.leftWheel : texts.rightWheel}</button>`)}</div>
     <div class="set">${field}</div>${told}
-    <div class="res ${v?.level === 'bad' ? 'bad' : ''}">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}${line.limit ? html`<span>${limitWords[line.limit][0]} ${limit === null ? '– not set' : number(limit, 2)}${read.whose[line.limit] ? `, ${read.whose[line.limit]}` : ''}</span>` : nothing}</div>
+    <div class="res ${v?.level === 'bad' ? 'bad' : ''}">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}${line.limit ? html`<span>${limitWords[line.limit][0]} ${limit === null ? texts.notSet : number(limit, 2)}${read.whose[line.limit] ? `, ${read.whose[line.limit]}` : ''}</span>` : nothing}</div>
     ${whatIfOf(desk.session, line.key, line.name)}${note}
   </section>`;
 }
 
 function limitFields(desk: InspectDesk, tools: TemplateResult): TemplateResult {
   const { read } = desk.judged;
-  return html`${tools}<div class="lims" role="group" aria-label="Limits">${(
+  return html`${tools}<div class="lims" role="group" aria-label=${texts.limits}>${(
     ['outOfRound', 'taper', 'score', 'liningMin', 'notches'] as const
   ).map((k) => {
     const [sense, name] = limitWords[k];
     const r = read.limitReads[k];
     const set = read.limits[k];
-    return html`<label><span>${name}, ${sense}</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-limit=${k} aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${desk.paper.limits[k] ?? (set === null ? '' : set.toFixed(2))} @input=${(e: Event) => desk.writeLimit(k, (e.target as HTMLInputElement).value)} /><small>${r && !r.ok ? `found ${r.found}; allowed ${r.allowed}` : read.whose[k] || 'none set'}</small></label>`;
+    return html`<label><span>${name}, ${sense}</span><input type="text" maxlength=${LONGEST} autocomplete="off" data-limit=${k} aria-invalid=${r !== undefined && r !== null && !r.ok} .value=${desk.paper.limits[k] ?? (set === null ? '' : set.toFixed(2))} @input=${(e: Event) => desk.writeLimit(k, (e.target as HTMLInputElement).value)} /><small>${r && !r.ok ? texts.foundAllowed(r.found, r.allowed) : read.whose[k] || texts.noneSet}</small></label>`;
   })}</div>`;
 }
 
@@ -167,9 +165,9 @@ export function phonePage(
         window.scrollTo({ top: 0 });
       }}><i>${l.number}</i>${('short' in l && l.short) || l.name}<b>${value(desk, l, desk.wheel)}</b><span class="r">${v?.words ? html`${marks[v.level]}${v.words}` : nothing}</span></button></li>`;
     })}</ul>
-    <section class="verdict ${verdict.level}" aria-label="Verdict of the sheet" data-verdict=${verdict.level}>${marks[verdict.level]}<div><div role="status"><h2>${verdict.title}</h2></div>${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told ? html`<p data-forecast>${told}</p>` : nothing}</div></section>
+    <section class="verdict ${verdict.level}" aria-label=${texts.verdictOfTheSheet} data-verdict=${verdict.level}>${marks[verdict.level]}<div><div role="status"><h2>${verdict.title}</h2></div>${verdict.reasons.map((r) => html`<p>${r}</p>`)}${told ? html`<p data-forecast>${told}</p>` : nothing}</div></section>
     ${cutSection(desk)}${parts.said}${parts.axle}${limitFields(desk, parts.tools)}${parts.acts}
     <div class="note">${caution}<span>${cautions.inspect}</span></div>
-    <div class="next"><button class="btn" ?disabled=${desk.line === 0} @click=${() => desk.select(desk.wheel, desk.line - 1)}>Back</button>
-      <button class="btn p" @click=${() => desk.select(next ? desk.wheel : desk.wheel === 'left' ? 'right' : 'left', next ? desk.line + 1 : 0)}>Next: ${next ? within(next.short ?? next.name) : desk.wheel === 'left' ? 'right wheel' : 'left wheel'}</button></div>`;
+    <div class="next"><button class="btn" ?disabled=${desk.line === 0} @click=${() => desk.select(desk.wheel, desk.line - 1)}>${texts.back}</button>
+      <button class="btn p" @click=${() => desk.select(next ? desk.wheel : desk.wheel === 'left' ? 'right' : 'left', next ? desk.line + 1 : 0)}>${texts.next(next ? language.inside(next.short ?? next.name) : desk.wheel === 'left' ? texts.rightWheel2 : texts.leftWheel2)}</button></div>`;
 }

@@ -1,6 +1,7 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import type { Wheel } from '../../../sim/index.ts';
+import { inspectPrint as texts } from '../../../sim/words/en.ts';
 import {
   type LimitKey,
   largestBore,
@@ -53,7 +54,7 @@ function drawing(desk: InspectDesk): TemplateResult {
     printTheme,
     'print',
   );
-  return html`<svg viewBox="0 0 300 230" width="300" height="230" role="img" aria-label="The brake with the places to measure">${unsafeSVG(text)}${extra.labels.map(
+  return html`<svg viewBox="0 0 300 230" width="300" height="230" role="img" aria-label=${texts.theBrakeWithThePlaces}>${unsafeSVG(text)}${extra.labels.map(
     (l) => {
       const [x, y] = toPx(view, l.at);
       return unsafeSVG(
@@ -104,19 +105,21 @@ export function measurementPage(desk: InspectDesk, blank: boolean): TemplateResu
     return html`<td class="f">${blank ? '' : found(desk, line, w)}</td><td class="v">${v?.words ? html`<b>${words[v.level]}</b> ${v.words}` : nothing}</td>`;
   };
   const set = new Set(limitKeys.filter((k) => read.limits[k] !== null).map((k) => read.whose[k]));
-  const from = blank ? '' : [...set].map((w) => (w === 'typed here' ? '* typed in' : w)).join(', ');
+  const from = blank
+    ? ''
+    : [...set].map((w) => (w === 'typed here' ? texts.typedIn : w)).join(', ');
   return html`<article class="paper">
-    <header><div><h1>Brake measurement sheet</h1><p>${brake.title}, left rear wheel from outside, drum cut away. Front of the vehicle to the left.</p>
-      <p class="who">${asked.map((l) => html`${l.name}: <u>${(blank ? '' : found(desk, l, 'left')) || '\u2003\u2003\u2003'}</u> mm. `)}Limits of: ${from || '______________________'}</p></div>
+    <header><div><h1>${texts.brakeMeasurementSheet}</h1><p>${texts.leftRearWheelFromOutside(brake.title)}</p>
+      <p class="who">${asked.map((l) => html`${l.name}: <u>${(blank ? '' : found(desk, l, 'left')) || '\u2003\u2003\u2003'}</u> mm. `)}${texts.limitsOf(from || '______________________')}</p></div>
       <dl>${heads.map(([key, name]) => html`<dt>${name}</dt><dd>${blank ? '' : (paper.head[key] ?? '')}</dd>`)}</dl></header>
-    <section class="draw">${drawing(desk)}<ol>${[...new Map(lines.map((l) => [l.number, l])).values()].map((l) => html`<li value=${l.number}>${l.number === 1 ? 'Drum Ø at 3 angles 60° apart, 2 depths' : l.number === 4 ? 'Leading lining: toe, thinnest, heel' : l.number === 5 ? 'Trailing lining; faces of all' : l.number === 8 ? 'Adjuster: tooth, moves and holds' : l.name}</li>`)}</ol></section>
-    <table><thead><tr><th class="n">No.</th><th class="m">Measure, mm</th>${wheels.map((w) => html`<th class="f">${w === 'left' ? 'Left' : 'Right'}</th><th class="v">Margin, verdict</th>`)}<th class="l">Limit</th></tr></thead>
+    <section class="draw">${drawing(desk)}<ol>${[...new Map(lines.map((l) => [l.number, l])).values()].map((l) => html`<li value=${l.number}>${l.number === 1 ? texts.drumDiameterAt3Angles : l.number === 4 ? texts.leadingLiningToeThinnestHeel : l.number === 5 ? texts.trailingLiningFacesOfAll : l.number === 8 ? texts.adjusterToothMovesAndHolds : l.name}</li>`)}</ol></section>
+    <table><thead><tr><th class="n">${texts.no}</th><th class="m">${texts.measureMm}</th>${wheels.map((w) => html`<th class="f">${w === 'left' ? texts.left : texts.right}</th><th class="v">${texts.marginVerdict}</th>`)}<th class="l">${texts.limit}</th></tr></thead>
       <tbody>${rows.map((l) => html`<tr><td>${l.number}</td><th>${('short' in l && l.short) || l.name}</th>${wheels.map((w) => cell(l, w))}<td>${limit(desk, l.limit, blank)}</td></tr>`)}</tbody></table>
     <section class="axle">${axleLines.map((l) => html`<span>${l.name}${l.unit ? `, ${l.unit}` : ''}: <u>${(blank ? '' : paper.axle[l.key]) || '\u2003\u2003\u2003'}</u></span>`)}</section>
-    <section class="result"><p><b>${blank ? 'Verdict: ______________________________' : verdict.title}</b></p>
-      ${blank ? html`<p>Distance left = margin ÷ rate = ________ km; low (÷ 2) ________ km; high (× 2) ________ km. Measure again by ____________</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>and ${verdict.reasons.length - 5} more on the page.</p>` : nothing}${cutText(desk) ? html`<p>${cutText(desk)}</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}
-      <p class="sign">Signature ______________________________</p></section>
-    <footer><p><b>${brake.title}, scene ${brake.name}, version 1. Teaching brake: its limits are not your vehicle’s.</b></p>
+    <section class="result"><p><b>${blank ? texts.verdict : verdict.title}</b></p>
+      ${blank ? html`<p>${texts.distanceLeftMarginRateKm}</p>` : html`${verdict.reasons.slice(0, 5).map((r) => html`<p>${r}</p>`)}${verdict.reasons.length > 5 ? html`<p>${texts.andMoreOnThePage(verdict.reasons.length - 5)}</p>` : nothing}${cutText(desk) ? html`<p>${cutText(desk)}</p>` : nothing}${told ? html`<p>${told}</p>` : nothing}`}
+      <p class="sign">${texts.signature}</p></section>
+    <footer><p><b>${texts.sceneVersion1TeachingBrake(brake.title, brake.name)}</b></p>
       <p>${cautions.paper}</p>
       <p>${cautions.standing}</p></footer>
   </article>`;

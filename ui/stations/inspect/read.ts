@@ -5,6 +5,7 @@ import {
   type Wheel,
   type WheelReadings,
 } from '../../../sim/index.ts';
+import { inspectRead as pageWords } from '../../../sim/words/en.ts';
 import {
   type AsNew,
   type AxleFound,
@@ -52,7 +53,7 @@ export function readSize(
   if (text.trim() === '') return null;
   if (key === 'tooth') return readCount(text, teeth ?? MOST_TEETH, 'tooth');
   if (key === 'leverOff' && HOME.test(text.trim())) {
-    return { ok: true, value: 0, echo: 'read as 0 mm: on its stop' };
+    return { ok: true, value: 0, echo: pageWords.readAs0MmOn };
   }
   return readTyped(text, 'mm', rangeOf(key), plain);
 }
@@ -60,8 +61,8 @@ export function readSize(
 function readCount(text: string, most: number, what: string): Read {
   const value = Number(text.trim());
   return text.trim() !== '' && Number.isInteger(value) && value >= 0 && value <= most
-    ? { ok: true, value, echo: `read as ${what} ${value}` }
-    : { ok: false, found: `"${text}"`, allowed: `a whole number, 0 to ${most}` };
+    ? { ok: true, value, echo: pageWords.readAs(what, value) }
+    : { ok: false, found: `"${text}"`, allowed: pageWords.aWholeNumber0To(most) };
 }
 
 export function readAxle(text: string, key: AxleKey, plain: Paper['plain']): Read {
@@ -71,8 +72,8 @@ export function readAxle(text: string, key: AxleKey, plain: Paper['plain']): Rea
   if (key === 'liningFitted') return readTyped(text, 'mm', rangeOf('leadThin'), plain);
   const value = Number(text.trim().replace(',', '.'));
   return Number.isFinite(value) && value >= 0 && value <= 40
-    ? { ok: true, value, echo: `read as ${value} notches` }
-    : { ok: false, found: `"${text}"`, allowed: 'a number of notches, 0 to 40' };
+    ? { ok: true, value, echo: pageWords.readAsNotches(value) }
+    : { ok: false, found: `"${text}"`, allowed: pageWords.aNumberOfNotches0 };
 }
 
 /**
@@ -91,10 +92,10 @@ export function readLimit(
   if (key === 'drumMax' || key === 'drumCut') {
     const mark = readTyped(text, 'mm', MARK, plain);
     if (mark.ok && fresh !== undefined && mark.value <= fresh) {
-      return { ok: false, found: `"${text}"`, allowed: `more than ${short(fresh)} mm, the new Ø` };
+      return { ok: false, found: `"${text}"`, allowed: pageWords.moreThanMmTheNew(short(fresh)) };
     }
     return key === 'drumCut' && mark.ok && marked !== undefined && mark.value > marked
-      ? { ok: false, found: `"${text}"`, allowed: `at most ${short(marked)} mm, the mark` }
+      ? { ok: false, found: `"${text}"`, allowed: pageWords.atMostMmTheMark(short(marked)) }
       : mark;
   }
   return readTyped(text, 'mm', key === 'liningMin' ? [0, 25] : [0, 2], plain);
@@ -163,14 +164,11 @@ function foundOf(
 /** Whose a limit is that was not typed over. */
 const ownerOf = (set: LimitSet, key: LimitKey, otherDrum: boolean): string => {
   if (set.limits[key] === null) return '';
-  return otherDrum ? 'not for this drum' : set.whose;
+  return otherDrum ? pageWords.notForThisDrum : set.whose;
 };
 
 /** Whose a limit of one's own vehicle is, where its place says it. */
-const typedWhose: Readonly<Partial<Record<LimitKey, string>>> = {
-  drumMax: 'mark on the drum, as typed',
-  drumCut: 'maker’s sheet, as typed',
-};
+const typedWhose: Readonly<Partial<Record<LimitKey, string>>> = pageWords.typedWhose;
 
 /** The set's limits with what was typed over them, and whose each is. */
 function limitsOf(
@@ -277,7 +275,7 @@ export function textAt(paper: Paper, u: Understood, line: Line, wheel: Wheel): s
 
 /** A line as it is said of a wheel; what is asked once is said of both. */
 export const placeOf = (line: Line, wheel: Wheel): string =>
-  line.kind === 'ask' ? line.name : `${line.name}, ${wheel} wheel`;
+  line.kind === 'ask' ? line.name : pageWords.wheel(line.name, wheel);
 
 /** One wheel's findings as the readings that the brake is loaded from. */
 export function toReadings(u: Understood, wheel: Wheel): WheelReadings {

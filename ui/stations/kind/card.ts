@@ -1,4 +1,5 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
+import { language, kindCard as words } from '../../../sim/words/en.ts';
 import { caution } from '../../pieces/icons.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
@@ -21,67 +22,67 @@ interface Told {
 
 const kinds: Readonly<Record<KindId, Told>> = {
   pins: {
-    name: 'Leading and trailing, on pins',
-    tell: 'Heels at the bottom on two fixed pins. Strut and adjuster lie at the top, under the cylinder.',
+    name: words.pinsName,
+    tell: words.pinsTell,
     holds: 'all',
-    says: 'This bench. All of it holds.',
+    says: words.pinsSays,
   },
   flats: {
-    name: 'Leading and trailing, on flats',
-    tell: 'Heels stand loose on a fixed block at the bottom and can slide. Strut and adjuster at the top.',
+    name: words.flatsName,
+    tell: words.flatsTell,
     holds: 'all',
-    says: 'This bench: the Ferry runabout is such a one.',
+    says: words.flatsSays,
   },
   servo: {
-    name: 'Servo, also duo-servo',
-    tell: 'One pin at the top, over the cylinder. At the bottom nothing is fixed: a screw with a star wheel joins the shoes. The front (primary) lining is often shorter than the rear (secondary) one.',
+    name: words.servoName,
+    tell: words.servoTell,
     holds: 'not',
-    says: 'Not this bench: directions, shares of the shoes and what turns the adjuster do not carry over. Lip, rust, cable and worn drum do.',
+    says: words.servoSays,
   },
   'in disc': {
-    name: 'Drum inside a disc (drum-in-hat)',
-    tell: 'A disc and its caliper outside. Small shoes inside the disc’s hat are for parking alone: a cable spreads them, there is no wheel cylinder.',
+    name: words.inDiscName,
+    tell: words.inDiscTell,
     holds: 'not',
-    says: 'Not this bench: pedal, shares and clicks do not carry over. Lip, rust and cable hold.',
+    says: words.inDiscSays,
   },
 };
 
 const setBys: Readonly<Record<SetBy, Told>> = {
   toothed: {
-    name: 'Toothed lever',
-    tell: 'Steps when a press travels too far.',
+    name: words.toothedName,
+    tell: words.toothedTell,
     holds: 'all',
-    says: 'Quay van’s',
+    says: words.toothedSays,
   },
   shoe: {
-    name: 'Screw, by the shoes',
-    tell: 'A lever on a shoe turns a star wheel on the way back of a press.',
+    name: words.shoeName,
+    tell: words.shoeTell,
     holds: 'all',
-    says: 'Farm trailer’s',
+    says: words.shoeSays,
   },
   lever: {
-    name: 'Screw, by the parking lever',
-    tell: 'Turned by the parking pull only.',
+    name: words.leverName,
+    tell: words.leverTell,
     holds: 'some',
-    says: 'In Wear: driven by the parking pull',
+    says: words.leverSays,
   },
   reverse: {
-    name: 'Screw, by reversing',
-    tell: 'Turned by stops in reverse: a servo brake’s.',
+    name: words.reverseName,
+    tell: words.reverseTell,
     holds: 'not',
-    says: 'Does not carry over',
+    says: words.reverseSays,
   },
   taper: {
-    name: 'Wedge',
-    tell: 'Pulled down by a spring: no teeth, no click.',
+    name: words.taperName,
+    tell: words.taperTell,
     holds: 'all',
-    says: 'Ferry runabout’s',
+    says: words.taperSays,
   },
   hand: {
-    name: 'By hand',
-    tell: 'Turned by you, through the hole or behind the plate.',
+    name: words.handName,
+    tell: words.handTell,
     holds: 'some',
-    says: 'Nothing clicks: set it often',
+    says: words.handSays,
   },
 };
 
@@ -138,7 +139,7 @@ export class KindCard extends LitElement {
     tell: () => void,
   ): TemplateResult {
     return html`<button class="one ${on ? 'on' : ''}" data-kind=${id} aria-pressed=${on} @click=${tell}>
-      <svg class="pic" viewBox=${box} role="img" aria-label=${`${t.name}, drawn from outside`}>${picture}</svg>
+      <svg class="pic" viewBox=${box} role="img" aria-label=${words.drawnFromOutside(t.name)}>${picture}</svg>
       <b>${t.name}</b><span>${t.tell}</span><span class="is">${sign(t.holds)}<span>${t.says}</span></span></button>`;
   }
 
@@ -147,11 +148,11 @@ export class KindCard extends LitElement {
     const mine = session.moment.parts.kind;
     const note = doesNotCarry(mine);
     return html`<div class="kinds" data-kinds>
-      <div class="four" role="group" aria-label="Kind">${kindIds.map((id) => this.#one(id, kinds[id], kindPictures[id], '-102 -102 204 204', mine.kind === id, () => session.do(tellKind, mine.kind === id ? null : id)))}</div>
-      <h2>What sets its length?</h2>
-      <div class="six" role="group" aria-label="What sets its length">${setByIds.map((id) => this.#one(id, setBys[id], setByPictures[id], '-56 -56 112 112', mine.setBy === id, () => session.do(tellSetBy, mine.setBy === id ? null : id)))}</div>
-      <div class="mine" role="status"><b>Mine: ${mine.kind ? kinds[mine.kind].name : 'not told'}${mine.setBy ? ` · ${setBys[mine.setBy].name.toLowerCase()}` : ''}</b>
-        <p>${note ? html`${caution}<span>${note} Each answer says so again.</span>` : mine.kind ? 'All that is said here holds for yours.' : 'Tap what looks like yours. Names mislead: “primary” and “adjusts in reverse” belong to servo brakes.'}</p></div></div>`;
+      <div class="four" role="group" aria-label=${words.kind}>${kindIds.map((id) => this.#one(id, kinds[id], kindPictures[id], '-102 -102 204 204', mine.kind === id, () => session.do(tellKind, mine.kind === id ? null : id)))}</div>
+      <h2>${words.whatSetsItsLength}</h2>
+      <div class="six" role="group" aria-label=${words.whatSetsItsLength2}>${setByIds.map((id) => this.#one(id, setBys[id], setByPictures[id], '-56 -56 112 112', mine.setBy === id, () => session.do(tellSetBy, mine.setBy === id ? null : id)))}</div>
+      <div class="mine" role="status"><b>${words.mine(mine.kind ? kinds[mine.kind].name : words.notTold, mine.setBy ? ` · ${language.inside(setBys[mine.setBy].name)}` : '')}</b>
+        <p>${note ? html`${caution}<span>${words.eachAnswerSaysSoAgain(note)}</span>` : mine.kind ? words.allThatIsSaidHere : words.tapWhatLooksLikeYours}</p></div></div>`;
   }
 }
 customElements.define('takeup-kind', KindCard);

@@ -5,6 +5,7 @@ import { show } from '../../record/guest.ts';
 import { startStyles } from '../start/page-styles.ts';
 import type { PageView, Station } from '../station.ts';
 import './card.ts';
+import { kind as words } from '../../../sim/words/en.ts';
 
 /** Which kind is yours: much that is true of one kind of drum brake is false of another. */
 
@@ -12,7 +13,7 @@ const card = ({ session }: PageView): TemplateResult =>
   html`<takeup-kind .style=${'order:2'} .session=${session} .rev=${session.revision}></takeup-kind>`;
 
 const side = (page: PageView): TemplateResult =>
-  html`<section class="blk h"><h1>Which kind is yours?</h1><p>Look with the drum off, or through the hole with a lamp.</p></section>
+  html`<section class="blk h"><h1>${words.whichKindIsYours}</h1><p>${words.lookWithTheDrumOff}</p></section>
     ${page.size === 'narrow' ? card(page) : html``}
     <section class="note">${caution}<div>${cautions.doubt}</div></section>`;
 
@@ -22,6 +23,6 @@ export const kind: Station = {
   styles: startStyles,
   side,
   controls: ({ session }) =>
-    html`<section class="blk ctl" aria-label="Go on"><div class="row two"><button class="btn" @click=${() => session.do(show, 'start')}>Start</button><button class="btn p" @click=${() => session.do(show, 'see')}>What I see</button></div></section>`,
+    html`<section class="blk ctl" aria-label=${words.goOn}><div class="row two"><button class="btn" @click=${() => session.do(show, 'start')}>${words.start}</button><button class="btn p" @click=${() => session.do(show, 'see')}>${words.whatISee}</button></div></section>`,
   over: (page) => (page.size === 'narrow' ? html`` : card(page)),
 };

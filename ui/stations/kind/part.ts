@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { kindPart as words } from '../../../sim/words/en.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
 import type { Part } from '../../record/part.ts';
@@ -28,11 +29,11 @@ export const kindPart: Part<KindPart> = {
 export const tellKind = intention(
   'kind.kind',
   (m: Moment, kind: KindId | null) => withPart(m, 'kind', { kind }),
-  'which kind it is',
+  words.whichKindItIs,
 );
 
 export const tellSetBy = intention(
   'kind.set-by',
   (m: Moment, setBy: SetBy | null) => withPart(m, 'kind', { setBy }),
-  'what sets its length',
+  words.whatSetsItsLength,
 );

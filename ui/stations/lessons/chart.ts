@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { KM, type LifeRow } from '../../../sim/index.ts';
+import { lessonsChart as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { LessonDesk } from './desk.ts';
 
@@ -21,7 +22,7 @@ function drawn(rows: readonly LifeRow[], at: number): TemplateResult {
     .map((r, i) => `${i === 0 ? 'M' : 'L'}${x(r.distance).toFixed(1)} ${y(r.clearance).toFixed(1)}`)
     .join('');
   const now = seen.at(-1);
-  return html`<svg class="saw" viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${`Clearance from ${number(first / KM, 0)} to ${number((first + way) / KM, 0)} km, now ${number(now?.clearance ?? 0, 2)} mm`}>
+  return html`<svg class="saw" viewBox=${`0 0 ${WIDE} ${HIGH}`} role="img" aria-label=${words.clearanceFromToKmNow(number(first / KM, 0), number((first + way) / KM, 0), number(now?.clearance ?? 0, 2))}>
     <path class="axis" d=${`M${LEFT} 4V${HIGH - FOOT}H${WIDE - 4}`} />
     <path class="gap" d=${line} />
     ${now ? svg`<circle class="dot" cx=${x(now.distance)} cy=${y(now.clearance)} r="4" />` : nothing}
@@ -34,7 +35,7 @@ export function chartOf(desk: LessonDesk): TemplateResult | typeof nothing {
   const { ran, step } = desk;
   if (!step?.look.chart || !ran || ran.rows.length < 2) return nothing;
   if (desk.covered) {
-    return html`<div class="covered" data-covered><b>Chart</b><span class="hidden">: covered until it is shown</span><i aria-hidden="true"></i></div>`;
+    return html`<div class="covered" data-covered><b>${words.chart}</b><span class="hidden">${words.coveredUntilItIsShown}</span><i aria-hidden="true"></i></div>`;
   }
   return html`<div class="chart">${drawn(ran.rows, desk.session.state.distance)}</div>`;
 }

@@ -1,4 +1,5 @@
 import type { LessonValue } from '../../../sim/index.ts';
+import { labelWords, lessonsDesk as texts } from '../../../sim/words/en.ts';
 import { LessonHand } from '../../lesson-hand.ts';
 import type { Choice, Lesson, Step } from '../../lessons/format.ts';
 import { lessonNamed } from '../../lessons/library.ts';
@@ -175,7 +176,7 @@ export class LessonDesk {
     const { phase } = this;
     if (phase === 'ask') {
       if (this.mayTell) this.show();
-      else this.session.say('First a guess: A, B or C.');
+      else this.session.say(texts.firstAGuessAB);
     } else if (phase === 'showing') {
       if (this.talk) this.hand.stop();
       else this.hand.finish();
@@ -194,10 +195,11 @@ export class LessonDesk {
   /** What the button says that does the next thing. */
   get nextSays(): string {
     const { phase, step } = this;
-    if (phase === 'end') return 'Back to the lessons';
-    if (this.talk) return phase === 'showing' ? 'Stop' : this.at === 0 ? 'Begin' : 'Go on';
-    if (phase === 'ask') return this.mayTell ? (step?.button ?? 'Show it') : 'First a guess';
-    if (phase === 'showing') return 'To its end';
-    return this.at + 1 < (this.lesson?.steps.length ?? 0) ? 'Next step' : 'To the end';
+    if (phase === 'end') return texts.backToTheLessons;
+    if (this.talk)
+      return phase === 'showing' ? labelWords.stop : this.at === 0 ? labelWords.begin : texts.goOn;
+    if (phase === 'ask') return this.mayTell ? (step?.button ?? texts.showIt) : texts.firstAGuess;
+    if (phase === 'showing') return texts.toItsEnd;
+    return this.at + 1 < (this.lesson?.steps.length ?? 0) ? texts.nextStep : texts.toTheEnd;
   }
 }

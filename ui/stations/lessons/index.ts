@@ -11,6 +11,7 @@ import './list.ts';
 import { isAsked, predictions } from './on-paper.ts';
 import { TeacherLink } from './teacher-link.ts';
 import './panel.ts';
+import { lessons as texts } from '../../../sim/words/en.ts';
 
 /** Lessons: a question, a guess, what happens, why. The page keeps the answer to itself until somebody guessed. */
 
@@ -35,7 +36,7 @@ function side(page: PageView): TemplateResult {
   // A window of the teacher's that is open goes on after a reload.
   deskOf(TeacherLink, page.session);
   if (desk.phase !== 'list') return panel(page, false);
-  return html`<section class="blk h"><h1>Lessons</h1><p>A question, a guess, then the brake itself. What was guessed is kept; a lesson can be left and taken up again.</p></section>
+  return html`<section class="blk h"><h1>${texts.lessons}</h1><p>${texts.aQuestionAGuessThen}</p></section>
     ${page.size === 'narrow' ? list(page) : nothing}`;
 }
 

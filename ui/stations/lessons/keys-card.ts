@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { lessonsKeysCard as words } from '../../../sim/words/en.ts';
 import type { Session } from '../../session.ts';
 import { keysTold } from './keys.ts';
 import { presenterKeys } from './part.ts';
@@ -29,9 +30,9 @@ export class LessonKeys extends LitElement {
 
   override render() {
     const { keys } = this.session.moment.parts.lessons;
-    return html`<details><summary>Keys (?)</summary>
+    return html`<details><summary>${words.keys}</summary>
       <dl>${keysTold.map(([key, does]) => html`<div><dt>${key}</dt><dd>${does}</dd></div>`)}</dl>
-      <label><input type="checkbox" .checked=${keys} @change=${(e: Event) => this.session.do(presenterKeys, (e.target as HTMLInputElement).checked)} />Keys of one letter work</label></details>`;
+      <label><input type="checkbox" .checked=${keys} @change=${(e: Event) => this.session.do(presenterKeys, (e.target as HTMLInputElement).checked)} />${words.keysOfOneLetterWork}</label></details>`;
   }
 }
 customElements.define('takeup-lesson-keys', LessonKeys);

@@ -1,3 +1,4 @@
+import { lessonsKeys as words } from '../../../sim/words/en.ts';
 import { blank, leaveLesson } from '../../lessons/wants.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
@@ -11,18 +12,18 @@ import { TeacherLink } from './teacher-link.ts';
 
 /** What each key does, as it stands in the list of keys. */
 export const keysTold: readonly (readonly [keys: string, does: string])[] = [
-  ['A, B, C', 'choose an answer; with Shift, count a hand for it'],
-  ['Page Down, →, Space', 'the next thing: show it, next step'],
-  ['Page Up, ←', 'while a question is open, mark the next answer; else one step back'],
-  ['F5', 'one step back'],
-  ['.', 'blank the wall, and show it again'],
-  ['1 to 9', 'on the wall: that step of the lesson'],
-  ['K', 'show it again'],
-  ['W', 'wall, and back to the desk'],
-  ['Q', 'on the wall: this moment as a code for phones'],
-  ['F', 'full screen'],
-  ['I', 'window for the teacher'],
-  ['?', 'these keys'],
+  ['A, B, C', words.chooseAnAnswerWithShift],
+  [words.pageDownSpace, words.theNextThingShowIt],
+  [words.pageUp, words.whileAQuestionIsOpen],
+  ['F5', words.oneStepBack],
+  ['.', words.blankTheWallAndShow],
+  [words.of1To9, words.onTheWallThatStep],
+  ['K', words.showItAgain],
+  ['W', words.wallAndBackToThe],
+  ['Q', words.onTheWallThisMoment],
+  ['F', words.fullScreen],
+  ['I', words.windowForTheTeacher],
+  ['?', words.theseKeys],
 ];
 
 const LETTERS = 'abcd';

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { driveLife, freshState, KM } from '../../../sim/index.ts';
+import { labelWords, lessonsOnPaper as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { Choice, Lesson, Step } from '../../lessons/format.ts';
 import { lessonStart } from '../../lessons/run.ts';
@@ -30,8 +31,8 @@ export const isAsked = (lesson: Lesson): boolean => asked(lesson).length > 0;
 function question(step: Step, number: number): TemplateResult {
   return html`<section class="step"><p><b>${number}. ${filled(step.ask ?? '', null)}</b></p>
     <p>${(step.choices ?? []).map((c, i) => html`<span class="choice"><b>${letter(i)}</b> ${wordsOf(c)}</span> `)}</p>
-    <p class="fill">I think ____ because<span class="blank"></span></p>
-    <p class="fill">I saw<span class="blank"></span></p><p class="fill">so<span class="blank"></span></p></section>`;
+    <p class="fill">${texts.iThinkBecause(html`<span class="blank"></span>`)}</p>
+    <p class="fill">${texts.iSaw(html`<span class="blank"></span>`)}</p><p class="fill">${texts.so(html`<span class="blank"></span>`)}</p></section>`;
 }
 
 const saw = (title: string, lines: PaperChart['lines']): TemplateResult =>
@@ -53,7 +54,7 @@ function drawnSaw(lesson: Lesson): PaperChart['lines'] {
   return [{ points: rows.map((r) => [r.distance / KM, r.clearance]) }];
 }
 
-const SAW_TITLE = 'From new: clearance in mm over distance in km. Draw it, and mark each click.';
+const SAW_TITLE = texts.sawTitle;
 
 export function predictions(session: Session, lesson: Lesson): readonly TemplateResult[] {
   const steps = asked(lesson);
@@ -66,9 +67,9 @@ export function predictions(session: Session, lesson: Lesson): readonly Template
       session,
       {
         title: `${lesson.number ?? ''} ${lesson.title}`.trim(),
-        under: `${lesson.idea ?? ''}${count > 1 ? ` (Page ${page + 1} of ${count}.)` : ''}`,
+        under: `${lesson.idea ?? ''}${count > 1 ? texts.pageOf(page + 1, count) : ''}`,
         kind: 'predictions',
-        asks: page === 0 ? ['Name', 'Date'] : [],
+        asks: page === 0 ? [labelWords.name, labelWords.date] : [],
         ...(lesson.caution ? { caution: lesson.caution } : {}),
       },
       html`<div class=${steps.length < ON_PAGE ? 'roomy' : ''}>${steps.slice(page * each, (page + 1) * each).map((s, i) => question(s, page * each + i + 1))}${saws && page === count - 1 ? saw(SAW_TITLE, []) : nothing}</div>`,
@@ -81,17 +82,17 @@ export function predictionAnswers(session: Session, lesson: Lesson): TemplateRes
   return sheetPage(
     session,
     {
-      title: `${lesson.number ?? ''} ${lesson.title}: answers`.trim(),
+      title: texts.answers(lesson.number ?? '', lesson.title).trim(),
       under: lesson.idea ?? '',
-      kind: 'predictions, answers',
+      kind: texts.predictionsAnswers,
       ...(lesson.caution ? { caution: lesson.caution } : {}),
     },
     html`${asked(lesson).map((s, i) => {
       const right = rightOf(s);
       const choice = s.choices?.[right];
       return html`<section class="step"><p><b>${i + 1}. ${letter(right)}</b> ${choice ? wordsOf(choice) : ''}</p>
-        ${s.shows ? html`<p><b>Seen</b> ${filled(s.shows, null)}</p>` : nothing}${s.why ? html`<p><b>Why</b> ${filled(s.why, null)}</p>` : nothing}</section>`;
-    })}${lesson.name === SAW.lesson ? saw('From new: clearance in mm over distance in km', drawnSaw(lesson)) : nothing}
+        ${s.shows ? html`<p><b>${texts.seen}</b> ${filled(s.shows, null)}</p>` : nothing}${s.why ? html`<p><b>${texts.why}</b> ${filled(s.why, null)}</p>` : nothing}</section>`;
+    })}${lesson.name === SAW.lesson ? saw(texts.fromNewClearanceInMm, drawnSaw(lesson)) : nothing}
     ${lesson.whatIf ? html`<section class="step"><p>${filled(lesson.whatIf, null)}</p></section>` : nothing}`,
   );
 }

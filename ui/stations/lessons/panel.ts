@@ -1,4 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { labelWords, language, lessonsPanel as words } from '../../../sim/words/en.ts';
 import type { Session } from '../../session.ts';
 import type { NumberedName } from '../../stage/layers/names.ts';
 import { deskOf } from '../station.ts';
@@ -35,12 +36,12 @@ export class LessonPanel extends LitElement {
   #head(desk: LessonDesk): TemplateResult {
     const { at, lesson } = desk;
     const of = lesson?.steps.length ?? 0;
-    const kind = desk.talk ? 'Moment' : 'Step';
-    const place = at < of ? `${kind} ${at + 1} of ${of}` : 'The end';
-    const number = lesson?.number && !desk.talk ? `Lesson ${lesson.number}, ` : '';
+    const kind = desk.talk ? labelWords.moment : labelWords.step;
+    const place = at < of ? words.of(kind, at + 1, of) : words.theEnd;
+    const number = lesson?.number && !desk.talk ? words.lesson(lesson.number) : '';
     return this.wall
-      ? html`<div class="place">${number}${number ? place.toLowerCase() : place}</div>`
-      : html`<header><h1>${lesson?.title ?? ''}</h1><div class="place">${number}${number ? place.toLowerCase() : place}</div></header>`;
+      ? html`<div class="place">${number}${number ? language.inside(place) : place}</div>`
+      : html`<header><h1>${lesson?.title ?? ''}</h1><div class="place">${number}${number ? language.inside(place) : place}</div></header>`;
   }
 
   /** Most values that there is room for: on the wall beside what they mean, two, and none beside much of it. */
@@ -73,25 +74,25 @@ export class LessonPanel extends LitElement {
     const { step } = desk;
     return html`<p class="ask said" aria-live="polite">${desk.text(step?.say)}</p>
       ${valuesOf(desk, this.#most(desk))}${this.#chart(desk)}
-      ${step?.tryIt && desk.phase !== 'showing' ? html`<p class="try"><b>Try</b> ${desk.text(step.tryIt)}</p>` : nothing}`;
+      ${step?.tryIt && desk.phase !== 'showing' ? html`<p class="try"><b>${words.tryWord}</b> ${desk.text(step.tryIt)}</p>` : nothing}`;
   }
 
   #end(desk: LessonDesk): TemplateResult {
     const { lesson } = desk;
     if (!lesson) return html``;
     const answers = lesson.steps.map((s, i) => ({ s, a: desk.answerAt(i) }));
-    return html`<p class="ask">${desk.talk ? 'That was it.' : 'That was the lesson.'}</p>
+    return html`<p class="ask">${desk.talk ? words.thatWasIt : words.thatWasTheLesson}</p>
       ${lesson.whatIf ? html`<p class="shows">${lesson.whatIf}</p>` : nothing}
       ${
         desk.talk
           ? nothing
-          : html`<ol class="record" aria-label="What was guessed">${answers.map(({ s, a }) => {
+          : html`<ol class="record" aria-label=${words.whatWasGuessed}>${answers.map(({ s, a }) => {
               const mine = a.choice === null ? null : s.choices?.[a.choice];
-              const hands = a.votes.some((n) => n > 0) ? ` · hands ${a.votes.join(', ')}` : '';
-              return html`<li><b>${s.title ?? ''}</b> ${mine ? (mine.says.every((p) => p.holds) ? 'guessed as it came' : 'guessed otherwise') : 'no guess'}${hands}</li>`;
+              const hands = a.votes.some((n) => n > 0) ? words.hands(a.votes.join(', ')) : '';
+              return html`<li><b>${s.title ?? ''}</b> ${mine ? (mine.says.every((p) => p.holds) ? words.guessedAsItCame : words.guessedOtherwise) : words.noGuess}${hands}</li>`;
             })}</ol>`
       }
-      ${lesson.exit && !desk.talk ? html`<p class="next"><b>On paper:</b> ${lesson.exit}</p>` : nothing}`;
+      ${lesson.exit && !desk.talk ? html`<p class="next"><b>${words.onPaper}</b> ${lesson.exit}</p>` : nothing}`;
   }
 
   override render() {
@@ -101,7 +102,7 @@ export class LessonPanel extends LitElement {
     const body =
       phase === 'end' ? this.#end(desk) : desk.talk ? this.#said(desk) : this.#question(desk);
     const caution = this.#caution(desk);
-    return html`${this.#head(desk)}<div class="body ${phase}">${body}${this.names.length > 0 ? html`<ol class="named" aria-label="Names">${this.names.map((n) => html`<li><b>${n.number}</b> ${n.name}</li>`)}</ol>` : nothing}</div>
+    return html`${this.#head(desk)}<div class="body ${phase}">${body}${this.names.length > 0 ? html`<ol class="named" aria-label=${words.names}>${this.names.map((n) => html`<li><b>${n.number}</b> ${n.name}</li>`)}</ol>` : nothing}</div>
       ${caution ? html`<p class="caution"><b aria-hidden="true">!</b><span>${caution}</span></p>` : nothing}
       ${
         this.wall

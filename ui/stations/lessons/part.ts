@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { lessonsPart as words } from '../../../sim/words/en.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
 import type { Part } from '../../record/part.ts';
@@ -65,6 +66,17 @@ export const lessonsPart: Part<LessonsPart> = {
   anew: false,
   layers: {},
   initial: () => NO_LESSONS,
+  // Lessons that were written or opened here, and how far they were taken, are not the link's.
+  keeps: (here, linked) => ({
+    ...linked,
+    progress: { ...here.progress, ...linked.progress },
+    shelf: [...here.shelf, ...linked.shelf.filter((text) => !here.shelf.includes(text))].slice(
+      0,
+      MOST_KEPT,
+    ),
+    draft: here.draft ?? linked.draft,
+    keys: here.keys,
+  }),
   schema: v.strictObject({
     progress: v.record(v.pipe(v.string(), v.maxLength(60)), progress),
     done: whole(200),
@@ -86,5 +98,5 @@ export const putLessons = (m: Moment, change: Partial<LessonsPart>): Moment =>
 export const presenterKeys = intention(
   'lessons.keys',
   (m: Moment, keys: boolean) => (keys === m.parts.lessons.keys ? m : putLessons(m, { keys })),
-  'keys of the lesson',
+  words.keysOfTheLesson,
 );

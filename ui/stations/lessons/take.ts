@@ -1,4 +1,5 @@
 import type { Finding } from '../../../sim/index.ts';
+import { lessonsTake as words } from '../../../sim/words/en.ts';
 import { lessonNamed, readKept, shipped } from '../../lessons/library.ts';
 import { keepLesson } from '../../lessons/wants.ts';
 import type { Session } from '../../session.ts';
@@ -10,13 +11,13 @@ export function takeLesson(session: Session, text: string): readonly Finding[] |
   const { moment } = session;
   const same = lessonNamed(moment, read.lesson.name);
   if (same && shipped.includes(same)) {
-    const allowed = 'a name that no lesson of the page has';
+    const allowed = words.allowed;
     return [{ path: 'name', found: read.lesson.name, allowed }];
   }
   const before = moment.parts.lessons.shelf.find((t) => {
     const known = readKept(t);
     return known.ok && known.lesson.name === read.lesson.name;
   });
-  session.do(keepLesson, text, before ?? null);
+  session.do(keepLesson, text, read.lesson.name, before ?? null);
   return null;
 }

@@ -1,3 +1,5 @@
+import { lessonsTeacherLink as texts } from '../../../sim/words/en.ts';
+import { spoken } from '../../language.ts';
 import { blank } from '../../lessons/wants.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
@@ -47,12 +49,12 @@ export class TeacherLink {
   /** Opens the window, or brings it to the front. */
   open(): void {
     if (!this.#channel) {
-      this.#session.say('This browser does not let two windows speak to each other.');
+      this.#session.say(texts.thisBrowserDoesNotLet);
       return;
     }
-    const address = `${location.pathname}?teacher=${this.#name}`;
+    const address = `${location.pathname}?teacher=${this.#name}&lang=${spoken()}`;
     const other = window.open(address, `takeup-${this.#name}`, 'popup,width=1366,height=768');
-    if (!other) this.#session.say('The browser did not open the window: allow it for this page.');
+    if (!other) this.#session.say(texts.theBrowserDidNotOpen);
     this.#tell();
   }
 

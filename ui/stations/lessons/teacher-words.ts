@@ -1,3 +1,4 @@
+import { labelWords, lessonsTeacherWords as said } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { Choice, Step } from '../../lessons/format.ts';
 import type { LessonDesk, Phase } from './desk.ts';
@@ -70,7 +71,7 @@ const choiceOf = (
   back: desk.text(choice.back),
 });
 
-const titleOf = (step: Step, i: number): string => step.title ?? `Step ${i + 1}`;
+const titleOf = (step: Step, i: number): string => step.title ?? said.step(i + 1);
 
 /** The lesson in words, as it stands; null while none is open. */
 export function teacherWords(desk: LessonDesk): TeacherWords | null {
@@ -79,8 +80,8 @@ export function teacherWords(desk: LessonDesk): TeacherWords | null {
   const of = lesson.steps.length;
   const following = lesson.steps[at + 1];
   return {
-    title: `${lesson.number && !desk.talk ? `Lesson ${lesson.number}: ` : ''}${lesson.title}`,
-    place: at < of ? `${desk.talk ? 'Moment' : 'Step'} ${at + 1} of ${of}` : 'The end',
+    title: `${lesson.number && !desk.talk ? said.lesson(lesson.number) : ''}${lesson.title}`,
+    place: at < of ? said.of(desk.talk ? said.moment : said.step2, at + 1, of) : said.theEnd,
     at,
     of,
     phase,
@@ -102,10 +103,10 @@ export function teacherWords(desk: LessonDesk): TeacherWords | null {
     covered: desk.covered ? [...new Set(desk.told.map((t) => t.value.name))].join(', ') : '',
     caution: step?.caution ?? lesson.caution ?? '',
     around: [
-      ['Before it', lesson.starter ?? ''],
-      ['After it', lesson.exit ?? ''],
-      ['Shortly', lesson.shortly ?? ''],
-      ['What if', lesson.whatIf ?? ''],
+      [said.beforeIt, lesson.starter ?? ''],
+      [said.afterIt, lesson.exit ?? ''],
+      [labelWords.shortly, lesson.shortly ?? ''],
+      [said.whatIf, lesson.whatIf ?? ''],
     ],
     steps: lesson.steps.map(titleOf),
     values: desk.told.map(({ before, value }) => [

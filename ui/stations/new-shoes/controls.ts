@@ -1,10 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { labelWords, language, newShoesControls as texts } from '../../../sim/words/en.ts';
+import { unlessTyped } from '../../pieces/unless-typed.ts';
 import type { PageView } from '../station.ts';
 import { whatIfName } from '../vary/tap.ts';
 import type { ShoeDesk } from './desk.ts';
 import { BED_AT, HELD_OFF } from './fitting.ts';
 import type { ShoeStep } from './part.ts';
-import { mm2, stepNames } from './words.ts';
+import { stepNames } from './words.ts';
 
 /** A size between − and +, typed in the middle. */
 function size(
@@ -16,14 +18,14 @@ function size(
   session: ShoeDesk['session'] | null = null,
 ) {
   return html`<div class="ns-set"><div class="lab">${asked && session ? whatIfName(session, name, asked) : name}</div><div class="ns-step">
-    <button class="btn" aria-label=${`${name}: less`} @click=${() => put(value - step)}>−</button>
-    <input type="number" inputmode="decimal" aria-label=${`${name}, mm`} step=${step} .value=${mm2(value).replace('\u202f', '')} @change=${(
+    <button class="btn" aria-label=${texts.less(name)} @click=${() => put(value - step)}>−</button>
+    <input type="number" inputmode="decimal" aria-label=${`${name}, mm`} step=${step} .value=${unlessTyped(value.toFixed(2))} @change=${(
       e: Event,
     ) => {
       const typed = Number((e.target as HTMLInputElement).value);
       if (Number.isFinite(typed)) put(typed);
     }}>
-    <button class="btn" aria-label=${`${name}: more`} @click=${() => put(value + step)}>+</button></div></div>`;
+    <button class="btn" aria-label=${texts.more(name)} @click=${() => put(value + step)}>+</button></div></div>`;
 }
 
 function tooth(desk: ShoeDesk): TemplateResult {
@@ -40,7 +42,7 @@ const button = (text: string, act: () => void, off = false, strong = false) =>
 
 /** The way to the step that has to be done before, called by its name. */
 export const firstThat = (desk: ShoeDesk, first: ShoeStep): TemplateResult =>
-  button(`To step ${first}: ${stepNames[first].toLowerCase()}`, () => desk.go(first), false, true);
+  button(texts.toStep(first, language.inside(stepNames[first])), () => desk.go(first), false, true);
 
 function own(desk: ShoeDesk): TemplateResult {
   const hindered = desk.hindered(desk.step);
@@ -48,40 +50,40 @@ function own(desk: ShoeDesk): TemplateResult {
   switch (desk.step) {
     case 1:
       return html`<div class="row ns-three">
-        ${size('Drum bore', desk.bore, 0.1, (bore) => desk.parts({ bore }), { of: 'drumDiameter', read: ['pedalTravel'] }, desk.session)}
-        ${size('Lining thick', desk.thickness, 0.1, (thickness) => desk.parts({ thickness }), { of: 'shoes.lining.thicknessNew', read: ['restClearanceMean'] }, desk.session)}
-        ${size('Ground for Ø', desk.ground, 0.1, (ground) => desk.parts({ ground }), { of: 'shoes.lining.groundRadius', read: ['torque'] }, desk.session)}</div>
-        ${button('These are the parts', () => desk.takeParts())}`;
+        ${size(texts.drumBore, desk.bore, 0.1, (bore) => desk.parts({ bore }), { of: 'drumDiameter', read: ['pedalTravel'] }, desk.session)}
+        ${size(texts.liningThick, desk.thickness, 0.1, (thickness) => desk.parts({ thickness }), { of: 'shoes.lining.thicknessNew', read: ['restClearanceMean'] }, desk.session)}
+        ${size(texts.groundForDiameter, desk.ground, 0.1, (ground) => desk.parts({ ground }), { of: 'shoes.lining.groundRadius', read: ['torque'] }, desk.session)}</div>
+        ${button(texts.theseAreTheParts, () => desk.takeParts())}`;
     case 2:
-      return html`${tooth(desk)}${button('Back off as far as it goes', () => desk.setTooth(0), desk.tooth === 0)}`;
+      return html`${tooth(desk)}${button(texts.backOffAsFarAs, () => desk.setTooth(0), desk.tooth === 0)}`;
     case 3:
-      return html`<div class="row two">${button('Even both sides', () => desk.centre())}${button('Push it aside', () => desk.push(0.25))}</div>`;
+      return html`<div class="row two">${button(texts.evenBothSides, () => desk.centre())}${button(texts.pushItAside, () => desk.push(0.25))}</div>`;
     case 4:
-      return html`<div class="row two">${tooth(desk)}${size('Wanted smaller by', desk.wanted, 0.05, (mm) => desk.want(mm))}</div>
-        <div class="row two">${button('Set by the gauge', () => desk.preset())}${button('Leave it here', () => desk.takeTooth())}</div>`;
+      return html`<div class="row two">${tooth(desk)}${size(texts.wantedSmallerBy, desk.wanted, 0.05, (mm) => desk.want(mm))}</div>
+        <div class="row two">${button(texts.setByTheGauge, () => desk.preset())}${button(texts.leaveItHere, () => desk.takeTooth())}</div>`;
     case 5:
       return desk.drumOn
-        ? html`<div class="row two">${button('Press once', () => desk.press('once'))}${button('Press until silent', () => desk.press('silent'))}</div>
-          <div class="row two">${button('Drum off again', () => desk.takeOff())}<div class="ns-count" role="status" data-clicks>${desk.clicks.length === 0 ? 'not pressed yet' : `clicks a press: ${desk.clicks.length > 8 ? `… ${desk.clicks.slice(-6).join(', ')}` : desk.clicks.join(', ')}`}</div></div>`
-        : html`<div class="row two">${button('Slide the drum on', () => desk.tryDrum(), false, true)}${button('Press once', () => desk.press('once'))}</div>
+        ? html`<div class="row two">${button(texts.pressOnce, () => desk.press('once'))}${button(texts.pressUntilSilent, () => desk.press('silent'))}</div>
+          <div class="row two">${button(texts.drumOffAgain, () => desk.takeOff())}<div class="ns-count" role="status" data-clicks>${desk.clicks.length === 0 ? texts.notPressedYet : texts.clicksAPress(desk.clicks.length > 8 ? `… ${desk.clicks.slice(-6).join(', ')}` : desk.clicks.join(', '))}</div></div>`
+        : html`<div class="row two">${button(texts.slideTheDrumOn, () => desk.tryDrum(), false, true)}${button(texts.pressOnce, () => desk.press('once'))}</div>
           <div class="ns-count" role="status">${desk.done[5]?.text ?? ''}</div>`;
     case 6:
-      return html`<div class="row two">${button('Lever home, then cable', () => desk.setCable('home'))}${button(`Tighten first: ${HELD_OFF} mm off`, () => desk.setCable('tight'))}</div>
-        <div><div class="lab" id="ns-drive">Drive on, to bed in</div><div class="seg" role="group" aria-labelledby="ns-drive">${BED_AT.map((km, i) => html`<button aria-pressed=${desk.bedded === i} class=${desk.bedded === i ? 'on' : ''} ?disabled=${!desk.drumOn} @click=${() => desk.drive(i)}>${km === 0 ? 'new' : `${km} km`}</button>`)}</div></div>`;
+      return html`<div class="row two">${button(texts.leverHomeThenCable, () => desk.setCable('home'))}${button(texts.tightenFirstMmOff(HELD_OFF), () => desk.setCable('tight'))}</div>
+        <div><div class="lab" id="ns-drive">${texts.driveOnToBedIn}</div><div class="seg" role="group" aria-labelledby="ns-drive">${BED_AT.map((km, i) => html`<button aria-pressed=${desk.bedded === i} class=${desk.bedded === i ? 'on' : ''} ?disabled=${!desk.drumOn} @click=${() => desk.drive(i)}>${km === 0 ? texts.newWord : `${km} km`}</button>`)}</div></div>`;
   }
 }
 
 /** On a phone what a step does stands above, in the page's flow; the way on stays in the thumb's reach. */
 export const ownRow = (desk: ShoeDesk): TemplateResult =>
-  html`<section class="blk ns-own" aria-label="This step">${own(desk)}</section>`;
+  html`<section class="blk ns-own" aria-label=${texts.thisStep}>${own(desk)}</section>`;
 
 export function shoesControls({ size: page }: PageView, desk: ShoeDesk): TemplateResult {
   const next = desk.step < 6 ? ((desk.step + 1) as ShoeStep) : null;
-  return html`<section class="blk ctl ns-ctl" aria-label="Controls">
+  return html`<section class="blk ctl ns-ctl" aria-label=${texts.controls}>
     ${page === 'narrow' ? nothing : own(desk)}
     <div class="row ns-nav">
-      ${button('Back', () => desk.go(Math.max(1, desk.step - 1) as ShoeStep), desk.step === 1)}
-      ${next ? html`<button class="btn p" ?disabled=${desk.hindered(desk.step) !== null} @click=${() => desk.go(next)}>Next: ${stepNames[next].toLowerCase()}</button>` : button('Start again', () => desk.restart())}
+      ${button(labelWords.back, () => desk.go(Math.max(1, desk.step - 1) as ShoeStep), desk.step === 1)}
+      ${next ? html`<button class="btn p" ?disabled=${desk.hindered(desk.step) !== null} @click=${() => desk.go(next)}>${texts.next(language.inside(stepNames[next]))}</button>` : button(texts.startAgain, () => desk.restart())}
     </div>
   </section>`;
 }

@@ -1,4 +1,5 @@
 import type { BedRow, Fit, NewFit, PresetRow } from '../../../sim/index.ts';
+import { newShoesDesk as words } from '../../../sim/words/en.ts';
 import { type Steps, stepEnergy, stepsOf, wordsOf } from '../../adjusters.ts';
 import { rigid, rigOfBrake } from '../../record/derive.ts';
 import type { Session } from '../../session.ts';
@@ -75,8 +76,8 @@ export class ShoeDesk {
       ...{ bend: of(own), rigid: of(plain) },
     });
     return [
-      pair('fit gap', 'Gap left at 40 bar', 'mm', 3, (f) => f.fit.gap),
-      pair('first torque', 'First press, 40 bar', 'N·m', 0, (f) => f.torque / 1000),
+      pair(words.fitGap, words.gapLeftAt40Bar, 'mm', 3, (f) => f.fit.gap),
+      pair(words.firstTorque, words.firstPress40Bar, 'N·m', 0, (f) => f.torque / 1000),
     ];
   }
 

@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { newShoes as texts } from '../../../sim/words/en.ts';
 import { restOf } from '../../record/derive.ts';
 import { deskOf, type Station } from '../station.ts';
 import { shoesControls } from './controls.ts';
@@ -13,7 +14,7 @@ export const newShoes: Station = {
   id: 'new-shoes',
   styles: shoesStyles,
   beside: { wide: 0.3, middle: 0.35 },
-  besideIs: 'Picture',
+  besideIs: texts.picture,
   roles: 'none',
   foot: {
     height: { wide: 196, middle: 128, narrow: 148 },
@@ -22,9 +23,7 @@ export const newShoes: Station = {
   side: (page) => shoesSide(page, deskOf(ShoeDesk, page.session)),
   controls: (page) => shoesControls(page, deskOf(ShoeDesk, page.session)),
   caption: (session) =>
-    deskOf(ShoeDesk, session).drumOn
-      ? 'Drum on · true scale'
-      : 'Drum off, its outline dashed · true scale',
+    deskOf(ShoeDesk, session).drumOn ? texts.drumOnTrueScale : texts.drumOffItsOutlineDashed,
   over: (page) =>
     page.size === 'narrow'
       ? html``

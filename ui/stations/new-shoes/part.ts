@@ -7,6 +7,7 @@ import {
   presetTooth,
   pressUntilSilent,
 } from '../../../sim/index.ts';
+import { newShoesPart as words } from '../../../sim/words/en.ts';
 import { stepsOf, wordsOf } from '../../adjusters.ts';
 import { number } from '../../format.ts';
 import { released, withState } from '../../record/bench.ts';
@@ -160,7 +161,7 @@ const toothSays = (_before: Moment, after: Moment): string =>
 const cardSays =
   (step: ShoeStep) =>
   (_before: Moment, after: Moment): string =>
-    partOf(after).done[step]?.text ?? 'step of New shoes';
+    partOf(after).done[step]?.text ?? words.stepOfNewShoes;
 
 export const goTo = intention(
   'new-shoes.go',
@@ -168,14 +169,14 @@ export const goTo = intention(
     const { step: now, contact } = partOf(m);
     return step === now && !contact ? m : put(m, { step, contact: false });
   },
-  (_before, after) => `step ${partOf(after).step}`,
+  (_before, after) => words.step(partOf(after).step),
 );
 
 /** The six steps from the first again. */
 export const startAgain = intention(
   'new-shoes.restart',
   (m: Moment) => put(m, { ...begin(brakeOf(m)), touched: partOf(m).touched }),
-  'new shoes from the first step',
+  words.newShoesFromTheFirst,
 );
 
 /** Sizes of the parts in the hands, mm. */
@@ -197,10 +198,10 @@ export const measureParts = intention(
   },
   (_before, after, sizes) => {
     const { thickness, ground, bore } = partOf(after);
-    if (sizes.bore !== undefined) return `drum bore ${number(bore, 2)}`;
+    if (sizes.bore !== undefined) return words.drumBore(number(bore, 2));
     return sizes.ground === undefined
-      ? `lining ${number(thickness, 2)} thick`
-      : `ground for Ø ${number(ground, 2)}`;
+      ? words.liningThick(number(thickness, 2))
+      : words.groundForDiameter(number(ground, 2));
   },
 );
 
@@ -214,14 +215,14 @@ export const takeParts = intention(
     const zero = fitting.rows(hands)[0];
     const tight = zero !== undefined && !zero.slidesOn;
     const says = {
-      'all along': 'lies all along',
-      crown: 'crown first',
-      ends: 'ends first',
-      toe: 'bears at the toe',
-      heel: 'bears at the heel',
+      'all along': words.liesAllAlong,
+      crown: words.crownFirst,
+      ends: words.endsFirst,
+      toe: words.bearsAtTheToe,
+      heel: words.bearsAtTheHeel,
     }[where];
     const good = where === 'all along' || where === 'crown';
-    return acted(m, 1, tight ? `${says}, but too thick` : says, good && !tight);
+    return acted(m, 1, tight ? words.butTooThick(says) : says, good && !tight);
   },
   cardSays(1),
 );
@@ -239,7 +240,7 @@ export const setTooth = intention(
     if (now.step !== 2)
       return put(m, { ...off, done: { ...done, 4: null }, tooth: next, touched: true });
     const { at } = stepsOf(brake);
-    const text = `strut from ${at(from)} to ${at(next)}`;
+    const text = words.text(at(from), at(next));
     return acted(m, 2, text, next < from, { ...off, done, tooth: next });
   },
   toothSays,
@@ -247,7 +248,7 @@ export const setTooth = intention(
 
 export const centre = intention(
   'new-shoes.centre',
-  (m: Moment) => acted(m, 3, 'both sides even', true, { aside: 0 }),
+  (m: Moment) => acted(m, 3, words.bothSidesEven, true, { aside: 0 }),
   cardSays(3),
 );
 
@@ -255,7 +256,7 @@ export const centre = intention(
 export const pushAside = intention(
   'new-shoes.aside',
   (m: Moment, mm: number) =>
-    acted(m, 3, 'pair left aside', false, {
+    acted(m, 3, words.pairLeftAside, false, {
       ...drumOff(partOf(m).done),
       aside: Math.max(0, Math.min(MOST_ASIDE, mm)),
     }),
@@ -269,7 +270,7 @@ export const want = intention(
     const wanted = wantedWithin(mm);
     return wanted === partOf(m).wanted ? m : put(m, { wanted });
   },
-  (_before, after) => `wanted smaller by ${number(partOf(after).wanted, 2)}`,
+  (_before, after) => words.wantedSmallerBy(number(partOf(after).wanted, 2)),
 );
 
 /** The adjuster set to the tooth that the gauge asks for. */
@@ -277,8 +278,8 @@ export const presetByGauge = intention(
   'new-shoes.preset',
   (m: Moment) => {
     const row = presetTooth(fittingIn(m).rows(handsIn(m)), partOf(m).wanted);
-    if (!row) return acted(m, 4, 'no tooth is short enough', false);
-    const text = `${namedTooth(brakeOf(m), row.tooth)}, ${number(row.difference, 2)} smaller than the bore`;
+    if (!row) return acted(m, 4, words.noToothIsShortEnough, false);
+    const text = words.text2(namedTooth(brakeOf(m), row.tooth), number(row.difference, 2));
     return acted(m, 4, text, true, { ...drumOff(partOf(m).done), tooth: row.tooth });
   },
   cardSays(4),
@@ -289,7 +290,7 @@ export const leaveTooth = intention(
   'new-shoes.leave',
   (m: Moment) => {
     const row = fittingIn(m).row(handsIn(m));
-    const text = `${namedTooth(brakeOf(m), row.tooth)}, ${number(row.difference, 2)} smaller than the bore`;
+    const text = words.text2(namedTooth(brakeOf(m), row.tooth), number(row.difference, 2));
     return acted(m, 4, text, row.slidesOn);
   },
   cardSays(4),
@@ -301,11 +302,11 @@ export const slideOn = intention(
     const row = fittingIn(m).row(handsIn(m));
     if (row.slidesOn) {
       const change = { drumOn: true, clicks: [], silent: false };
-      return acted(m, 5, 'drum on, not pressed yet', true, change);
+      return acted(m, 5, words.drumOnNotPressedYet, true, change);
     }
     const over = -Math.min(row.lip, row.bore);
-    const where = row.lip < row.bore ? 'the lip' : 'the bore';
-    return acted(m, 5, `over ${where} by ${number(Math.ceil(over * 100) / 100, 2)} a side`, false);
+    const where = row.lip < row.bore ? words.theLip : words.theBore;
+    return acted(m, 5, words.overByASide(where, number(Math.ceil(over * 100) / 100, 2)), false);
   },
   cardSays(5),
 );
@@ -313,7 +314,7 @@ export const slideOn = intention(
 export const takeOff = intention(
   'new-shoes.off',
   (m: Moment) => put(m, { ...drumOff(partOf(m).done), touched: true }),
-  'drum off again',
+  words.drumOffAgain,
 );
 
 /** Presses once, or until nothing clicks. */
@@ -321,7 +322,7 @@ export const pressShoes = intention(
   'new-shoes.press',
   (m: Moment, until: 'once' | 'silent') => {
     const now = partOf(m);
-    if (!now.drumOn) return acted(m, 5, 'not pressed: the drum is off', false);
+    if (!now.drumOn) return acted(m, 5, words.notPressedTheDrumIs, false);
     const brake = brakeOf(m);
     const start = fittingIn(m).state(handsIn(m));
     const run = pressUntilSilent(rigOf(m), start, PRESS, until === 'once' ? 1 : 400);
@@ -331,7 +332,7 @@ export const pressShoes = intention(
     const presses = clicks.filter((n) => n > 0).length;
     const count = wordsOf(brake).pressed(teeth, presses, stepsOf(brake).amount(tooth, teeth));
     const { silent } = run;
-    const text = silent ? `${count}, then silent` : `${count}, press on`;
+    const text = silent ? words.thenSilent(count) : words.pressOn(count);
     return acted(m, 5, text, silent, { clicks, tooth, silent, bedded: 0 });
   },
   cardSays(5),
@@ -341,9 +342,9 @@ export const setCable = intention(
   'new-shoes.cable',
   (m: Moment, cable: 'home' | 'tight') => {
     const change = { cable, contact: false, bedded: 0 };
-    if (cable === 'tight') return acted(m, 6, `lever ${HELD_OFF} mm off its stop`, false, change);
+    if (cable === 'tight') return acted(m, 6, words.leverMmOffItsStop(HELD_OFF), false, change);
     const { silent } = partOf(m);
-    const text = silent ? 'lever on its stop' : 'lever on its stop, but shoes not set yet';
+    const text = silent ? words.leverOnItsStop : words.leverOnItsStopBut;
     return acted(m, 6, text, silent, change);
   },
   cardSays(6),
@@ -358,7 +359,7 @@ export const beddedAt = intention(
     if (!now.drumOn || (now.bedded === bedded && now.contact)) return m;
     return put(m, { bedded, contact: true, touched: true });
   },
-  (_before, after) => `bedded in over ${BED_AT[partOf(after).bedded] ?? 0} km`,
+  (_before, after) => words.beddedInOverKm(BED_AT[partOf(after).bedded] ?? 0),
 );
 
 /** The steps before the wanted one, done: with the adjuster set back to a tooth, the pair centred, pressed. */

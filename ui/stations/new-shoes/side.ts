@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { labelWords, newShoesSide as texts } from '../../../sim/words/en.ts';
 import { cautions } from '../../cautions.ts';
 import { caution } from '../../pieces/icons.ts';
 import { markOf } from '../park/marks.ts';
@@ -41,14 +42,14 @@ export function shoesSide({ size }: PageView, desk: ShoeDesk): TemplateResult {
   const { row } = desk;
   const narrow = size === 'narrow';
   const worn = wornOf(desk);
-  return html`${narrow ? html`${worn ? html`<p class="ns-worn" data-worn>${worn}</p>` : nothing}${ownRow(desk)}` : nothing}<section class="blk h"><h1>New shoes</h1>${worn && !narrow ? html`<p class="ns-worn" data-worn>${worn}</p>` : html`<p>${thought[desk.step]}</p>`}</section>
-    <section class="blk rd" aria-label="Readings">
-      ${cell(desk.session, 'bore', 'Bore, largest of 3', desk.bore, 'drumDiameter')}${cell(desk.session, 'across', 'Across the linings', row.across, 'shoes.lining.thicknessNew')}
-      ${cell(desk.session, 'difference', 'Difference', row.difference, 'tooth')}${cell(desk.session, 'clearance', 'Clearance, each', row.centre, 'tooth')}
+  return html`${narrow ? html`${worn ? html`<p class="ns-worn" data-worn>${worn}</p>` : nothing}${ownRow(desk)}` : nothing}<section class="blk h"><h1>${texts.newShoes}</h1>${worn && !narrow ? html`<p class="ns-worn" data-worn>${worn}</p>` : html`<p>${thought[desk.step]}</p>`}</section>
+    <section class="blk rd" aria-label=${texts.readings}>
+      ${cell(desk.session, 'bore', texts.boreLargestOf3, desk.bore, 'drumDiameter')}${cell(desk.session, 'across', texts.acrossTheLinings, row.across, 'shoes.lining.thicknessNew')}
+      ${cell(desk.session, 'difference', labelWords.difference, row.difference, 'tooth')}${cell(desk.session, 'clearance', texts.clearanceEach, row.centre, 'tooth')}
     </section>
     ${desk.hindered(desk.step) ? nothing : teethTable(desk, size === 'wide' ? 5 : 4)}
     ${narrow ? html`<section class="blk ns-card">${picture(desk)}</section>` : nothing}
-    <button class="btn ns-parts" data-to="order" @click=${() => desk.partByPart()}>Part by part: apart, together, set</button>
+    <button class="btn ns-parts" data-to="order" @click=${() => desk.partByPart()}>${texts.partByPartApartTogether}</button>
     <section class="note">${caution}<div>${cautionOf(desk)}</div></section>`;
 }
 
@@ -64,6 +65,6 @@ export function strip({ size }: PageView, desk: ShoeDesk): TemplateResult {
       <span class="ns-n"><strong>${step}</strong>${done ? markOf(done.good ? 'tick' : 'cross') : nothing}</span>
       <span class="ns-t"><b>${stepNames[step]}</b><span data-done=${step}>${open ? task(desk, step) : why ? shortHindrance(desk, step) : (done?.text ?? '')}</span>${open && done && !why ? html`<em>${done.text}</em>` : nothing}</span></button>`;
   };
-  return html`<div class="ns-strip" role="group" aria-label="Six steps, in any order">${STEPS.map(card)}</div>
+  return html`<div class="ns-strip" role="group" aria-label=${texts.sixStepsInAnyOrder}>${STEPS.map(card)}</div>
     ${size === 'narrow' ? html`<div class="ns-say"><b>${stepNames[desk.step]}.</b> ${task(desk, desk.step)}${desk.done[desk.step] && !hindrance(desk, desk.step) ? html` <em>${desk.done[desk.step]?.text}</em>` : nothing}</div>` : nothing}`;
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../../../sim/index.ts';
+import { newShoesStage as texts } from '../../../sim/words/en.ts';
 import { label } from '../../stage/layers/label.ts';
 import { rimRadius } from '../../stage/parts/drum.ts';
 import { circlePath, polygon, polyline } from '../../stage/path.ts';
@@ -20,7 +21,7 @@ export function shoesStage(
       ...(['front', 'rear'] as const).map((side) =>
         label(view, {
           key: `shoe ${side}`,
-          text: side === 'front' ? 'Front shoe' : 'Rear shoe',
+          text: side === 'front' ? texts.frontShoe : texts.rearShoe,
           at: [(side === 'front' ? -1 : 1) * (rim + 2), rim * 0.9],
           anchor: side === 'front' ? 'start' : 'end',
           style: 'role',
@@ -71,7 +72,7 @@ function gauge(
   ]);
   for (const side of [-1, 1] as const) {
     const inner = side * half;
-    put(`jaw ${side}`, [
+    put(texts.jaw(side), [
       [inner, 7],
       [inner + side * 5, 9],
       [inner + side * 8, 4],
@@ -113,7 +114,7 @@ function gauge(
   if (view.narrow) return;
   const at: Point = [-half - 15, foot + 26];
   labels.push(
-    ...['gauge', 'over the linings'].map((words, i) =>
+    ...['gauge', texts.overTheLinings].map((words, i) =>
       label(view, {
         key: `gauge word ${i}`,
         text: words,

@@ -9,6 +9,7 @@ import {
   slowDownsWarm,
   worthKm,
 } from '../../../sim/index.ts';
+import { orderBedding as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { Kept } from '../../record/kept.ts';
 
@@ -64,6 +65,6 @@ export class Bedding {
   }
   get farText(): string {
     const { hardKm } = this;
-    return `Some ${number(Math.round(hardKm / 10) * 10, 0)} km bring ${this.share(hardKm)} %; so do ${MANY} hard stops from 80 km/h.`;
+    return words.someKmBringSoDo(number(Math.round(hardKm / 10) * 10, 0), this.share(hardKm), MANY);
   }
 }

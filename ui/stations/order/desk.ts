@@ -181,10 +181,7 @@ export class OrderDesk implements Facts {
   }
   get needText(): string {
     const { brake, shown } = this.session;
-    const steps = stepsOf(brake);
-    const need = this.need ?? 0;
-    const told = steps.of(shown.tooth, need).replace(/^of /, '');
-    return told;
+    return stepsOf(brake).taken(shown.tooth, this.need ?? 0);
   }
   get back(): number {
     return this.part.back;

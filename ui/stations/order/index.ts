@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { order as words } from '../../../sim/words/en.ts';
 import { deskOf, type Station } from '../station.ts';
 import { OrderDesk } from './desk.ts';
 import { orderPagesOf } from './on-paper.ts';
@@ -15,7 +16,7 @@ export const orderStation: Station = {
   id: 'order',
   styles: orderStyles,
   beside: { wide: 0.36, middle: 0.38 },
-  besideIs: 'This step',
+  besideIs: words.thisStep,
   paper: ({ session }) => {
     const { page } = deskOf(OrderDesk, session);
     if (page === 'back') return [];
@@ -25,9 +26,7 @@ export const orderStation: Station = {
   side: (page) => orderSide(page, deskOf(OrderDesk, page.session)),
   controls: ({ session }) => orderControls(deskOf(OrderDesk, session)),
   caption: (session) =>
-    deskOf(OrderDesk, session).off.has('drum')
-      ? 'True scale · what is off is not drawn, the drum dashed'
-      : 'True scale · drum on',
+    deskOf(OrderDesk, session).off.has('drum') ? words.trueScaleWhatIsOff : words.trueScaleDrumOn,
   over: ({ session, size }) =>
     size === 'narrow'
       ? html``

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { labelWords, orderOnPaper as said } from '../../../sim/words/en.ts';
 import { cautions } from '../../cautions.ts';
 import { sheetPage } from '../../pieces/paper-sheet.ts';
 import type { PaperSize } from '../../pieces/papers.ts';
@@ -40,7 +41,7 @@ function linesOf(desk: OrderDesk, { step }: Numbered): number {
 
 function told(desk: OrderDesk, { number, step }: Numbered): TemplateResult {
   return html`<section class="step"><h2>${number}. ${step.name}</h2><p>${textOf(step.does, desk)}</p>
-    <p><b>With</b> ${step.tool[1]}</p>${step.flies ? html`<p><b>May fly</b> ${step.flies}</p>` : nothing}${step.back ? html`<p><b>Way round</b> ${textOf(step.back, desk)}</p>` : nothing}
+    <p><b>${said.withWord}</b> ${step.tool[1]}</p>${step.flies ? html`<p><b>${said.mayFly}</b> ${step.flies}</p>` : nothing}${step.back ? html`<p><b>${said.wayRound}</b> ${textOf(step.back, desk)}</p>` : nothing}
     ${step.checks.map((c) => html`<p class="tick">${c}</p>`)}<p class="care"><b>!</b> ${step.care}</p></section>`;
 }
 
@@ -91,10 +92,13 @@ export function orderPagesOf(
     sheetPage(
       session,
       {
-        title: way === 'apart' ? 'Taking apart, in order' : 'Putting together, in order',
-        under: `${session.brake.title}. Tick what was looked at.${pages.length > 1 ? ` Page ${i + 1} of ${pages.length}.` : ''}`,
+        title: way === 'apart' ? said.takingApartInOrder : said.puttingTogetherInOrder,
+        under: said.tickWhatWasLookedAt(
+          session.brake.title,
+          pages.length > 1 ? said.pageOf(i + 1, pages.length) : '',
+        ),
         kind: way === 'apart' ? 'removal' : 'fitting',
-        asks: i === 0 ? ['Vehicle', 'Date'] : [],
+        asks: i === 0 ? [labelWords.vehicle, labelWords.date] : [],
         caution: way === 'apart' ? `${cautions.drumOff} ${cautions.springs}` : cautions.fitting,
       },
       html`<div class="columns small">${list.map((s) => told(desk, s))}</div>`,

@@ -1,4 +1,5 @@
 import type { Brake, BrakeState, Side } from '../../../sim/index.ts';
+import { orderPlan as words } from '../../../sim/words/en.ts';
 
 /** The order of the work: which steps there are for a brake, and what is off when one is reached. */
 
@@ -19,18 +20,11 @@ export type Off =
   | 'lever';
 
 const LISTS = {
-  back: 'load find lift push try way-out',
-  apart: {
-    pin: 'before drum picture cable shorten upper clamp hold-front strut hold-rear shoes lower lever plate cylinder',
-    abutment:
-      'before drum picture cable shorten hold-front hold-rear lower clamp shoes upper lever plate cylinder',
-  },
-  together: {
-    pin: 'clean lever-on lower-on strut-on hold-on toes-in upper-on centre',
-    abutment: 'clean lever-on bench-on toes-in lower-on hold-on centre',
-  },
-  set: 'parts gauge drum-on silent home cable-last turn',
-  bed: 'stops far first-drive refuse',
+  back: words.loadFindLiftPushTry,
+  apart: words.apart,
+  together: words.together,
+  set: words.partsGaugeDrumOnSilent,
+  bed: words.stopsFarFirstDriveRefuse,
 } as const;
 
 /** Ids of the steps of a page, in their order: heels on pins and on flats come apart in unlike ways. */

@@ -13,8 +13,8 @@ import {
   setOrders,
   turnLimits,
 } from '../../../sim/index.ts';
+import { orderSetting as words } from '../../../sim/words/en.ts';
 import { stepsOf, wordsOf } from '../../adjusters.ts';
-import { number } from '../../format.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Moment } from '../../record/moment.ts';
 import { fittingOf, handsOf } from '../new-shoes/fitting.ts';
@@ -23,13 +23,7 @@ import { setUp } from './part.ts';
 /** A firm pull at each cable, N: what notches are counted at (common practice, as the examinations take it). */
 const PULL = 300;
 
-const fits: Readonly<Record<string, string>> = {
-  'all along': 'they lie all along',
-  crown: 'they touch in the middle first, weaker until bedded in',
-  ends: 'they touch at the ends first: not for this bore',
-  toe: 'they bear at the toe: not for this bore',
-  heel: 'they bear at the heel: not for this bore',
-};
+const fits: Readonly<Record<string, string>> = words.fits;
 
 /** What is worth knowing while new shoes are set, with the sizes of New shoes. */
 export class Setting {
@@ -87,7 +81,10 @@ export class Setting {
     const took = clicks.filter((n) => n > 0).length;
     const longer = stepsOf(this.#brake).amount(this.silent.tooth, teeth);
     const told = wordsOf(this.#brake).pressed(teeth, took, longer);
-    return `Press and let go until silent: here ${told}${teeth > 0 ? `, the ${ordinal(clicks.length)} silent` : ' even at the first'}.`;
+    return words.pressAndLetGoUntil(
+      told,
+      teeth > 0 ? words.theSilent(clicks.length) : words.evenAtTheFirst,
+    );
   }
 
   get #after(): Afterwards {
@@ -135,9 +132,4 @@ function afterwards(rig: Rig, silent: BrakeState) {
     notches: parked(rig, silent, PULL).notches,
     turns: [forward / tyreRadius, backward / tyreRadius] as const,
   };
-}
-
-function ordinal(n: number): string {
-  if (n % 100 > 10 && n % 100 < 14) return `${number(n, 0)}th`;
-  return `${number(n, 0)}${['th', 'st', 'nd', 'rd'][n % 10] ?? 'th'}`;
 }

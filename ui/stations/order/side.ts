@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { labelWords, language, orderSide as texts } from '../../../sim/words/en.ts';
 import { stepsOf } from '../../adjusters.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
@@ -14,18 +15,12 @@ import { textOf } from './step.ts';
 import { toolPicture } from './tools.ts';
 import { waysOut } from './words-back.ts';
 
-export const pageNames: Readonly<Record<OrderPage, string>> = {
-  back: 'Back off',
-  apart: 'Apart',
-  together: 'Together',
-  set: 'Set',
-  bed: 'Bed in',
-};
+export const pageNames: Readonly<Record<OrderPage, string>> = texts.pageNames;
 
-const tick = html`<svg class="or-tick" viewBox="0 0 20 20" role="img" aria-label="looked at"><path d="M3 11L8 16L17 4" fill="none" stroke="currentColor" stroke-width="3.4" /></svg>`;
+const tick = html`<svg class="or-tick" viewBox="0 0 20 20" role="img" aria-label=${texts.lookedAt}><path d="M3 11L8 16L17 4" fill="none" stroke="currentColor" stroke-width="3.4" /></svg>`;
 
 function pages(desk: OrderDesk): TemplateResult {
-  return html`<div class="seg or-pages" role="group" aria-label="Part of the work">${orderPages.map(
+  return html`<div class="seg or-pages" role="group" aria-label=${texts.partOfTheWork}>${orderPages.map(
     (p) =>
       html`<button data-page=${p} class=${desk.page === p ? 'on' : ''} aria-current=${desk.page === p ? 'true' : 'false'} @click=${() => desk.open(p)}>${pageNames[p]}</button>`,
   )}</div>`;
@@ -47,7 +42,7 @@ function list(desk: OrderDesk, narrow: boolean): TemplateResult {
     const root = (e.currentTarget as HTMLElement).getRootNode() as ShadowRoot;
     requestAnimationFrame(() => root.querySelector<HTMLElement>('.or-list .on button')?.focus());
   };
-  return html`<section class="blk or-list" aria-label="Steps"><ol @keydown=${key}>${desk.ids.map(
+  return html`<section class="blk or-list" aria-label=${texts.steps}><ol @keydown=${key}>${desk.ids.map(
     (id, i) => {
       const step = desk.words[id];
       if (!step) return nothing;
@@ -77,7 +72,7 @@ const fact = (name: string, text: string | undefined): TemplateResult | typeof n
 function checks(desk: OrderDesk): TemplateResult | typeof nothing {
   const { step } = desk;
   if (step.checks.length === 0) return nothing;
-  return html`<fieldset class="or-checks"><legend>Check</legend>${step.checks.map(
+  return html`<fieldset class="or-checks"><legend>${texts.check}</legend>${step.checks.map(
     (text, i) =>
       html`<label><input type="checkbox" data-check=${i} .checked=${desk.isTicked(i)} @change=${() => desk.tick(i)} /><span>${text}</span></label>`,
   )}</fieldset>`;
@@ -89,14 +84,14 @@ function backOff(desk: OrderDesk): TemplateResult {
   const steps = stepsOf(brake);
   const { need, back } = desk;
   if (moment.bench.state.tooth === 0)
-    return html`<div class="or-back"><p class="or-fact">This one stands at its shortest: nothing to back off.</p>${
+    return html`<div class="or-back"><p class="or-fact">${texts.thisOneStandsAtIts}</p>${
       desk.canTryWorn
-        ? html`<button class="btn or-to" data-try-worn @click=${() => desk.tryWorn()}>Try a worn brake</button>`
+        ? html`<button class="btn or-to" data-try-worn @click=${() => desk.tryWorn()}>${texts.tryAWornBrake}</button>`
         : nothing
     }</div>`;
   return html`<div class="or-back"><div class="lab" id="or-back">${steps.head}</div><div class="or-step" role="group" aria-labelledby="or-back">
     <button class="btn" aria-label=${steps.on} ?disabled=${back === 0} @click=${() => desk.backOff(-steps.press)}>−</button>
-    <div><strong data-back>${steps.amount(moment.bench.state.tooth, back)}</strong> ${need === null ? 'all of it is not enough' : need <= 0 ? 'comes free' : html`still ${desk.needText}`}</div>
+    <div><strong data-back>${steps.amount(moment.bench.state.tooth, back)}</strong> ${need === null ? texts.allOfItIsNot : need <= 0 ? texts.comesFree : html`${texts.still(desk.needText)}`}</div>
     <button class="btn" aria-label=${steps.back} ?disabled=${shown.tooth === 0} @click=${() => desk.backOff(steps.press)}>+</button></div></div>`;
 }
 
@@ -119,13 +114,13 @@ export function card(desk: OrderDesk, narrow: boolean): TemplateResult {
     <div class="or-part">${toolPicture(tool, says)}<p>${says}</p></div>
     ${holds(desk)}${page === 'back' && (id === 'push' || id === 'try') ? backOff(desk) : nothing}
     ${id === 'way-out' ? ways(desk) : nothing}${ordersAt(desk) ? (narrow ? ordersTable(desk.set, true) : ordersSaid(desk.set)) : nothing}
-    ${fact('May fly:', step.flies)}${fact('Goes back:', step.back ? textOf(step.back, desk) : undefined)}
+    ${fact(texts.mayFly, step.flies)}${fact(texts.goesBack, step.back ? textOf(step.back, desk) : undefined)}
     ${checks(desk)}
     ${
       page === 'back' || id === 'drum'
-        ? html`<button class="btn or-to" data-to="drum-off" @click=${() => desk.session.do(show, 'drum-off')}>What holds it? ${stationNames['drum-off']}</button>`
+        ? html`<button class="btn or-to" data-to="drum-off" @click=${() => desk.session.do(show, 'drum-off')}>${texts.whatHoldsIt(stationNames['drum-off'])}</button>`
         : page === 'set'
-          ? html`<button class="btn or-to" data-to="new-shoes" @click=${() => desk.session.do(show, 'new-shoes')}>Your sizes: ${stationNames['new-shoes']}</button>`
+          ? html`<button class="btn or-to" data-to="new-shoes" @click=${() => desk.session.do(show, 'new-shoes')}>${texts.yourSizes(stationNames['new-shoes'])}</button>`
           : nothing
     }`;
 }
@@ -134,10 +129,10 @@ export function card(desk: OrderDesk, narrow: boolean): TemplateResult {
 export function orderSide({ size }: PageView, desk: OrderDesk): TemplateResult {
   const narrow = size === 'narrow';
   const { step } = desk;
-  return html`<section class="blk h or-h"><h1>In order</h1>${pages(desk)}</section>
+  return html`<section class="blk h or-h"><h1>${texts.inOrder}</h1>${pages(desk)}</section>
     ${
       narrow
-        ? html`<section class="blk or-now" aria-label="This step"><h2><i>${desk.at + 1}</i> ${step.name}</h2><p>${textOf(step.does, desk)}</p><p class="care">${caution}<span>${step.care}</span></p></section>
+        ? html`<section class="blk or-now" aria-label=${texts.thisStep}><h2><i>${desk.at + 1}</i> ${step.name}</h2><p>${textOf(step.does, desk)}</p><p class="care">${caution}<span>${step.care}</span></p></section>
           <section class="blk or-card">${card(desk, true)}</section>`
         : nothing
     }${list(desk, narrow)}${!narrow && ordersAt(desk) ? html`<section class="blk or-beside">${ordersTable(desk.set, false)}</section>` : nothing}
@@ -149,14 +144,14 @@ export function orderControls(desk: OrderDesk): TemplateResult {
   const { at, ids, isLast, session } = desk;
   const { after, step } = desk;
   const next = isLast ? null : desk.words[ids[at + 1] as string];
-  const word = step.done ?? (desk.page === 'apart' && at > 2 ? 'Off' : 'Done');
+  const word = step.done ?? (desk.page === 'apart' && at > 2 ? labelWords.off : labelWords.done);
   const on = (): void => {
     if (!isLast) desk.go(at + 1);
     else if ('page' in after) desk.open(after.page);
     else session.do(show, after.station);
   };
-  return html`<section class="blk ctl or-ctl" aria-label="Controls">
-    <div class="row"><button class="btn" ?disabled=${at === 0} @click=${() => desk.go(at - 1)}>Back</button>
-    <button class="btn p" data-next @click=${on}><span>${next ? `${word}. Next: ${next.name.charAt(0).toLowerCase()}${next.name.slice(1)}` : word}</span></button></div>
-    <div class="hidden" role="status">Step ${number(at + 1, 0)} of ${ids.length}: ${step.name}</div></section>`;
+  return html`<section class="blk ctl or-ctl" aria-label=${texts.controls}>
+    <div class="row"><button class="btn" ?disabled=${at === 0} @click=${() => desk.go(at - 1)}>${texts.back}</button>
+    <button class="btn p" data-next @click=${on}><span>${next ? texts.next(word, language.inside(next.name)) : word}</span></button></div>
+    <div class="hidden" role="status">${texts.stepOf(number(at + 1, 0), ids.length, step.name)}</div></section>`;
 }

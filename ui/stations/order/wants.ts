@@ -1,3 +1,4 @@
+import { orderWants as words } from '../../../sim/words/en.ts';
 import { brakeOf } from '../../record/derive.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
@@ -15,7 +16,7 @@ const put = (m: Moment, change: Partial<OrderPart>): Moment => withPart(m, 'orde
 export const openOrder = intention(
   'order.page',
   (m: Moment, page: OrderPage) => put(opened(m, 'order'), { page }),
-  (_before, after) => `page of In order: ${after.parts.order.page}`,
+  (_before, after) => words.pageOfInOrder(after.parts.order.page),
 );
 
 /** Goes to a step; what the steps before it take off is off. */
@@ -27,14 +28,14 @@ export const goToStep = intention(
     const next = Math.max(0, Math.min(last, Math.round(at)));
     return next === placeIn(m) ? m : put(m, { at: { ...all, [page]: next } });
   },
-  (_before, after) => `step ${placeIn(after) + 1} of ${partOf(after).page}`,
+  (_before, after) => words.stepOf(placeIn(after) + 1, partOf(after).page),
 );
 
 /** A worn brake as a guest: a new one has no tooth to be backed off. */
 export const tryWornHere = intention(
   'order.worn',
   (m: Moment) => put(opened(tryWorn.does(m), 'order'), { page: 'back', back: 0 }),
-  'a worn brake to try',
+  words.aWornBrakeToTry,
 );
 
 /** A check ticked, or not after all. */
@@ -46,7 +47,7 @@ export const tickCheck = intention(
     const next = ticked.includes(name) ? ticked.filter((t) => t !== name) : [...ticked, name];
     return next.length > MOST_TICKED ? m : put(m, { ticked: next });
   },
-  'a check',
+  words.aCheck,
 );
 
 /** Steps of the adjuster backed off through the hole; negative: on again. */
@@ -57,5 +58,5 @@ export const backOffHere = intention(
     const next = Math.max(0, Math.min(m.bench.state.tooth, back + Math.round(by)));
     return next === back ? m : put(m, { back: next });
   },
-  (_before, after) => `${partOf(after).back} back`,
+  (_before, after) => words.back(partOf(after).back),
 );

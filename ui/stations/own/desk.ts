@@ -23,6 +23,7 @@ import {
   tellFinding,
   wearRatio,
 } from '../../../sim/index.ts';
+import { ownDesk as words } from '../../../sim/words/en.ts';
 import { ownSays, ownWords, type Say } from '../../../sim/workshop/index.ts';
 import { chooseBrake, PRESS_BAR } from '../../record/bench.ts';
 import { isBending, ownOf, restOf, rigid, rigOfBrake, sceneOfOwn } from '../../record/derive.ts';
@@ -316,11 +317,11 @@ export class OwnDesk {
   make(): void {
     const r = readDrum(this.drumText);
     if (r && !r.ok) {
-      this.tell('Not made.', [`Drum Ø: found ${r.found}; allowed: ${r.allowed}`]);
+      this.tell(words.notMade, [words.drumDiameterFoundAllowed(r.found, r.allowed)]);
       return;
     }
     const base = this.teaching[this.start] as Scene;
-    const title = `My brake ${this.shelf.brakes.length + 1}`;
+    const title = words.title(this.shelf.brakes.length + 1);
     const texts = r ? { drumNew: this.drumText.trim() } : {};
     const name = newName();
     const sizes = sizesOfTexts({ name, title, base }, texts) ?? {};
@@ -356,15 +357,12 @@ export class OwnDesk {
   take(fileName: string, text: string): void {
     const other = otherFile(text, 'brake');
     if (other) {
-      this.tell(`${fileName} was not taken; nothing else has changed. ${other}`, []);
+      this.tell(words.wasNotTakenNothingElse(fileName, other), []);
       return;
     }
     const read = readSceneText(text);
     if (!read.ok) {
-      this.tell(
-        `${fileName} was not taken; nothing else has changed.`,
-        read.findings.map(tellFinding),
-      );
+      this.tell(words.wasNotTakenNothingElse2(fileName), read.findings.map(tellFinding));
       return;
     }
     this.session.do(make, newName(), read.scene, read.scene.title, {}, {});

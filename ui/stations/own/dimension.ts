@@ -1,4 +1,5 @@
 import type { OwnKey, Point } from '../../../sim/index.ts';
+import { ownDimension as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { label } from '../../stage/layers/label.ts';
 import { rimRadius } from '../../stage/parts/drum.ts';
@@ -108,11 +109,11 @@ export function dimension(
   const along: Point = [(q[0] - p[0]) / length, (q[1] - p[1]) / length];
   at.ends.forEach((end, i) => {
     const from = at.of[i] as Point;
-    put(`to ${i}`, polyline(from, end), stroked('ink', WEIGHT.axis));
+    put(words.to(i), polyline(from, end), stroked('ink', WEIGHT.axis));
     const inward = i === 0 ? 1 : -1;
     const back: Point = [end[0] + inward * HEAD * along[0], end[1] + inward * HEAD * along[1]];
     put(
-      `head ${i}`,
+      words.head(i),
       polygon([
         end,
         [back[0] - along[1] * 1.6, back[1] + along[0] * 1.6],
@@ -123,7 +124,7 @@ export function dimension(
   });
   put('line', polyline(p, q), stroked('ink', WEIGHT.medium));
   at.before.forEach((point, i) => {
-    put(`was ${i}`, circlePath(point, WAS), stroked('ink', WEIGHT.wide, DASH.ghost));
+    put(words.was(i), circlePath(point, WAS), stroked('ink', WEIGHT.wide, DASH.ghost));
   });
   const middle: Point = [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
   const level = Math.abs(along[0]) > 0.5;
@@ -142,7 +143,7 @@ export function dimension(
   if (at.before.length > 0)
     labels.push(
       label(view, {
-        ...{ key: 'size was', text: `dashed: it was ${number(was, digits)}`, at: q },
+        ...{ key: 'size was', text: words.dashedItWas(number(was, digits)), at: q },
         ...{ anchor: 'start' as const, dx: level ? 8 * view.text : -34 * view.text },
         ...{
           dy: (level ? 15 : q[1] < 0 ? 22 : -12) * view.text,

@@ -1,4 +1,5 @@
 import type { FoundKey } from '../../../sim/index.ts';
+import { ownFoundFields as words } from '../../../sim/words/en.ts';
 
 /** How each figure of the brake as it is now is measured, and within what. */
 export interface FoundField {
@@ -19,31 +20,10 @@ const f = (
 ): FoundField => ({ key, how, unit, whole, range });
 
 export const foundFields: readonly FoundField[] = [
-  f(
-    'drumNow',
-    'mm',
-    [80, 510],
-    'Inside caliper in the swept track, at three angles: the largest. Not on the lip.',
-  ),
-  f(
-    'leading',
-    'mm',
-    [0, 25],
-    'The shoe towards the front of the vehicle. Along the whole arc, without the steel table.',
-  ),
-  f('trailing', 'mm', [0, 25], 'The other shoe of the same wheel, alike.'),
-  f(
-    'tooth',
-    '',
-    [0, 2000],
-    'Count those it has passed, from its shortest; steps of a screw or wedge alike.',
-    true,
-  ),
-  f('notches', '', [0, 40], 'Clicks to a firm hold, before anything is touched.'),
-  f(
-    'pedal',
-    'mm',
-    [0, 250],
-    'Rule beside the pedal, pumped twice before: from up to firm. Drums on.',
-  ),
+  f('drumNow', 'mm', [80, 510], words.insideCaliperInTheSwept),
+  f('leading', 'mm', [0, 25], words.theShoeTowardsTheFront),
+  f('trailing', 'mm', [0, 25], words.theOtherShoeOfThe),
+  f('tooth', '', [0, 2000], words.countThoseItHasPassed, true),
+  f('notches', '', [0, 40], words.clicksToAFirmHold),
+  f('pedal', 'mm', [0, 250], words.ruleBesideThePedalPumped),
 ];

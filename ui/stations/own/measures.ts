@@ -1,4 +1,5 @@
 import type { OwnKey } from '../../../sim/index.ts';
+import { labelWords, ownMeasures as words } from '../../../sim/words/en.ts';
 import { ownNames } from './fields.ts';
 
 /** What can be measured at home on one's own brake, how, and within what. */
@@ -26,109 +27,61 @@ const f = (
 
 export const ownGroups: readonly OwnGroup[] = [
   {
-    name: 'Drum and linings',
+    name: words.drumAndLiningsName,
     fields: [
-      f(
-        'drumNew',
-        'mm',
-        2,
-        [80, 500],
-        'At the unworn edge outside the lip, with an inside caliper; or from the parts list.',
-      ),
-      f('drumMax', 'mm', 2, [80, 510], 'Cast on the drum, often “max dia”.'),
-      f('liningWidth', 'mm', 1, [5, 200], 'Across the shoe with a steel rule.'),
-      f('liningNew', 'mm', 2, [1, 25], 'On a new shoe, lining only, without the steel table.'),
-      f(
-        'liningMin',
-        'mm',
-        2,
-        [0, 20],
-        'The maker’s figure; down to the rivet heads on a riveted one.',
-      ),
-      f(
-        'liningArc',
-        'mm',
-        1,
-        [20, 800],
-        'Paper strip along the rubbing face from end to end, then a rule.',
-      ),
-      f(
-        'friction',
-        '',
-        2,
-        [0.05, 1],
-        'Two letters at the end of the code on the lining’s edge, such as FF: the middle of the cold one’s band is taken.',
-      ),
+      f('drumNew', 'mm', 2, [80, 500], words.atTheUnwornEdgeOutside),
+      f('drumMax', 'mm', 2, [80, 510], words.castOnTheDrumOften),
+      f('liningWidth', 'mm', 1, [5, 200], words.acrossTheShoeWithA),
+      f('liningNew', 'mm', 2, [1, 25], words.onANewShoeLining),
+      f('liningMin', 'mm', 2, [0, 20], words.theMakersFigureDownTo),
+      f('liningArc', 'mm', 1, [20, 800], words.paperStripAlongTheRubbing),
+      f('friction', '', 2, [0.05, 1], words.twoLettersAtTheEnd),
     ],
   },
   {
-    name: 'Places of the shoe',
+    name: words.placesOfTheName,
     fields: [
-      f(
-        'pinsApart',
-        'mm',
-        1,
-        [4, 200],
-        'Between the middles of both pins, or of both round heels, side to side.',
-      ),
-      f('pinBelow', 'mm', 1, [20, 240], 'From the hub’s middle down to the line of the pins.'),
-      f('toeHeight', 'mm', 1, [20, 240], 'From the hub’s middle up to the pistons’ middle line.'),
-      f('strutHeight', 'mm', 1, [5, 200], 'From the hub’s middle up to the strut’s middle line.'),
+      f('pinsApart', 'mm', 1, [4, 200], words.betweenTheMiddlesOfBoth),
+      f('pinBelow', 'mm', 1, [20, 240], words.fromTheHubsMiddleDown),
+      f('toeHeight', 'mm', 1, [20, 240], words.fromTheHubsMiddleUp),
+      f('strutHeight', 'mm', 1, [5, 200], words.fromTheHubsMiddleUp2),
     ],
   },
   {
-    name: 'Cylinder and pedal',
+    name: words.cylinderAndPedalName,
     fields: [
-      f('bore', 'mm', 2, [8, 60], 'Cast behind the plate, in mm or inches: 3/4 in is 19.05 mm.'),
-      f(
-        'stroke',
-        'mm',
-        1,
-        [2, 40],
-        'Cylinder off the vehicle: from rest until the cup meets the bore’s edge.',
-      ),
-      f('masterBore', 'mm', 2, [8, 60], 'Cast on its body.'),
-      f('pedalRatio', '', 2, [1, 12], 'Pivot to foot over pivot to push rod.'),
-      f('freePlay', 'mm', 1, [0, 10], 'Press by hand until it meets the piston.'),
+      f('bore', 'mm', 2, [8, 60], words.castBehindThePlateIn),
+      f('stroke', 'mm', 1, [2, 40], words.cylinderOffTheVehicleFrom),
+      f('masterBore', 'mm', 2, [8, 60], words.castOnItsBody),
+      f('pedalRatio', '', 2, [1, 12], words.pivotToFootOverPivot),
+      f('freePlay', 'mm', 1, [0, 10], words.pressByHandUntilIt),
     ],
   },
   {
-    name: 'Adjuster',
+    name: labelWords.adjuster,
     fields: [
-      f(
-        'strutLength',
-        'mm',
-        2,
-        [20, 400],
-        'Seat to seat with the adjuster right back, by caliper.',
-      ),
-      f('lostMotion', 'mm', 2, [0, 10], 'Feeler gauge between strut and lever, or in the slot.'),
-      f('teeth', '', 0, [1, 2000], 'Count them from shortest to longest.'),
+      f('strutLength', 'mm', 2, [20, 400], words.seatToSeatWithThe),
+      f('lostMotion', 'mm', 2, [0, 10], words.feelerGaugeBetweenStrutAnd),
+      f('teeth', '', 0, [1, 2000], words.countThemFromShortestTo),
     ],
   },
   {
-    name: 'Return springs',
+    name: words.returnSpringsName,
     fields: [
-      f(
-        'upperForce',
-        'N',
-        0,
-        [0, 2000],
-        'Luggage scale at the fitted length between the holes; 10 kgf is 98 N. Wear eye protection.',
-      ),
-      f('upperRate', 'N/mm', 1, [0, 200], 'Pull it 5 mm further and take the difference over 5.'),
-      f('lowerForce', 'N', 0, [0, 2000], 'As the upper one.'),
-      f('lowerRate', 'N/mm', 1, [0, 200], 'As the upper one.'),
+      f('upperForce', 'N', 0, [0, 2000], words.luggageScaleAtTheFitted),
+      f('upperRate', 'N/mm', 1, [0, 200], words.pullIt5MmFurther),
+      f('lowerForce', 'N', 0, [0, 2000], words.asTheUpperOne),
+      f('lowerRate', 'N/mm', 1, [0, 200], words.asTheUpperOne),
     ],
   },
   {
-    name: 'Parking lever and vehicle',
+    name: words.parkingLeverAndName,
     fields: [
-      f('leverNotch', 'mm', 1, [2, 100], 'Upright, from the pivot’s middle to the strut’s.'),
-      f('leverHook', 'mm', 1, [20, 300], 'Straight, middle to middle.'),
-      f('perNotch', 'mm', 1, [0.2, 20], 'Mark the cable, pull ten notches, divide by ten.'),
-      f('tyre', 'mm', 0, [100, 800], 'From the hub’s middle to the ground.'),
-      f('mass', 'kg', 0, [50, 20000], 'From its papers.'),
+      f('leverNotch', 'mm', 1, [2, 100], words.uprightFromThePivotsMiddle),
+      f('leverHook', 'mm', 1, [20, 300], words.straightMiddleToMiddle),
+      f('perNotch', 'mm', 1, [0.2, 20], words.markTheCablePullTen),
+      f('tyre', 'mm', 0, [100, 800], words.fromTheHubsMiddleTo),
+      f('mass', 'kg', 0, [50, 20000], words.fromItsPapers),
     ],
   },
 ];
@@ -136,13 +89,4 @@ export const ownGroups: readonly OwnGroup[] = [
 export const ownFields: readonly OwnField[] = ownGroups.flatMap((g) => g.fields);
 
 /** What no one measures at home: it stays the teaching brake's, and that is said. */
-export const assumed: readonly string[] = [
-  'how the linings’ friction fades hot',
-  'stiffness of the linings under pressure',
-  'wear rates of linings and drum',
-  'friction of hold-downs and plate pads',
-  'heat taken up and cooling',
-  'shape of the adjuster’s teeth',
-  'give of hoses and pipes',
-  'thickness of the shoes’ steel, holes, outlines',
-];
+export const assumed: readonly string[] = words.assumed;

@@ -1,11 +1,14 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { sizeAt } from '../../../sim/index.ts';
+import { language, ownPage as words } from '../../../sim/words/en.ts';
 import { lettersText } from '../../../sim/workshop/index.ts';
+import { adjusterWords } from '../../adjusters.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import { Hears } from '../../pieces/hears.ts';
 import { caution } from '../../pieces/icons.ts';
 import { marks } from '../../pieces/marks.ts';
+import { unlessTyped } from '../../pieces/unless-typed.ts';
 import { PRESS_BAR } from '../../record/bench.ts';
 import { LONGEST_TEXT, type OwnBrake } from '../../record/shelf.ts';
 import type { Session } from '../../session.ts';
@@ -39,11 +42,11 @@ export class OwnPage extends LitElement {
 
   #make(): TemplateResult {
     const { desk } = this;
-    return html`<section><h2>Start a brake of your own</h2>
-      <div class="row"><label for="drum">Drum Ø of yours, new</label><input id="drum" type="text" maxlength=${LONGEST_TEXT} autocomplete="off" .value=${desk.drumText} @input=${(e: Event) => desk.typeDrum((e.target as HTMLInputElement).value)} /></div>
-      <div class="row"><label for="from">Start from ${desk.hasChosen ? '' : 'the nearest'}</label><select id="from" @change=${(e: Event) => desk.startFrom((e.target as HTMLSelectElement).value)}>${desk.teaching.map((s, i) => html`<option value=${s.name} ?selected=${i === desk.start}>${s.title}, Ø ${number(s.drum.diameterNew, 0)}, ${s.shoes.front.anchor.kind === 'pin' ? 'on pins' : 'on abutments'}, ${s.adjuster.kind}</option>`)}</select></div>
-      <div class="acts"><button class="btn p" @click=${() => desk.make()}>Make it mine</button>
-      <label class="btn file">Read a scene file<input type="file" accept=".json,application/json" aria-label="Read a scene file" @change=${(e: Event) => this.#read(e)} /></label></div></section>`;
+    return html`<section><h2>${words.startABrakeOfYour}</h2>
+      <div class="row"><label for="drum">${words.drumDiameterOfYoursNew}</label><input id="drum" type="text" maxlength=${LONGEST_TEXT} autocomplete="off" .value=${desk.drumText} @input=${(e: Event) => desk.typeDrum((e.target as HTMLInputElement).value)} /></div>
+      <div class="row"><label for="from">${words.startFrom(desk.hasChosen ? '' : words.theNearest)}</label><select id="from" @change=${(e: Event) => desk.startFrom((e.target as HTMLSelectElement).value)}>${desk.teaching.map((s, i) => html`<option value=${s.name} ?selected=${i === desk.start}>${s.title}, Ø ${number(s.drum.diameterNew, 0)}, ${s.shoes.front.anchor.kind === 'pin' ? words.onPins : words.onAbutments}, ${language.inside(adjusterWords[s.adjuster.kind].name)}</option>`)}</select></div>
+      <div class="acts"><button class="btn p" @click=${() => desk.make()}>${words.makeItMine}</button>
+      <label class="btn file">${words.readASceneFile}<input type="file" accept=".json,application/json" aria-label=${words.readASceneFile} @change=${(e: Event) => this.#read(e)} /></label></div></section>`;
   }
 
   async #read(e: Event): Promise<void> {
@@ -60,14 +63,14 @@ export class OwnPage extends LitElement {
     const here = desk.own?.name;
     const { brakes: list, removed } = desk.shelf;
     if (list.length === 0 && !removed) return nothing;
-    return html`<section><h2>Kept in this browser</h2><ul class="kept">${list.map(
+    return html`<section><h2>${words.keptInThisBrowser}</h2><ul class="kept">${list.map(
       (b) =>
-        html`<li class=${b.name === here ? 'on' : ''}><span>${b.title}<small>from ${b.base.title}</small></span>${
+        html`<li class=${b.name === here ? 'on' : ''}><span>${b.title}<small>${words.from(b.base.title)}</small></span>${
           desk.asking === b.name
-            ? html`<button class="btn" @click=${() => desk.remove(b)}>Delete ${b.title}</button><button class="btn" @click=${() => desk.ask(null)}>Keep it</button>`
-            : html`<button class="btn" ?disabled=${b.name === here} @click=${() => desk.choose(b)}>${b.name === here ? 'On the bench' : 'Put on the bench'}</button><button class="btn" aria-label=${`Delete ${b.title}`} @click=${() => desk.ask(b.name)}>Delete</button>`
+            ? html`<button class="btn" @click=${() => desk.remove(b)}>${words.deleteWord(b.title)}</button><button class="btn" @click=${() => desk.ask(null)}>${words.keepIt}</button>`
+            : html`<button class="btn" ?disabled=${b.name === here} @click=${() => desk.choose(b)}>${b.name === here ? words.onTheBench : words.putOnTheBench}</button><button class="btn" aria-label=${words.deleteWord(b.title)} @click=${() => desk.ask(b.name)}>${words.deleteWord2}</button>`
         }</li>`,
-    )}</ul>${removed ? html`<button class="btn" @click=${() => desk.restore()}>Bring back ${removed.title}</button>` : nothing}</section>`;
+    )}</ul>${removed ? html`<button class="btn" @click=${() => desk.restore()}>${words.bringBack(removed.title)}</button>` : nothing}</section>`;
   }
 
   #field(own: OwnBrake, field: OwnField): TemplateResult {
@@ -81,7 +84,7 @@ export class OwnPage extends LitElement {
       ? html`<span class="bad">${marks.bad} ${wrong}</span>`
       : r?.ok
         ? html`<span>${r.echo}</span>`
-        : html`<span class="assumed"><b>assumed</b> ${number(base, field.digits)}${unit}</span>`;
+        : html`<span class="assumed"><b>${words.assumed}</b> ${number(base, field.digits)}${unit}</span>`;
     const id = `own-${field.key}`;
     const of = varyId(field.key, judged?.draft ?? own.base);
     const ask = of ? html` ${whatIf(this.session, field.name, { of })}` : nothing;
@@ -100,11 +103,11 @@ export class OwnPage extends LitElement {
       if (file) await desk.take(own, file);
       input.value = '';
     };
-    return html`<section><h2>Its places, from a picture</h2>
-      <p>With the drum off: cable slack, pedal let go, nothing held by hand. At twice the usual lens, from 0.8 m, square on; the brake fills the picture. Then some twenty taps.</p>
+    return html`<section><h2>${words.itsPlacesFromAPicture}</h2>
+      <p>${words.withTheDrumOffCable}</p>
       <p class="small">${cautions.springs} ${cautions.wearShort} ${cautions.stands}</p>
-      <div class="acts">${own.photo ? html`<button class="btn p" @click=${() => desk.goOn()}>Go on: ${taps} tapped</button>` : nothing}<label class="btn file">${own.photo ? 'Another picture' : 'Take or choose a picture'}<input type="file" accept="image/*" aria-label=${own.photo ? 'Another picture' : 'Take or choose a picture'} @change=${take} /></label>${own.photo ? html`<button class="btn" @click=${() => desk.forget(own)}>Take its points and picture away</button>` : nothing}</div>
-      <p class="small">The picture stays on this device.</p></section>`;
+      <div class="acts">${own.photo ? html`<button class="btn p" @click=${() => desk.goOn()}>${words.goOnTapped(taps)}</button>` : nothing}<label class="btn file">${own.photo ? words.anotherPicture : words.takeOrChooseAPicture}<input type="file" accept="image/*" aria-label=${own.photo ? words.anotherPicture : words.takeOrChooseAPicture} @change=${take} /></label>${own.photo ? html`<button class="btn" @click=${() => desk.forget(own)}>${words.takeItsPointsAndPicture}</button>` : nothing}</div>
+      <p class="small">${words.thePictureStaysOnThis}</p></section>`;
   }
 
   /** A blank name is none: the one that stands is there again. */
@@ -117,13 +120,17 @@ export class OwnPage extends LitElement {
     const { desk } = this;
     const judged = desk.judged;
     const count = Object.values(own.texts).filter((t) => t.trim() !== '').length;
-    return html`<section class="head"><div class="row"><label for="title">Name</label><input id="title" type="text" maxlength="40" autocomplete="off" .value=${own.title} @change=${(e: Event) => this.#rename(own, e.target as HTMLInputElement)} /></div>
-      <p>From ${own.base.title}; ${count} of ${ownGroups.reduce((n, g) => n + g.fields.length, 0)} measured, the rest assumed in its proportions.</p>
+    return html`<section class="head"><div class="row"><label for="title">${words.name}</label><input id="title" type="text" maxlength="40" autocomplete="off" .value=${unlessTyped(own.title)} @change=${(e: Event) => this.#rename(own, e.target as HTMLInputElement)} /></div>
+      <p>${words.fromOfMeasuredTheRest(
+        own.base.title,
+        count,
+        ownGroups.reduce((n, g) => n + g.fields.length, 0),
+      )}</p>
       ${judged?.other.map((o) => html`<p class="bad">${o}</p>`)}</section>
       ${this.#photo(own)}
       ${ownGroups.map((g, i) => html`<section><h2>${g.name}</h2>${g.fields.map((f) => this.#field(own, f))}</section>${i === 0 ? html`${foundSection(desk, own)}${saysSection(desk)}` : nothing}`)}
-      <section><h2>Assumed, since it is not measured at home</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake, own.texts.friction)}</p><p>These are ${own.base.title}’s. What follows from them, such as torque, wear and heat, is an order of size for your brake, no figure of it.</p>
-        <div class="acts"><button class="btn" @click=${() => this.#save(own)}>Save as a scene file</button></div></section>`;
+      <section><h2>${words.assumedSinceItIsNot}</h2><ul class="plain">${assumed.map((a) => html`<li>${a}</li>`)}</ul><p data-letters>${lettersText(this.session.brake, own.texts.friction)}</p><p>${words.theseAreSWhatFollows(own.base.title)}</p>
+        <div class="acts"><button class="btn" @click=${() => this.#save(own)}>${words.saveAsASceneFile}</button></div></section>`;
   }
 
   /** What stands on the bench, or what is to be mended first. */
@@ -133,7 +140,7 @@ export class OwnPage extends LitElement {
     const { gap, factor, drags } = desk.preview;
     const plain = desk.rigidPreview;
     const wrongs = judged ? Object.keys(judged.wrong).length + judged.other.length : 0;
-    return html`<div class="sum" role="status" data-sum>${wrongs > 0 ? html`${marks.bad}<span><b>${wrongs} ${wrongs === 1 ? 'place' : 'places'} to mend.</b> The last sound brake stays on the bench.</span>` : drags ? html`${marks.watch}<span><b>Drags:</b> a new lining touches the new drum at rest. Look at strut and slot play.</span>` : Number.isNaN(factor) ? html`${marks.watch}<span><b>Locks</b> at ${PRESS_BAR} bar: no factor can be told.</span>` : html`${marks.good}<span>On the bench, new: clearance <b data-gap>${number(gap, 2)}</b> mm, brake factor <b data-factor>${number(factor, 2)}</b> at ${PRESS_BAR} bar${plain ? html` with shoes that bend; rigid ${number(plain.gap, 2)} mm, <span data-rigid>${number(plain.factor, 2)}</span>` : nothing}.</span>`}</div>`;
+    return html`<div class="sum" role="status" data-sum>${wrongs > 0 ? html`${marks.bad}<span><b>${words.toMend(wrongs, wrongs === 1 ? words.place : words.places)}</b> ${words.theLastSoundBrakeStays}</span>` : drags ? html`${marks.watch}<span><b>${words.drags}</b> ${words.aNewLiningTouchesThe}</span>` : Number.isNaN(factor) ? html`${marks.watch}<span>${words.atBarNoFactorCan(html`<b>${words.locks}</b>`, PRESS_BAR)}</span>` : html`${marks.good}<span>${words.onTheBenchNewClearance(html`<b data-gap>${number(gap, 2)}</b>`, html`<b data-factor>${number(factor, 2)}</b>`, PRESS_BAR, plain ? html` ${words.withShoesThatBendRigid(number(plain.gap, 2), html`<span data-rigid>${number(plain.factor, 2)}</span>`)}` : nothing)}</span>`}</div>`;
   }
 
   #save(own: OwnBrake): void {
@@ -150,16 +157,16 @@ export class OwnPage extends LitElement {
     }.json`;
     a.click();
     setTimeout(() => URL.revokeObjectURL(url), 1000);
-    this.desk.tell(`Saved as ${a.download}.`);
+    this.desk.tell(words.savedAs(a.download));
   }
 
   override render() {
     const { desk } = this;
     const { own } = desk;
-    return html`<div class="top"><h1>My brake</h1>${own ? this.#sum() : html`<p>Type what you measured on your own brake; the rest is taken from a teaching brake and marked as assumed.</p>`}</div>
+    return html`<div class="top"><h1>${words.myBrake}</h1>${own ? this.#sum() : html`<p>${words.typeWhatYouMeasuredOn}</p>`}</div>
       <div class=${desk.said ? 'said' : 'hidden'} role="status" data-said>${desk.said}${desk.findings.length > 0 ? html`<ul class="bad">${desk.findings.map((f) => html`<li>${f}</li>`)}</ul>` : nothing}</div>
       <div class="scroll">${own ? this.#edit(own) : nothing}${this.#list()}${this.#make()}</div>
-      <div class="note">${caution}<span>Springs store force: use the proper tool and eye protection. Limits are the maker’s; a brake that holds in this model proves nothing about a real one.</span></div>`;
+      <div class="note">${caution}<span>${words.springsStoreForceUseThe}</span></div>`;
   }
 }
 customElements.define('takeup-own', OwnPage);

@@ -7,6 +7,7 @@ import {
   ownKeys,
   type Scene,
 } from '../../../sim/index.ts';
+import { language, ownPart as words } from '../../../sim/words/en.ts';
 import { type BrakeRef, chooseBrake, freshBench, released } from '../../record/bench.ts';
 import { brakeOf } from '../../record/derive.ts';
 import { leave } from '../../record/guest.ts';
@@ -124,7 +125,7 @@ export const typeDrum = intention(
     const { drumText: now, chosen } = partOf(m);
     return drumText === now && chosen === null ? m : put(m, { drumText, chosen: null });
   },
-  'drum of one’s own',
+  words.drumOfOnesOwn,
   { joins: 'own.drum' },
 );
 
@@ -133,7 +134,7 @@ export const startFrom = intention(
   'own.from',
   (m: Moment, chosen: string) =>
     chosen === partOf(m).chosen || !brakes.some((b) => b.name === chosen) ? m : put(m, { chosen }),
-  'brake to start from',
+  words.brakeToStartFrom,
 );
 
 /**
@@ -148,12 +149,12 @@ export const make = intention(
     const { brakes: there } = m.shelf;
     if (find(m.shelf, name)) return m;
     if (there.length >= MOST_BRAKES) {
-      return answered(m, `Not made: ${MOST_BRAKES} brakes are kept here. Delete one first.`);
+      return answered(m, words.notMadeBrakesAreKept(MOST_BRAKES));
     }
-    const own = { name, title: title.slice(0, LONGEST_TITLE) || 'My brake', base, texts, sizes };
+    const own = { name, title: title.slice(0, LONGEST_TITLE) || words.myBrake, base, texts, sizes };
     return onBench({ ...m, shelf: { ...m.shelf, brakes: [...there, own] } }, name);
   },
-  (_before, after, name) => `${titleIn(name, after)} made`,
+  (_before, after, name) => words.made(titleIn(name, after)),
 );
 
 /**
@@ -174,7 +175,7 @@ export const write = intention(
     const told = goesOn ? m : put(m, { changed: { name, key, before: own.sizes } });
     return sizes ? rebuilt(told, own, { texts, sizes }) : withOwn(told, own, { texts });
   },
-  (_before, _after, _name, key) => small(ownNames[key]),
+  (_before, _after, _name, key) => language.inside(ownNames[key]),
   { joins: (name, key) => `own.${name}.${key}` },
 );
 
@@ -187,7 +188,7 @@ export const measure = intention(
     if (!own || next === (own.found?.[key] ?? '')) return m;
     return withOwn(m, own, { found: { ...own.found, [key]: next } });
   },
-  (_before, _after, _name, key) => small(foundNames[key]),
+  (_before, _after, _name, key) => language.inside(foundNames[key]),
   { joins: (name, key) => `own.found.${name}.${key}` },
 );
 
@@ -220,7 +221,7 @@ export const photograph = intention(
     const same = JSON.stringify(own.photo?.seen ?? null) === JSON.stringify(photo.seen);
     return same ? withOwn(m, own, { photo: kept }) : rebuilt(m, own, { photo: kept });
   },
-  (_before, _after, _name, _photo, word) => `picture: ${word}`,
+  (_before, _after, _name, _photo, word) => words.picture(word),
   { joins: (name, _photo, word) => `own.photo.${name}.${word}` },
 );
 
@@ -239,19 +240,16 @@ export const forgetPhoto = intention(
     const bare = shelf.brakes.find((b) => b.name === name) as OwnBrake;
     return rebuilt({ ...without, shelf }, bare, {});
   },
-  'picture’s points taken away',
+  words.picturesPointsTakenAway,
 );
 
 /** Which point of the picture is tapped now; null closes it. */
 export const goToPoint = intention(
   'own.point',
   (m: Moment, point: PhotoPoint | null) => (point === partOf(m).point ? m : put(m, { point })),
-  'point of the picture',
+  words.pointOfThePicture,
   { joins: 'own.point' },
 );
-
-/** A name inside a sentence: its first letter small. */
-const small = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 /** A guest that stands in the place of a brake that changes leaves before it does. */
 function leaveFor(m: Moment, name: string): Moment {
@@ -269,7 +267,7 @@ export const rename = intention(
     const next = title.trim().slice(0, LONGEST_TITLE);
     return !own || next === '' || next === own.title ? m : withOwn(m, own, { title: next });
   },
-  (_before, after, name) => `name ${titleIn(name, after)}`,
+  (_before, after, name) => words.name(titleIn(name, after)),
 );
 
 /** A question before a brake is deleted, and what comes of it, are one step. */
@@ -279,7 +277,7 @@ const DELETING = 'own.delete';
 export const ask = intention(
   'own.ask',
   (m: Moment, name: string | null) => (name === partOf(m).asking ? m : put(m, { asking: name })),
-  'question about a brake',
+  words.questionAboutABrake,
   { joins: DELETING },
 );
 
@@ -299,7 +297,7 @@ export const remove = intention(
         : home;
     return put({ ...clear, shelf: { brakes: rest, removed: own } }, { asking: null });
   },
-  (before, after, name) => `${titleIn(name, after, before)} deleted`,
+  (before, after, name) => words.deleted(titleIn(name, after, before)),
   { joins: DELETING, ends: true },
 );
 
@@ -310,21 +308,18 @@ export const restore = intention(
     const { brakes: there, removed } = m.shelf;
     if (!removed) return m;
     if (there.length >= MOST_BRAKES) {
-      return answered(
-        m,
-        `Not brought back: ${MOST_BRAKES} brakes are kept here. Delete one first.`,
-      );
+      return answered(m, words.notBroughtBackBrakesAre(MOST_BRAKES));
     }
     const known = find(m.shelf, removed.name);
     const shelf = { brakes: known ? there : [...there, removed], removed: null };
     return onBench({ ...m, shelf }, removed.name);
   },
-  (before) => `${before.shelf.removed?.title ?? 'brake'} brought back`,
+  (before) => words.broughtBack(before.shelf.removed?.title ?? words.brake),
 );
 
 /** What a button answers when nothing came of it, or nothing of the brake. */
 export const tell = intention(
   'own.tell',
   (m: Moment, said: string, findings: readonly string[]) => answered(m, said, findings),
-  'answer of My brake',
+  words.answerOfMyBrake,
 );

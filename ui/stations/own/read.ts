@@ -10,6 +10,7 @@ import {
   type Scene,
   tellFinding,
 } from '../../../sim/index.ts';
+import { ownRead as said } from '../../../sim/words/en.ts';
 import { ownWords } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 import type { FoundTexts, OwnBrake, OwnTexts } from '../../record/shelf.ts';
@@ -66,7 +67,7 @@ export function judgeOwn(
       (unit === '' ? plainNumber(text, range, digits === 0) : readTyped(text, unit, range));
     reads[key] = r;
     if (r.ok) sizes[key] = r.value;
-    else wrong[key] = `found ${r.found}; allowed: ${r.allowed}`;
+    else wrong[key] = said.foundAllowed(r.found, r.allowed);
   }
   const draft = ownScene(own.base, sizes, ownWords(own.base, sizes, own), own.photo?.seen);
   const none = { reads, wrong, draft, sizes: null };
@@ -82,7 +83,7 @@ export function judgeOwn(
     const reason = finding.reason ? `. ${finding.reason}` : '';
     if (!key) other.push(tellFinding(finding));
     else {
-      wrong[key] ??= `found ${plain(finding.found)}; allowed: ${plain(finding.allowed)}${reason}`;
+      wrong[key] ??= said.foundAllowed2(plain(finding.found), plain(finding.allowed), reason);
     }
   }
   return { ...none, other };
@@ -145,7 +146,11 @@ function letters(text: string): TypedSize | null {
   return {
     ok: true,
     value: value as number,
-    echo: `read as ${number(least as number, 2)} to ${number(most as number, 2)} cold, ${number(value as number, 2)} taken`,
+    echo: said.readAsToColdTaken(
+      number(least as number, 2),
+      number(most as number, 2),
+      number(value as number, 2),
+    ),
   };
 }
 
@@ -153,10 +158,10 @@ function plainNumber(text: string, range: readonly [number, number], whole: bool
   const value = Number(text.trim().replace(',', '.'));
   const fits = Number.isFinite(value) && value >= range[0] && value <= range[1];
   return fits && (!whole || Number.isInteger(value))
-    ? { ok: true, value, echo: `read as ${value}` }
+    ? { ok: true, value, echo: said.readAs(value) }
     : {
         ok: false,
         found: `"${text}"`,
-        allowed: `a ${whole ? 'whole ' : ''}number, ${range[0]} to ${range[1]}`,
+        allowed: said.aNumberTo(whole ? said.whole : '', range[0], range[1]),
       };
 }

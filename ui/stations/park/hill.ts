@@ -1,4 +1,5 @@
 import { html, svg, type TemplateResult } from 'lit';
+import { parkHill as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { ParkDesk } from './desk.ts';
 import { asked } from './words.ts';
@@ -14,10 +15,10 @@ function rolling(desk: ParkDesk): TemplateResult {
   const { speed, way } = desk.rolled;
   const says =
     speed < STANDS
-      ? `stands; gave ${number(way, 2)} mm`
+      ? texts.standsGaveMm(number(way, 2))
       : speed < 20
-        ? `creeps ${number(speed, 1)} mm/s`
-        : `rolls ${number(speed * 3.6e-3, 1)} km/h, ${number(way / 1000, 1)} m`;
+        ? texts.creepsMmS(number(speed, 1))
+        : texts.rollsKmHM(number(speed * 3.6e-3, 1), number(way / 1000, 1));
   return html`<span class=${speed < STANDS ? '' : 'bad'} data-rolling=${speed.toFixed(3)}>${says}</span>`;
 }
 
@@ -37,10 +38,10 @@ export function hillFigure(desk: ParkDesk): TemplateResult {
   const middle = (left + right) / 2;
   const roll = nose === 'down' ? -1 : 1;
   const can = Number.isFinite(h.can)
-    ? `can hold ${number(Math.floor(h.can / 1000), 0)}`
-    : 'a shoe locks';
+    ? texts.canHold(number(Math.floor(h.can / 1000), 0))
+    : texts.aShoeLocks;
   return html`<div class="park-hill">
-    <svg class=${desk.session.wheel === 'right' ? 'mirrored' : ''} viewBox="0 0 210 140" role="img" aria-label="Vehicle nose ${nose} on ${asked(rule)}">
+    <svg class=${desk.session.wheel === 'right' ? 'mirrored' : ''} viewBox="0 0 210 140" role="img" aria-label=${texts.vehicleNoseOn(nose, asked(rule))}>
       <path d=${`M10 ${left}L200 ${right}V134H10Z`} fill="color-mix(in srgb, var(--ink) 7%, transparent)" />
       <path d=${`M10 ${left}L200 ${right}`} stroke="var(--ink)" stroke-width="2.6" fill="none" />
       ${svg`<g transform=${`translate(105 ${middle}) rotate(${turn.toFixed(2)})`} fill="var(--sheet)" stroke="var(--ink)" stroke-width="2">
@@ -51,5 +52,5 @@ export function hillFigure(desk: ParkDesk): TemplateResult {
         ${h.holds ? '' : svg`<path d=${`M${roll * 74} -40h${roll * 14}v-8l${roll * 14} 14l${roll * -14} 14v-8h${roll * -14}Z`} fill="var(--bad)" stroke="var(--sheet)" />`}
       </g>`}
     </svg>
-    <div><b>${asked(rule)}</b><span>${number(angle, 1)}°${angle > STEEPEST ? `, drawn ${STEEPEST}°` : ''}</span><span>needs ${number(Math.ceil(h.need / 1000 - 1e-9), 0)} N·m a wheel</span><span>${can}</span>${desk.loose ? rolling(desk) : h.holds ? '' : html`<span class="bad">rolls this way</span>`}</div></div>`;
+    <div><b>${asked(rule)}</b><span>${number(angle, 1)}°${angle > STEEPEST ? texts.drawn(STEEPEST) : ''}</span><span>${texts.needsNMAWheel(number(Math.ceil(h.need / 1000 - 1e-9), 0))}</span><span>${can}</span>${desk.loose ? rolling(desk) : h.holds ? '' : html`<span class="bad">${texts.rollsThisWay}</span>`}</div></div>`;
 }

@@ -1,4 +1,5 @@
 import { html } from 'lit';
+import { park as texts } from '../../../sim/words/en.ts';
 import { deskOf, type Station } from '../station.ts';
 import { parkControls } from './controls.ts';
 import { ParkDesk } from './desk.ts';
@@ -12,19 +13,19 @@ import { verdict } from './words.ts';
 /** Park: one cable works both shoes; does it hold on the hill, both ways round? */
 export const park: Station = {
   id: 'park',
-  few: 'All readings, what is asked for',
+  few: texts.allReadingsWhatIsAsked,
   styles: parkStyles,
   beside: { wide: 0.3, middle: 0.33 },
-  besideIs: 'Forces and cable',
+  besideIs: texts.forcesAndCable,
   side: (page) => parkSide(page, deskOf(ParkDesk, page.session)),
   controls: (page) => parkControls(page, deskOf(ParkDesk, page.session)),
   acts: (session, press) => deskOf(ParkDesk, session).acts(press),
   caption: (session) =>
     deskOf(ParkDesk, session).loose
-      ? 'Chocks away: the moving wheel'
+      ? texts.chocksAwayTheMovingWheel
       : deskOf(ParkDesk, session).cable > 0
-        ? 'Forces 12.5 mm per kN, about to slip · ghost: lever at rest, ×1'
-        : 'Let go: the lever rests on its stop',
+        ? texts.forces125MmPer
+        : texts.letGoTheLeverRests,
   over: (page) => {
     if (page.size === 'narrow') return html``;
     const desk = deskOf(ParkDesk, page.session);
@@ -42,8 +43,8 @@ export const park: Station = {
       const { percent } = desk.rule;
       const steeper = percent >= 30 ? 5 : percent + 5;
       return [
-        { name: 'Pull one notch', does: () => desk.notch(1) },
-        { name: `Slope ${steeper} %`, does: () => desk.slope(steeper) },
+        { name: texts.pullOneNotchName, does: () => desk.notch(1) },
+        { name: texts.slope(steeper), does: () => desk.slope(steeper) },
       ];
     },
   },

@@ -1,5 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { Point } from '../../../sim/index.ts';
+import { parkLever as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { after, turnAbout } from '../../stage/geometry.ts';
 import { leverBody } from '../../stage/parts/parking.ts';
@@ -38,7 +39,7 @@ export function leverAlonePanel(desk: ParkDesk): TemplateResult {
   // There the stop bears too, and cable and strut are no balance by themselves.
   const onStop = !(alone.turn > 1e-9);
   if (desk.cable === 0) {
-    return html`<h2>The lever alone</h2><p>The hand lever is let go: no pull on the lever, and the springs hold it on its stop. Draw the hand lever to see what pushes where.</p>`;
+    return html`<h2>${words.theLeverAlone}</h2><p>${words.theHandLeverIsLet}</p>`;
   }
   const scale = 204 / Math.max(80, alone.pivot[1] - alone.hook[1]);
   const view: View = {
@@ -77,26 +78,26 @@ export function leverAlonePanel(desk: ParkDesk): TemplateResult {
   const n = (value: number, digits = 0): string => number(value, digits);
   const right = (y: number, to: number) =>
     svg`<path d=${`M${hook[0] + 24} ${y}H${to}`} stroke="var(--rule)" stroke-width="1" />`;
-  return html`<h2>The lever alone</h2>
-    <svg class="park-lever" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label="Parking lever cut free: cable ${n(desk.cable)} N, strut ${n(strut)} N, pivot ${n(wheel.pivotForce)} N">
+  return html`<h2>${words.theLeverAlone}</h2>
+    <svg class="park-lever" viewBox="0 0 ${WIDE} ${HIGH}" role="img" aria-label=${words.parkingLeverCutFreeCable(n(desk.cable), n(strut), n(wheel.pivotForce))}>
       ${right(pivot[1], edge)}${right(notch[1], short + 6)}${right(hook[1], edge)}
       <path d=${pathData(leverBody(brake), view, frame)} fill="var(--parking-lever)" stroke="var(--ink)" stroke-width="1.6" />
       <circle cx=${pivot[0]} cy=${pivot[1]} r="8" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1.6" />
       <circle cx=${hook[0]} cy=${hook[1]} r="3.4" fill="var(--sheet)" stroke="var(--ink)" stroke-width="1.2" />
       ${arrow(pivot, alone.pivotOnLever)}${arrow(back(notch, alone.strut), alone.strut)}${arrow(hook, alone.cable)}
-      ${text(pivot[0] - 14, pivot[1] - 36, `${n(wheel.pivotForce)} N`, 'end', 'its pivot')}
-      ${text(notch[0] - 6, notch[1] + 30, `${n(strut)} N`, 'end', 'strut')}
-      ${text(hook[0] - 24, hook[1] + 6, `${n(desk.cable)} N`, 'end', 'cable')}
+      ${text(pivot[0] - 14, pivot[1] - 36, `${n(wheel.pivotForce)} N`, 'end', words.itsPivot)}
+      ${text(notch[0] - 6, notch[1] + 30, `${n(strut)} N`, 'end', words.strut)}
+      ${text(hook[0] - 24, hook[1] + 6, `${n(desk.cable)} N`, 'end', words.cable)}
       ${dimension(short, pivot[1], notch[1])}${text(short + 8, (pivot[1] + notch[1]) / 2 + 6, n(alone.strutArm, 1), 'start')}
       ${dimension(edge - 6, pivot[1], hook[1])}${text(edge - 14, (notch[1] + hook[1]) / 2 + 6, n(alone.cableArm, 1), 'end')}
     </svg>
     <div class="park-sum" data-sum>
       ${
         onStop
-          ? html`<div>Still on its stop: the clamp of the shoes is more than <b>${n(desk.cable)} N</b> of cable can lift.</div>`
-          : html`<div>${n(desk.cable)} N × ${n(alone.cableArm, 3)} ÷ ${n(alone.strutArm, 3)} = <b>${n(strut)} N</b> front shoe</div>
-      <div>${n(strut)} − ${n(desk.cable)} = <b>${n(wheel.pivotForce)} N</b> rear shoe</div>`
+          ? html`<div>${words.stillOnItsStopThe(html`<b>${n(desk.cable)} N</b>`)}</div>`
+          : html`<div>${words.nFrontShoe(n(desk.cable), n(alone.cableArm, 3), n(alone.strutArm, 3), html`<b>${n(strut)} N</b>`)}</div>
+      <div>${words.rearShoe(n(strut), n(desk.cable), html`<b>${n(wheel.pivotForce)} N</b>`)}</div>`
       }
-      <small>Arms in mm, square to each force. Ratio ${n(alone.ratio, 2)} as it stands, ${n(alone.ratioAtRest, 2)} on its stop.</small>
+      <small>${words.armsInMmSquareTo(n(alone.ratio, 2), n(alone.ratioAtRest, 2))}</small>
     </div>`;
 }

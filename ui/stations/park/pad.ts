@@ -1,4 +1,5 @@
 import { css, html, LitElement } from 'lit';
+import { parkPad as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { ParkDesk } from './desk.ts';
@@ -79,10 +80,10 @@ export class ParkPad extends LitElement {
 
   override render() {
     const cable = Math.round(this.cable);
-    const says = cable > 0 ? `${number(this.notches, 1)} notches · ${cable} N` : 'let go · drag';
-    return html`<div class="pad" role="slider" tabindex="0" aria-label="Parking lever" aria-valuemin="0" aria-valuemax=${MOST_PULL} aria-valuenow=${cable} aria-valuetext=${`${cable} N in each cable, ${number(this.notches, 1)} notches`}
+    const says = cable > 0 ? words.notchesN(number(this.notches, 1), cable) : words.letGoDrag;
+    return html`<div class="pad" role="slider" tabindex="0" aria-label=${words.parkingLever} aria-valuemin="0" aria-valuemax=${MOST_PULL} aria-valuenow=${cable} aria-valuetext=${words.nInEachCableNotches(cable, number(this.notches, 1))}
       @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
-      <i class="fill" .style=${`width:${(100 * cable) / MOST_PULL}%`}></i><b>Parking lever</b><span>${says}</span></div>`;
+      <i class="fill" .style=${`width:${(100 * cable) / MOST_PULL}%`}></i><b>${words.parkingLever}</b><span>${says}</span></div>`;
   }
 }
 customElements.define('takeup-park-pad', ParkPad);

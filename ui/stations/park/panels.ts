@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { parkPanels as words } from '../../../sim/words/en.ts';
 import { cableRow } from './controls.ts';
 import type { ParkDesk } from './desk.ts';
 import { hotPanel } from './hot.ts';
@@ -8,9 +9,9 @@ import { stopsPanel } from './stops.ts';
 import { wheelsPanel } from './wheels.ts';
 
 const names: readonly (readonly [ParkPanel, string])[] = [
-  ['lever', 'Lever alone'],
-  ['wheels', 'Both wheels'],
-  ['hot', 'Hot drum'],
+  ['lever', words.leverAlone],
+  ['wheels', words.bothWheels],
+  ['hot', words.hotDrum],
 ];
 
 /** One of three pictures, and the released lever below it. */
@@ -22,7 +23,7 @@ export function panels(desk: ParkDesk): TemplateResult {
         ? wheelsPanel(desk)
         : hotPanel(desk);
   return html`<section class="blk park-panel park-main">
-      <div class="seg" role="group" aria-label="Picture">${names.map(([id, name]) => html`<button aria-pressed=${desk.panel === id} class=${desk.panel === id ? 'on' : ''} @click=${() => desk.open(id)}>${name}</button>`)}</div>
+      <div class="seg" role="group" aria-label=${words.picture}>${names.map(([id, name]) => html`<button aria-pressed=${desk.panel === id} class=${desk.panel === id ? 'on' : ''} @click=${() => desk.open(id)}>${name}</button>`)}</div>
       <div class="park-body" data-panel=${desk.panel}>${open}</div></section>
     ${desk.panel === 'lever' ? html`<section class="blk park-panel park-stop">${stopsPanel(desk)}${cableRow(desk)}</section>` : nothing}`;
 }

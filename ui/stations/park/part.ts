@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { WheelFault } from '../../../sim/index.ts';
+import { parkPart as words } from '../../../sim/words/en.ts';
 import { type ParkingRule, parkingRules } from '../../../sim/workshop/index.ts';
 import { released, withState } from '../../record/bench.ts';
 import { intention } from '../../record/intention.ts';
@@ -55,7 +56,7 @@ export const ruleOf = (part: ParkPart): ParkingRule =>
     id: 'own',
     kind: 'slope',
     percent: part.slope,
-    what: 'A slope of your own choice',
+    what: words.aSlopeOfYourOwn,
     sure: 'own choice',
     hand: null,
   };
@@ -105,14 +106,14 @@ const put = (m: Moment, change: Partial<ParkPart>): Moment => {
 export const pull = intention(
   'park.pull',
   (m: Moment, newton: number) => put(m, { cable: clamp(Math.round(newton), 0, MOST_PULL) }),
-  (before, after) => `cable ${before.parts.park.cable} to ${after.parts.park.cable} N`,
+  (before, after) => words.cableToN(before.parts.park.cable, after.parts.park.cable),
   { joins: 'park.pull' },
 );
 
 export const turnNose = intention(
   'park.nose',
   (m: Moment, nose: Nose) => put(m, { nose }),
-  (_before, after) => `nose ${after.parts.park.nose}`,
+  (_before, after) => words.nose(after.parts.park.nose),
 );
 
 /** Judges by a rule of the list, or by the slope of one's own. */
@@ -123,7 +124,7 @@ export const judgeBy = intention(
     if (rule) return put(m, { rule: rule.id });
     return put(m, { rule: 'own', slope: clamp(ruleOf(m.parts.park).percent, ...SLOPES) });
   },
-  'rule of the slope',
+  words.ruleOfTheSlope,
 );
 
 /** A slope of one's own, per cent. */
@@ -131,14 +132,14 @@ export const slopeTo = intention(
   'park.slope',
   (m: Moment, percent: number) =>
     put(m, { rule: 'own', slope: clamp(Math.round(percent), ...SLOPES) }),
-  (_before, after) => `slope ${after.parts.park.slope} %`,
+  (_before, after) => words.slope(after.parts.park.slope),
 );
 
 export const slacken = intention(
   'park.slack',
   (m: Moment, mm: number) =>
     put(m, { moreSlack: clamp(m.parts.park.moreSlack + mm, 0, MOST_SLACK) }),
-  (_before, after) => `cable slack, ${after.parts.park.moreSlack} mm more`,
+  (_before, after) => words.cableSlackMmMore(after.parts.park.moreSlack),
 );
 
 /** Cable set so tight that it holds the lever off its stop, mm at the hook. */
@@ -151,30 +152,30 @@ export const tighten = intention(
       ? m
       : released(withState(m, { ...state, leverOffStop }));
   },
-  (_before, after) => `lever ${after.bench.state.leverOffStop} mm off its stop`,
+  (_before, after) => words.leverMmOffItsStop(after.bench.state.leverOffStop),
 );
 
 export const chooseWheelFault = intention(
   'park.fault',
   (m: Moment, fault: WheelFault) => put(m, { fault }),
-  'right wheel',
+  words.rightWheel,
 );
 
 export const openPanel = intention(
   'park.panel',
   (m: Moment, panel: ParkPanel) => put(m, { panel }),
-  'panel of Park',
+  words.panelOfPark,
 );
 
 export const heat = intention(
   'park.heat',
   (m: Moment, by: number) => put(m, { rise: clamp(m.parts.park.rise + by, ...RISES) }),
-  (_before, after) => `parked ${after.parts.park.rise} K hot`,
+  (_before, after) => words.parkedKHot(after.parts.park.rise),
 );
 
 /** The chocks are taken away, with the drum at a turn, rad; null: put under again. */
 export const letRoll = intention(
   'park.loose',
   (m: Moment, loose: number | null) => put(m, { loose }),
-  (_before, after) => (after.parts.park.loose === null ? 'chocked' : 'chocks away'),
+  (_before, after) => (after.parts.park.loose === null ? 'chocked' : words.chocksAway),
 );

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { OnHill } from '../../../sim/index.ts';
+import { parkSide as texts } from '../../../sim/words/en.ts';
 import { parkingRules } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { down, number } from '../../format.ts';
@@ -21,30 +22,30 @@ function bars(desk: ParkDesk, way: Record<Nose, OnHill>): TemplateResult {
   const share = (torque: number): string => `${(100 * Math.min(1, torque / most)).toFixed(1)}%`;
   const row = (
     nose: Nose,
-  ) => html`<div class="park-bar"><span class=${desk.nose === nose ? 'on' : ''}>Nose ${nose}</span>
+  ) => html`<div class="park-bar"><span class=${desk.nose === nose ? 'on' : ''}>${texts.nose(nose)}</span>
       <i><s class=${nose} .style=${`width:${share(way[nose].can)}`}></s></i>
-      <b data-torque=${nose}>${Number.isFinite(way[nose].can) ? number(down(way[nose].can / 1000, 0), 0) : 'locks'}</b></div>`;
-  return html`<div class="park-bars"><div class="lab">Torque a wheel can hold at a constant pull, N·m</div>
+      <b data-torque=${nose}>${Number.isFinite(way[nose].can) ? number(down(way[nose].can / 1000, 0), 0) : texts.locks}</b></div>`;
+  return html`<div class="park-bars"><div class="lab">${texts.torqueAWheelCanHold}</div>
     <div class="park-both">${row('down')}${row('up')}<div class="park-need"><em .style=${`left:${share(way.down.need)}`}></em></div></div>
-    <div class="park-needs">asked for <b data-need>${number(Math.ceil(way.down.need / 1000 - 1e-9), 0)}</b></div></div>`;
+    <div class="park-needs">${texts.askedFor(html`<b data-need>${number(Math.ceil(way.down.need / 1000 - 1e-9), 0)}</b>`)}</div></div>`;
 }
 
 function rules(desk: ParkDesk): TemplateResult {
   const { rule } = desk;
-  return html`<label class="park-rule"><span>Judged by</span>
-    <select class="pick" aria-label="Judged by" @change=${(e: Event) => desk.judgeBy((e.target as HTMLSelectElement).value)}>
+  return html`<label class="park-rule"><span>${texts.judgedBy}</span>
+    <select class="pick" aria-label=${texts.judgedBy} @change=${(e: Event) => desk.judgeBy((e.target as HTMLSelectElement).value)}>
       ${parkingRules.map((r) => html`<option value=${r.id} ?selected=${rule.id === r.id}>${asked(r)} · ${sureWord[r.sure]}</option>`)}
-      <option value="own" ?selected=${rule.id === 'own'}>${rule.id === 'own' ? asked(rule) : 'a slope'} · your own</option>
+      <option value="own" ?selected=${rule.id === 'own'}>${texts.yourOwn(rule.id === 'own' ? asked(rule) : texts.aSlope)}</option>
     </select></label>
-    <p class="park-what" data-rule>${rule.what}. <b>${sureWord[rule.sure]}</b>.${rule.hand ? html` Hand at most ${rule.hand.newton} N (${rule.hand.sure}).` : nothing}</p>`;
+    <p class="park-what" data-rule>${rule.what}. <b>${sureWord[rule.sure]}</b>.${rule.hand ? html` ${texts.handAtMostN(rule.hand.newton, rule.hand.sure)}` : nothing}</p>`;
 }
 
 function verdictBlock(page: PageView, desk: ParkDesk): TemplateResult {
   const way = { down: desk.hill('down'), up: desk.hill('up') };
   const v = verdict(way[desk.nose], desk.rule, desk.nose, desk.jam);
-  return html`<section class="blk park-verdict" aria-label="Verdict">
+  return html`<section class="blk park-verdict" aria-label=${texts.verdict}>
     <div class="park-says" role="status" data-verdict>${markOf(v.mark)}<div><strong>${v.text}</strong><span>${v.margin}</span></div></div>
-    <button class="btn park-chocks" aria-pressed=${desk.loose} @click=${() => desk.letRoll(!desk.loose)}>${desk.loose ? 'Chock it' : 'Chocks away'}</button>
+    <button class="btn park-chocks" aria-pressed=${desk.loose} @click=${() => desk.letRoll(!desk.loose)}>${desk.loose ? texts.chockIt : texts.chocksAway}</button>
     ${bars(desk, way)}${why(page.full, rules(desk))}</section>`;
 }
 
@@ -53,23 +54,23 @@ function notches(desk: ParkDesk): TemplateResult {
   const s = desk.spent;
   const part = (mm: number, cls: string) =>
     html`<s class=${cls} .style=${`flex:${Math.max(0.01, mm).toFixed(2)}`}></s>`;
-  return html`<div class="c w park-notch" data-key="notches"><b>Hand lever: where its notches go, mm of cable</b>
-    <div class="park-row"><div class="v">${number(s.notches, 1)}<small>notches</small></div>
+  return html`<div class="c w park-notch" data-key="notches"><b>${texts.handLeverWhereItsNotches}</b>
+    <div class="park-row"><div class="v">${number(s.notches, 1)}<small>${texts.notches}</small></div>
       <div><div class="park-spent" aria-hidden="true">${part(s.slack, 'slack')}${part(s.stretch, 'stretch')}${part(s.turning, 'turning')}</div>
-      <div class="park-parts"><span data-spent="slack">slack ${number(s.slack, 1)}</span><span data-spent="stretch">stretch ${number(s.stretch, 1)}</span><span data-spent="turning">turning the lever ${number(s.turning, 1)}</span></div></div></div></div>`;
+      <div class="park-parts"><span data-spent="slack">${texts.slack(number(s.slack, 1))}</span><span data-spent="stretch">${texts.stretch(number(s.stretch, 1))}</span><span data-spent="turning">${texts.turningTheLever(number(s.turning, 1))}</span></div></div></div></div>`;
 }
 
 function readings({ full }: PageView, desk: ParkDesk): TemplateResult {
   const slope = (nose: Nose) => {
     const { slope: held } = desk.hill(nose);
-    return html`<div class="c" data-key="slope-${nose}"><b>Steepest held, nose ${nose}</b><div class="v">${Number.isFinite(held) ? number(down(100 * held, 1), 1) : 'any'}<small>%</small></div></div>`;
+    return html`<div class="c" data-key="slope-${nose}"><b>${texts.steepestHeldNose(nose)}</b><div class="v">${Number.isFinite(held) ? number(down(100 * held, 1), 1) : texts.any}<small>%</small></div></div>`;
   };
   const { wheel } = desk;
   const over = desk.rule.hand && wheel.handForce > desk.rule.hand.newton;
-  return html`<section class="blk rd" aria-label="Readings">
+  return html`<section class="blk rd" aria-label=${texts.readings}>
     ${slope('down')}${slope('up')}
-    ${full ? html`<div class="c" data-key="cable"><b>Cable pull, each wheel</b><div class="v">${number(desk.cable, 0)}<small>N</small></div></div>` : nothing}
-    <div class="c ${full ? '' : 'w'}" data-key="hand" title="All cables together over ratio and efficiency of the hand lever"><b>Hand on the lever</b><div class="v">${number(wheel.handForce, 0)}<small>N</small>${over ? html`<em class="park-over">over ${desk.rule.hand?.newton}</em>` : nothing}</div></div>
+    ${full ? html`<div class="c" data-key="cable"><b>${texts.cablePullEachWheel}</b><div class="v">${number(desk.cable, 0)}<small>N</small></div></div>` : nothing}
+    <div class="c ${full ? '' : 'w'}" data-key="hand" title=${texts.allCablesTogetherOverRatio}><b>${texts.handOnTheLever}</b><div class="v">${number(wheel.handForce, 0)}<small>N</small>${over ? html`<em class="park-over">${texts.over(desk.rule.hand?.newton)}</em>` : nothing}</div></div>
     ${full ? notches(desk) : nothing}
   </section>`;
 }
@@ -77,7 +78,7 @@ function readings({ full }: PageView, desk: ParkDesk): TemplateResult {
 export function parkSide(page: PageView, desk: ParkDesk): TemplateResult {
   const narrow = page.size === 'narrow';
   const short = page.size === 'middle';
-  return html`<section class="blk h"><h1>Park</h1>${short ? nothing : html`<p>One cable works both shoes: the lever pushes the strut, and its pivot pushes back the other way.</p>`}</section>
+  return html`<section class="blk h"><h1>${texts.park}</h1>${short ? nothing : html`<p>${texts.oneCableWorksBothShoes}</p>`}</section>
     ${verdictBlock(page, desk)}
     ${readings(page, desk)}
     ${narrow ? html`<section class="blk park-panel">${hillFigure(desk)}${slopeStep(desk)}</section>${panels(desk)}` : nothing}

@@ -1,4 +1,5 @@
 import type { Point } from '../../../sim/index.ts';
+import { labelWords, parkStage as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { add, apply, degrees, polar } from '../../stage/geometry.ts';
 import { arrowPath } from '../../stage/layers/arrows.ts';
@@ -60,7 +61,7 @@ export function parkStage(
     const [inset, y] = view.wall ? [17 * view.text, 56 * view.text] : [14, 62];
     return label(view, {
       key: `park ${key}`,
-      text: `${key === 'strut' ? 'Strut' : 'Pivot'} ${forceText(Math.hypot(...force))}`,
+      text: `${key === 'strut' ? labelWords.strut : labelWords.pivot} ${forceText(Math.hypot(...force))}`,
       at: toMm(view, [side < 0 ? inset : view.width - inset, y]),
       anchor: side < 0 ? 'start' : 'end',
       style: 'force',
@@ -98,14 +99,14 @@ export function parkStage(
       );
     });
   };
-  say('strut', strutTip, -1, alone.strut, ['strut', 'on the front shoe']);
-  say('pivot', pivotTip, 1, alone.pivotOnLever, ['its pivot', 'on the rear shoe']);
+  say('strut', strutTip, -1, alone.strut, [texts.strut, texts.onTheFrontShoe]);
+  say('pivot', pivotTip, 1, alone.pivotOnLever, [texts.itsPivot, texts.onTheRearShoe]);
   // On a small wall letters are large and the brake is not: the forces on the shoes come first.
   if (!view.wall || view.scale > SMALL_WALL) {
     labels.push(
       label(view, {
         key: 'park cable',
-        text: `Cable ${number(desk.cable, 0)}\u00a0N`,
+        text: texts.cableN(number(desk.cable, 0)),
         at: [alone.hook[0] - 6, alone.hook[1] + 8],
         anchor: 'end',
         style: 'force',
@@ -128,7 +129,7 @@ export function parkStage(
     labels.push(
       label(view, {
         key: 'park hill',
-        text: `The hill turns the drum ${desk.nose === 'down' ? 'forward' : 'backward'}`,
+        text: texts.theHillTurnsTheDrum(desk.nose === 'down' ? texts.forward : texts.backward),
         at: crowded ? polar(rimRadius(brake) + 13, degrees(70)) : above,
         anchor: crowded ? 'start' : 'middle',
         style: 'turning',

@@ -1,4 +1,5 @@
 import { html, svg, type TemplateResult } from 'lit';
+import { parkStops as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { caution } from '../../pieces/icons.ts';
 import type { ParkDesk } from './desk.ts';
@@ -23,11 +24,11 @@ export function stopsPanel(desk: ParkDesk): TemplateResult {
   const { home, off } = desk.stops;
   const mm = desk.offShown;
   const now = desk.session.state.leverOffStop > 0;
-  return html`<h2>Let go: the lever at rest (sketch)</h2>
+  return html`<h2>${words.letGoTheLeverAt}</h2>
     <div class="park-stops">
       <figure class=${now ? '' : 'now'}><div class="park-loupe"><svg viewBox="0 0 120 120" aria-hidden="true">${loupe(0, false)}</svg></div>
-        <figcaption><b>on its stop</b> clearance ${number(home, 2)}</figcaption></figure>
+        <figcaption>${words.clearance(html`<b>${words.onItsStop}</b>`, number(home, 2))}</figcaption></figure>
       <figure class=${now ? 'now' : ''}><div class="park-loupe"><svg viewBox="0 0 120 120" aria-hidden="true">${loupe(mm * TAB, true)}</svg>${caution}</div>
-        <figcaption><b>cable too tight</b> ${number(mm, 0)} mm off: ${number(off, 2)}, ${number(home - off, 2)} lost</figcaption></figure>
+        <figcaption>${words.mmOffLost(html`<b>${words.cableTooTight}</b>`, number(mm, 0), number(off, 2), number(home - off, 2))}</figcaption></figure>
     </div>`;
 }

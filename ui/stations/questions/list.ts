@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { questionsList as texts } from '../../../sim/words/en.ts';
 import { caution } from '../../pieces/icons.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Question } from '../../questions/types.ts';
@@ -47,7 +48,7 @@ export class QuestionList extends LitElement {
     return html`<li data-question=${q.id}><b>${q.ask}</b>
       ${q.answer ? html`<p>${q.answer}</p>` : nothing}
       <p class=${q.station ? 'steps' : 'none'}>${q.steps}</p>
-      ${q.station ? html`<button class="btn" aria-label=${`Show me: ${q.ask}`} @click=${() => desk.show(q)}>Show me</button>` : nothing}</li>`;
+      ${q.station ? html`<button class="btn" aria-label=${texts.showMe(q.ask)} @click=${() => desk.show(q)}>${texts.showMe2}</button>` : nothing}</li>`;
   }
 
   override render() {
@@ -55,7 +56,7 @@ export class QuestionList extends LitElement {
     const { found } = desk;
     const note = doesNotCarry(this.session.moment.parts.kind);
     const groups = [...new Set(found.map((q) => q.group))];
-    return html`<div class="in">${note ? html`<p class="kindnote">${caution}<span>${note}</span></p>` : nothing}<p class="which"><button class="btn" data-which-kind @click=${() => this.session.do(show, 'kind')}>Which kind of drum brake is yours?</button></p>${desk.near ? html`<p role="status">No question with all of these words: these are the nearest.</p>` : nothing}${groups.map(
+    return html`<div class="in">${note ? html`<p class="kindnote">${caution}<span>${note}</span></p>` : nothing}<p class="which"><button class="btn" data-which-kind @click=${() => this.session.do(show, 'kind')}>${texts.whichKindOfDrumBrake}</button></p>${desk.near ? html`<p role="status">${texts.noQuestionWithAllOf}</p>` : nothing}${groups.map(
       (g) =>
         html`<h2>${g}</h2><ul>${found.filter((q) => q.group === g).map((q) => this.#one(desk, q))}</ul>`,
     )}</div>`;

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { questionsPart as words } from '../../../sim/words/en.ts';
 import { questionOf } from '../../questions/kept.ts';
 import { freshBench, released, withBegun } from '../../record/bench.ts';
 import { brakeOf, standingOf } from '../../record/derive.ts';
@@ -78,25 +79,25 @@ export const showQuestion = intention(
       { asked: id },
     );
   },
-  (_before, _after, id) => `question: ${questionOf(id)?.ask ?? id}`,
+  (_before, _after, id) => words.question(questionOf(id)?.ask ?? id),
 );
 
 /** Back to the list. */
 export const backToList = intention(
   'questions.list',
   (m: Moment) => opened(withPart(m, 'questions', { asked: null }), 'questions'),
-  'back to the questions',
+  words.backToTheQuestions,
 );
 
 /** The pictures by which a servo brake and a drum inside a disc are told from this kind. */
 export const whichKind = intention(
   'questions.which-kind',
   (m: Moment) => opened(m, 'kind'),
-  'which kind of brake',
+  words.whichKindOfBrake,
 );
 
 export const closeQuestion = intention(
   'questions.close',
   (m: Moment) => withPart(m, 'questions', { asked: null }),
-  'question closed',
+  words.questionClosed,
 );

@@ -3,22 +3,23 @@ import { questions } from '../../questions/index.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { QuestionsDesk } from './desk.ts';
 import './list.ts';
+import { questionsStation as texts } from '../../../sim/words/en.ts';
 import { questionsStyles } from './styles.ts';
 
 /** Questions: what people ask, in plain words, each with the way to the station that answers it. */
 
 function side({ session, size }: PageView): TemplateResult {
   const covered = questions.filter((q) => q.station).length;
-  return html`<section class="blk h"><h1>Questions</h1><p>${questions.length} that people really ask. ${covered} are answered here, the others say why not.</p></section>
+  return html`<section class="blk h"><h1>${texts.questions}</h1><p>${texts.thatPeopleReallyAskAre(questions.length, covered)}</p></section>
     ${size === 'narrow' ? html`<takeup-questions .session=${session} .rev=${session.revision}></takeup-questions>` : nothing}`;
 }
 
 function controls({ session }: PageView): TemplateResult {
   const desk = deskOf(QuestionsDesk, session);
-  return html`<section class="blk ctl asksearch" aria-label="Search">
-    <label class="lab" for="ask">Words of your question</label>
-    <input id="ask" class="pick" type="search" placeholder="drum, pedal, lever, rust …" autocomplete="off" .value=${desk.search} @input=${(e: Event) => desk.look((e.target as HTMLInputElement).value)} />
-    <div role="status">${desk.found.length} of ${questions.length}</div>
+  return html`<section class="blk ctl asksearch" aria-label=${texts.search}>
+    <label class="lab" for="ask">${texts.wordsOfYourQuestion}</label>
+    <input id="ask" class="pick" type="search" placeholder=${texts.drumPedalLeverRust} autocomplete="off" .value=${desk.search} @input=${(e: Event) => desk.look((e.target as HTMLInputElement).value)} />
+    <div role="status">${texts.of(desk.found.length, questions.length)}</div>
   </section>`;
 }
 

@@ -1,4 +1,5 @@
 import { canFail, type FaultId } from '../../../sim/index.ts';
+import { seeDesk as pageWords } from '../../../sim/words/en.ts';
 import {
   alsoShows,
   type Cause,
@@ -149,17 +150,17 @@ export class SeeDesk {
     if (!rigidTable || !judged) return null;
     const place = judged.causes.findIndex((c) => c.faults[0] === id);
     const other = judged.causes[place];
-    if (!other) return 'cannot be';
+    if (!other) return pageWords.cannotBe;
     const texts = this.#also(rigidTable, id);
     const more = [...texts].filter(([key, t]) => also.get(key) !== t).map(([, t]) => t);
-    const less = [...also].filter(([key]) => !texts.has(key)).map(([, t]) => `not ${t}`);
+    const less = [...also].filter(([key]) => !texts.has(key)).map(([, t]) => pageWords.not(t));
     const parts = [
-      place === at ? '' : `number ${place + 1}`,
-      other.fits.length === own.fits.length ? '' : `fits ${other.fits.length} of what was said`,
+      place === at ? '' : pageWords.number(place + 1),
+      other.fits.length === own.fits.length ? '' : pageWords.fitsOfWhatWasSaid(other.fits.length),
       ...more,
       ...less,
     ].filter(Boolean);
-    return parts.length > 0 ? parts.join('; ') : 'the same';
+    return parts.length > 0 ? parts.join('; ') : pageWords.theSame;
   }
 
   /** Two at once that fit better than one. */

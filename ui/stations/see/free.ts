@@ -9,11 +9,13 @@ import {
   KM,
   wearsFree,
 } from '../../../sim/index.ts';
+import { labelWords, seeFree as words } from '../../../sim/words/en.ts';
 import { faultOf } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { number } from '../../format.ts';
 import { caution } from '../../pieces/icons.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
+import { unlessTyped } from '../../pieces/unless-typed.ts';
 import { bending, ownBrakeOf, rigOfBrake } from '../../record/derive.ts';
 import { Piecewise } from '../../record/piecewise.ts';
 import type { Session } from '../../session.ts';
@@ -39,10 +41,10 @@ interface Forced {
 }
 
 const causes: readonly (readonly [Forced['id'], string])[] = [
-  ['kept pull', 'Cable'],
-  ['hose', 'Hose'],
-  ['bearing', 'Bearing'],
-  ['stepped hot', 'Adjuster'],
+  ['kept pull', labelWords.cable],
+  ['hose', labelWords.hose],
+  ['bearing', labelWords.bearing],
+  ['stepped hot', labelWords.adjuster],
 ];
 
 /** What is told of a drive. */
@@ -137,10 +139,14 @@ export class FreeDesk {
 const ofRigid = (text: string | null, own: string) =>
   text === null
     ? nothing
-    : html`<small class="rigid">rigid: ${text === own ? 'the same' : text}</small>`;
+    : html`<small class="rigid">${words.rigid(text === own ? words.theSame : text)}</small>`;
 
 const byHand = (forward: number): string =>
-  forward < 300 ? 'free' : forward > 60_000 ? 'not by hand' : `${number(forward * MM, 0)}\u00a0N·m`;
+  forward < 300
+    ? words.free
+    : forward > 60_000
+      ? words.notByHand
+      : `${number(forward * MM, 0)}\u00a0N·m`;
 
 export class FreeCard extends LitElement {
   static override properties = { session: { attribute: false }, rev: { type: Number } };
@@ -179,28 +185,28 @@ export class FreeCard extends LitElement {
     const km = (mm: number): string => `${number(mm / KM, 0)}\u00a0km`;
     return {
       free,
-      cold: `${number(first.cold / radius, 0)}\u00a0N at the tyre`,
+      cold: words.nAtTheTyre(number(first.cold / radius, 0)),
       hottest: `${number(trip.hottest, 0)}\u00a0°C`,
       settled: `${number(trip.settled, 0)}\u00a0°C`,
       half: half ? km(half.distance) : '…',
-      after: free ? km(last.distance) : `more than ${km(last.distance)}${working ? '…' : ''}`,
+      after: free ? km(last.distance) : words.moreThan(km(last.distance), working ? '…' : ''),
       lost: `${number(last.lost, 2)}\u00a0mm`,
     };
   }
 
   #sum(driven: Driven, beside: Driven | null) {
     const told = this.#told(driven.results, driven.working);
-    if (!told) return html`<p role="status">Working it out…</p>`;
+    if (!told) return html`<p role="status">${words.workingItOut}</p>`;
     const rigid = beside && this.#told(beside.results, beside.working);
     const row = (name: string, key: Exclude<keyof FreeTold, 'free'>) =>
       html`<dt>${name}</dt><dd data-free-told=${key}>${told[key]}${ofRigid(rigid?.[key] ?? null, told[key])}</dd>`;
     return html`<dl data-free=${told.free ? 'yes' : 'no'}>
-      ${row('Cold, by hand', 'cold')}
-      ${row('Hottest in the first trip', 'hottest')}
-      ${row(`Settles at, at ${KMH_ON}\u00a0km/h`, 'settled')}
-      ${row('Half of the cold drag is gone after', 'half')}
-      ${row('Free, cold too, after', 'after')}
-      ${row('Lining gone by then', 'lost')}</dl>`;
+      ${row(words.coldByHand, 'cold')}
+      ${row(words.hottestInTheFirstTrip, 'hottest')}
+      ${row(words.settlesAtAtKmH(KMH_ON), 'settled')}
+      ${row(words.halfOfTheColdDrag, 'half')}
+      ${row(words.freeColdTooAfter, 'after')}
+      ${row(words.liningGoneByThen, 'lost')}</dl>`;
   }
 
   override render() {
@@ -209,22 +215,22 @@ export class FreeCard extends LitElement {
     const plain = desk.rigidForced;
     const plainOf = (id: Forced['id']) => plain?.find((f) => f.id === id) ?? null;
     const by = (d: number) => session.do(tighten, Number((desk.tight + d).toFixed(2)));
-    return html`<section><h2>Shoes set too tight</h2>
-      <p>New linings that stand inside the drum by so much. One tooth of the quay van is 0.15 mm.</p>
-      <div class="opts"><span class="step" role="group" aria-label="How tight, mm"><button aria-label="less tight" ?disabled=${desk.tight <= 0.011} @click=${() => by(-0.01)}>−</button><input inputmode="decimal" aria-label="How tight, mm" .value=${number(desk.tight, 2)} @change=${(e: Event) => session.do(tighten, Number((e.target as HTMLInputElement).value.replace(',', '.')) || 0.01)} /><button aria-label="tighter" ?disabled=${desk.tight >= MOST_TIGHT} @click=${() => by(0.01)}>+</button></span><span>mm</span></div>
+    return html`<section><h2>${words.shoesSetTooTight}</h2>
+      <p>${words.newLiningsThatStandInside}</p>
+      <div class="opts"><span class="step" role="group" aria-label=${words.howTightMm}><button aria-label=${words.lessTight} ?disabled=${desk.tight <= 0.011} @click=${() => by(-0.01)}>−</button><input inputmode="decimal" aria-label=${words.howTightMm} .value=${unlessTyped(number(desk.tight, 2))} @change=${(e: Event) => session.do(tighten, Number((e.target as HTMLInputElement).value.replace(',', '.')) || 0.01)} /><button aria-label=${words.tighter} ?disabled=${desk.tight >= MOST_TIGHT} @click=${() => by(0.01)}>+</button></span><span>mm</span></div>
       ${this.#sum(desk.driven, desk.rigidDriven)}
-      <p><b>Not in a few kilometres: hundreds.</b> The drum grows off its shoes as it warms, so it rubs itself free at that heat and clamps again each cold morning. Back the adjuster off instead.</p>
+      <p><b>${words.notInAFewKilometres}</b> ${words.theDrumGrowsOffIts}</p>
     </section>
-    <section><h2>A force that stays</h2>
-      <p>Cable, pressure or a leaning part press on however much has worn: that never wears free.</p>
-      <table aria-label="One hot wheel told apart"><thead><tr><th>Cause</th><th>At 50 km/h</th><th>By hand</th><th>Told apart by</th></tr></thead><tbody>${desk.forced.map(
+    <section><h2>${words.aForceThatStays}</h2>
+      <p>${words.cablePressureOrALeaning}</p>
+      <table aria-label=${words.oneHotWheelToldApart}><thead><tr><th>${words.cause}</th><th>${words.at50KmH}</th><th>${words.byHand}</th><th>${words.toldApartBy}</th></tr></thead><tbody>${desk.forced.map(
         (f) => {
           const [rigid, rise] = [plainOf(f.id), `+${number(f.rise, 0)}\u00a0K`];
           return html`<tr data-forced=${f.id}><td><b>${f.name}</b></td><td>${rise}${ofRigid(rigid && `+${number(rigid.rise, 0)}\u00a0K`, rise)}</td><td>${byHand(f.forward)}${ofRigid(rigid && byHand(rigid.forward), byHand(f.forward))}</td><td>${f.tells}</td></tr>`;
         },
       )}</tbody></table>
-      ${desk.forced.length < causes.length ? html`<p role="status">Working it out…</p>` : nothing}
-      <button class="btn p" @click=${() => session.do(openTopic, 'drag')}>Mine drags: say what I see</button>
+      ${desk.forced.length < causes.length ? html`<p role="status">${words.workingItOut}</p>` : nothing}
+      <button class="btn p" @click=${() => session.do(openTopic, 'drag')}>${words.mineDragsSayWhatI}</button>
     </section>
     <section><p class="care">${caution}<span>${cautions.hot}</span></p></section>`;
   }

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { language, seeLikely as words } from '../../../sim/words/en.ts';
 import { neverSeen } from '../../../sim/workshop/index.ts';
 import { cautions } from '../../cautions.ts';
 import { caution } from '../../pieces/icons.ts';
@@ -13,8 +14,8 @@ import { seeLook } from './styles.ts';
 /** What speaks for a cause and what it leaves unexplained, as sentences. */
 const why = (c: ToldCause): string =>
   [
-    c.fitsTo.length > 0 ? `Because ${c.fitsTo.join('; ')}.` : 'Nothing that you said points to it.',
-    c.against.length > 0 ? `It does not explain that ${c.against.join('; ')}.` : '',
+    c.fitsTo.length > 0 ? words.because(c.fitsTo.join('; ')) : words.nothingThatYouSaidPoints,
+    c.against.length > 0 ? words.itDoesNotExplainThat(c.against.join('; ')) : '',
   ]
     .filter(Boolean)
     .join(' ');
@@ -64,13 +65,13 @@ export class LikelyList extends LitElement {
     if (!first)
       return Object.keys(desk.said).length === 0
         ? nothing
-        : html`<div class="check"><i>No check parts what is left</i><h2>They are alike in all that can be seen here.</h2><p>Open the drum, and look at each of them in the order below.</p></div>`;
+        : html`<div class="check"><i>${words.noCheckPartsWhatIs}</i><h2>${words.theyAreAlikeInAll}</h2><p>${words.openTheDrumAndLook}</p></div>`;
     const would = desk.wouldShow(first.key);
     const plain = this.#would(desk, first.key, would);
     return html`<div class="check" data-check-next=${check?.check.id ?? 'first'}>
-      <i>${check ? `Cheapest next check, ${check.minutes} ${check.minutes === 1 ? 'minute' : 'minutes'}: ${check.check.name}` : 'To begin with'}</i>
+      <i>${check ? words.cheapestNextCheck(check.minutes, check.minutes === 1 ? words.minute : words.minutes, check.check.name) : words.toBeginWith}</i>
       ${signs.map((a) => html`<h2>${a.ask}</h2>${a.how ? html`<p>${a.how}</p>` : nothing}${answers(desk, a)}`)}
-      ${would.length > 1 ? html`<div class="would"><div>Asked because the answer parts them:</div>${would.map((w) => html`<div><b>${w.shows}</b>: ${w.faults.map((f) => f.name).join(', ')}</div>`)}${plain}</div>` : nothing}
+      ${would.length > 1 ? html`<div class="would"><div>${words.askedBecauseTheAnswerParts}</div>${would.map((w) => html`<div><b>${w.shows}</b>: ${w.faults.map((f) => f.name).join(', ')}</div>`)}${plain}</div>` : nothing}
     </div>`;
   }
 
@@ -81,15 +82,15 @@ export class LikelyList extends LitElement {
     const line = (all: typeof own): string =>
       all.map((w) => `${w.shows}: ${w.faults.map((f) => f.name).join(', ')}`).join('; ');
     const plain = line(desk.wouldShow(key, rigidTable));
-    return html`<div data-rigid>rigid: ${plain === line(own) ? 'the same' : plain}</div>`;
+    return html`<div data-rigid>${words.rigid(plain === line(own) ? words.theSame : plain)}</div>`;
   }
 
   #cause(desk: SeeDesk, c: ToldCause, at: number) {
     return html`<li data-cause=${c.fault.id}><button @click=${() => desk.lookAt(c.fault.id)}>
       <i class="n">${at + 1}</i><b>${c.fault.name}</b>
-      <div class="fit" role="img" aria-label=${`fits ${c.fits} of 5`}>${[1, 2, 3, 4, 5].map((n) => html`<u class=${n <= c.fits ? 'on' : ''}></u>`)}</div>
+      <div class="fit" role="img" aria-label=${words.fitsOf5(c.fits)}>${[1, 2, 3, 4, 5].map((n) => html`<u class=${n <= c.fits ? 'on' : ''}></u>`)}</div>
       <span data-why>${why(c)}</span>
-      <small data-also>${c.also.length > 0 ? `Then you would also find: ${c.also.join('; ')}.` : c.fault.tells}</small>${c.rigid === null ? nothing : html`<small class="rigid">rigid: ${c.rigid}</small>`}
+      <small data-also>${c.also.length > 0 ? words.thenYouWouldAlsoFind(c.also.join('; ')) : c.fault.tells}</small>${c.rigid === null ? nothing : html`<small class="rigid">${words.rigid2(c.rigid)}</small>`}
     </button></li>`;
   }
 
@@ -99,9 +100,9 @@ export class LikelyList extends LitElement {
     const [first] = causes;
     return html`${unseen.map((u) => html`<div class=${u.danger ? 'danger' : 'never'}>${u.danger ? caution : nothing}<span>${u.text}</span></div>`)}
       ${this.#check(desk)}
-      ${working ? html`<p class="never" role="status">${this.session.bending ? 'Of rigid shoes until what ones that bend show is' : 'Figures of the quay van until those of this brake are'} worked out: ${working.done} of ${working.of}.</p>` : nothing}
-      ${pair ? html`<p class="two" data-pair>No single cause shows all of this. Two at once do: ${pair.map((f) => f.name).join(' and ')}.</p>` : nothing}
-      ${causes.length > 0 ? html`<div class="head"><span>Likely, best first</span><span>fits what I see</span></div><ol aria-label="Likely causes">${causes.map((c, i) => this.#cause(desk, c, i))}</ol>` : nothing}
+      ${working ? html`<p class="never" role="status">${words.workedOutOf(this.session.bending ? words.ofRigidShoesUntilWhat : words.figuresOfTheQuayVan, working.done, working.of)}</p>` : nothing}
+      ${pair ? html`<p class="two" data-pair>${words.noSingleCauseShowsAll(language.and(pair.map((f) => f.name)))}</p>` : nothing}
+      ${causes.length > 0 ? html`<div class="head"><span>${words.likelyBestFirst}</span><span>${words.fitsWhatISee}</span></div><ol aria-label=${words.likelyCauses}>${causes.map((c, i) => this.#cause(desk, c, i))}</ol>` : nothing}
       <p class="never">${neverSeen}</p>
       ${first ? html`<div class="danger">${caution}<span>${cautions[first.fault.caution]}</span></div>` : nothing}`;
   }

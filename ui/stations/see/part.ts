@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { seePart as words } from '../../../sim/words/en.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import { type Moment, withPart } from '../../record/moment.ts';
@@ -34,7 +35,7 @@ export const seePart: Part<SeePart> = {
     topic: v.picklist(topics),
     said: v.pipe(
       v.record(word(20), word(20)),
-      v.check((r) => Object.keys(r).length <= MOST_SAID, `at most ${MOST_SAID}`),
+      v.check((r) => Object.keys(r).length <= MOST_SAID, words.atMost(MOST_SAID)),
     ),
     along: v.boolean(),
     tight: v.pipe(v.number(), v.minValue(0), v.maxValue(MOST_TIGHT)),
@@ -51,7 +52,7 @@ export const openTopic = intention(
     const same = here.parts.see.topic === topic;
     return put(here, { topic, said: same ? here.parts.see.said : {}, along: false });
   },
-  'what is wrong',
+  words.whatIsWrong,
 );
 
 /** Something seen, a figure, or null where it is not known after all. */
@@ -63,8 +64,8 @@ export const saySign = intention(
     if (text !== '' && Object.keys(said).length >= MOST_SAID) return m;
     return put(m, { said: text === '' ? said : { ...said, [key.slice(0, 20)]: text } });
   },
-  'what I see',
-  { joins: (key) => `see.say ${key}` },
+  words.whatISee,
+  { joins: (key) => words.seeSay(key) },
 );
 
 /** Several at once, such as a row of a roller test. */
@@ -74,13 +75,13 @@ export const sayAll = intention(
     const said = { ...m.parts.see.said, ...more };
     return Object.keys(said).length > MOST_SAID ? m : put(m, { said });
   },
-  'figures of a roller test',
+  words.figuresOfARollerTest,
 );
 
 export const newCase = intention(
   'see.new',
   (m: Moment) => put(m, { said: {}, along: false }),
-  'a new case',
+  words.aNewCase,
 );
 
 /** What of the case Which is mine? asks for. */
@@ -112,26 +113,26 @@ export const carry = intention(
         : there;
     return put(here, { along: true });
   },
-  'the case carried along',
+  words.theCaseCarriedAlong,
 );
 
 /** A cause put on the bench, the case carried along. */
 export const lookAtCause = intention(
   'see.cause',
   (m: Moment, fault: string) => put(chooseFault.does(opened(m, 'faults'), fault), { along: true }),
-  'a likely cause',
+  words.aLikelyCause,
 );
 
 /** Back to what was seen. */
 export const backToCase = intention(
   'see.back',
   (m: Moment) => put(opened(m, 'see'), { along: false }),
-  'back to what I see',
+  words.backToWhatISee,
 );
 
 export const tighten = intention(
   'see.tight',
   (m: Moment, mm: number) => put(m, { tight: Math.max(0, Math.min(MOST_TIGHT, mm)) }),
-  (_before, after) => `${after.parts.see.tight} mm tight`,
+  (_before, after) => words.mmTight(after.parts.see.tight),
   { joins: 'see.tight' },
 );

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { labelWords, seeSaid as texts } from '../../../sim/words/en.ts';
 import { caution } from '../../pieces/icons.ts';
 import { COMPACT, NARROW } from '../../pieces/page-sizes.ts';
 import type { Session } from '../../session.ts';
@@ -8,7 +9,7 @@ import { deskOf } from '../station.ts';
 import { SeeDesk } from './desk.ts';
 import { answers } from './sign-row.ts';
 import { seeLook } from './styles.ts';
-import { askedOf, groups, UNSURE, valueText } from './words.ts';
+import { askedOf, groups, onRollers, UNSURE, valueText } from './words.ts';
 
 /** What was said so far, as tiles to change; and everything else that can be said, by where one stands. */
 export class SaidBoard extends LitElement {
@@ -60,13 +61,13 @@ export class SaidBoard extends LitElement {
   #tiles(desk: SeeDesk) {
     const said = Object.entries(desk.part.said);
     if (said.length === 0)
-      return html`<div class="tiles"><p>${this.all ? 'Tap what you notice, in any order; leave the rest.' : 'Nothing said yet: answer below.'}</p></div>`;
-    return html`<div class="tiles" aria-label="What I see" role="group">${said.map(
+      return html`<div class="tiles"><p>${this.all ? texts.tapWhatYouNoticeIn : texts.nothingSaidYetAnswerBelow}</p></div>`;
+    return html`<div class="tiles" aria-label=${texts.whatISee} role="group">${said.map(
       ([key, value]) => {
         const asked = askedOf(key);
         if (!asked) return nothing;
-        const text = value === UNSURE ? 'not sure' : valueText(key, value);
-        return html`<button class="tile" data-tile=${key} @click=${() => desk.say(key, null)}><i>${asked.name}</i><b>${text} <span aria-hidden="true">×</span></b><u>: take it back</u></button>`;
+        const text = value === UNSURE ? texts.notSure : valueText(key, value);
+        return html`<button class="tile" data-tile=${key} @click=${() => desk.say(key, null)}><i>${asked.name}</i><b>${text} <span aria-hidden="true">×</span></b><u>${texts.takeItBack}</u></button>`;
       },
     )}</div>`;
   }
@@ -82,13 +83,13 @@ export class SaidBoard extends LitElement {
     };
     const field = (id: string, label: string) =>
       html`<div><label for=${id}>${label}</label><input id=${id} inputmode="decimal" @change=${read} /></div>`;
-    return html`<p>A print-out: force a wheel by the pedal, in any one unit.</p><div class="figs">${field('fl', 'Left')}${field('fr', 'Right')}${field('bl', 'Left, backwards')}${field('br', 'Right, backwards')}</div>`;
+    return html`<p>${texts.aPrintOutForceA}</p><div class="figs">${field('fl', labelWords.left)}${field('fr', labelWords.right)}${field('bl', texts.leftBackwards)}${field('br', texts.rightBackwards)}</div>`;
   }
 
   #groups(desk: SeeDesk) {
     return groups.map(
       ([title, keys]) =>
-        html`<section class="grp"><h2>${title}</h2>${title === 'On rollers' ? this.#figures(desk) : nothing}${keys.map(
+        html`<section class="grp"><h2>${title}</h2>${title === onRollers ? this.#figures(desk) : nothing}${keys.map(
           (k) => {
             const a = askedOf(k);
             return a

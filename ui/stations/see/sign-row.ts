@@ -1,7 +1,9 @@
 import { html, type TemplateResult } from 'lit';
+import { seeSignRow as texts } from '../../../sim/words/en.ts';
 import { isFigure } from '../../../sim/workshop/index.ts';
+import { unlessTyped } from '../../pieces/unless-typed.ts';
 import type { SeeDesk } from './desk.ts';
-import { type Asked, UNSURE } from './words.ts';
+import { type Asked, typedText, UNSURE } from './words.ts';
 
 /** The field beside a button. */
 const fieldOf = (e: Event): HTMLInputElement | null | undefined =>
@@ -19,7 +21,7 @@ export function answers(desk: SeeDesk, a: Asked, unsure = true): TemplateResult 
     return html`<div class="opts" role="group" aria-label=${a.ask}>${a.values.map(
       ([value, label]) =>
         html`<button data-say=${`${a.key}=${value}`} class=${said === value ? 'on' : ''} aria-pressed=${said === value} @click=${() => desk.say(a.key, said === value ? null : value)}>${label}</button>`,
-    )}${unsure ? html`<button class="unsure ${said === UNSURE ? 'on' : ''}" data-say=${`${a.key}=${UNSURE}`} aria-pressed=${said === UNSURE} @click=${() => desk.say(a.key, UNSURE)}>not sure</button>` : ''}</div>`;
+    )}${unsure ? html`<button class="unsure ${said === UNSURE ? 'on' : ''}" data-say=${`${a.key}=${UNSURE}`} aria-pressed=${said === UNSURE} @click=${() => desk.say(a.key, UNSURE)}>${texts.notSure}</button>` : ''}</div>`;
   }
   const { least, most, step, unit, digits } = a.values;
   const sound = desk.table.sound[a.key as keyof typeof desk.table.sound];
@@ -35,7 +37,7 @@ export function answers(desk: SeeDesk, a: Asked, unsure = true): TemplateResult 
         : Number(field.value.replace(',', '.'))
       : now;
     const to = within(Number.isNaN(from) ? begin : from + d);
-    if (field) field.value = to;
+    if (field) field.value = typedText(to);
     else desk.say(a.key, to);
   };
   const done = (e: Event): void => {
@@ -44,8 +46,8 @@ export function answers(desk: SeeDesk, a: Asked, unsure = true): TemplateResult 
     else field?.focus();
   };
   return html`<div class="opts"><span class="step" role="group" aria-label=${a.ask}>
-      <button aria-label="less" @click=${(e: Event) => by(e, -step)}>−</button>
-      <input inputmode="decimal" aria-label=${unit ? `${a.name}, ${unit}` : a.name} .value=${said === undefined || said === UNSURE ? '' : said} placeholder=${unit || '–'} @change=${(e: Event) => desk.say(a.key, (e.target as HTMLInputElement).value)} />
-      <button aria-label="more" @click=${(e: Event) => by(e, step)}>+</button></span>${unsure ? html`<button data-done @click=${done}>That is it</button>` : ''}
-    ${unsure ? html`<button class="unsure ${said === UNSURE ? 'on' : ''}" data-say=${`${a.key}=${UNSURE}`} @click=${() => desk.say(a.key, UNSURE)}>not sure</button>` : ''}</div>`;
+      <button aria-label=${texts.less} @click=${(e: Event) => by(e, -step)}>−</button>
+      <input inputmode="decimal" aria-label=${unit ? `${a.name}, ${unit}` : a.name} .value=${unlessTyped(said === undefined || said === UNSURE ? '' : typedText(said))} placeholder=${unit || '–'} @change=${(e: Event) => desk.say(a.key, (e.target as HTMLInputElement).value)} />
+      <button aria-label=${texts.more} @click=${(e: Event) => by(e, step)}>+</button></span>${unsure ? html`<button data-done @click=${done}>${texts.thatIsIt}</button>` : ''}
+    ${unsure ? html`<button class="unsure ${said === UNSURE ? 'on' : ''}" data-say=${`${a.key}=${UNSURE}`} @click=${() => desk.say(a.key, UNSURE)}>${texts.notSure}</button>` : ''}</div>`;
 }

@@ -1,5 +1,7 @@
 import { html, svg, type TemplateResult } from 'lit';
+import { start as texts } from '../../../sim/words/en.ts';
 import { askField } from '../../pieces/ask-field.ts';
+import { languageOffer } from '../../pieces/language-choice.ts';
 import type { PageView, Station } from '../station.ts';
 import { startStyles } from './page-styles.ts';
 import { goIn, type Way } from './part.ts';
@@ -22,8 +24,8 @@ const lines: readonly Line[] = [
   {
     way: 'stuck',
     letter: 'A',
-    title: 'Drum stuck',
-    text: 'will not come off, or not go on',
+    title: texts.drumStuck,
+    text: texts.willNotComeOffOr,
     picture: ring(
       svg`<path class="dr" d="M4 40L40 4L48 12L12 48Z" /><path class="li" d="M8 30L30 8L36 14L14 36Z" /><path class="bad" d="M36 2l10 10" />`,
     ),
@@ -31,8 +33,8 @@ const lines: readonly Line[] = [
   {
     way: 'drag',
     letter: 'B',
-    title: 'It drags or gets hot',
-    text: 'one wheel or all, when and how',
+    title: texts.itDragsOrGetsHot,
+    text: texts.oneWheelOrAllWhen,
     picture: ring(
       svg`<path class="dr" d="M30 0h18v48H30q8-24 0-48Z" /><path class="li" d="M20 0h10q8 24 0 48H20q8-24 0-48Z" /><path class="hot" d="M14 40q-6-6 0-12t0-12M8 40q-6-6 0-12t0-12" />`,
     ),
@@ -40,8 +42,8 @@ const lines: readonly Line[] = [
   {
     way: 'pedal',
     letter: 'C',
-    title: 'Long or soft pedal',
-    text: 'far, springy, sinking, pulsing',
+    title: texts.longOrSoftPedal,
+    text: texts.farSpringySinkingPulsing,
     picture: ring(
       svg`<rect class="fl" x="4" y="14" width="40" height="20" /><path class="ln" d="M10 24l4-7l5 14l5-14l5 14l5-14l4 7" />`,
     ),
@@ -49,8 +51,8 @@ const lines: readonly Line[] = [
   {
     way: 'lever',
     letter: 'D',
-    title: 'Lever goes too far',
-    text: 'or will not hold on a slope',
+    title: texts.leverGoesTooFar,
+    text: texts.orWillNotHoldOn,
     picture: ring(
       svg`<path class="lv" d="M20 0h12L24 34h-8Z" /><circle class="pl" cx="19" cy="36" r="5" /><path class="ln" d="M0 40h14" />`,
     ),
@@ -58,8 +60,8 @@ const lines: readonly Line[] = [
   {
     way: 'shoes',
     letter: 'E',
-    title: 'Fitting shoes',
-    text: 'in order, with the sizes to set',
+    title: texts.fittingShoes,
+    text: texts.inOrderWithTheSizes,
     picture: ring(
       svg`<path class="li" d="M4 0h9q-6 24 0 48H4Z" /><path class="lv" d="M13 0h8q-6 24 0 48h-8q-6-24 0-48Z" /><path class="adj" d="M22 22l8-8l4 6l4-6l4 6l6-4v18H22Z" />`,
     ),
@@ -67,8 +69,8 @@ const lines: readonly Line[] = [
   {
     way: 'parts',
     letter: 'F',
-    title: 'Are these parts still good?',
-    text: 'drum, linings, springs, cylinder',
+    title: texts.areThesePartsStillGood,
+    text: texts.drumLiningsSpringsCylinder,
     picture: ring(
       svg`<path class="dr" d="M0 0h14l20 48H0Z" /><path class="li" d="M16 0h10l20 48H36Z" /><path class="ln" d="M30 10h14M30 10l4-4M30 10l4 4" />`,
     ),
@@ -76,8 +78,8 @@ const lines: readonly Line[] = [
   {
     way: 'works',
     letter: 'G',
-    title: 'Just show me how it works',
-    text: 'press the pedal, see all of it',
+    title: texts.justShowMeHowIt,
+    text: texts.pressThePedalSeeAll,
     picture: ring(
       svg`<circle class="dr" cx="24" cy="24" r="20" /><circle class="pl" cx="24" cy="24" r="15" /><circle class="li" cx="24" cy="24" r="6" /><path class="ln" d="M8 12a20 20 0 0 1 32 0M40 12l-7-1M40 12l1-7" />`,
     ),
@@ -85,14 +87,14 @@ const lines: readonly Line[] = [
 ];
 
 function list({ session }: PageView): TemplateResult {
-  return html`<div class="ways" role="list" aria-label="Ways in">${lines.map(
+  return html`<div class="ways" role="list" aria-label=${texts.waysIn}>${lines.map(
     (l) =>
       html`<div role="listitem"><button data-way=${l.way} @click=${() => session.do(goIn, l.way)}>${l.picture}<i>${l.letter}</i><span><b>${l.title}</b><small>${l.text}</small></span><svg class="go" viewBox="0 0 12 20" aria-hidden="true"><path d="M2 2L10 10L2 18" fill="none" stroke="currentColor" stroke-width="3" /></svg></button></div>`,
   )}</div>`;
 }
 
 const side = (page: PageView): TemplateResult =>
-  html`<section class="blk h"><h1>What is wrong?</h1><p>Touch a line, or ask in your own words.</p></section>
+  html`<section class="blk h"><h1>${texts.whatIsWrong}</h1><p>${texts.touchALineOrAsk}</p>${languageOffer()}</section>
     ${page.size === 'narrow' ? list(page) : html``}`;
 
 export const start: Station = {

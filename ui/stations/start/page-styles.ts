@@ -15,6 +15,8 @@ export const startStyles = css`
   .ways .pl { fill: var(--plate); } .ways .dr { fill: var(--drum); stroke: var(--ink); stroke-width: 1.4; } .ways .li { fill: var(--lining); stroke: var(--ink); stroke-width: 1.4; }
   .ways .fl { fill: var(--fluid); stroke: var(--ink); stroke-width: 1.4; } .ways .lv { fill: var(--web); stroke: var(--ink); stroke-width: 1.4; } .ways .adj { fill: var(--adj-fill); stroke: var(--adj); stroke-width: 2; }
   .ways .ln, .ways .hot, .ways .bad { fill: none; stroke: var(--ink); stroke-width: 2.6; } .ways .bad, .ways .hot { stroke: var(--bad); }
+  .speaks { margin: 8px 0 0; font-size: 15px; color: var(--ink2); }
+  .speaks button { min-height: 34px; padding: 0 12px; border: 1px solid var(--rule); background: var(--sheet); color: var(--ink); }
   .startover { position: absolute; inset: 0; overflow-y: auto; z-index: 2; background: var(--sheet); }
   .stage takeup-ask { position: absolute; inset: 0; overflow-y: auto; z-index: 2; }
   .stage takeup-kind { position: absolute; inset: 0; overflow-y: auto; z-index: 2; }

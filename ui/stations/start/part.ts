@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { startPart as words } from '../../../sim/words/en.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import type { Moment } from '../../record/moment.ts';
@@ -37,5 +38,5 @@ export const goIn = intention(
         return openTopic.does(m, way);
     }
   },
-  'a way in',
+  words.aWayIn,
 );

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { varyBeside as words } from '../../../sim/words/en.ts';
 import type { BrakeRef } from '../../record/bench.ts';
 import { brakes } from '../../scenes.ts';
 import type { VaryDesk } from './desk.ts';
@@ -30,7 +31,7 @@ export function besideOptions({ session, bench }: VaryDesk, chosen: string): Tem
     })),
   ];
   return [
-    html`<option value="" ?selected=${chosen === ''}>no other brake</option>`,
+    html`<option value="" ?selected=${chosen === ''}>${words.noOtherBrake}</option>`,
     ...all
       .filter(({ ref }) => entryOf(ref) !== mine)
       .map(

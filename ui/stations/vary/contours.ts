@@ -7,6 +7,7 @@ import {
   sideValues,
   type VaryPoint,
 } from '../../../sim/index.ts';
+import { varyContours as texts } from '../../../sim/words/en.ts';
 import { markWords, ticks, wordOf } from './scale.ts';
 
 /**
@@ -83,7 +84,7 @@ function sidesOf(all: readonly VaryPoint[], { xs, ys }: Net): Sides {
     const [x, y] = p.at as [number, number];
     const [i, j] = [columns.get(x), rows.get(y)];
     if ((i === undefined) === (j === undefined)) continue;
-    const key = j !== undefined ? `across ${under(xs, x)} ${j}` : `up ${i} ${under(ys, y)}`;
+    const key = j !== undefined ? texts.across(under(xs, x), j) : texts.up(i, under(ys, y));
     out.set(key, [...(out.get(key) ?? []), p]);
   }
   const order = (a: VaryPoint, b: VaryPoint): number =>

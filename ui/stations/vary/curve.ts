@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
 import type { VaryPoint } from '../../../sim/index.ts';
+import { varyCurve as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
@@ -16,6 +17,10 @@ const FOOT = 68;
 const BETWEEN = 40;
 /** An arrow key goes this share of the range. */
 const KEY_STEP = 0.02;
+
+/** The least words, at the desk and on the wall of 1920 × 1080, px. */
+const DESK_TEXT = 14;
+const WALL_TEXT = 34;
 
 const COLOURS = { lead: 'var(--lead)', trail: 'var(--trail)', plain: 'var(--ink)' } as const;
 /** Curves of a family are told apart by their line, not by colour. */
@@ -37,6 +42,7 @@ export class VaryCurve extends LitElement {
   };
   declare session: Session;
   declare rev: number;
+  /** px of the screen. */
   #size = { width: 0, height: 0 };
   #hover: number | null = null;
   #dragging = false;
@@ -57,7 +63,6 @@ export class VaryCurve extends LitElement {
     text.quiet { fill: var(--ink2); }
     text.title { font-size: 17px; font-weight: 720; }
     text.now { font-size: 17px; font-weight: 740; }
-    .wall text { font-size: 22px; }
   `;
 
   override connectedCallback(): void {
@@ -69,24 +74,36 @@ export class VaryCurve extends LitElement {
     this.#watch.disconnect();
   }
 
+  /** Times larger than at the desk: on the wall the least words have its 34 px of 1080. */
+  get #times(): number {
+    return this.session.wall
+      ? (WALL_TEXT / DESK_TEXT) * Math.min(innerWidth / 1920, innerHeight / 1080)
+      : 1;
+  }
+  /** What there is to draw on, in px of the desk. */
+  get #onDesk(): { readonly width: number; readonly height: number } {
+    const { width, height } = this.#size;
+    return { width: width / this.#times, height: height / this.#times };
+  }
+
   get #desk(): VaryDesk {
     return deskOf(VaryDesk, this.session);
   }
 
   #x = (value: number): number => {
     const [from, to] = this.#desk.range;
-    const wide = this.#size.width - LEFT - RIGHT;
+    const wide = this.#onDesk.width - LEFT - RIGHT;
     return LEFT + (to > from ? (wide * (value - from)) / (to - from) : wide / 2);
   };
   #valueAt(px: number): number {
     const [from, to] = this.#desk.range;
-    const share = (px - LEFT) / (this.#size.width - LEFT - RIGHT);
+    const share = (px - LEFT) / (this.#onDesk.width - LEFT - RIGHT);
     const value = from + Math.max(0, Math.min(1, share)) * (to - from);
     return this.#desk.of.whole ? Math.round(value) : value;
   }
 
   #boxes(panels: readonly Panel[]): Box[] {
-    const { height } = this.#size;
+    const { height } = this.#onDesk;
     const room = height - TOP - FOOT - BETWEEN * (panels.length - 1);
     const each = room / Math.max(1, panels.length);
     return panels.map(({ low, high }, i) => {
@@ -97,7 +114,7 @@ export class VaryCurve extends LitElement {
   }
 
   #panel(panel: Panel, box: Box, at: number): TemplateResult {
-    const { width } = this.#size;
+    const { width } = this.#onDesk;
     const steps = ticks(
       panel.low,
       panel.high,
@@ -190,7 +207,7 @@ export class VaryCurve extends LitElement {
     const left = this.#x(Math.max(from, region.from));
     const right = this.#x(Math.min(to, region.to));
     const wide = Math.max(3, right - left);
-    const first = region.from > from ? ` from ${short(region.from)}` : '';
+    const first = region.from > from ? texts.from(short(region.from)) : '';
     const label = this.#desk.curves.length > 1 && this.#desk.curves[region.curve]?.label;
     const family = label && !region.soft;
     const text = `${family ? `${label}: ` : ''}${region.text}${first}`;
@@ -209,7 +226,7 @@ export class VaryCurve extends LitElement {
   #legend(): TemplateResult[] {
     const { curves } = this.#desk;
     if (curves.length < 2) return [];
-    const each = (this.#size.width - 16) / curves.length;
+    const each = (this.#onDesk.width - 16) / curves.length;
     return curves.map(
       (c, i) =>
         svg`<g><path d=${`M${12 + i * each} 12h30`} stroke="var(--ink)" stroke-width="3" stroke-dasharray=${DASHES[i] ?? ''} /><text x=${48 + i * each} y="17">${c.label}</text></g>` as TemplateResult,
@@ -219,7 +236,7 @@ export class VaryCurve extends LitElement {
   #axis(bottom: number): TemplateResult {
     const { of, range } = this.#desk;
     const [from, to] = range;
-    const { width, height } = this.#size;
+    const { width, height } = this.#onDesk;
     const steps = ticks(from, to, Math.max(3, Math.round((width - LEFT - RIGHT) / 60))).filter(
       (s) => !of.whole || Number.isInteger(s),
     );
@@ -243,7 +260,7 @@ export class VaryCurve extends LitElement {
 
   #point = (e: PointerEvent): void => {
     const box = this.getBoundingClientRect();
-    this.#hover = this.#valueAt(e.clientX - box.left);
+    this.#hover = this.#valueAt((e.clientX - box.left) / this.#times);
     if (this.#dragging) {
       this.#desk.pick(this.#hover);
       this.#hover = null;
@@ -289,7 +306,7 @@ export class VaryCurve extends LitElement {
   };
 
   override render() {
-    const { width, height } = this.#size;
+    const { width, height } = this.#onDesk;
     if (width < 80 || height < 80) return nothing;
     const desk = this.#desk;
     const { at, of, panels, range, regions } = desk;

@@ -19,6 +19,7 @@ import {
   Vary,
   type VaryPoint,
 } from '../../../sim/index.ts';
+import { language, varyDesk as words } from '../../../sim/words/en.ts';
 import { type ParkingRule, parkingRules } from '../../../sim/workshop/index.ts';
 import { number } from '../../format.ts';
 import type { Known } from '../../formula-reader.ts';
@@ -144,8 +145,8 @@ export class VaryDesk {
   /** What of the bench no scene says: the curve is of the brake without it. */
   get without(): string {
     const { adjuster, fault } = this.bench;
-    if (fault !== null) return 'without the fault that is built in';
-    return adjuster === null ? '' : 'with its own adjuster';
+    if (fault !== null) return words.withoutTheFaultThatIs;
+    return adjuster === null ? '' : words.withItsOwnAdjuster;
   }
 
   get vary(): Vary {
@@ -484,13 +485,13 @@ export class VaryDesk {
       const { finding } = vary.point(set, []);
       session.say(
         finding
-          ? `No such brake: ${finding.path} ${finding.found}; allowed: ${finding.allowed}.`
-          : 'No such brake.',
+          ? words.noSuchBrakeAllowed(finding.path, finding.found, finding.allowed)
+          : words.noSuchBrake,
       );
       return;
     }
     const named = told.map(
-      ({ q, value }) => `${q.name.toLowerCase()} ${withUnit(short(value), q.unit)}`,
+      ({ q, value }) => `${language.inside(q.name)} ${withUnit(short(value), q.unit)}`,
     );
     const title = [this.brake.title, ...named].join(', ').slice(0, 120);
     const brake = { scene: { ...shown.scene, title }, state: shown.state };

@@ -3,6 +3,7 @@ import type { Session } from '../../session.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { varyControls } from './controls.ts';
 import './curve.ts';
+import { language, vary as words } from '../../../sim/words/en.ts';
 import { short, VaryDesk } from './desk.ts';
 import { seekControls } from './seek-controls.ts';
 import { SeekDesk } from './seek-desk.ts';
@@ -17,7 +18,7 @@ function needMap(session: Session): void {
   if (customElements.get('takeup-map')) return;
   import('./map-view.ts').then(
     () => session.changed(),
-    () => session.say('What draws maps could not be loaded: is the network there?'),
+    () => session.say(words.whatDrawsMapsCouldNot),
   );
 }
 
@@ -34,7 +35,7 @@ function region({ session }: PageView): TemplateResult {
   if (!customElements.get('takeup-region'))
     import('./region-view.ts').then(
       () => session.changed(),
-      () => session.say('What draws regions could not be loaded: is the network there?'),
+      () => session.say(words.whatDrawsRegionsCouldNot),
     );
   return html`<takeup-region .session=${session} .rev=${session.revision}></takeup-region>`;
 }
@@ -43,39 +44,39 @@ const picture = (page: PageView): TemplateResult =>
   turnedRound(page.session) ? region(page) : curves(page, deskOf(VaryDesk, page.session));
 
 const curves = ({ session }: PageView, desk: VaryDesk): TemplateResult =>
-  html`${drawn(session, desk)}${desk.busy ? html`<button class="btn vary-stop" @click=${() => desk.stop()}>Stop working it out</button>` : nothing}${desk.trouble ? html`<p role="alert">The curves broke off: ${desk.trouble}</p>` : nothing}`;
+  html`${drawn(session, desk)}${desk.busy ? html`<button class="btn vary-stop" @click=${() => desk.stop()}>${words.stopWorkingItOut}</button>` : nothing}${desk.trouble ? html`<p role="alert">${words.theCurvesBrokeOff(desk.trouble)}</p>` : nothing}`;
 
 /** The second quantity of a map's point. */
 function second(session: Session): string {
   const { pickedUp, up } = deskOf(VaryDesk, session);
   return up && pickedUp !== null
-    ? `, ${up.name.toLowerCase()} ${short(pickedUp)}${up.unit ? ` ${up.unit}` : ''}`
+    ? `, ${language.inside(up.name)} ${short(pickedUp)}${up.unit ? ` ${up.unit}` : ''}`
     : '';
 }
 
 const seekCaption = (session: Session): string => {
   const { free, picked } = deskOf(SeekDesk, session);
   const { bar, cable } = session.moment.parts.vary;
-  const pressed = `${short(bar)} bar${cable > 0 ? `, cable ${short(cable)} N` : ''}`;
+  const pressed = `${short(bar)} bar${cable > 0 ? words.cableN(short(cable)) : ''}`;
   const put = picked?.map((x, k) => {
     const q = free[k]?.quantity;
     return `${q?.name ?? ''} ${short(x)}${q?.unit ? ` ${q.unit}` : ''}`;
   });
-  return `${put ? put.join(', ') : 'As it is'}, ${pressed}`;
+  return `${put ? put.join(', ') : words.asItIs}, ${pressed}`;
 };
 
 export const vary: Station = {
   id: 'vary',
   styles: varyStyles,
   beside: { wide: 0.58, middle: 0.42 },
-  besideIs: 'Curves',
+  besideIs: words.curves,
   phoneStage: false,
   side: (page) => {
     const { session } = page;
     const turned = turnedRound(session);
     const pic =
       page.size === 'narrow'
-        ? html`<section class="blk vary-pic" aria-label=${turned ? 'Region' : 'Curves'}>${picture(page)}</section>`
+        ? html`<section class="blk vary-pic" aria-label=${turned ? words.region : words.curves}>${picture(page)}</section>`
         : nothing;
     const side = turned
       ? seekSide(page, deskOf(SeekDesk, session))
@@ -89,22 +90,27 @@ export const vary: Station = {
   caption: (session) => {
     if (turnedRound(session)) return seekCaption(session);
     const { of, picked, part } = deskOf(VaryDesk, session);
-    const pressed = `${short(part.bar)} bar${part.cable > 0 ? `, cable ${short(part.cable)} N` : ''}`;
+    const pressed = `${short(part.bar)} bar${part.cable > 0 ? words.cableN(short(part.cable)) : ''}`;
     return picked === null
-      ? `As it is, ${pressed}`
+      ? words.asItIs2(pressed)
       : `${of.name} ${short(picked)}${of.unit ? ` ${of.unit}` : ''}${second(session)}, ${pressed}`;
   },
   over: (page) =>
     page.size === 'narrow' ? html`` : html`<div class="vary-over beside">${picture(page)}</div>`,
   shown: (session) =>
     turnedRound(session) ? deskOf(SeekDesk, session).instant : deskOf(VaryDesk, session).instant,
+  // A map and a region have words too small for a wall: there the brake of the point stands.
+  wallOver: ({ session }) =>
+    turnedRound(session) || deskOf(VaryDesk, session).up
+      ? null
+      : html`<takeup-curve .session=${session} .rev=${session.revision}></takeup-curve>`,
   wall: {
     readings: ['brakeFactor', 'torque', 'clearanceMean'],
     says: ({ session }) => {
       if (turnedRound(session)) return outcome(deskOf(SeekDesk, session));
       const desk = deskOf(VaryDesk, session);
       const { of } = desk;
-      return `${of.name} ${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}${desk.picked === null ? ', as it is' : `; as it is, ${short(of.value)}`}.`;
+      return `${of.name} ${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}${desk.picked === null ? words.asItIs3 : words.asItIs4(short(of.value))}.`;
     },
   },
 };

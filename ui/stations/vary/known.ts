@@ -1,17 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Judgement, Odds, Quantity, Tolerance } from '../../../sim/index.ts';
+import { language, varyKnown as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
+import type { Choice } from '../../pieces/picker.ts';
 import { field } from './controls.ts';
 import { SLOPE, type VaryDesk } from './desk.ts';
 import { AMOUNTS, MOST_KNOWN, MOST_SEED, varySpread } from './part.ts';
-import type { Choice } from './picker.ts';
 
 /** How well sizes are known, and what that does to what is read: bands, and which of them matters most. */
 
 const kinds: readonly (readonly [Tolerance['kind'], string])[] = [
-  ['percent', '± per cent'],
-  ['gauge', '± by its gauge'],
-  ['times', 'times or over'],
+  ['percent', texts.perCent],
+  ['gauge', texts.byItsGauge],
+  ['times', texts.timesOrOver],
 ];
 
 /**
@@ -44,9 +45,9 @@ function one(desk: VaryDesk, tolerance: Tolerance, q: Quantity): TemplateResult 
     ]);
   };
   return html`<li data-known=${tolerance.id}><span>${name}</span>
-    <label class="vary-field">How<select @change=${chosen}>${kinds.map(([k, told]) => html`<option value=${k} ?selected=${k === kind}>${told}</option>`)}</select></label>
+    <label class="vary-field">${texts.how}<select @change=${chosen}>${kinds.map(([k, told]) => html`<option value=${k} ?selected=${k === kind}>${told}</option>`)}</select></label>
     ${field(desk, 'By', unit, amount, AMOUNTS[kind], (x) => put((now) => [{ ...now, amount: x }]))}
-    <button class="btn" @click=${() => put(() => [])}>Remove</button></li>`;
+    <button class="btn" @click=${() => put(() => [])}>${texts.remove}</button></li>`;
 }
 
 /** Ranked bars: by how much each alone moves the first of what is read. */
@@ -55,25 +56,14 @@ function ranked(desk: VaryDesk): TemplateResult | typeof nothing {
   const [first] = read;
   const most = spread?.swings[0]?.by[0] ?? Number.NaN;
   if (!spread || !first || !(most > 0)) return nothing;
-  return html`<h3>What matters most for ${first.name.toLowerCase()}</h3><ol class="vary-rank">${spread.swings.map(
+  return html`<h3>${texts.whatMattersMostFor(language.inside(first.name))}</h3><ol class="vary-rank">${spread.swings.map(
     ({ name, by: [by = Number.NaN] }) =>
       html`<li><span>${name}</span><b>${number(by, first.digits)}${first.unit ? ` ${first.unit}` : ''}</b><svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true"><rect width=${Number.isFinite(by) ? Math.max(0.5, (100 * by) / most) : 0} height="10" /></svg></li>`,
   )}</ol>`;
 }
 
 /** What a brake may turn out to be, in words. */
-const judged: Readonly<Record<Judgement, string>> = {
-  'cannot be': 'Cannot be built so',
-  lost: 'Finds no place: the drum leaves no pose',
-  locks: 'A shoe locks by itself',
-  yields: 'A part gives way',
-  drags: 'Drags when released',
-  'front off': 'Front lining does not bear',
-  'rear off': 'Rear lining does not bear',
-  'lining limit': 'A lining is under its limit',
-  'drum limit': 'The drum is over its limit',
-  clicks: 'The adjuster clicks in this press',
-};
+const judged: Readonly<Record<Judgement, string>> = texts.judged;
 
 /** In how many of the brakes drawn each of it is so. */
 function likely(desk: VaryDesk): TemplateResult | typeof nothing {
@@ -87,30 +77,30 @@ function likely(desk: VaryDesk): TemplateResult | typeof nothing {
   if (seen.length + never.length === 0) return nothing;
   return html`${
     seen.length > 0 || holds
-      ? html`<table aria-label="How likely"><thead><tr><th scope="col">How likely</th><th scope="col">in</th><th scope="col">of</th></tr></thead><tbody>${seen.map(
+      ? html`<table aria-label=${texts.howLikely}><thead><tr><th scope="col">${texts.howLikely}</th><th scope="col">${texts.inWord}</th><th scope="col">${texts.of}</th></tr></thead><tbody>${seen.map(
           (o) => row(o.judgement, judged[o.judgement], o),
         )}${
           holds
-            ? html`${row('slope down', `Holds on ${number(SLOPE.percent, 0)} %, nose down`, holds.down)}${row('slope up', `Holds on ${number(SLOPE.percent, 0)} %, nose up`, holds.up)}`
+            ? html`${row(texts.slopeDown, texts.holdsOnNoseDown(number(SLOPE.percent, 0)), holds.down)}${row(texts.slopeUp, texts.holdsOnNoseUp(number(SLOPE.percent, 0)), holds.up)}`
             : nothing
         }</tbody></table>${holds ? html`<p class="small">${number(SLOPE.percent, 0)} %: ${SLOPE.what}.</p>` : nothing}`
       : nothing
-  }${never.length > 0 ? html`<p data-odds="never">In none of them: ${never.map((o) => judged[o.judgement].toLowerCase()).join('; ')}.</p>` : nothing}`;
+  }${never.length > 0 ? html`<p data-odds="never">${texts.inNoneOfThem(never.map((o) => language.inside(judged[o.judgement])).join('; '))}</p>` : nothing}`;
 }
 
 /** A reading's band, with how it is told. */
 function banded(desk: VaryDesk): TemplateResult | typeof nothing {
   const { read, spread } = desk;
   if (!spread) return nothing;
-  return html`<table aria-label="Bands"><thead><tr><th scope="col">95 of 100 brakes</th><th scope="col">from</th><th scope="col">middle</th><th scope="col">to</th></tr></thead><tbody>${read.map(
+  return html`<table aria-label=${texts.bands}><thead><tr><th scope="col">${texts.of95Of100Brakes}</th><th scope="col">${texts.from}</th><th scope="col">${texts.middle}</th><th scope="col">${texts.to}</th></tr></thead><tbody>${read.map(
     (a, k) => {
       const band = spread.bands[k];
       const told = (x: number | undefined): string => number(x ?? Number.NaN, a.digits);
       return html`<tr data-band=${a.key}><th scope="row">${a.name}${a.unit ? html` <small>${a.unit}</small>` : nothing}</th><td>${told(band?.low)}</td><td>${told(band?.middle)}</td><td>${told(band?.high)}</td></tr>`;
     },
   )}</tbody></table>
-  ${spread.untold > 0 ? html`<p>${number(100 * spread.untold, 0)} of 100 such brakes lock, give way or cannot be built: they stand in no band.</p>` : nothing}
-  ${spread.done ? nothing : html`<p role="status">More brakes are being drawn …</p>`}`;
+  ${spread.untold > 0 ? html`<p>${texts.of100SuchBrakesLock(number(100 * spread.untold, 0))}</p>` : nothing}
+  ${spread.done ? nothing : html`<p role="status">${texts.moreBrakesAreBeingDrawn}</p>`}`;
 }
 
 export function knownBlock(desk: VaryDesk): TemplateResult {
@@ -127,10 +117,10 @@ export function knownBlock(desk: VaryDesk): TemplateResult {
     const { known, seed } = desk.part.spread;
     if (q) session.do(varySpread, [...known, usual(q)], seed);
   };
-  return html`<section class="blk vary-known" data-below="known" tabindex="-1" aria-labelledby="known"><h2 id="known">How well it is known</h2>
-    ${known.length === 0 ? html`<p>Friction is never known exactly, a size no better than its gauge. Name what is not, and see what that does: bands instead of figures.</p>` : html`<ul>${known.map(({ tolerance, quantity }) => one(desk, tolerance, quantity))}</ul>`}
-    ${part.spread.known.length < MOST_KNOWN ? html`<takeup-picker label="Add what is not known exactly" data-pick="known" .chosen=${[]} .choices=${choices} @choose=${add}></takeup-picker>` : nothing}
+  return html`<section class="blk vary-known" data-below="known" tabindex="-1" aria-labelledby="known"><h2 id="known">${texts.howWellItIsKnown}</h2>
+    ${known.length === 0 ? html`<p>${texts.frictionIsNeverKnownExactly}</p>` : html`<ul>${known.map(({ tolerance, quantity }) => one(desk, tolerance, quantity))}</ul>`}
+    ${part.spread.known.length < MOST_KNOWN ? html`<takeup-picker label=${texts.addWhatIsNotKnown} data-pick="known" .chosen=${[]} .choices=${choices} @choose=${add}></takeup-picker>` : nothing}
     ${banded(desk)}${likely(desk)}${ranked(desk)}
-    ${known.length > 0 ? field(desk, 'Seed: the same draws again', '', seed, [1, MOST_SEED], (x) => session.do(varySpread, desk.part.spread.known, Math.round(x))) : nothing}
+    ${known.length > 0 ? field(desk, texts.seedTheSameDrawsAgain, '', seed, [1, MOST_SEED], (x) => session.do(varySpread, desk.part.spread.known, Math.round(x))) : nothing}
   </section>`;
 }

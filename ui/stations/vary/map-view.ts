@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { varyMapView as said } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
@@ -258,7 +259,7 @@ export class VaryMap extends LitElement {
     const names = picture ? this.#names(picture.regions, to) : { texts: [], taken: [] };
     const beside = (flip ? -1 : 1) * (13 + (figure.length * 10.5) / 2);
     const looked = inside ? [boxOf(figure, [px + beside, Math.max(TOP + 18, py - 11)], 10.5)] : [];
-    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="application" aria-busy=${desk.busy} aria-label=${`Map of ${first.name}; arrow keys go over it. ${told}`}
+    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="application" aria-busy=${desk.busy} aria-label=${said.mapOfArrowKeysGo(first.name, told)}
       @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
       <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern>
       <pattern id="soft" width="7" height="7" patternUnits="userSpaceOnUse"><circle cx="2" cy="2" r="1.2" fill="var(--ink2)" opacity="0.7" /></pattern>

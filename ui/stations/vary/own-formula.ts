@@ -1,12 +1,13 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
+import { varyOwnFormula as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
+import { found } from '../../pieces/search.ts';
 import type { Session } from '../../session.ts';
 import { hasFormulas, loadFormulas, readTypedFormula } from '../../typed-formula.ts';
 import { deskOf } from '../station.ts';
 import { VaryDesk } from './desk.ts';
 import { LONGEST_TEXT, MOST_FORMULAS, ownKey, varyForget, varyFormula } from './part.ts';
 import { sayRoom } from './room.ts';
-import { found } from './search.ts';
 
 /** As many names are offered at once; the rest is found by typing. */
 const OFFERED = 6;
@@ -51,7 +52,7 @@ export class OwnFormulaField extends LitElement {
     if (hasFormulas()) return;
     loadFormulas().then(
       () => this.requestUpdate(),
-      () => this.session.say('What reads formulas could not be loaded: is the network there?'),
+      () => this.session.say(words.whatReadsFormulasCouldNot),
     );
   };
 
@@ -91,7 +92,7 @@ export class OwnFormulaField extends LitElement {
     ]);
     const fits = this.#fits(desk, word, about);
     if (fits.length === 0) return nothing;
-    return html`<div class="names" role="group" aria-label="Names that fit">${fits
+    return html`<div class="names" role="group" aria-label=${words.namesThatFit}>${fits
       .slice(0, OFFERED)
       .map(
         (k) =>
@@ -105,13 +106,13 @@ export class OwnFormulaField extends LitElement {
   #judged(desk: VaryDesk): TemplateResult | typeof nothing {
     if (this.text.trim() === '') return nothing;
     const read = readTypedFormula(this.text, desk.names);
-    if (!read) return html`<p role="status">Its reader is coming …</p>`;
+    if (!read) return html`<p role="status">${words.itsReaderIsComing}</p>`;
     if (!read.ok)
-      return html`<p class="bad" role="status">At character ${read.at + 1}: found “${read.found}”; allowed: ${read.why}.</p>`;
+      return html`<p class="bad" role="status">${words.atCharacterFoundAllowed(read.at + 1, read.found, read.why)}</p>`;
     const keys = read.uses.map((k) => k.key);
     const value = read.worth(desk.vary.point([], keys).values);
-    const told = Number.isFinite(value) ? `${number(value, 3)} ${read.unit}` : 'nothing to tell';
-    return html`<p role="status">As the brake is: ${told}.</p>`;
+    const told = Number.isFinite(value) ? `${number(value, 3)} ${read.unit}` : words.nothingToTell;
+    return html`<p role="status">${words.asTheBrakeIs(told)}</p>`;
   }
 
   #add(desk: VaryDesk): void {
@@ -135,7 +136,7 @@ export class OwnFormulaField extends LitElement {
     const put = (field: 'name' | 'text') => (e: Event) => {
       this[field] = (e.target as HTMLInputElement).value;
     };
-    return html`<h2>Own formula</h2>
+    return html`<h2>${words.ownFormula}</h2>
       ${
         formulas.length > 0
           ? html`<ul>${formulas.map(
@@ -144,21 +145,21 @@ export class OwnFormulaField extends LitElement {
                   this.name = f.name;
                   this.text = f.text;
                   this.#load();
-                }}>Edit</button><button @click=${() => session.do(varyForget, f.name)}>Remove</button></li>`,
+                }}>${words.edit}</button><button @click=${() => session.do(varyForget, f.name)}>${words.remove}</button></li>`,
             )}</ul>`
           : nothing
       }
       ${
         full
-          ? html`<p>${MOST_FORMULAS} formulas are kept at most: remove one for another.</p>`
-          : html`<label>Name <input class="name" maxlength="40" .value=${this.name} @input=${put('name')}></label>
-      <label>Readings, sizes and units, such as torque / (drum.diameterNew / 2) <input class="text" maxlength=${LONGEST_TEXT} spellcheck="false" autocapitalize="off" .value=${this.text} @focus=${this.#load} @input=${put('text')} @keydown=${(
+          ? html`<p>${words.formulasAreKeptAtMost(MOST_FORMULAS)}</p>`
+          : html`<label>${words.name} <input class="name" maxlength="40" .value=${this.name} @input=${put('name')}></label>
+      <label>${words.readingsSizesAndUnitsSuch} <input class="text" maxlength=${LONGEST_TEXT} spellcheck="false" autocapitalize="off" .value=${this.text} @focus=${this.#load} @input=${put('text')} @keydown=${(
         e: KeyboardEvent,
       ) => {
         if (e.key === 'Enter') this.#add(desk);
       }}></label>
       ${this.#judged(desk)}${this.#offer(desk)}
-      <p><button ?disabled=${!ready} @click=${() => this.#add(desk)}>Read it</button></p>`
+      <p><button ?disabled=${!ready} @click=${() => this.#add(desk)}>${words.readIt}</button></p>`
       }`;
   }
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Instant, LessonValues, quantitiesOf, SET, UNHELD } from '../../../sim/index.ts';
+import { varyOwnRows as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { read, sceneOf } from '../../record/derive.ts';
 import { brakes } from '../../scenes.ts';
@@ -26,9 +27,9 @@ export function ownRows(session: Session, instant: Instant): TemplateResult | ty
     const value = f.read.ok ? f.read.worth(f.read.uses.map((k) => of(k.key))) : Number.NaN;
     return { f, value, told: asAnswer(f, value) };
   });
-  return html`<h3>Own formulas</h3><table aria-label="Own formulas"><thead><tr><th scope="col">Reading</th><th scope="col">Value</th><th scope="col">From</th></tr></thead>
+  return html`<h3>${words.ownFormulas}</h3><table aria-label=${words.ownFormulas}><thead><tr><th scope="col">${words.reading}</th><th scope="col">${words.value}</th><th scope="col">${words.from}</th></tr></thead>
     <tbody>${rows.map(
       ({ f, value, told }) =>
-        html`<tr data-own=${f.own.name}><td>${f.own.name}</td><td class="v">${number(value, told.digits)}${told.unit ? html`<small>${told.unit}</small>` : nothing}</td><td class="f">${f.own.text}${f.read.ok ? nothing : html` (at character ${f.read.at + 1}: found “${f.read.found}”; allowed: ${f.read.why})`}</td></tr>`,
+        html`<tr data-own=${f.own.name}><td>${f.own.name}</td><td class="v">${number(value, told.digits)}${told.unit ? html`<small>${told.unit}</small>` : nothing}</td><td class="f">${f.own.text}${f.read.ok ? nothing : html` ${words.atCharacterFoundAllowed(f.read.at + 1, f.read.found, f.read.why)}`}</td></tr>`,
     )}</tbody></table>`;
 }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { BrakeState, Free, Scene, Tolerance, Wish } from '../../../sim/index.ts';
+import { varyPart as words } from '../../../sim/words/en.ts';
 import { type BrakeRef, freshBench, released } from '../../record/bench.ts';
 import { arrive, leave, opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
@@ -68,7 +69,7 @@ export const AMOUNTS: Readonly<Record<Tolerance['kind'], readonly [number, numbe
   times: [1, 10],
 };
 /** A formula's key among what is read. */
-export const ownKey = (name: string): string => `own ${name}`;
+export const ownKey = (name: string): string => words.own(name);
 const MOST_BAR = 200;
 const MOST_PULL = 5000;
 
@@ -150,7 +151,7 @@ export const varyPart: Part<VaryPart> = {
                 kind: v.picklist(['percent', 'gauge', 'times']),
                 amount: v.pipe(v.number(), v.finite()),
               }),
-              v.check(({ kind, amount }) => fits(kind, amount), 'a tolerance within its bounds'),
+              v.check(({ kind, amount }) => fits(kind, amount), words.aToleranceWithinItsBounds),
             ),
           ),
           v.maxLength(MOST_KNOWN),
@@ -166,7 +167,7 @@ export const varyPart: Part<VaryPart> = {
           v.array(
             v.pipe(
               v.strictObject({ id, from: finite, to: finite }),
-              v.check(({ from, to }) => from < to, 'two ends apart'),
+              v.check(({ from, to }) => from < to, words.twoEndsApart),
             ),
           ),
           v.maxLength(MOST_FREE),
@@ -202,7 +203,7 @@ export const varyOf = intention(
   'vary.of',
   (m: Moment, of: string) =>
     of === m.parts.vary.of ? m : ask(m, { of: of.slice(0, 80), range: null, and: null }),
-  'what is varied',
+  words.whatIsVaried,
 );
 
 export const varyRange = intention(
@@ -219,7 +220,7 @@ export const varyRead = intention(
   'vary.read',
   (m: Moment, keys: readonly string[]) =>
     keys.length === 0 ? m : ask(m, { read: keys.slice(0, MOST_READ).map((k) => k.slice(0, 80)) }),
-  'what is read',
+  words.whatIsRead,
 );
 
 /** A second quantity with its values; none: one curve again. */
@@ -236,7 +237,7 @@ export const varyAnd = intention(
           : null,
       beside: null,
     }),
-  'a second thing varied',
+  words.aSecondThingVaried,
   { joins: 'vary.and' },
 );
 
@@ -244,13 +245,13 @@ export const varyAnd = intention(
 export const varyMap = intention(
   'vary.map',
   (m: Moment, map: boolean) => ask(m, { map }),
-  (_before, after) => (after.parts.vary.map ? 'a map' : 'curves'),
+  (_before, after) => (after.parts.vary.map ? words.aMap : 'curves'),
 );
 
 export const varyBeside = intention(
   'vary.beside',
   (m: Moment, beside: VaryPart['beside']) => ask(m, { beside, and: null }),
-  'a brake beside it',
+  words.aBrakeBesideIt,
 );
 
 const clamp = (x: number, most: number): number =>
@@ -260,14 +261,14 @@ export const varyPress = intention(
   'vary.press',
   (m: Moment, bar: number, cable: number) =>
     ask(m, { bar: clamp(bar, MOST_BAR), cable: clamp(cable, MOST_PULL) }),
-  'how it is pressed',
+  words.howItIsPressed,
   { joins: 'vary.press' },
 );
 
 export const varySteps = intention(
   'vary.steps',
   (m: Moment, steps: boolean) => ask(m, { steps }),
-  (_before, after) => (after.parts.vary.steps ? 'the adjuster at work' : 'the adjuster held'),
+  (_before, after) => (after.parts.vary.steps ? words.theAdjusterAtWork : words.theAdjusterHeld),
 );
 
 /** A formula of one's own put among the others, under its name; read from then on. */
@@ -286,7 +287,7 @@ export const varyFormula = intention(
       read: [...read.filter((k) => k !== key), key].slice(-MOST_READ),
     });
   },
-  (_before, _after, name) => `formula ${name.slice(0, LONGEST_NAME)}`,
+  (_before, _after, name) => words.formula(name.slice(0, LONGEST_NAME)),
 );
 
 /** Away with a formula. */
@@ -301,7 +302,7 @@ export const varyForget = intention(
       read: left.length > 0 ? left : FACTOR,
     });
   },
-  'a formula less',
+  words.aFormulaLess,
 );
 
 /** How well things are known, and the seed. The brake of a point stays: it is told of with its band. */
@@ -316,7 +317,7 @@ export const varySpread = intention(
           },
         })
       : m,
-  'how well it is known',
+  words.howWellItIsKnown,
   { joins: 'vary.spread' },
 );
 
@@ -336,7 +337,7 @@ export const varyAsk = intention(
       seek: { ...m.parts.vary.seek, on: false },
       ...asked,
     }),
-  'what if',
+  words.whatIf,
 );
 
 /** The brake of a point as it was built for the curve. */
@@ -362,13 +363,13 @@ export const varyPick = intention(
     return released({ ...here, bench: freshBench({ kind: 'whole', scene }, state) });
   },
   (_before, after) =>
-    after.guest?.call.kind === 'varied' ? `${after.guest.call.value}` : 'a point of the curve',
-  { joins: (of) => `vary.pick ${of}` },
+    after.guest?.call.kind === 'varied' ? `${after.guest.call.value}` : words.aPointOfTheCurve,
+  { joins: (of) => words.varyPick(of) },
 );
 
 /** The brake as it was before a point was looked at. */
 export const varyHome = intention(
   'vary.home',
   (m: Moment) => (isVaried(m) ? leave(m) : m),
-  'as it was',
+  words.asItWas,
 );

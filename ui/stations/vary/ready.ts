@@ -1,4 +1,5 @@
 import type { Brake } from '../../../sim/index.ts';
+import { varyReady as words } from '../../../sim/words/en.ts';
 import { FACTOR, FRICTION, type VaryPart } from './part.ts';
 
 /** Questions that are asked of a brake most, ready made. */
@@ -12,34 +13,37 @@ export interface Ready {
 }
 
 export const readyMade: readonly Ready[] = [
-  { name: 'Factor against friction', ask: { of: FRICTION, read: FACTOR } },
-  { name: 'Leading share against friction', ask: { of: FRICTION, read: ['leadingShare'] } },
-  { name: 'Clearance against tooth', ask: { of: 'tooth', read: ['restClearanceMean'], bar: 0 } },
-  { name: 'Torque against bore', ask: { of: 'cylinder.bore', read: ['torque'] } },
+  { name: words.factorAgainstFrictionName, ask: { of: FRICTION, read: FACTOR } },
+  { name: words.leadingShareAgainstName, ask: { of: FRICTION, read: ['leadingShare'] } },
   {
-    name: 'Slope held against cable',
+    name: words.clearanceAgainstToothName,
+    ask: { of: 'tooth', read: ['restClearanceMean'], bar: 0 },
+  },
+  { name: words.torqueAgainstBoreName, ask: { of: 'cylinder.bore', read: ['torque'] } },
+  {
+    name: words.slopeHeldAgainstName,
     ask: { of: 'cable', read: ['slopeDown', 'slopeUp'], bar: 0, cable: 300 },
   },
   {
-    name: 'Teeth taken hot',
+    name: words.teethTakenHotName,
     ask: { of: 'temperature', range: [20, 420], read: ['teethTaken'] },
   },
   {
-    name: 'Distance to a click against slot play',
+    name: words.distanceToAName,
     ask: { of: 'adjuster.lostMotion', read: ['nextClick'] },
   },
   {
-    name: 'Distance to a click against pitch',
+    name: words.distanceToAName2,
     ask: { of: 'adjuster.pitch', read: ['nextClick'] },
     fits: ({ adjuster }) => adjuster.lever === null,
   },
   {
-    name: 'Distance to a click against the lever’s tooth',
+    name: words.distanceToAName3,
     ask: { of: 'adjuster.lever.toothAngle', read: ['nextClick'] },
     fits: ({ adjuster }) => adjuster.lever !== null,
   },
   {
-    name: 'Map: torque over friction and bore',
+    name: words.mapTorqueOverName,
     ask: {
       of: FRICTION,
       read: ['torque'],
@@ -48,5 +52,5 @@ export const readyMade: readonly Ready[] = [
     },
     fits: ({ cylinder }) => cylinder.bore > 15 && cylinder.bore < 25,
   },
-  { name: 'Pedal travel against wear', ask: { of: 'wear', read: ['pedalTravel'] } },
+  { name: words.pedalTravelAgainstName, ask: { of: 'wear', read: ['pedalTravel'] } },
 ];

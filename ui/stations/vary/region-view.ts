@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { varyRegionView as texts } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
 import { Kept } from '../../record/kept.ts';
 import type { Session } from '../../session.ts';
@@ -161,7 +162,7 @@ export class SeekRegion extends LitElement {
     const title =
       third && slice.third !== null
         ? `${short(slice.third)}${third.quantity.unit ? ` ${third.quantity.unit}` : ''}`
-        : 'Where it does what is wished';
+        : texts.whereItDoesWhatIs;
     // A brake stands on the slice that its third size is of; between two slices on none.
     const mine = (at: readonly number[]): boolean =>
       !third ||
@@ -176,9 +177,9 @@ export class SeekRegion extends LitElement {
       </g>
       ${this.#axisX(box, first, k === 0)}${this.#axisY(box, second, k === 0)}${this.#frame(box)}
       <text class="title" x=${all > 1 ? box.left : 8} y=${box.top - 12}>${title}</text>
-      ${does ? nothing : svg`<text class="quiet" x=${(box.left + box.right) / 2} y=${(box.top + box.bottom) / 2} text-anchor="middle">none here</text>`}
-      ${best && desk.found?.reach && !picked && mine(best.at) ? this.#spot(...to([best.at[0] as number, best.at[1] as number]), 'most room', false) : nothing}
-      ${picked && mine(picked) ? this.#spot(...to([picked[0] as number, picked[1] as number]), 'on the stage', true) : nothing}
+      ${does ? nothing : svg`<text class="quiet" x=${(box.left + box.right) / 2} y=${(box.top + box.bottom) / 2} text-anchor="middle">${texts.noneHere}</text>`}
+      ${best && desk.found?.reach && !picked && mine(best.at) ? this.#spot(...to([best.at[0] as number, best.at[1] as number]), texts.mostRoom, false) : nothing}
+      ${picked && mine(picked) ? this.#spot(...to([picked[0] as number, picked[1] as number]), texts.onTheStage, true) : nothing}
     </g>` as TemplateResult;
   }
 
@@ -186,7 +187,7 @@ export class SeekRegion extends LitElement {
   #slicedBy(slices: readonly Slice[]): TemplateResult | typeof nothing {
     const third = this.#desk.free[2];
     if (!third || slices.length < 2) return nothing;
-    return svg`<text class="title" x="8" y="20">${third.quantity.name}, slice by slice</text>` as TemplateResult;
+    return svg`<text class="title" x="8" y="20">${texts.sliceBySlice(third.quantity.name)}</text>` as TemplateResult;
   }
 
   /** Of one size: every wished reading over it, its ends, and the bands in which all of them are kept. */
@@ -221,14 +222,14 @@ export class SeekRegion extends LitElement {
       return svg`<g>
         ${bands.map((b) => svg`<rect data-band x=${this.#x(box, first, b.from)} y=${box.top} width=${Math.max(2, this.#x(box, first, b.to) - this.#x(box, first, b.from))} height=${each} fill="var(--adj)" fill-opacity="0.45" />`)}
         ${steps.map((s) => svg`<path d=${`M${LEFT} ${y(s).toFixed(1)}H${width - RIGHT}`} stroke="var(--faint)" /><text class="quiet" x=${LEFT - 8} y=${y(s) + 5} text-anchor="end">${number(s, digits)}</text>`)}
-        ${ends.map((e) => svg`<path d=${`M${LEFT} ${y(e).toFixed(1)}H${width - RIGHT}`} stroke="var(--bad)" stroke-width="2" stroke-dasharray="8 5" /><text class="bad" x=${width - RIGHT - 4} y=${y(e) - 6} text-anchor="end">${wish.least === e ? 'at least' : 'at most'} ${short(e)}</text>`)}
+        ${ends.map((e) => svg`<path d=${`M${LEFT} ${y(e).toFixed(1)}H${width - RIGHT}`} stroke="var(--bad)" stroke-width="2" stroke-dasharray="8 5" /><text class="bad" x=${width - RIGHT - 4} y=${y(e) - 6} text-anchor="end">${wish.least === e ? texts.atLeast : texts.atMost} ${short(e)}</text>`)}
         ${pieces.map((p) => svg`<path d=${`M${p.map(([a, b]) => `${this.#x(box, first, a).toFixed(1)} ${y(b).toFixed(1)}`).join('L')}`} fill="none" stroke="var(--ink)" stroke-width="3" />`)}
         ${this.#frame(box)}
-        <text class="title" x="8" y=${box.top - 12}>${answer.name}${answer.unit ? `, ${answer.unit}` : ''}${wish.hot === null ? '' : `, drum at ${short(wish.hot)} °C`}</text>
+        <text class="title" x="8" y=${box.top - 12}>${answer.name}${answer.unit ? `, ${answer.unit}` : ''}${wish.hot === null ? '' : texts.drumAtC(short(wish.hot))}</text>
       </g>`;
     })}
     ${last ? this.#axisX(last, first, true) : nothing}
-    ${at !== undefined && last ? svg`<path d=${`M${this.#x(last, first, at)} ${TOP}V${last.bottom}`} stroke="var(--ink)" stroke-width="1.8" stroke-dasharray=${picked ? '' : '4 4'} /><text class="now" x=${Math.min(width - 90, this.#x(last, first, at) + 8)} y=${TOP + 20}>${short(at)}${picked ? '' : ', most room'}</text>` : nothing}</g>` as TemplateResult;
+    ${at !== undefined && last ? svg`<path d=${`M${this.#x(last, first, at)} ${TOP}V${last.bottom}`} stroke="var(--ink)" stroke-width="1.8" stroke-dasharray=${picked ? '' : '4 4'} /><text class="now" x=${Math.min(width - 90, this.#x(last, first, at) + 8)} y=${TOP + 20}>${short(at)}${picked ? '' : texts.mostRoom2}</text>` : nothing}</g>` as TemplateResult;
   }
 
   /** Sizes at a place of the picture; null: outside of it. */
@@ -307,9 +308,14 @@ export class SeekRegion extends LitElement {
     const place = free.map(
       ({ quantity: q }, k) => `${q.name} ${short(picked[k] as number)} ${q.unit}`,
     );
-    const values = wished.map(
-      ({ answer, wish }, k) =>
-        `${answer.name} ${number(point.values[k] as number, answer.digits)} ${answer.unit}, ${(point.each[k] as number) > 0 ? 'not ' : ''}as wished: ${wishTold(wish, answer.unit)}`,
+    const values = wished.map(({ answer, wish }, k) =>
+      texts.asWished(
+        answer.name,
+        number(point.values[k] as number, answer.digits),
+        answer.unit,
+        (point.each[k] as number) > 0 ? texts.not : '',
+        wishTold(wish, answer.unit),
+      ),
     );
     return `${place.join(', ')}: ${values.join('; ')}`;
   }
@@ -325,12 +331,12 @@ export class SeekRegion extends LitElement {
     const pictures = this.#pictures.of([found?.slices, desk.part.wishes], () =>
       one ? [] : slices.map((s) => regionPicture(s, desk.asked)),
     );
-    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="application" aria-busy=${busy} aria-label=${`Region of the answer; arrow keys go over it. ${this.#told()}`}
+    return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="application" aria-busy=${busy} aria-label=${texts.regionOfTheAnswerArrow(this.#told())}
       @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
       <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern></defs>
       ${this.#slicedBy(slices)}
       ${one ? this.#line(slices[0] as Slice) : this.#painted(slices).map((p, k) => this.#map(p, k, pictures[k] as RegionPicture, slices.length))}
-      ${!one && pictures.some((p) => p.untold.length > 0) ? svg`<text class="bad" x="8" y=${height - 10}>hatched: it locks, gives way, or cannot be</text>` : nothing}
+      ${!one && pictures.some((p) => p.untold.length > 0) ? svg`<text class="bad" x="8" y=${height - 10}>${texts.hatchedItLocksGivesWay}</text>` : nothing}
     </svg>`}`;
   }
 }

@@ -1,4 +1,5 @@
 import type { Answer, Mark, VaryPoint } from '../../../sim/index.ts';
+import { varyScale as texts } from '../../../sim/words/en.ts';
 
 /** What a picture of curves is made of, free of any painter. */
 
@@ -141,22 +142,16 @@ export function panelsOf(
 }
 
 /** What is out of the way, as it is called in a picture. */
-export const markWords: Readonly<Record<Mark, string>> = {
-  drags: 'linings drag at rest',
-  'front off': 'front shoe off the drum',
-  'rear off': 'rear shoe off the drum',
-  'lining limit': 'lining under its limit',
-  'drum limit': 'drum over its limit',
-};
+export const markWords: Readonly<Record<Mark, string>> = texts.markWords;
 
 /** Why nothing is told there; empty where it is. */
 export const wordOf = (p: VaryPoint): string =>
   p.why === 'locks'
-    ? `${p.locked} shoe locks`
+    ? texts.shoeLocks(p.locked)
     : p.why === 'cannot be'
-      ? 'no such brake'
+      ? texts.noSuchBrake
       : p.why === 'yields'
-        ? 'a part gives way'
+        ? texts.aPartGivesWay
         : p.why === 'lost'
           ? 'no balance'
           : '';

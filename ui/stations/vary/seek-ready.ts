@@ -1,4 +1,5 @@
 import { BAR, type Brake, pressureToSlow, shareTorque } from '../../../sim/index.ts';
+import { varySeekReady as words } from '../../../sim/words/en.ts';
 import { rigOfBrake } from '../../record/derive.ts';
 import { short, type VaryDesk } from './desk.ts';
 import type { SeekPart, VaryPart } from './part.ts';
@@ -40,16 +41,19 @@ function pitch(desk: VaryDesk): readonly SeekReady[] {
     { key: 'hillTeeth', least: null, most: 0, hot: null },
   ];
   const free = [{ id: size.id, from: half(size.value), to: more(size.value) }];
-  const from = `${short(CLEARANCE)} mm is a choice; the descent is the scene’s hottest`;
+  const from = words.from(short(CLEARANCE));
   const play = desk.quantity('adjuster.lostMotion');
   const one = {
-    name: `Which ${size.id.endsWith('toothAngle') ? 'tooth' : 'pitch'} keeps clearance under ${short(CLEARANCE)} and never over-steps after this descent?`,
+    name: words.whichKeepsClearanceUnderAnd(
+      size.id.endsWith('toothAngle') ? words.tooth : words.pitch,
+      short(CLEARANCE),
+    ),
     from,
     ask: { free, wishes },
   };
   if (!play || !(play.value > 0)) return [one];
   const two = [...free, { id: play.id, from: half(play.value), to: more(play.value) }];
-  return [one, { name: 'The same with the slot play free too', from, ask: { free: two, wishes } }];
+  return [one, { name: words.theSameWithName, from, ask: { free: two, wishes } }];
 }
 
 /** Which sizes give the axle what the scene says is its share. */
@@ -78,11 +82,11 @@ function share(desk: VaryDesk): readonly SeekReady[] {
     { id: pins.id, from: pins.value - PINS, to: pins.value + PINS },
   ];
   const bar = end(pressure / BAR);
-  const told = `${short(100 * part)} % of a stop at ${short(stop.deceleration / 1000)} m/s²`;
-  const from = `Share and stop are the scene’s; ${short(bar)} bar is what this brake needs for it; within ±${short(100 * WITHIN)} %`;
+  const told = words.told(short(100 * part), short(stop.deceleration / 1000));
+  const from = words.from2(short(bar), short(100 * WITHIN));
   const friction = desk.quantity('shoes.lining.friction');
   const one = {
-    name: `Which bore and arm give this axle ${told}?`,
+    name: words.whichBoreAndArmGive(told),
     from,
     ask: { free, wishes, bar },
   };
@@ -91,10 +95,7 @@ function share(desk: VaryDesk): readonly SeekReady[] {
     ...free,
     { id: friction.id, from: end(0.8 * friction.value), to: end(1.2 * friction.value) },
   ];
-  return [
-    one,
-    { name: 'The same with friction free too', from, ask: { free: three, wishes, bar } },
-  ];
+  return [one, { name: words.theSameWithName2, from, ask: { free: three, wishes, bar } }];
 }
 
 export const seekReady = (desk: VaryDesk): readonly SeekReady[] => [...pitch(desk), ...share(desk)];

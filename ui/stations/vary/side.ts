@@ -15,9 +15,11 @@ import {
   varyRead,
 } from './part.ts';
 import './own-formula.ts';
-import './picker.ts';
+import '../../pieces/picker.ts';
+import { varySide as words } from '../../../sim/words/en.ts';
+import type { Choice } from '../../pieces/picker.ts';
+import { unlessTyped } from '../../pieces/unless-typed.ts';
 import { besideOptions, chosenBeside, refOf } from './beside.ts';
-import type { Choice } from './picker.ts';
 import { readyMade } from './ready.ts';
 import { sayRoom } from './room.ts';
 import { modes } from './seek-side.ts';
@@ -44,10 +46,9 @@ function row(a: Answer, before: number, now: number, moved: boolean): TemplateRe
 /** Why nothing is told where one looks. */
 function why(desk: VaryDesk): string {
   const { point } = desk;
-  if (point.why === 'locks')
-    return `The ${point.locked} shoe locks: the drum drags it tight by itself, and no force can be told.`;
-  if (point.why === 'yields') return 'A part of the strut’s path would give way before.';
-  if (point.why === 'lost') return 'Nothing balances here.';
+  if (point.why === 'locks') return words.theShoeLocksTheDrum(point.locked);
+  if (point.why === 'yields') return words.aPartOfTheStruts;
+  if (point.why === 'lost') return words.nothingBalancesHere;
   return '';
 }
 
@@ -62,7 +63,7 @@ function whyNone(desk: VaryDesk): TemplateResult | typeof nothing {
   );
   if (rules.size === 0) return nothing;
   const told = [...rules.values()].slice(0, MOST_RULES).map((r) => `${r.path}: ${r.allowed}`);
-  return html`<p class="quiet" data-none>“No such brake”: it could not be put together. Allowed is, of ${told.join('; and of ')}${rules.size > MOST_RULES ? '; and more' : ''}.</p>`;
+  return html`<p class="quiet" data-none>${words.noSuchBrakeItCould(told.join(words.andOf), rules.size > MOST_RULES ? words.andMore : '')}</p>`;
 }
 
 /** The second quantity of a map, as it is and at the point. */
@@ -76,12 +77,12 @@ function table(desk: VaryDesk): TemplateResult {
   const moved = desk.picked !== null;
   const { of, plain, point, read } = desk;
   const told = why(desk);
-  return html`<section class="blk vary-read" aria-label="What is read">
+  return html`<section class="blk vary-read" aria-label=${words.whatIsRead}>
     <table><thead><tr><td>${of.name}</td><th scope="col">${short(of.value)}${of.unit ? ` ${of.unit}` : ''}</th>${moved ? html`<th scope="col" class="after">${short(desk.at)}${of.unit ? ` ${of.unit}` : ''}</th><th scope="col"></th>` : nothing}</tr>${secondRow(desk, moved)}</thead>
     <tbody>${read.map((a, k) => row(a, plain.values[k] as number, point.values[k] as number, moved))}</tbody></table>
     ${told ? html`<p>${told}</p>` : nothing}
     ${whyNone(desk)}
-    ${moved ? html`<button class="btn" @click=${() => desk.home()}>Back to ${short(of.value)}</button>` : html`<p class="quiet">Press or drag on the picture, or Tab to it and use the arrow keys: the brake of that point stands on the stage.</p>`}
+    ${moved ? html`<button class="btn" @click=${() => desk.home()}>${words.backTo(short(of.value))}</button>` : html`<p class="quiet">${words.pressOrDragOnThe}</p>`}
   </section>`;
 }
 
@@ -96,7 +97,7 @@ function familyOf(q: Quantity): readonly number[] {
 function second(desk: VaryDesk): TemplateResult {
   const { session, and, quantities, of, part } = desk;
   const choices = [
-    { id: '', name: 'nothing else', more: '' },
+    { id: '', name: words.name, more: '' },
     ...quantities.filter((q) => q.id !== of.id).map(choiceOf),
   ];
   const choose = (e: CustomEvent<string>): void => {
@@ -114,9 +115,17 @@ function second(desk: VaryDesk): TemplateResult {
       return !(x >= range[0] && x <= range[1]) || (whole && !Number.isInteger(x));
     });
     if (typed.length === 0 || typed.length > MOST_CURVES || bad !== undefined) {
-      const found = bad === undefined ? `${typed.length} values` : `“${bad}”`;
+      const found = bad === undefined ? words.values(typed.length) : `“${bad}”`;
       session.say(
-        `${and.quantity.name}: found ${found}; allowed: 1 to ${MOST_CURVES} ${whole ? 'whole ' : ''}numbers from ${short(range[0])} to ${short(range[1])}${unit ? ` ${unit}` : ''}, with spaces between.`,
+        words.foundAllowed1ToNumbers(
+          and.quantity.name,
+          found,
+          MOST_CURVES,
+          whole ? words.whole : '',
+          short(range[0]),
+          short(range[1]),
+          unit ? ` ${unit}` : '',
+        ),
       );
       field.value = and.values.map(short).join('  ');
       return;
@@ -124,12 +133,12 @@ function second(desk: VaryDesk): TemplateResult {
     session.do(varyAnd, { id: and.quantity.id, values: read });
   };
   const shapes = [
-    [false, 'A curve for each value'],
-    [true, 'A map of both'],
+    [false, words.aCurveForEachValue],
+    [true, words.aMapOfBoth],
   ] as const;
-  return html`<takeup-picker label="A second thing varied" .chosen=${[and?.quantity.id ?? '']} .choices=${choices} @choose=${choose}></takeup-picker>
-    ${and ? html`<div class="seg vary-shape" role="group" aria-label="Picture">${shapes.map(([map, name]) => html`<button aria-pressed=${part.map === map} class=${part.map === map ? 'on' : ''} @click=${() => session.do(varyMap, map)}>${name}</button>`)}</div>` : nothing}
-    ${and ? html`<label class="vary-field">${part.map ? 'From the least to the greatest of' : 'Its values'}${and.quantity.unit ? `, ${and.quantity.unit}` : ''} <input .value=${and.values.map(short).join('  ')} @change=${values}></label>` : nothing}`;
+  return html`<takeup-picker label=${words.aSecondThingVaried} .chosen=${[and?.quantity.id ?? '']} .choices=${choices} @choose=${choose}></takeup-picker>
+    ${and ? html`<div class="seg vary-shape" role="group" aria-label=${words.picture}>${shapes.map(([map, name]) => html`<button aria-pressed=${part.map === map} class=${part.map === map ? 'on' : ''} @click=${() => session.do(varyMap, map)}>${name}</button>`)}</div>` : nothing}
+    ${and ? html`<label class="vary-field">${part.map ? words.fromTheLeastToThe : words.itsValues}${and.quantity.unit ? `, ${and.quantity.unit}` : ''} <input .value=${unlessTyped(and.values.map(short).join('  '))} @change=${values}></label>` : nothing}`;
 }
 
 function asked(desk: VaryDesk): TemplateResult {
@@ -143,19 +152,19 @@ function asked(desk: VaryDesk): TemplateResult {
     session.do(varyRead, next.slice(-MOST_READ));
     if (next.length > chosen.length) sayRoom(session, read);
   };
-  return html`<section class="blk vary-ask" aria-label="What is asked">
-    <takeup-picker label="Vary" data-pick="of" .chosen=${[of.id]} .choices=${quantities.map(choiceOf)} @choose=${(e: CustomEvent<string>) => session.do(varyOf, e.detail)}></takeup-picker>
-    <takeup-picker label=${`Read, up to ${MOST_READ}`} data-pick="read" .chosen=${chosen} .choices=${answers.map(answerChoice)} @choose=${toggle}></takeup-picker>
+  return html`<section class="blk vary-ask" aria-label=${words.whatIsAsked}>
+    <takeup-picker label=${words.vary} data-pick="of" .chosen=${[of.id]} .choices=${quantities.map(choiceOf)} @choose=${(e: CustomEvent<string>) => session.do(varyOf, e.detail)}></takeup-picker>
+    <takeup-picker label=${words.readUpTo(MOST_READ)} data-pick="read" .chosen=${chosen} .choices=${answers.map(answerChoice)} @choose=${toggle}></takeup-picker>
     ${second(desk)}
-    <label class="vary-field">Beside it <select @change=${(e: Event) => session.do(varyBeside, refOf((e.target as HTMLSelectElement).value))}>${besideOptions(desk, chosenBeside(part.beside))}</select></label>
+    <label class="vary-field">${words.besideIt} <select @change=${(e: Event) => session.do(varyBeside, refOf((e.target as HTMLSelectElement).value))}>${besideOptions(desk, chosenBeside(part.beside))}</select></label>
   </section>`;
 }
 
 /** What lies further down is said at the top: at a laptop none of it is in sight. */
 const BELOW = [
-  ['known', 'How well it is known'],
-  ['formula', 'Own formula'],
-  ['ready', 'Ready made'],
+  ['known', words.howWellItIsKnown],
+  ['formula', words.ownFormula],
+  ['ready', words.readyMade],
 ] as const;
 
 function jump(e: Event, id: string): void {
@@ -166,18 +175,18 @@ function jump(e: Event, id: string): void {
 }
 
 const ways = (): TemplateResult =>
-  html`<nav class="vary-ways" aria-label="Further down">${BELOW.map(([id, name]) => html`<button @click=${(e: Event) => jump(e, id)}>${name} <span aria-hidden="true">↓</span></button>`)}</nav>`;
+  html`<nav class="vary-ways" aria-label=${words.furtherDown}>${BELOW.map(([id, name]) => html`<button @click=${(e: Event) => jump(e, id)}>${name} <span aria-hidden="true">↓</span></button>`)}</nav>`;
 
 export function varySide(page: PageView, desk: VaryDesk): TemplateResult {
   const { session } = page;
   const { brake } = desk;
   const more = desk.without ? html` <b>${desk.brake.title} ${desk.without}.</b>` : nothing;
-  return html`<section class="blk h"><h1>What if</h1><p>Change one thing and see what follows; every point is a brake worked out anew.${more}</p>${modes(page)}${ways()}</section>
+  return html`<section class="blk h"><h1>${words.whatIf}</h1><p>${words.changeOneThingAndSee}${more}</p>${modes(page)}${ways()}</section>
     ${table(desk)}
     ${asked(desk)}
     ${knownBlock(desk)}
-    <section class="blk vary-own" data-below="formula" tabindex="-1" aria-label="Own formula"><takeup-own-formula .session=${session} .rev=${session.revision}></takeup-own-formula></section>
-    <section class="blk vary-ready" data-below="ready" tabindex="-1" aria-labelledby="ready"><h2 id="ready">Ready made</h2>${readyMade
+    <section class="blk vary-own" data-below="formula" tabindex="-1" aria-label=${words.ownFormula}><takeup-own-formula .session=${session} .rev=${session.revision}></takeup-own-formula></section>
+    <section class="blk vary-ready" data-below="ready" tabindex="-1" aria-labelledby="ready"><h2 id="ready">${words.readyMade}</h2>${readyMade
       .filter((r) => r.fits?.(brake) ?? true)
       .map(
         (r) =>

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { varyTap as words } from '../../../sim/words/en.ts';
 import type { Session } from '../../session.ts';
 import { varyAsk } from './part.ts';
 
@@ -6,11 +7,11 @@ type Asked = Parameters<typeof varyAsk.does>[1];
 
 /** One tap from a size or a reading to what follows from it. @param name whose, for who hears the page */
 export const whatIf = (session: Session, name: string, asked: Asked): TemplateResult =>
-  html`<button class="whatif" @click=${() => session.do(varyAsk, asked)}>What if<span class="hidden"> it were another: ${name}</span></button>`;
+  html`<button class="whatif" @click=${() => session.do(varyAsk, asked)}>${words.whatIf(html`<span class="hidden"> ${words.itWereAnother(name)}</span>`)}</button>`;
 
 /** The same from the name of a size itself, where there is no room beside it. */
 export const whatIfName = (session: Session, name: string, asked: Asked): TemplateResult =>
-  html`<button class="whatif" title="What if it were another?" @click=${() => session.do(varyAsk, asked)}>${name}<span class="hidden">: what if it were another?</span></button>`;
+  html`<button class="whatif" title=${words.whatIfItWereAnother} @click=${() => session.do(varyAsk, asked)}>${name}<span class="hidden">${words.whatIfItWereAnother2}</span></button>`;
 
 /** What a line of a sheet is among what can be varied, and what is read then. */
 const ofLines: Readonly<Record<string, Asked>> = {

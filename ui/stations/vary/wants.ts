@@ -1,3 +1,4 @@
+import { varyWants as words } from '../../../sim/words/en.ts';
 import { opened } from '../../record/guest.ts';
 import { intention } from '../../record/intention.ts';
 import type { Moment } from '../../record/moment.ts';
@@ -38,20 +39,21 @@ const wishes = (all: readonly Wished[]): readonly Wished[] =>
 export const seekMode = intention(
   'vary.seek',
   (m: Moment, on: boolean) => (on === m.parts.vary.seek.on ? m : seek(m, { on })),
-  (_before, after) => (after.parts.vary.seek.on ? 'the question turned round' : 'one thing varied'),
+  (_before, after) =>
+    after.parts.vary.seek.on ? words.theQuestionTurnedRound : words.oneThingVaried,
 );
 
 export const seekFree = intention(
   'vary.free',
   (m: Moment, free: readonly FreeSize[]) => seek(m, { free: sizes(free) }),
-  'sizes to choose',
+  words.sizesToChoose,
   { joins: 'vary.free' },
 );
 
 export const seekWishes = intention(
   'vary.wishes',
   (m: Moment, wished: readonly Wished[]) => seek(m, { wishes: wishes(wished) }),
-  'what is wished',
+  words.whatIsWished,
   { joins: 'vary.wishes' },
 );
 
@@ -67,5 +69,5 @@ export const seekAsk = intention(
       ...(asked.cable === undefined ? {} : { cable: Math.max(0, Math.min(5000, asked.cable)) }),
       seek: { on: true, free: sizes(asked.free), wishes: wishes(asked.wishes) },
     }),
-  'a question turned round',
+  words.aQuestionTurnedRound,
 );

@@ -9,6 +9,7 @@ import {
   sizeAt,
   varianceOf,
 } from '../../../../sim/index.ts';
+import { language, ownPhotoDesk as words } from '../../../../sim/words/en.ts';
 import { ownWords } from '../../../../sim/workshop/index.ts';
 import { PRESS_BAR } from '../../../record/bench.ts';
 import { ownOf, restOf, rigOfBrake, sceneOfOwn } from '../../../record/derive.ts';
@@ -124,7 +125,7 @@ export class PhotoDesk {
     const tap: Tap = [within(x, photo.width), within(y, photo.height)];
     this.#put(
       { taps: { ...photo.taps, [id]: tap }, unseen: photo.unseen.filter((u) => u !== id) },
-      pointOf(id).name.toLowerCase(),
+      language.inside(pointOf(id).name),
     );
   }
 
@@ -141,7 +142,7 @@ export class PhotoDesk {
     if (!photo) return;
     const { [id]: _, ...taps } = photo.taps;
     const unseen = [...photo.unseen.filter((u) => u !== id), id];
-    this.#put({ taps, unseen }, `${pointOf(id).name.toLowerCase()} not seen`);
+    this.#put({ taps, unseen }, words.notSeen(language.inside(pointOf(id).name)));
     this.go(1);
   }
 
@@ -189,9 +190,7 @@ export class PhotoDesk {
       this.goOn();
     } catch (e) {
       if (!(e instanceof PictureTrouble)) throw e;
-      this.session.amend(tell, `${file.name} was not taken; nothing else has changed.`, [
-        e.message,
-      ]);
+      this.session.amend(tell, words.wasNotTakenNothingElse(file.name), [e.message]);
     }
   }
 
@@ -201,11 +200,7 @@ export class PhotoDesk {
     try {
       await (yes ? pictures.keep(own.name) : pictures.unkeep(own.name));
     } catch {
-      this.session.amend(
-        tell,
-        'The picture could not be kept: this browser has no room for it.',
-        [],
-      );
+      this.session.amend(tell, words.thePictureCouldNotBe, []);
     }
   }
 

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing, svg, type TemplateResult } from 'lit';
+import { ownPhotoPicture as words } from '../../../../sim/words/en.ts';
 import { Hears } from '../../../pieces/hears.ts';
 import { NARROW } from '../../../pieces/page-sizes.ts';
 import type { Tap } from '../../../record/own-photo.ts';
@@ -248,15 +249,15 @@ export class PhotoPicture extends LitElement {
     const f = this.#fitted(photo.width, photo.height);
     const [w, h] = [photo.width * f.scale, photo.height * f.scale];
     const place = `left:${f.left}px;top:${f.top}px;width:${w}px;height:${h}px`;
-    const name = `${numberOf(point.id)}, ${point.name}. Arrow keys move it by a pixel, with Shift by ten; Enter sets it, Backspace goes back.`;
-    return html`<div class="box" data-point=${point.id} tabindex="0" role="application" aria-roledescription="picture" aria-label=${name} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
+    const name = words.name(numberOf(point.id), point.name);
+    return html`<div class="box" data-point=${point.id} tabindex="0" role="application" aria-roledescription=${words.picture} aria-label=${name} @pointerdown=${this.#down} @pointermove=${this.#move} @pointerup=${this.#up} @pointercancel=${this.#up} @keydown=${this.#key}>
       <canvas class="all" .style=${place}></canvas>
       <svg aria-hidden="true" .style=${place} viewBox=${`0 0 ${w} ${h}`}>${this.#lines(f)}${this.#marks(f)}</svg>
       ${picture ? this.#lens(f) : nothing}</div>
       ${
         picture
           ? nothing
-          : html`<div class="none"><p>The picture is not kept here. What you tapped in it is.</p><label class="file">Choose the same picture again<input type="file" accept="image/*" aria-label="Choose the same picture again" @change=${(e: Event) => this.#again(e)} /></label></div>`
+          : html`<div class="none"><p>${words.thePictureIsNotKept}</p><label class="file">${words.chooseTheSamePictureAgain}<input type="file" accept="image/*" aria-label=${words.chooseTheSamePictureAgain} @change=${(e: Event) => this.#again(e)} /></label></div>`
       }`;
   }
 }

@@ -1,3 +1,4 @@
+import { ownPhotoPoints as words } from '../../../../sim/words/en.ts';
 import type { PhotoPoint } from '../../../record/own-photo.ts';
 
 /** Planes over the plate's face in which tapped parts lie. */
@@ -24,59 +25,59 @@ const p = (
 ): PointInfo => ({ id, name, what, depth, ...more });
 
 const extra = true;
-const END = 'Where its outer edge, the one nearest to you, ends.';
-const RIM = 'Anywhere on the backing plate’s outermost edge, all round.';
+const END = words.end;
+const RIM = words.rim;
 
 /** In the order in which they are asked for. */
 export const points: readonly PointInfo[] = [
-  p('edgeF1', 'Leading lining, upper end', END, 'edge'),
-  p('edgeF2', 'Leading lining, middle', 'Halfway down, on its outer edge.', 'edge'),
-  p('edgeF3', 'Leading lining, lower end', END, 'edge'),
-  p('edgeR1', 'Trailing lining, lower end', END, 'edge'),
-  p('edgeR2', 'Trailing lining, middle', 'Halfway up, on its outer edge.', 'edge'),
-  p('edgeR3', 'Trailing lining, upper end', END, 'edge'),
-  p('hub', 'Middle of the hub', 'The middle of its flat face.', 'hub'),
-  p('rim1', 'Plate’s rim, upper right', RIM, 'rim'),
-  p('rim2', 'Plate’s rim, top', RIM, 'rim'),
-  p('rim3', 'Plate’s rim, left', RIM, 'rim'),
-  p('rim4', 'Plate’s rim, lower left', RIM, 'rim'),
-  p('rim5', 'Plate’s rim, lower right', RIM, 'rim'),
-  p('heelF', 'Leading heel', 'Middle of its pin, or of the round heel.', 'web', {
+  p('edgeF1', words.leadingLiningUpperEnd, END, 'edge'),
+  p('edgeF2', words.leadingLiningMiddle, words.halfwayDownOnItsOuter, 'edge'),
+  p('edgeF3', words.leadingLiningLowerEnd, END, 'edge'),
+  p('edgeR1', words.trailingLiningLowerEnd, END, 'edge'),
+  p('edgeR2', words.trailingLiningMiddle, words.halfwayUpOnItsOuter, 'edge'),
+  p('edgeR3', words.trailingLiningUpperEnd, END, 'edge'),
+  p('hub', words.middleOfTheHub, words.theMiddleOfItsFlat, 'hub'),
+  p('rim1', words.platesRimUpperRight, RIM, 'rim'),
+  p('rim2', words.platesRimTop, RIM, 'rim'),
+  p('rim3', words.platesRimLeft, RIM, 'rim'),
+  p('rim4', words.platesRimLowerLeft, RIM, 'rim'),
+  p('rim5', words.platesRimLowerRight, RIM, 'rim'),
+  p('heelF', words.leadingHeel, words.middleOfItsPinOr, 'web', {
     partner: 'heelR',
   }),
-  p('heelR', 'Trailing heel', 'Middle of its pin, or of the round heel.', 'web', {
+  p('heelR', words.trailingHeel, words.middleOfItsPinOr, 'web', {
     partner: 'heelF',
   }),
-  p('toeF', 'Leading toe', 'Where the piston bears on the shoe’s web.', 'web', { partner: 'toeR' }),
-  p('toeR', 'Trailing toe', 'Where the piston bears on the shoe’s web.', 'web', {
+  p('toeF', words.leadingToe, words.whereThePistonBearsOn, 'web', { partner: 'toeR' }),
+  p('toeR', words.trailingToe, words.whereThePistonBearsOn, 'web', {
     partner: 'toeF',
   }),
-  p('seatR', 'Strut’s seat at the parking lever', 'Where the strut’s notch bears.', 'web'),
-  p('pivot', 'Parking lever’s pivot', 'Middle of the pin it turns on.', 'web'),
-  p('hook', 'Cable’s hook', 'Where the cable’s end lies in the lever.', 'lever'),
-  p('seatF', 'Strut’s seat on the leading shoe', 'Its height is what counts.', 'web'),
-  p('upperF', 'Upper spring, leading hole', 'Middle of the hole it hooks into.', 'web', {
+  p('seatR', words.strutsSeatAtTheParking, words.whereTheStrutsNotchBears, 'web'),
+  p('pivot', words.parkingLeversPivot, words.middleOfThePinIt, 'web'),
+  p('hook', words.cablesHook, words.whereTheCablesEndLies, 'lever'),
+  p('seatF', words.strutsSeatOnTheLeading, words.itsHeightIsWhatCounts, 'web'),
+  p('upperF', words.upperSpringLeadingHole, words.middleOfTheHoleIt, 'web', {
     partner: 'upperR',
     extra,
   }),
-  p('upperR', 'Upper spring, trailing hole', 'Middle of the hole it hooks into.', 'web', {
+  p('upperR', words.upperSpringTrailingHole, words.middleOfTheHoleIt, 'web', {
     partner: 'upperF',
     extra,
   }),
-  p('lowerF', 'Lower spring, leading hole', 'Middle of the hole it hooks into.', 'web', {
+  p('lowerF', words.lowerSpringLeadingHole, words.middleOfTheHoleIt, 'web', {
     partner: 'lowerR',
     extra,
   }),
-  p('lowerR', 'Lower spring, trailing hole', 'Middle of the hole it hooks into.', 'web', {
+  p('lowerR', words.lowerSpringTrailingHole, words.middleOfTheHoleIt, 'web', {
     partner: 'lowerF',
     extra,
   }),
-  p('holdF', 'Hold-down, leading shoe', 'Middle of its cup.', 'web', { partner: 'holdR', extra }),
-  p('holdR', 'Hold-down, trailing shoe', 'Middle of its cup.', 'web', { partner: 'holdF', extra }),
-  p('flatFA', 'Leading flat, one end', 'On the line the heel slides on.', 'web', { extra }),
-  p('flatFB', 'Leading flat, other end', 'On the same line.', 'web', { extra }),
-  p('flatRA', 'Trailing flat, one end', 'On the line the heel slides on.', 'web', { extra }),
-  p('flatRB', 'Trailing flat, other end', 'On the same line.', 'web', { extra }),
+  p('holdF', words.holdDownLeadingShoe, words.middleOfItsCup, 'web', { partner: 'holdR', extra }),
+  p('holdR', words.holdDownTrailingShoe, words.middleOfItsCup, 'web', { partner: 'holdF', extra }),
+  p('flatFA', words.leadingFlatOneEnd, words.onTheLineTheHeel, 'web', { extra }),
+  p('flatFB', words.leadingFlatOtherEnd, words.onTheSameLine, 'web', { extra }),
+  p('flatRA', words.trailingFlatOneEnd, words.onTheLineTheHeel, 'web', { extra }),
+  p('flatRB', words.trailingFlatOtherEnd, words.onTheSameLine, 'web', { extra }),
 ];
 
 export const pointOf = (id: PhotoPoint): PointInfo => points.find((x) => x.id === id) as PointInfo;

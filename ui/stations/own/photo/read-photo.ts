@@ -9,7 +9,9 @@ import {
   tellFinding,
   toReference,
 } from '../../../../sim/index.ts';
+import { ownPhotoReadPhoto as said } from '../../../../sim/words/en.ts';
 import { ownWords } from '../../../../sim/workshop/index.ts';
+import { fixed } from '../../../format.ts';
 import type { OwnPhoto, PhotoPoint, PhotoSize, Tap } from '../../../record/own-photo.ts';
 import type { OwnBrake } from '../../../record/shelf.ts';
 import { readTyped, type TypedSize } from '../../../typed-size.ts';
@@ -28,26 +30,26 @@ export interface PhotoSizeField {
 export const photoFields: readonly PhotoSizeField[] = [
   {
     key: 'across',
-    name: 'Across both linings',
-    how: 'Caliper over the outside of both linings at the height of the hub, at rest.',
+    name: said.acrossName,
+    how: said.acrossHow,
     range: [70, 500],
   },
   {
     key: 'plate',
-    name: 'Backing plate, Ø',
-    how: 'Rule from edge to edge through the hub.',
+    name: said.plateName,
+    how: said.plateHow,
     range: [80, 600],
   },
   {
     key: 'liningOff',
-    name: 'Plate to lining',
-    how: 'Rule from the plate’s face to the lining’s edge nearest to it.',
+    name: said.liningOffName,
+    how: said.liningOffHow,
     range: [0, 100],
   },
   {
     key: 'drumNow',
-    name: 'Drum Ø today',
-    how: 'Inside caliper. Blank: as new.',
+    name: said.drumNowName,
+    how: said.drumNowHow,
     range: [80, 510],
   },
 ];
@@ -169,7 +171,7 @@ export function readPhoto(own: OwnBrake, photo: OwnPhoto): PhotoRead {
     const r = readTyped(text, 'mm', range);
     reads[key] = r;
     if (r.ok) size[key] = r.value;
-    else wrong[key] = `found ${r.found}; allowed: ${r.allowed}`;
+    else wrong[key] = said.foundAllowed(r.found, r.allowed);
   }
   const words = ownWords(own.base, own.sizes, own);
   const plain = ownScene(own.base, own.sizes, words);
@@ -179,7 +181,7 @@ export function readPhoto(own: OwnBrake, photo: OwnPhoto): PhotoRead {
   const room = (drum - across) / 2;
   const none = { reads, depth, fit: null, places: new Map(), seen: null, spreads: new Map() };
   if (!(room > 0 && room <= MOST_CLEARANCE)) {
-    wrong.across ??= `found ${across.toFixed(2)} mm in a drum of ${drum.toFixed(2)} mm; allowed: less than the drum by up to ${2 * MOST_CLEARANCE} mm`;
+    wrong.across ??= said.foundMmInADrum(fixed(across, 2), fixed(drum, 2), 2 * MOST_CLEARANCE);
   }
   if (Object.keys(wrong).length > 0) return { ...none, wrong, findings: [] };
   const s = sighting(photo, depth, across, size.plate);

@@ -1,4 +1,5 @@
 import { css, html, LitElement, nothing } from 'lit';
+import { piecesPicker as words } from '../../sim/words/en.ts';
 import { found } from './search.ts';
 
 /** One thing that can be chosen. */
@@ -13,7 +14,7 @@ export interface Choice {
 const SHOWN = 60;
 
 /** A long list that is found in by typing: a button with what is chosen, and under it a field and the list. */
-export class VaryPicker extends LitElement {
+export class Picker extends LitElement {
   static override properties = {
     label: { type: String },
     chosen: { attribute: false },
@@ -52,6 +53,11 @@ export class VaryPicker extends LitElement {
     :is(button, input):focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
   `;
 
+  /** Opens the list, its field ready for typing. */
+  show(): void {
+    if (!this.open) this.#toggle();
+  }
+
   #toggle = async (): Promise<void> => {
     this.open = !this.open;
     this.typed = '';
@@ -65,6 +71,8 @@ export class VaryPicker extends LitElement {
   /** Arrows go from the field into the list and through it, Enter in the field takes the first of it, Escape closes. */
   #key = (e: KeyboardEvent): void => {
     if (e.ctrlKey || e.metaKey || e.altKey) return;
+    // A key means the list of what has been typed by now, drawn or not.
+    if (this.isUpdatePending) this.performUpdate();
     const field = this.renderRoot.querySelector('input');
     const all = [...this.renderRoot.querySelectorAll<HTMLElement>('li button')];
     const now = all.indexOf(e.target as HTMLElement);
@@ -99,19 +107,19 @@ export class VaryPicker extends LitElement {
   override render() {
     const chosen = this.choices.filter((c) => this.chosen.includes(c.id));
     const list = found(this.choices, (c) => `${c.name} ${c.more} ${c.id}`, this.typed);
-    const told = chosen.map((c) => c.name).join(' · ') || 'none';
+    const told = chosen.map((c) => c.name).join(' · ') || words.none;
     return html`<div class="lab" id="lab">${this.label}</div>
       <button class="now" aria-expanded=${this.open} aria-labelledby="lab now" @click=${this.#toggle} @keydown=${this.#key}><span id="now">${told}${chosen.length === 1 && chosen[0]?.more ? html` <small>${chosen[0].more}</small>` : nothing}</span><i aria-hidden="true">${this.open ? '▴' : '▾'}</i></button>
       ${
         this.open
-          ? html`<div class="drop" @keydown=${this.#key}><input aria-label=${`Find: ${this.label}`} placeholder="Type to find" .value=${this.typed} @input=${(
+          ? html`<div class="drop" @keydown=${this.#key}><input aria-label=${words.find(this.label)} placeholder=${words.typeToFind} .value=${this.typed} @input=${(
               e: Event,
             ) => {
               this.typed = (e.target as HTMLInputElement).value;
             }}>
-            ${list.length === 0 ? html`<p role="status">Nothing of that name. Try a part: spring, lining, cable.</p>` : html`<ul>${list.slice(0, SHOWN).map((c) => html`<li><button aria-pressed=${this.chosen.includes(c.id)} @click=${() => this.#choose(c.id)}>${c.name}<small>${c.more}</small></button></li>`)}</ul>`}</div>`
+            ${list.length === 0 ? html`<p role="status">${words.nothingOfThatNameTry}</p>` : html`<ul>${list.slice(0, SHOWN).map((c) => html`<li><button aria-pressed=${this.chosen.includes(c.id)} @click=${() => this.#choose(c.id)}>${c.name}<small>${c.more}</small></button></li>`)}</ul>`}</div>`
           : nothing
       }`;
   }
 }
-if (!customElements.get('takeup-picker')) customElements.define('takeup-picker', VaryPicker);
+if (!customElements.get('takeup-picker')) customElements.define('takeup-picker', Picker);
