@@ -8095,6 +8095,8 @@ const german: Words = {
   /* ui/away/figure/make.ts */
   awayFigureMake: {
     aTeachingBrakeItsFigures: 'Eine Lehrbremse: Ihre Zahlen sind nicht die Ihres Fahrzeugs.',
+    thisBrowserCannotPaintSo:
+      'Dieser Browser kann kein so großes Bild malen: Wählen Sie ein kleineres.',
   },
 
   /* ui/away/save.ts */

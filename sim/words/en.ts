@@ -7686,6 +7686,7 @@ export const awayFigureLegend = section('awayFigureLegend', {
 /** ui/away/figure/make.ts */
 export const awayFigureMake = section('awayFigureMake', {
   aTeachingBrakeItsFigures: 'A teaching brake: its figures are not your vehicle’s.',
+  thisBrowserCannotPaintSo: 'This browser cannot paint so large a picture: choose a smaller one.',
 });
 
 /** ui/away/save.ts */

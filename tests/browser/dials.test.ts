@@ -3,8 +3,9 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import quayVan from '../../scenes/quay-van.json';
 import { BAR, balance, createRig, freshState, readingOf, readings, rest } from '../../sim/index.ts';
 import { mustRead } from '../brakes.ts';
+import { near } from '../near.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
-import { noWider, soonNear, thumbHigh } from './soon.ts';
+import { noWider, soon, soonNear, thumbHigh } from './soon.ts';
 
 let browser: OpenBrowser;
 beforeAll(async () => {
@@ -96,11 +97,15 @@ it('by pointer: a pin goes where it is dragged, and stops where a rule refuses i
   await page.mouse.down();
   await page.mouse.move(x - 8, y - 12, { steps: 4 });
   await expect.poll(async () => (await pinAt(page))[1]).toBeGreaterThan(-76);
-  const [px, py] = await pinAt(page);
-  const there = factor(({ shoes }) => {
-    shoes.front.anchor.at = [px, py];
+  // The pointer comes in steps: where the pin is and what is told of it are read together.
+  await soon(async () => {
+    const at = await pinAt(page);
+    const there = factor(({ shoes }) => {
+      shoes.front.anchor.at = at;
+    });
+    near(await now(page)(), there, { abs: 0.006 }, 'while it is dragged');
+    expect(await pinAt(page)).toEqual(at);
   });
-  await soonNear(now(page), there, { abs: 0.006 }, 'while it is dragged');
   // The handle is where the pointer is.
   const follows = async (): Promise<number> => {
     const b = await handle(page, 'front anchor').boundingBox();

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { onTestFailed } from 'vitest';
 import { serve } from '../../ui/serve/static.mjs';
 import { findBrowser } from '../run/browser.mjs';
 import { Contexts } from './contexts.ts';
@@ -94,6 +95,49 @@ async function manyContexts(address: string): Promise<{
   };
 }
 
+/** What a page shows and holds, for a reader who has nothing but what a failed run printed. */
+async function stateOf(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const deep = (root: Document | ShadowRoot): Element[] =>
+      [...root.querySelectorAll('*')].flatMap((e) =>
+        e.shadowRoot ? [e, ...deep(e.shadowRoot)] : [e],
+      );
+    const focus: string[] = [];
+    for (let e = document.activeElement; e; e = e.shadowRoot?.activeElement ?? null)
+      focus.push(e.outerHTML.slice(0, 120));
+    const all = deep(document);
+    const open = all.filter((e) => e instanceof HTMLDialogElement && e.open);
+    const told = all
+      .filter(
+        (e) => e.matches('[role="status"], [role="alert"], [aria-live]') && e.textContent?.trim(),
+      )
+      .map((e) => e.textContent?.trim().slice(0, 120));
+    return JSON.stringify({
+      address: location.href,
+      focus,
+      dialogs: open.map((e) => e.getAttribute('aria-label') ?? e.textContent?.trim().slice(0, 60)),
+      told,
+    });
+  });
+}
+
+/** A test that fails tells what its page was like. */
+function tellWhenItFails(page: Page, errors: readonly string[]): void {
+  const tell = async (): Promise<void> => {
+    if (page.isClosed()) return;
+    const state = await Promise.race([
+      stateOf(page).catch(String),
+      new Promise<string>((r) => setTimeout(() => r('the page does not answer'), 5000)),
+    ]);
+    console.error(`The page when it failed: ${state}\nIts errors: ${JSON.stringify(errors)}`);
+  };
+  try {
+    onTestFailed(tell);
+  } catch {
+    // Opened before a test began: no test of its own fails.
+  }
+}
+
 /** Serves the built page by the project's own server and starts a browser on it. */
 export async function openBrowser(): Promise<OpenBrowser> {
   const { server, address } = await serve(builtPage(), 0);
@@ -149,15 +193,17 @@ export async function openBrowser(): Promise<OpenBrowser> {
       if (request.resourceType() === 'other' && request.url().endsWith('.svg')) return;
       // So it does with stations that come while nobody waits for them.
       const why = request.failure()?.errorText ?? '';
-      if (request.resourceType() === 'script' && why === 'net::ERR_ABORTED') return;
-      // And a film that is taken off the page while the browser still reads it.
-      if (request.resourceType() === 'media' && why === 'net::ERR_ABORTED') return;
+      // And letters of a width nothing has yet been set in, and a film that is taken off the page
+      // while the browser still reads it. What is not there fails with another word.
+      const brokenOff = ['script', 'font', 'media'].includes(request.resourceType());
+      if (brokenOff && why === 'net::ERR_ABORTED') return;
       if (notThePage(why)) return;
       errors.push(`not loaded: ${request.url()} ${why}`);
     });
     page.on('response', (response) => {
       if (response.status() >= 400) errors.push(`${response.status()}: ${response.url()}`);
     });
+    tellWhenItFails(page, errors);
     await page.goto(new URL(path, address).href, { waitUntil: 'load' });
     await page.evaluate(async () => {
       await document.fonts.ready;

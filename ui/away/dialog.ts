@@ -94,6 +94,7 @@ export class TakeAway extends LitElement {
     )
       return;
     if (e.key === 'e') this.#close();
+    else if (e.key === 'E') this.#saveNow();
     else {
       const way = ways.find((w) => w.key === e.key.toUpperCase());
       if (!way || way === this.way) return;
@@ -101,6 +102,15 @@ export class TakeAway extends LitElement {
     }
     e.preventDefault();
   };
+
+  /** A figure with the last choices, whatever is open here. */
+  async #saveNow(): Promise<void> {
+    const { stand } = this;
+    if (!stand) return;
+    const { saveFigure } = await import('./figure/make.ts');
+    const said = await saveFigure(stand);
+    if (said) stand.session.say(said);
+  }
 
   #list() {
     const { way } = this;

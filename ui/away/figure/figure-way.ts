@@ -6,7 +6,16 @@ import { saveFile } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
 import { wayStyles } from '../way-styles.ts';
 import { type Choices, keepChoices, lastChoices } from './choices.ts';
-import { fileOf, kindOf, type Made, makeFigure, stageWorks, type Words, wordsOf } from './make.ts';
+import {
+  fileOf,
+  kindOf,
+  type Made,
+  makeFigure,
+  nameOf,
+  stageWorks,
+  type Words,
+  wordsOf,
+} from './make.ts';
 
 type Row<K extends keyof Choices> = readonly (readonly [value: Choices[K], name: string])[];
 
@@ -62,8 +71,8 @@ export class FigureWay extends LitElement implements WayElement {
   declare words: Words | null;
   declare made: Made | null;
   declare said: string;
-  /** Counts what was begun: an older figure that comes late is left out. */
-  #turn = 0;
+  /** The figure that was begun last; an older one that comes late is left out. */
+  #newest: Promise<Made> | null = null;
   #url = '';
 
   constructor() {
@@ -107,10 +116,11 @@ export class FigureWay extends LitElement implements WayElement {
   }
 
   async #make(): Promise<void> {
-    const turn = ++this.#turn;
     if (!this.words) return;
-    const made = await makeFigure(this.stand, this.choices, this.words);
-    if (turn !== this.#turn) return;
+    const newest = makeFigure(this.stand, this.choices, this.words);
+    this.#newest = newest;
+    const made = await newest;
+    if (newest !== this.#newest) return;
     URL.revokeObjectURL(this.#url);
     this.#url = URL.createObjectURL(new Blob([made.svg], { type: 'image/svg+xml' }));
     this.made = made;
@@ -129,21 +139,26 @@ export class FigureWay extends LitElement implements WayElement {
     this.#make();
   }
 
+  /** The file of what is chosen now, though the figure that is seen may still be the one before. */
+  #file(choices: Choices): Promise<Blob> | null {
+    return this.#newest?.then((made) => fileOf(made, choices)) ?? null;
+  }
+
   async #save(): Promise<void> {
-    const { made, choices } = this;
-    if (!made) return;
+    const { choices } = this;
+    const file = this.#file(choices);
+    if (!file) return;
     try {
-      this.said = await saveFile(made.name, kindOf(choices), fileOf(made, choices));
+      this.said = await saveFile(nameOf(this.stand, choices), kindOf(choices), file);
     } catch (error: unknown) {
       this.said = error instanceof Error ? error.message : String(error);
     }
   }
 
   async #copy(): Promise<void> {
-    const { made, choices } = this;
-    if (!made) return;
+    const png = this.#file({ ...this.choices, kind: 'png' });
+    if (!png) return;
     try {
-      const png = fileOf(made, { ...choices, kind: 'png' });
       await navigator.clipboard.write([new ClipboardItem({ 'image/png': png })]);
       this.said = texts.pictureCopied;
     } catch {

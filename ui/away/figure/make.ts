@@ -49,13 +49,13 @@ export const wordsOf = (stand: Stand): Words => ({
 });
 
 export interface Made extends Composed {
-  readonly name: string;
   /** Of its words, points on paper. */
   readonly smallest: number;
   readonly origin: Figure['origin'];
 }
 
-const nameOf = ({ session, station }: Stand, { kind }: Choices): string =>
+/** What the file of a figure is called. */
+export const nameOf = ({ session, station }: Stand, { kind }: Choices): string =>
   `takeup-${plainName(session.brake.name)}-${plainName(stationNames[station.id])}.${kind}`;
 
 export async function makeFigure(stand: Stand, choices: Choices, words: Words): Promise<Made> {
@@ -81,7 +81,6 @@ export async function makeFigure(stand: Stand, choices: Choices, words: Words): 
   const fonts = await fontsFor(texts).catch(() => '');
   return {
     ...compose({ ...figure, fonts }),
-    name: nameOf(stand, choices),
     smallest: smallestText(figure),
     origin: figure.origin,
   };
@@ -95,7 +94,7 @@ export async function fileOf(made: Made, choices: Choices): Promise<Blob> {
   if (choices.kind === 'svg') return new Blob([made.svg], { type: SVG.type });
   const [width, height] = [choices.wide, Math.round((choices.wide * made.height) / made.width)];
   const blob = width * height > MOST_POINTS ? null : await paint(made.svg, width, height);
-  if (!blob) throw new Error('This browser cannot paint so large a picture: choose a smaller one.');
+  if (!blob) throw new Error(said.thisBrowserCannotPaintSo);
   const bytes = new Uint8Array(await blob.arrayBuffer());
   const whole = withText(bytes, originText(made.origin), (width / made.paper[0]) * 1000);
   return new Blob([whole as Uint8Array<ArrayBuffer>], { type: PNG.type });
