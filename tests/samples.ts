@@ -36,6 +36,8 @@ const counts = {
   sheetsInOne: { few: 3, many: 1 },
   // photo.test.ts: tapped through the page, one picture in so many; all are read in Node (unit/photo)
   photosInOne: { few: 9, many: 1 },
+  // wall-room.test.ts: one station of so many
+  wallsInOne: { few: 3, many: 1 },
   // memory.test.ts: on its rounds, views are turned on in one station of so many
   viewsInOne: { few: 3, many: 1 },
   // locks-sweep.test.ts: ground radii of 92.5 to 95.5, each four answers

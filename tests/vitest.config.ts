@@ -1,9 +1,20 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { SLOW } from './browser/slow.ts';
+import { atLength, everyday } from './run/everyday.ts';
 import { LongestFirst } from './run/longest-first.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** Set by npm test: what is run for every change (run/everyday.ts). */
+const few = process.env['TAKEUP_EVERYDAY'] === '1';
+
+/** A day of class has a command of its own, test:day. */
+const inBrowser = process.env['TAKEUP_HOURS']
+  ? ['tests/browser/*.day.ts']
+  : few
+    ? everyday.map((file) => `tests/browser/${file}.test.ts`)
+    : ['tests/browser/**/*.test.ts'];
 
 export default defineConfig({
   test: {
@@ -16,6 +27,7 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['tests/{unit,reference,house}/**/*.test.ts'],
+          exclude: few ? atLength.map((file) => `tests/${file}.test.ts`) : [],
           // None: how long a sum takes says nothing of whether it is right.
           testTimeout: 0,
           hookTimeout: 0,
@@ -25,10 +37,7 @@ export default defineConfig({
         root,
         test: {
           name: 'browser',
-          // A day of class has a command of its own, test:day.
-          include: [
-            process.env['TAKEUP_HOURS'] ? 'tests/browser/*.day.ts' : 'tests/browser/**/*.test.ts',
-          ],
+          include: inBrowser,
           // Only for what waits for ever: how slow a page is says nothing of whether it is right.
           testTimeout: 1800000 * SLOW,
           hookTimeout: 600000 * SLOW,

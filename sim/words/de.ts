@@ -101,7 +101,7 @@ const german: Words = {
     clearanceAtRestBoth: 'Lüftspiel in Ruhe, beide Beläge',
     strutForce: 'Kraft in der Druckstange',
     strutPlaySensed: 'Gefühltes Spiel der Druckstange',
-    drumDiameter: 'Trommeldurchmesser',
+    drumDiameter: 'Durchmesser der Trommel',
     drum: 'Trommel',
     drumsFaceInStop: 'Lauffläche bei einer solchen Bremsung',
     distance: 'Strecke',
@@ -10064,7 +10064,10 @@ const german: Words = {
   /* ui/stage/edge-on.ts */
   stageEdgeOn: {
     edge: (side: 'front' | 'rear') => `edge ${side}`,
+    pad: 'Auflage',
     endPads: 'Endauflagen',
+    holdDown: 'Niederhalter',
+    springs: 'Federn',
   },
 
   /* ui/stage/layers/bent.ts */
@@ -10086,6 +10089,7 @@ const german: Words = {
     role: (side: 'front' | 'rear') => `role ${side}`,
     shoe: (called: 'front' | 'rear' | 'leading' | 'trailing') =>
       `${{ front: 'Vordere', rear: 'Hintere', leading: 'Auflaufende', trailing: 'Ablaufende' }[called]} Backe`,
+    alone: { front: 'vorn', rear: 'hinten', leading: 'auflaufend', trailing: 'ablaufend' },
     corner: (side: 'front' | 'rear') => `corner ${side}`,
   },
 
@@ -12580,7 +12584,7 @@ const german: Words = {
     pressItInWith: 'Eindrücken mit',
     beforeName: 'Vor allem anderen',
     beforeDoes:
-      'Aufschreiben, wie es jetzt ist: Pedal bei leichtem und bei festem Tritt, Rasten, jedes Rad in beide Richtungen gedreht, Wärme nach einer Fahrt. Ebener Boden, die Räder der anderen Achse vorn und hinten mit Unterlegkeilen gesichert, Radmuttern angelöst, Wagenheber, beide Stützböcke unter die Punkte des Herstellers; erst dann den Handhebel lösen.',
+      'Aufschreiben, wie es ist: Pedal bei leichtem und festem Tritt, Rasten, jedes Rad in beide Richtungen, Wärme nach einer Fahrt. Ebener Boden, die Räder der anderen Achse vorn und hinten mit Unterlegkeilen gesichert, Radmuttern angelöst, Wagenheber, beide Stützböcke unter die Punkte des Herstellers; erst dann den Handhebel lösen.',
     chocksJackTwoStandsWheel: 'Unterlegkeile, Wagenheber, zwei Stützböcke, Radschlüssel',
     beforeChecks: [
       'Messwerte aufgeschrieben',

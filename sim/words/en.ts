@@ -9523,7 +9523,10 @@ export const session = section('session', {
 /** ui/stage/edge-on.ts */
 export const stageEdgeOn = section('stageEdgeOn', {
   edge: (side: 'front' | 'rear') => `edge ${side}`,
+  pad: 'pad',
   endPads: 'end pads',
+  holdDown: 'hold-down',
+  springs: 'springs',
 });
 
 /** ui/stage/layers/bent.ts */
@@ -9545,6 +9548,7 @@ export const stageLayersCaptions = section('stageLayersCaptions', {
   role: (side: 'front' | 'rear') => `role ${side}`,
   shoe: (called: 'front' | 'rear' | 'leading' | 'trailing') =>
     `${{ front: 'Front', rear: 'Rear', leading: 'Leading', trailing: 'Trailing' }[called]} shoe`,
+  alone: { front: 'front', rear: 'rear', leading: 'leading', trailing: 'trailing' },
   corner: (side: 'front' | 'rear') => `corner ${side}`,
 });
 

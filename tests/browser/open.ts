@@ -113,7 +113,7 @@ async function stateOf(page: Page): Promise<string> {
       )
       .map((e) => e.textContent?.trim().slice(0, 120));
     return JSON.stringify({
-      address: location.href,
+      address: location.href.slice(0, 200),
       focus,
       dialogs: open.map((e) => e.getAttribute('aria-label') ?? e.textContent?.trim().slice(0, 60)),
       told,

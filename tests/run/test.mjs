@@ -1,11 +1,13 @@
 // @ts-check
 // npm test: installs what it needs, finds a browser, checks, builds, tests; counts at the end.
+// npm run test:all: the same with all files of tests, not those of every change alone (everyday.ts).
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { install, run, tool } from '../../ui/serve/install.mjs';
 
 install();
+const everyday = process.argv[2] === 'all' ? '0' : '1';
 const reports = mkdtempSync(join(tmpdir(), 'takeup-reports-'));
 let passed = 0;
 let failed = 0;
@@ -65,7 +67,7 @@ function vitest(project, env = {}) {
       '--reporter=json',
       `--outputFile.json=${report}`,
     ],
-    { env: { ...process.env, ...env } },
+    { env: { ...process.env, TAKEUP_EVERYDAY: everyday, ...env } },
   );
   try {
     const result = JSON.parse(readFileSync(report, 'utf8'));

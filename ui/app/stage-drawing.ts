@@ -147,9 +147,13 @@ const outside = ({ wheel }: Session): string =>
   texts.handWheelFromOutsideDrum(wheel === 'left' ? texts.left : texts.right);
 
 /** A caption does not speak of a gap fan that gave way to names. */
-function withoutFan(session: Session, { labels }: Pick<Drawing, 'labels'>): readonly Label[] {
+function withoutFan(
+  session: Session,
+  { labels }: Pick<Drawing, 'labels'>,
+  caption: string | undefined,
+): readonly Label[] {
   return labels.map((l) =>
-    l.style === 'caption' && l.text.startsWith('Gap fan')
+    l.style === 'caption' && l.text === caption
       ? { ...l, text: withShoes(session, outside(session)) }
       : l,
   );
@@ -233,8 +237,10 @@ export function drawStage(at: StageAt): {
   };
   const given = giveWay(all);
   const fans = (d: Pick<Drawing, 'shapes'>): boolean => d.shapes.some((s) => s.group === 'fan');
+  // A station's own words are of something else.
+  const fanSays = station.caption ? undefined : input.caption;
   const brake =
-    fans(all) && !fans(given) ? { ...given, labels: withoutFan(session, given) } : given;
+    fans(all) && !fans(given) ? { ...given, labels: withoutFan(session, given, fanSays) } : given;
   const lens = lensAt(at);
   const whole: Drawing[] = [
     brake,

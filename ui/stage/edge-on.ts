@@ -206,10 +206,10 @@ export function edgeOn(
       ),
     ],
     labels: words(inside, side, [
-      ['pad', [1.6, -7]],
+      [texts.pad, [1.6, -7]],
       [texts.endPads, [1.6, ends]],
-      ...(cause.holdDown === 'fitted' ? ([['hold-down', [middle + 4, -3.4]]] as const) : []),
-      ['springs', [hook[0] + 3, hook[1] - 8]],
+      ...(cause.holdDown === 'fitted' ? ([[texts.holdDown, [middle + 4, -3.4]]] as const) : []),
+      [texts.springs, [hook[0] + 3, hook[1] - 8]],
     ]),
   };
 }

@@ -107,7 +107,7 @@ export function shortRoleLabels(brake: Brake, instant: Instant, view: View): Lab
     const at: Point = polar(rimRadius(brake) + 32, front ? degrees(129) : degrees(51));
     return label(view, {
       key: `role ${side} 0`,
-      text: called(side, instant),
+      text: words.alone[called(side, instant)],
       at,
       anchor: front ? 'end' : 'start',
       style: 'role',
@@ -140,8 +140,8 @@ export function cornerLabels(instant: Instant, view: View, peaks: boolean): Labe
       });
     const low = peaks && !view.upper ? 38 : 16;
     const word = view.wall
-      ? put(called(side, instant), 56 * u, 52 * u, 0)
-      : put(called(side, instant), low, 20, 0);
+      ? put(words.alone[called(side, instant)], 56 * u, 52 * u, 0)
+      : put(words.alone[called(side, instant)], low, 20, 0);
     if (!peaks) return [word];
     const highest = instant.shoes[side].pressure.reduce((a, b) => Math.max(a, b), 0);
     // A lining that does not press has no peak to be told.

@@ -61,6 +61,7 @@ export const panelStyles = css`
   :host([wall]) .body { flex: 1; min-height: 0; gap: calc(14 * var(--u)); }
   :host([wall]) .place { order: 5; font-size: calc(34 * var(--u)); margin: 0; }
   :host([wall]) .ask { font-size: calc(50 * var(--u)); line-height: 1.14; }
+  :host([wall]) .ask.long { font-size: calc(42 * var(--u)); }
   :host([wall]) .ask.small { display: none; }
   :host([wall]) .choices { gap: calc(12 * var(--u)); }
   :host([wall]) .choices li { min-height: calc(84 * var(--u)); }
@@ -71,7 +72,9 @@ export const panelStyles = css`
   :host([wall]) .values thead th { font-size: calc(34 * var(--u)); }
   :host([wall]) .values th { padding: calc(2 * var(--u)) 0; line-height: 1.08; }
   :host([wall]) .values strong { font-size: calc(48 * var(--u)); line-height: 1; }
-  :host([wall]) .covered b { padding: calc(10 * var(--u)) calc(16 * var(--u)); }
+  :host([wall]) .covered { flex: none; min-height: calc(54 * var(--u)); }
+  :host([wall]) .covered b { padding: calc(4 * var(--u)) calc(16 * var(--u)); max-width: 84%; line-height: 1.3; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; }
+  :host([wall]) .full .covered b { display: block; white-space: nowrap; text-overflow: ellipsis; }
   :host([wall]) .chart text { font-size: 22px; }
   :host([wall]) .caution { font-size: calc(34 * var(--u)); padding-top: calc(8 * var(--u)); border-top-width: var(--line); line-height: 1.1; }
   :host([wall]) .caution b { width: calc(44 * var(--u)); height: calc(44 * var(--u)); }

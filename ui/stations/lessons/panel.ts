@@ -10,6 +10,8 @@ import { choicesOf, explained, valuesOf, whereOf } from './parts-of-panel.ts';
 
 /** Letters of an outcome beside which the wall has room for no value. */
 const ROOM = 210;
+/** Letters of a question that is set smaller on the wall, so that its answers stay in sight. */
+const LONG = 80;
 
 /** The lesson that is open, beside the stage: on the desk, on the phone, and large on the wall. */
 export class LessonPanel extends LitElement {
@@ -65,8 +67,9 @@ export class LessonPanel extends LitElement {
 
   #question(desk: LessonDesk): TemplateResult {
     const { phase, step } = desk;
+    const ask = desk.text(step?.ask);
     return html`${whereOf(desk)}
-      <p class="ask ${phase === 'told' ? 'small' : ''}">${desk.text(step?.ask)}</p>
+      <p class="ask ${phase === 'told' ? 'small' : ''} ${ask.length > LONG ? 'long' : ''}">${ask}</p>
       ${choicesOf(desk)}${valuesOf(desk, this.#most(desk))}${this.#chart(desk)}${explained(desk)}`;
   }
 
@@ -102,7 +105,8 @@ export class LessonPanel extends LitElement {
     const body =
       phase === 'end' ? this.#end(desk) : desk.talk ? this.#said(desk) : this.#question(desk);
     const caution = this.#caution(desk);
-    return html`${this.#head(desk)}<div class="body ${phase}">${body}${this.names.length > 0 ? html`<ol class="named" aria-label=${words.names}>${this.names.map((n) => html`<li><b>${n.number}</b> ${n.name}</li>`)}</ol>` : nothing}</div>
+    const full = caution !== '' || desk.text(desk.step?.ask).length > LONG;
+    return html`${this.#head(desk)}<div class="body ${phase === 'told' ? phase : ''} ${full ? 'full' : ''}">${body}${this.names.length > 0 ? html`<ol class="named" aria-label=${words.names}>${this.names.map((n) => html`<li><b>${n.number}</b> ${n.name}</li>`)}</ol>` : nothing}</div>
       ${caution ? html`<p class="caution"><b aria-hidden="true">!</b><span>${caution}</span></p>` : nothing}
       ${
         this.wall
