@@ -104,7 +104,10 @@ it('opens a station by its key from a list too, save where the key could find an
   await expect.poll(() => tab.innerText()).toContain('Park');
   const rules = page.getByLabel('Judged by');
   await rules.focus();
-  expect(await rules.locator('option').allInnerTexts()).toContainEqual(expect.stringMatching(/^2/));
+  // Of a list that is closed not every browser has its entries as text that is shown.
+  expect(await rules.locator('option').allTextContents()).toContainEqual(
+    expect.stringMatching(/^2/),
+  );
   await page.keyboard.press('2');
   await page.waitForTimeout(300);
   expect(await tab.innerText()).toContain('Park');

@@ -17,6 +17,19 @@ type Media = Pick<
 const FINGER = 1;
 const MOUSE = 2 + 4;
 
+/**
+ * Colours that the system says, where it says them. Firefox then takes dark or light from the ground among them,
+ * whatever else says it.
+ */
+const forcedPrefs = (dark: boolean) => ({
+  // 1 only where the system has much contrast, 2 always.
+  'browser.display.document_color_use': 2,
+  'browser.display.background_color': dark ? '#000000' : '#ffffff',
+  'browser.display.foreground_color': dark ? '#ffffff' : '#000000',
+  'browser.anchor_color': dark ? '#ffff00' : '#0000ee',
+  'browser.visited_color': dark ? '#ffff00' : '#551a8b',
+});
+
 const prefsOf = (
   { reducedMotion, colorScheme, forcedColors, hasTouch }: Media,
   phone: boolean,
@@ -24,8 +37,9 @@ const prefsOf = (
   'ui.prefersReducedMotion': reducedMotion === 'reduce' ? 1 : 0,
   // 0 dark, 1 light.
   'layout.css.prefers-color-scheme.content-override': colorScheme === 'dark' ? 0 : 1,
-  // 1 always, 2 never.
-  'browser.display.document_color_use': forcedColors === 'active' ? 2 : 1,
+  // 1: the page's own.
+  'browser.display.document_color_use': 1,
+  ...(forcedColors === 'active' && forcedPrefs(colorScheme === 'dark')),
   // What the page's style asks of a device (`pointer`, `hover`, and their `any-`): a finger or a mouse.
   'ui.primaryPointerCapabilities': hasTouch ? FINGER : MOUSE,
   'ui.allPointerCapabilities': hasTouch ? FINGER : MOUSE,
@@ -38,6 +52,9 @@ const prefsOf = (
   // a saved PDF would be opened in a tab of its own.
   'browser.download.alwaysOpenPanel': false,
   'pdfjs.disabled': true,
+  // What is printed keeps its letters: of a typeface with many weights Firefox else draws their outlines alone, in
+  // which no other hand can read a word.
+  'print.font-variations-as-paths': false,
   // Nothing of its own on the network.
   'app.update.enabled': false,
   'datareporting.policy.dataSubmissionEnabled': false,
@@ -48,14 +65,28 @@ interface Session {
   dispatchMessage(message: { method?: string; params?: Record<string, unknown> }): void;
 }
 
+/**
+ * What the tool lays into a page to find labels by, without the one word of it that ends Firefox's process of the page:
+ * once the elements that label another were asked for from the tool's world beside the page's
+ * (`ariaLabelledByElements`), axe in the page, or a later look of the tool, brings it down (signal 11). The tool then
+ * reads the attribute, which is all that the page has.
+ */
+const withoutReflected = (params: unknown): unknown => {
+  const { expression } = params as { readonly expression?: unknown };
+  if (typeof expression !== 'string') return params;
+  const mended = expression.replaceAll('.ariaLabelledByElements', '.ariaLabelledByNone');
+  return { ...(params as object), expression: mended };
+};
+
 /** Classes of the tool that are mended already: once a process. */
 const mended = new WeakSet<object>();
 
 /**
- * Two things in which the test tool and the stable Firefox do not meet. The tool asks for media features of each
+ * Three things in which the test tool and the stable Firefox do not meet. The tool asks for media features of each
  * context, which the browser does not know yet: that one command is taken as done, and what it would have said is in
  * the profile; all else that is unknown stays an error. And the tool passes over a download without a number, which
- * the browser does not give to what a page makes itself: its address, a blob's, stands for it.
+ * the browser does not give to what a page makes itself: its address, a blob's, stands for it. And what the tool reads
+ * of labels ends the page (`withoutReflected`).
  */
 function mendSession(browser: Browser): void {
   const { _connection } = browser as unknown as {
@@ -67,7 +98,7 @@ function mendSession(browser: Browser): void {
   const { send, dispatchMessage } = sessions;
   sessions.send = async function (this: Session, method, params) {
     if (method === 'emulation.setMediaFeaturesOverride') return {};
-    return send.call(this, method, params);
+    return send.call(this, method, withoutReflected(params));
   };
   sessions.dispatchMessage = function (this: Session, message) {
     const { method, params } = message;

@@ -10,6 +10,7 @@ import {
   eachDialog,
   eachLayer,
   eachView,
+  leaveField,
   openStation,
   stationCount,
   type Theme,
@@ -225,7 +226,7 @@ export async function lookRoundTheWall(): Promise<void> {
   const count = await stationCount(page);
   for (let at = 0; at < count; at++) {
     const station = await openStation(page, at);
-    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.evaluate(leaveField);
     await page.keyboard.press('w');
     await page.locator('main.wall').waitFor();
     // The drawing takes its place, then its texts theirs.

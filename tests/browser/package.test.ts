@@ -7,6 +7,7 @@ import { buildPackage } from '../../ui/package/build.ts';
 import { CLIMB_TAKES } from '../brakes.ts';
 import { near } from '../near.ts';
 import { seriousFaults } from './axe.ts';
+import { notThePage } from './firefox.ts';
 import { type Host, hostFolder } from './host.ts';
 import { startBrowser } from './open.ts';
 import { slowDown } from './slow.ts';
@@ -36,7 +37,9 @@ it('runs its cells by the built library, again when a number is changed, and ask
   const errors: string[] = [];
   const hosts = new Set<string>();
   page.on('request', (r) => hosts.add(new URL(r.url()).host));
-  page.on('pageerror', (e) => errors.push(String(e)));
+  page.on('pageerror', (e) => {
+    if (!notThePage(e.message)) errors.push(String(e));
+  });
   page.on('console', (m) => {
     if (m.type() === 'error') errors.push(m.text());
   });
@@ -51,7 +54,7 @@ it('runs its cells by the built library, again when a number is changed, and ask
   near(await row('Driven'), 3000, { abs: 100 }, 'first click');
   const curve = page.getByRole('img', { name: /^Torque, N·m against Lining friction/ });
   expect(await curve.getAttribute('aria-label')).toMatch(/at 0\.20 to \d+ at 0\.60$/);
-  // The tool would hide the caret by a style of its own, which the page's policy refuses.
+  // The tool would hide the caret by a style of its own, which the page's policy refuses; in Firefox it has another.
   const path = 'tests/browser/shots/notebook.png';
   await page.screenshot({ path, fullPage: true, caret: 'initial' });
 
