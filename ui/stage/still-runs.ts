@@ -66,12 +66,14 @@ export class StillRun<T extends Standing> {
   }
 
   /**
-   * Copies what is due; what of it is not painted yet, is.
+   * Paints onto its picture what of it is due and not painted yet. All that is due in a frame comes before the first
+   * copy: a picture that was copied and is painted on afterwards, in the same frame, is doubled by the browser first,
+   * 8 ms for one of the stage's size.
    *
    * @param paint paints what is missing onto its picture
    */
-  copy(onto: Pen, { patches }: Due, paint: (pen: Pen, missing: Due) => void): void {
-    const { canvas, pen } = this.sheet;
+  complete({ patches }: Due, paint: (pen: Pen, missing: Due) => void): void {
+    const { pen } = this.sheet;
     for (const missing of this.#grid.rects(without(patches, this.#has), this.shapes.length)) {
       const { x, y, width, height } = missing;
       const all = this.#grid.of(missing);
@@ -80,10 +82,14 @@ export class StillRun<T extends Standing> {
       paint(pen, { rect: missing, patches: all });
       join(this.#has, all);
     }
+  }
+
+  /** Copies what is due; it is complete there. */
+  copy(onto: Pen): void {
     onto.setTransform(1, 0, 0, 1, 0, 0);
     onto.globalAlpha = 1;
     onto.imageSmoothingEnabled = false;
-    onto.drawImage(canvas, 0, 0);
+    onto.drawImage(this.sheet.canvas, 0, 0);
   }
 
   /** Is it the run that begins there in the painting? */
