@@ -193,6 +193,12 @@ export class CanvasHand implements Hand {
     return this.#steps.length;
   }
 
+  /** Prepares for what will stand still, a little at a time; false when it is prepared. */
+  stock(): boolean {
+    const { width, height } = this.#ground ?? { width: 0, height: 0 };
+    return !this.#shown && width > 0 && this.#runs?.stock(width, height) === true;
+  }
+
   /** Paints what is due. */
   render(pen: Pen): void {
     const shown = this.#shown;
