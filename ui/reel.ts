@@ -39,8 +39,12 @@ export class Reel {
     this.#parted = true;
   }
 
-  /** The brake stands before a step in which this is done to it. */
-  note(motion: Motion, done: Done): void {
+  /**
+   * The brake stands before a step in which this is done to it.
+   *
+   * @param before the brake as it stands, where that was taken down already: no need to do it twice
+   */
+  note(motion: Motion, done: Done, before?: MotionRecord): void {
     const last = this.#cells.at(-1);
     const { dt, time } = motion;
     const goesOn =
@@ -51,7 +55,11 @@ export class Reel {
       (last.done.length + 1) * dt <= APART * 1.001;
     this.#parted = false;
     if (goesOn) last.done.push(done);
-    else this.#cells.push({ from: motion.snapshot(), done: [done] });
+    else {
+      // Steps of another length are counted anew.
+      const from = before?.dt === dt ? before : motion.snapshot();
+      this.#cells.push({ from, done: [done] });
+    }
     this.#forget(time - KEPT);
   }
 

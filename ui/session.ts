@@ -756,11 +756,11 @@ export class Session extends EventTarget {
     const { motion } = this;
     this.#watch.run(seconds, this.layers.loupe ? WATCHED_AT.tooth : WATCHED_AT.brake, {
       motion,
-      step: (dt) => {
+      step: (dt, before) => {
         motion.setStep(dt);
         this.#advancePedal(dt);
         const press = this.#press();
-        this.back.reel.note(motion, press);
+        this.back.reel.note(motion, press, before);
         return motion.step(press).clicked;
       },
       pedal: () => this.#pressure,

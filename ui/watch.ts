@@ -15,8 +15,12 @@ const STEPS = [1 / 240, 1 / 960] as const;
 /** What is run: the moving brake under the page's pedal. */
 export interface Watched {
   readonly motion: Motion;
-  /** One step of the motion under what is done to it, its pedal too; how many teeth dropped. */
-  step(dt: number): number;
+  /**
+   * One step of the motion under what is done to it, its pedal too; how many teeth dropped.
+   *
+   * @param before the brake before it
+   */
+  step(dt: number, before: MotionRecord): number;
   /** Where the pedal stands, to be put back with the brake. */
   pedal(): number;
   back(record: MotionRecord, pedal: number): void;
@@ -73,9 +77,9 @@ export class Watch {
     const { motion } = on;
     const before = motion.snapshot();
     const pedal = on.pedal();
-    const from = motion.instant().separation;
-    const clicked = on.step(dt);
-    const quick = Math.abs(motion.instant().separation - from) > QUICK * dt;
+    const from = motion.separation;
+    const clicked = on.step(dt, before);
+    const quick = Math.abs(motion.separation - from) > QUICK * dt;
     if (quick && this.#level < 2 && !this.#enough) {
       on.back(before, pedal);
       this.#owed += dt;

@@ -257,6 +257,11 @@ export class Motion {
     return rimTorque(rim, drumAngle, drumSpeed, inertia) / rim.radius;
   }
 
+  /** Distance of the two strut seats at the end of the last step, as `instant` tells it with all the rest, mm. */
+  get separation(): number {
+    return workOf(this.rig).strut.length;
+  }
+
   /** Speed of the drum, rad/s. */
   get drumSpeed(): number {
     return this.#now.drumSpeed;
@@ -434,20 +439,22 @@ export class Motion {
   /** This moment, to come back to. */
   snapshot(): MotionRecord {
     const { solution } = this.#joint;
+    const [front, rear] = this.#shoes;
+    const { pose, speeds, bristles } = copyOf(this.rig.n, front.law, rear.law);
     return {
       ...this.#now,
       state: this.state,
       solution: { ...solution },
-      pose: this.#places(),
-      speeds: this.#speeds(),
+      pose: this.#places(pose),
+      speeds: this.#speeds(speeds),
       memory: memoryByName(workOf(this.rig).forces, this.#memory),
-      bristles: [copyOf(this.#shoes[0].law), copyOf(this.#shoes[1].law)],
+      bristles,
     };
   }
 
   /** Pose as the engine's bodies hold it: the last bit may differ from the joint's. */
-  #places(): Float64Array {
-    const out = Float64Array.from(this.#joint.pose);
+  #places(out: Float64Array): Float64Array {
+    out.set(this.#joint.pose);
     for (const { shoe, body } of this.#shoes) {
       out[shoe.at + shoe.freedoms - 1] = body.getAngle();
       if (shoe.freedoms === 3) {
@@ -459,8 +466,7 @@ export class Motion {
     return out;
   }
 
-  #speeds(): Float64Array {
-    const out = new Float64Array(this.rig.n);
+  #speeds(out: Float64Array = new Float64Array(this.rig.n)): Float64Array {
     for (const { shoe, body } of this.#shoes) {
       out[shoe.at + shoe.freedoms - 1] = body.getAngularVelocity();
       if (shoe.freedoms === 3) {

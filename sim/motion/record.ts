@@ -39,17 +39,29 @@ export const sticking = (bristles: Bristles): Sticking => ({
   ...bristles,
 });
 
-/** Own copies in one piece of memory: to ask for a piece takes longer than to fill it, and each step is kept. */
-export function copyOf(from: Bristles): Bristles {
-  const count = from.deflection.length;
-  const all = new Float64Array(3 * count);
-  const to: Bristles = {
-    deflection: all.subarray(0, count),
-    beforeX: all.subarray(count, 2 * count),
-    beforeY: all.subarray(2 * count),
+/** Pose, speeds and both linings' bristles of one moment. */
+type Kept = Pick<MotionRecord, 'pose' | 'speeds' | 'bristles'>;
+
+/**
+ * Own copies in one piece of memory: to ask for a piece takes longer than to fill it, and each step is kept.
+ *
+ * @param freedoms so many places and speeds, which are still to be filled in
+ */
+export function copyOf(freedoms: number, front: Bristles, rear: Bristles): Kept {
+  const [before, after] = [front.deflection.length, rear.deflection.length];
+  const all = new Float64Array(2 * freedoms + 3 * (before + after));
+  let at = 0;
+  const next = (length: number): Float64Array => {
+    at += length;
+    return all.subarray(at - length, at);
   };
-  copyBristles(from, to);
-  return to;
+  const own = (of: Bristles): Bristles => {
+    const { length } = of.deflection;
+    const to = { deflection: next(length), beforeX: next(length), beforeY: next(length) };
+    copyBristles(of, to);
+    return to;
+  };
+  return { pose: next(freedoms), speeds: next(freedoms), bristles: [own(front), own(rear)] };
 }
 
 export function copyBristles(from: Bristles, to: Bristles): void {
@@ -95,15 +107,19 @@ export interface MotionRecord extends Readonly<Clockwork> {
 }
 
 /** What each force remembers, taken out of the brake's memory. */
-export const memoryByName = (
+export function memoryByName(
   forces: readonly Force[],
   memory: Float64Array,
-): MotionRecord['memory'] =>
-  Object.fromEntries(
-    forces
-      .filter((f) => f.remembers > 0)
-      .map((f) => [f.name, [...memory.subarray(f.slot, f.slot + f.remembers)]]),
-  );
+): MotionRecord['memory'] {
+  const out: Record<string, number[]> = {};
+  for (const { name, remembers, slot } of forces) {
+    if (remembers === 0) continue;
+    const own: number[] = [];
+    for (let i = 0; i < remembers; i++) own.push(memory[slot + i] as number);
+    out[name] = own;
+  }
+  return out;
+}
 
 /** And put back. */
 export function fillMemory(

@@ -21,7 +21,8 @@ interface Task {
   readonly gave: boolean;
 }
 
-interface Event {
+/** Of a trace's event what is read here. Times are µs, `tdur` what the processor gave to it. */
+export interface Event {
   readonly name: string;
   readonly ph: string;
   readonly pid: number;
@@ -108,7 +109,8 @@ export async function trace(client: CDPSession, act: () => Promise<void>): Promi
   return read(events);
 }
 
-function read(events: readonly Event[]): Traced {
+/** What a trace says of the page whose pictures are marked in it. */
+export function read(events: readonly Event[]): Traced {
   const threads = new Map<string, string>();
   const of = (e: Event): string => `${e.pid}:${e.tid}`;
   for (const e of events)

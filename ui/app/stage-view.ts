@@ -29,6 +29,10 @@ import {
   viewAt,
 } from './stage-drawing.ts';
 
+/** Texts are put at most this often, ms, where pictures are far apart half as often: to lay them out is dear. */
+const TEXTS_EVERY = 100;
+/** What may be wanted for later pictures is prepared in pieces, so far apart, ms. */
+const STOCK_EVERY = 400;
 /** One press of a button or key zooms by this. */
 const ZOOM = 1.25;
 /** One press of Shift and an arrow moves by this, px. */
@@ -66,6 +70,7 @@ export class StageView extends LitElement {
   readonly #pointer = new PartPointer();
   #drawings: readonly Drawing[] = [];
   readonly #last = new Kept<BrakeDrawing>();
+  #ready: ReturnType<typeof drawStage> | null = null;
   /** With their texts as they are shown. */
   #shown: readonly Drawing[] = [];
   /** Where the mouse is, px; null when it is not to be looked up. */
@@ -135,6 +140,7 @@ export class StageView extends LitElement {
     painter.onResize = (width, height) => {
       this.#size = { width, height };
       this.#textsAt = 0;
+      this.#ready = null;
     };
     this.#size = { width: host.clientWidth, height: host.clientHeight };
     this.#labels = new LabelLayer(host);
@@ -148,8 +154,12 @@ export class StageView extends LitElement {
   }
 
   /** A graphics card paints from here on, where there is one; where it cannot be had, the canvas goes on. */
-  bringCard(): void {
-    this.#painter?.bringCard().catch(() => undefined);
+  async bringCard(): Promise<void> {
+    await this.#painter?.bringCard().catch(() => undefined);
+    const stock = (): void => {
+      if (this.#painter?.stock()) setTimeout(stock, STOCK_EVERY);
+    };
+    setTimeout(stock, STOCK_EVERY);
   }
 
   /** What the drawing depends on beside the session. */
@@ -168,8 +178,24 @@ export class StageView extends LitElement {
     return this.#unmirrored(loupeData(inputAt(at, instant), lens).rim);
   }
 
-  /** Paints the present moment; called once a frame. */
-  draw(now: number): void {
+  /**
+   * Makes the present moment ready, all but its painting. What `draw` finds ready it does not make again, as long as it is
+   * told that this is still the moment.
+   */
+  ready(): void {
+    const painter = this.#painter;
+    if (!painter || this.#size.width === 0 || this.#theme !== this.session.theme) return;
+    this.#ready = drawStage({ ...this.at, last: this.#last });
+    painter.ready(this.#pointer.outlined(this.#ready.drawings));
+  }
+
+  /**
+   * Paints the present moment; called once a frame.
+   *
+   * @param slow pictures are far apart
+   * @param ready what was made ready is still to be painted
+   */
+  draw(now: number, slow = false, ready = false): void {
     const painter = this.#painter;
     const { session } = this;
     if (!painter || this.#size.width === 0) return;
@@ -178,11 +204,12 @@ export class StageView extends LitElement {
       painter.setTheme(themes[session.theme]);
       this.#textsAt = 0;
     }
-    const { drawings, names, numbered } = drawStage({ ...this.at, last: this.#last });
+    const made = ready ? this.#ready : null;
+    this.#ready = null;
+    const { drawings, names, numbered } = made ?? drawStage({ ...this.at, last: this.#last });
     this.#drawings = drawings;
     painter.draw(this.#pointer.outlined(drawings));
-    // Texts at most ten times a second: their layout is the page's greatest cost.
-    if (now - this.#textsAt >= 100) {
+    if (now - this.#textsAt >= (slow ? 2 : 1) * TEXTS_EVERY) {
       this.#textsAt = now;
       if (dialsOn(session.moment) !== this.#dialled) this.requestUpdate();
       else if (this.#dialled)

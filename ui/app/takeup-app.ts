@@ -47,7 +47,7 @@ type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
 /** What was scrolled before a reload is waited for so many frames. */
 const SCROLL_FRAMES = 300;
-/** Readings are put on the page at most this often, ms. */
+/** Readings are put on the page at most this often, ms; where pictures are far apart half as often. */
 const READ_EVERY = 90;
 /** Pictures further apart than this, ms, are a slow machine's: at 60 a second they are 17. */
 const SLOW = 24;
@@ -108,6 +108,7 @@ export class TakeupApp extends LitElement {
     for (const told of [this.session, this.full])
       told.addEventListener('change', () => {
         this.#readAt = 0;
+        this.#isReady = false;
       });
     followDevice(this.session, opened.linked !== null, storeOf());
     this.home = new Home(this.session, opened, () => this.#scrolls());
@@ -273,21 +274,43 @@ export class TakeupApp extends LitElement {
       this.#frame = requestAnimationFrame(this.#tick);
       return;
     }
-    const gap = this.#before ? now - this.#before : 0;
+    const slow = this.#before > 0 && now - this.#before > SLOW;
     this.#before = now;
-    this.session.frame(Math.min(0.1, gap / 1000));
-    this.#stage()?.draw(now);
+    if (!this.#isReady) this.#step(now);
+    this.#stage()?.draw(now, slow, this.#isReady);
+    this.#isReady = false;
     // A station that shows no drawing on a phone has no brake to wait for.
     const drawn = pageSize() !== 'narrow' || this.#station().phoneStage !== false;
     if (!this.#moves && (this.#stage()?.painter || !drawn)) this.#begin();
-    if (now - this.#readAt >= READ_EVERY) {
+    // On a slow machine tasks of their own: a key that has come meanwhile is heard before them. But of a press that is
+    // shown words and sound go with the picture: the number counts with the hit.
+    const later = slow && !this.session.showing;
+    if (now - this.#readAt >= (slow ? 2 : 1) * READ_EVERY) {
       this.#readAt = now;
-      // On a slow machine a task of its own: a key that has come meanwhile is heard before it. But of a press that is
-      // shown the words go with the picture: the number counts with the hit.
-      if (gap > SLOW && !this.session.showing) setTimeout(this.#read, 0, now);
+      if (later) setTimeout(this.#read, 0, now);
       else this.#read(now);
     }
+    if (later) setTimeout(this.#getReady, 0);
     this.#frame = requestAnimationFrame(this.#tick);
+  };
+
+  /** When the brake was last let go on, ms. */
+  #stepped = 0;
+  /** The next picture is stepped and made ready; not any more, once somebody has changed something. */
+  #isReady = false;
+
+  #step(now: number): void {
+    const gap = this.#stepped ? Math.max(0, now - this.#stepped) : 0;
+    this.#stepped = now;
+    this.session.frame(Math.min(0.1, gap / 1000));
+  }
+
+  /** The half of the next picture that can be done before the screen asks for it. */
+  #getReady = (): void => {
+    if (!this.isConnected || this.session.showing) return;
+    this.#step(performance.now());
+    this.#stage()?.ready();
+    this.#isReady = true;
   };
 
   /** What the page says beside the stage. */

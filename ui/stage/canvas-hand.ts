@@ -193,9 +193,20 @@ export class CanvasHand implements Hand {
     return this.#steps.length;
   }
 
+  /** Prepares for what will stand still, a little at a time; false when it is prepared. */
+  stock(): boolean {
+    const { width, height } = this.#ground ?? { width: 0, height: 0 };
+    return !this.#shown && width > 0 && this.#runs?.stock(width, height) === true;
+  }
+
   /** Paints what is due. */
   render(pen: Pen): void {
     const shown = this.#shown;
+    for (const step of this.#steps)
+      if (step instanceof StillRun)
+        for (const due of this.#stains.due)
+          if (meet(step.cover, due.patches))
+            step.complete(due, (onto, missing) => this.#paint(onto, missing, 0, 0, step.shapes));
     for (const due of this.#stains.due) {
       if (!shown) this.#paint(pen, due, 0, 0, this.#steps);
       else if (this.#window && meet(due.patches, shown)) this.#look(pen, due, this.#window);
@@ -250,9 +261,7 @@ export class CanvasHand implements Hand {
     for (const p of order) {
       if (!meet(p.cover, patches)) continue;
       if (p instanceof StillRun) {
-        p.copy(pen, { rect, patches }, (onto, missing) =>
-          this.#paint(onto, missing, 0, 0, p.shapes),
-        );
+        p.copy(pen);
         stands = undefined;
         continue;
       }

@@ -46,6 +46,10 @@ export class CanvasPainter implements Painter {
     for (const hand of this.#hands) hand.render(pen);
   }
 
+  stock(): boolean {
+    return this.#hands.some((hand) => hand.stock());
+  }
+
   destroy(): void {
     this.canvas.remove();
   }

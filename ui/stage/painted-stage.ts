@@ -64,6 +64,8 @@ export class PaintedStage {
   #painter: Painter;
   #theme: Theme;
   #last: readonly Drawing[] = [];
+  /** What is ready to be painted, and is not yet. */
+  #ready: readonly Drawing[] | null = null;
   #pixels = 1;
   #stale = true;
   #waiting: ReturnType<typeof setTimeout> | undefined;
@@ -95,8 +97,18 @@ export class PaintedStage {
 
   /** Paints the drawings on top of each other. */
   draw(drawings: readonly Drawing[]): void {
+    if (this.#ready !== drawings) this.ready(drawings);
+    this.#ready = null;
+    if (!this.#stale || this.#waiting) return;
+    this.#painter.render();
+    this.#stale = false;
+  }
+
+  /** All of it but the painting, which is left to `draw` with the same drawings. */
+  ready(drawings: readonly Drawing[]): void {
     this.#last = drawings;
     if (this.#waiting) return;
+    this.#ready = drawings;
     this.#tiles.renew(this.#theme, this.#pixels);
     while (this.#painted.length > drawings.length) {
       this.#painted.pop()?.destroy();
@@ -113,9 +125,6 @@ export class PaintedStage {
       }
       if (painted.update(drawing, this.#theme, screen, this.#tiles)) this.#stale = true;
     });
-    if (!this.#stale) return;
-    this.#painter.render();
-    this.#stale = false;
   }
 
   setTheme(theme: Theme): void {
@@ -181,10 +190,12 @@ export class PaintedStage {
   #again(): void {
     this.#stains.all();
     this.#stale = true;
+    this.#ready = null;
     if (this.#last.length > 0) this.draw(this.#last);
   }
 
   #forget(): void {
+    this.#ready = null;
     for (const painted of this.#painted.splice(0)) painted.destroy();
     this.#tiles.clear();
   }
@@ -228,6 +239,11 @@ export class PaintedStage {
     const painter = await pixiPainter(this.#theme.colours.sheet);
     if (this.#gone) return painter.destroy();
     this.#takeOver(painter);
+  }
+
+  /** Does, a little at a time, what would hold up a later picture; false when nothing is left. */
+  stock(): boolean {
+    return !this.#gone && this.#painter.stock?.() === true;
   }
 
   #takeOver(painter: Painter): void {

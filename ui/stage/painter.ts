@@ -14,6 +14,8 @@ export interface Painter {
   resize(width: number, height: number): void;
   /** Paints what the hands hold. */
   render(): void;
+  /** Does a little of what would hold up a later picture; false when nothing is left to do. Left out: there is nothing. */
+  stock?(): boolean;
   /** Takes the canvas from the page and gives up all it holds; the hands are destroyed before. */
   destroy(): void;
 }

@@ -208,6 +208,13 @@ export function meet(a: Patches, b: Patches): boolean {
   return false;
 }
 
+/** How many patches are in a set. */
+export function countOf(patches: Patches): number {
+  let count = 0;
+  for (const word of patches) for (let left = word; left !== 0; left &= left - 1) count++;
+  return count;
+}
+
 /** Puts the patches of `b` into `a`. */
 export function join(a: Patches, b: Patches): void {
   for (let i = 0; i < a.length; i++) a[i] = (a[i] as number) | (b[i] as number);
