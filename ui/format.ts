@@ -25,3 +25,6 @@ export const down = (value: number, digits: number): number => {
   const f = 10 ** digits;
   return Math.floor(value * f + 1e-9) / f;
 };
+
+/** A name as it begins a line. */
+export const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;

@@ -16,6 +16,7 @@ import {
   readings,
   strutLength,
 } from '../../../sim/index.ts';
+import { capital } from '../../format.ts';
 import type { AdjusterFit } from '../../record/bench.ts';
 import { brakeOf, refitted, restOf, rigid, rigOfBrake } from '../../record/derive.ts';
 import { Kept, KeptFor } from '../../record/kept.ts';
@@ -28,8 +29,6 @@ import { liftLimit } from '../../stage/parts/strut.ts';
 import { placesOf } from '../../stage/place.ts';
 import type { Shape } from '../../stage/shapes.ts';
 import type { ApartPart, Without } from './part.ts';
-
-const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 
 /** Linings worn evenly by this much, the adjuster not yet pressed, mm (own choice: several teeth of every kind). */
 const WORN = 0.6;

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Instant, pressingHoldDown, type Side, unhooking } from '../../../sim/index.ts';
 import { cautions } from '../../cautions.ts';
-import { number } from '../../format.ts';
+import { capital, number } from '../../format.ts';
 import { caution } from '../../pieces/icons.ts';
 import {
   chooseHand,
@@ -110,8 +110,6 @@ function readings(desk: HandsDesk, now: Instant): TemplateResult {
       html`<div class="c" data-key=${key}><b>${name}</b><div class="v">${value}<small>${unit}</small></div></div>`,
   )}</section>`;
 }
-
-const capital = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 
 function springRows(desk: HandsDesk, now: Instant): TemplateResult[] {
   const { session } = desk;

@@ -2,7 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { type Fit, KM, type PresetRow } from '../../../sim/index.ts';
 import { newShoesPictures as texts } from '../../../sim/words/en.ts';
 import { wordsOf } from '../../adjusters.ts';
-import { number } from '../../format.ts';
+import { capital, number } from '../../format.ts';
 import { markOf } from '../park/marks.ts';
 import type { ShoeDesk } from './desk.ts';
 import { HELD_OFF } from './fitting.ts';
@@ -66,7 +66,6 @@ const ofRigid = (fit: Fit | null) =>
     : html`<p class="ns-rigid" data-rigid>${texts.rigidMmLeft(lies[fit.where], mm2(fit.gap))}</p>`;
 
 const columnOf = (desk: ShoeDesk) => wordsOf(desk.session.brake).column;
-const capital = (word: string): string => `${word[0]?.toUpperCase()}${word.slice(1)}`;
 
 /** Rows about where the adjuster stands, as far apart as one press of a hand sets it. */
 function around(desk: ShoeDesk, count: number): readonly PresetRow[] {
