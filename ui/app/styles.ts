@@ -91,7 +91,7 @@ export const styles = css`
   .seg button { min-height: 46px; text-align: center; font-weight: 600; font-size: 16.5px; border-left: 1px solid var(--rule); padding: 0 6px; display: flex; align-items: center; justify-content: center; gap: 8px; position: relative; }
   .seg button:first-child { border: 0; }
   .seg .on { background: var(--ink); color: var(--sheet); }
-  .btn { border: 2px solid var(--ink); min-height: 46px; padding: 0 14px; font-weight: 620; font-size: 16.5px; display: flex; align-items: center; justify-content: center; gap: 9px; }
+  .btn { border: 2px solid var(--ink); min-height: 46px; padding: 0 14px; font-weight: 620; font-size: 16.5px; display: flex; align-items: center; justify-content: center; gap: 9px; text-align: center; }
   .btn.p { background: var(--ink); color: var(--sheet); }
   .btn.tall { min-height: 64px; font-size: 20px; }
   .pick { border: 2px solid var(--ink); min-height: 50px; width: 100%; padding: 0 10px; font-weight: 600; font-size: 16.5px; background: var(--sheet); }
