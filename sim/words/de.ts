@@ -3573,6 +3573,11 @@ const german: Words = {
       'Diese Seite läuft nur auf diesem Rechner: Ein Handy kann ihr nicht folgen.',
   },
 
+  /* ui/app/wall.ts */
+  appWall: {
+    blankShowItAgain: (key: unknown) => ['Leer: wieder zeigen ', key],
+  },
+
   /* ui/app/wall-ghost.ts */
   wallGhost: {
     hideTheGhost: 'Schattenbild ausblenden',
@@ -11997,20 +12002,21 @@ const german: Words = {
 
   /* ui/stations/lessons/keys.ts */
   lessonsKeys: {
-    chooseAnAnswerWithShift: 'eine Antwort wählen; mit Umschalt eine Meldung dafür zählen',
+    chooseAnAnswerWithShift: 'eine Antwort; mit Umschalt eine Meldung',
     pageDownSpace: 'Bild ab, →, Leertaste',
-    theNextThingShowIt: 'das Nächste: zeigen, nächster Schritt',
+    theNextThingShowIt: 'der gefüllte Knopf: zeigen, weiter',
     pageUp: 'Bild auf, ←',
-    whileAQuestionIsOpen:
-      'solange eine Frage offen ist, die nächste Antwort markieren; sonst einen Schritt zurück',
+    whileAQuestionIsOpen: 'nächste Antwort; danach ein Schritt zurück',
     oneStepBack: 'einen Schritt zurück',
-    blankTheWallAndShow: 'die Wand dunkel schalten und wieder zeigen',
+    blankTheWallAndShow: 'Wand leer, und wieder gezeigt',
     of1To9: '1 bis 9',
-    onTheWallThatStep: 'an der Wand: dieser Schritt der Lektion',
+    onTheWallThatStep: 'an der Wand: dieser Schritt',
     showItAgain: 'noch einmal zeigen',
     wallAndBackToThe: 'Wand und zurück zum Pult',
-    onTheWallThisMoment: 'an der Wand: dieser Augenblick als Code für Handys',
+    onTheWallThisMoment: 'an der Wand: ein Code für Handys',
     fullScreen: 'Vollbild',
+    allLessons: 'alle Lektionen',
+    toTheDeskThenToAll: 'zum Pult, dann zu allen Lektionen',
     windowForTheTeacher: 'Fenster für die Lehrkraft',
     theseKeys: 'diese Tasten',
   },
@@ -12067,6 +12073,9 @@ const german: Words = {
     noGuess: 'keine Vermutung',
     onPaper: 'Auf Papier:',
     names: 'Namen',
+    keys: '? Tasten',
+    leaveTheWall: 'Esc Pult: die Wand verlassen',
+    space: 'Leertaste',
   },
 
   /* ui/stations/lessons/part.ts */

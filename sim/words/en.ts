@@ -3348,6 +3348,11 @@ export const appWallCode = section('appWallCode', {
   thisPageRunsOnThis: 'This page runs on this computer alone: a phone cannot follow it.',
 });
 
+/** ui/app/wall.ts */
+export const appWall = section('appWall', {
+  blankShowItAgain: (key: unknown) => ['Blank: show it again ', key],
+});
+
 /** ui/app/wall-ghost.ts */
 export const wallGhost = section('wallGhost', {
   hideTheGhost: 'Hide the ghost',
@@ -11370,19 +11375,21 @@ export const lessonsKeysCard = section('lessonsKeysCard', {
 
 /** ui/stations/lessons/keys.ts */
 export const lessonsKeys = section('lessonsKeys', {
-  chooseAnAnswerWithShift: 'choose an answer; with Shift, count a hand for it',
+  chooseAnAnswerWithShift: 'an answer; with Shift, a hand for it',
   pageDownSpace: 'Page Down, →, Space',
-  theNextThingShowIt: 'the next thing: show it, next step',
+  theNextThingShowIt: 'the filled button: show, go on',
   pageUp: 'Page Up, ←',
-  whileAQuestionIsOpen: 'while a question is open, mark the next answer; else one step back',
+  whileAQuestionIsOpen: 'next answer; once shown, a step back',
   oneStepBack: 'one step back',
-  blankTheWallAndShow: 'blank the wall, and show it again',
+  blankTheWallAndShow: 'wall blank, and shown again',
   of1To9: '1 to 9',
-  onTheWallThatStep: 'on the wall: that step of the lesson',
+  onTheWallThatStep: 'on the wall: that step',
   showItAgain: 'show it again',
   wallAndBackToThe: 'wall, and back to the desk',
-  onTheWallThisMoment: 'on the wall: this moment as a code for phones',
+  onTheWallThisMoment: 'on the wall: a code for phones',
   fullScreen: 'full screen',
+  allLessons: 'all lessons',
+  toTheDeskThenToAll: 'to the desk, then to all lessons',
   windowForTheTeacher: 'window for the teacher',
   theseKeys: 'these keys',
 });
@@ -11436,6 +11443,9 @@ export const lessonsPanel = section('lessonsPanel', {
   noGuess: 'no guess',
   onPaper: 'On paper:',
   names: 'Names',
+  keys: '? keys',
+  leaveTheWall: 'Esc desk: leave the wall',
+  space: 'Space',
 });
 
 /** ui/stations/lessons/part.ts */

@@ -92,12 +92,54 @@ it('is taught by four keys of a remote, and the class’s hands stay beside the 
     }
     await page.keyboard.press('.');
     await soon(async () => expect(await page.locator('main.wall.blank').count()).toBe(1));
-    await page.keyboard.press('.');
+    expect(await page.getByRole('button', { name: 'Blank: show it again' }).isVisible()).toBe(true);
+    // A blank wall is shown again first: nothing goes on unseen.
+    await page.keyboard.press('PageDown');
+    await soon(async () => expect(await page.locator('main.wall.blank').count()).toBe(0));
+    expect(await place(page)).toContain(`step ${step} of`);
     await page.keyboard.press('PageDown');
   }
   await soon(async () => expect(await place(page)).toMatch(/the end/i));
   await page.keyboard.press('F5');
   await soon(async () => expect(await place(page)).toContain('step 4 of'));
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('tells its keys on the wall, with letters off too, and Esc closes them before it leaves', async () => {
+  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  await begin(page, 'Self-energising and direction');
+  await page.keyboard.press('w');
+  await page.locator('main.wall').waitFor();
+  const card = page.getByRole('dialog', { name: 'Keys of the wall' });
+  await page.keyboard.press('?');
+  await card.waitFor();
+  await shot('lesson-wall-keys');
+  const text = await card.innerText();
+  for (const { keys } of [{ keys: 'Page Down' }, { keys: 'F5' }, { keys: 'Esc' }])
+    expect(text).toContain(keys);
+  await page.keyboard.press('Escape');
+  await card.waitFor({ state: 'detached' });
+  expect(await page.locator('main.wall').count()).toBe(1);
+  await panel(page).getByRole('button', { name: '? keys' }).click();
+  await card.getByRole('checkbox').uncheck();
+  await page.keyboard.press('?');
+  await card.waitFor({ state: 'detached' });
+  await page.keyboard.press('.');
+  await page.keyboard.press('a');
+  await page.keyboard.press('?');
+  await card.waitFor();
+  expect(await page.locator('main.wall.blank').count()).toBe(0);
+  expect(await panel(page).locator('.mine').count()).toBe(0);
+  await page.keyboard.press('Escape');
+  await card.waitFor({ state: 'detached' });
+  await panel(page).getByRole('button', { name: 'leave the wall' }).click();
+  await page.locator('main.work').waitFor();
+  // The list of all lessons is a letter away, once letters work again.
+  await page.keyboard.press('?');
+  await panel(page).page().getByRole('checkbox', { name: 'Keys of one letter work' }).check();
+  await page.keyboard.press('l');
+  await page.getByRole('heading', { name: 'Lessons' }).waitFor();
   expect(errors).toEqual([]);
   await close();
 });

@@ -54,7 +54,7 @@ const built = check('build of the page', () => run('npm', ['run', '-s', 'build']
  */
 function vitest(project, env = {}) {
   console.log(`\n— tests: ${project}`);
-  const report = join(reports, `${project}.json`);
+  const report = join(reports, `${project.replace('*', '')}.json`);
   const code = tool(
     'vitest',
     [
@@ -83,7 +83,7 @@ function vitest(project, env = {}) {
     failed++;
   }
 }
-vitest('node');
+vitest('node*');
 if (browser && built) vitest('browser', { TAKEUP_BROWSER: browser });
 else {
   console.log('FAILED: the browser tests could not run');

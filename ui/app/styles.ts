@@ -93,6 +93,7 @@ export const styles = css`
   .seg .on { background: var(--ink); color: var(--sheet); }
   .btn { border: 2px solid var(--ink); min-height: 46px; padding: 0 14px; font-weight: 620; font-size: 16.5px; display: flex; align-items: center; justify-content: center; gap: 9px; text-align: center; }
   .btn.p { background: var(--ink); color: var(--sheet); }
+  .btn.p[data-wait] { background: var(--sheet); color: var(--ink2); }
   .btn.tall { min-height: 64px; font-size: 20px; }
   .pick { border: 2px solid var(--ink); min-height: 50px; width: 100%; padding: 0 10px; font-weight: 600; font-size: 16.5px; background: var(--sheet); }
   .show { position: absolute; left: 34px; right: 34px; bottom: 12px; display: flex; height: 44px; border: 2px solid var(--ink); background: var(--sheet); z-index: 1; }

@@ -42,6 +42,7 @@ import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
+import type { Wall } from './wall.ts';
 
 type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
@@ -446,10 +447,7 @@ export class TakeupApp extends LitElement {
     if (e.altKey || this.singleKeys.mutes(e)) return;
     const { session } = this;
     // What lies over the page goes first.
-    if (e.key === 'Escape' && session.wall && (this.#keys || this.#choosing)) {
-      this.#keys = false;
-      this.#choosing = false;
-      this.requestUpdate();
+    if (session.wall && this.#wall?.first(e)) {
       e.preventDefault();
       return;
     }
@@ -458,7 +456,7 @@ export class TakeupApp extends LitElement {
       e.preventDefault();
       return;
     }
-    if (session.wall && this.#onWall(e, target)) {
+    if (session.wall && this.#wall?.key(e, target, this.#page(pageSize()), this.#station())) {
       e.preventDefault();
       return;
     }
@@ -505,19 +503,6 @@ export class TakeupApp extends LitElement {
     else return;
     e.preventDefault();
   };
-
-  /** A key of the wall, where no lesson has its own. */
-  #onWall(e: KeyboardEvent, target: Element): boolean {
-    const { session } = this;
-    const station = this.#station();
-    const page = this.#page(pageSize());
-    if (station.wallPage?.(page, []) || !this.#wallSide || !this.#wallKey) return false;
-    const actions = this.#wallSide.wallActions(page, station);
-    return this.#wallKey(session, e, target, actions, this.#turnKeys, {
-      open: this.#choosing,
-      turn: this.#turnChoice,
-    });
-  }
 
   /** Space is the pedal, save where what has the focus keeps it. */
   #spaceDown(e: KeyboardEvent, target: Element): void {
@@ -820,64 +805,33 @@ export class TakeupApp extends LitElement {
       <div>${over}</div></div>`;
   }
 
-  /** What stands beside the drawing on a wall: loaded when there is one. */
-  #wallSide: typeof import('./wall-side.ts') | null = null;
-  #wallKey: typeof import('./wall-keys.ts').wallKey | null = null;
-  /** The list of the wall's keys is open. */
-  #keys = false;
-
-  /** Ghost and compare are chosen on the wall. */
-  #choosing = false;
-
-  #turnChoice = (): void => {
-    this.#choosing = !this.#choosing;
-    this.#keys = false;
-    this.requestUpdate();
-  };
-
-  #turnKeys = (): void => {
-    this.#keys = !this.#keys;
-    this.#choosing = false;
-    this.requestUpdate();
-  };
+  /** What the wall has beside the drawing: loaded when there is one. */
+  #wall: Wall | null = null;
 
   #bringWall(): void {
-    Promise.all([import('./wall-side.ts'), import('./wall-keys.ts')]).then(
-      ([side, { wallKey }]) => {
-        const { styleSheet } = side.wallStyles;
-        if (styleSheet && !this.#wallSide) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
-        this.#wallSide = side;
-        this.#wallKey = wallKey;
+    import('./wall.ts').then(
+      ({ Wall }) => {
+        if (this.#wall) return;
+        const { styleSheet } = Wall.styles;
+        if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
+        this.#wall = new Wall(this.session, () => this.requestUpdate());
         this.requestUpdate();
       },
       () => undefined,
     );
   }
 
-  /** The brake is shown in place of what the station lays over the wall's drawing. */
-  #wallBrake = false;
-
-  #wallOver(page: PageView, station: Station) {
-    const over = station.wallOver?.(page) ?? null;
-    if (!over) return nothing;
-    const turn = () => {
-      this.#wallBrake = !this.#wallBrake;
-      this.requestUpdate();
-    };
-    return html`<div class="wallover ${this.#wallBrake ? '' : 'laid'}">${this.#wallBrake ? nothing : over}<button @click=${turn}>${this.#wallBrake ? (station.besideIs ?? '') : texts.brake}</button></div>`;
-  }
-
   /** Half drawing, half words, for the last row of a classroom. */
-  #wall(page: PageView, station: Station) {
+  #onWall(page: PageView, station: Station) {
     const { session } = this;
-    if (!this.#wallSide) this.#bringWall();
-    const own =
-      station.wallPage?.(page, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : []) ?? null;
-    return html`<main class="wall ${own ? 'own' : ''} ${(own ? own.blank : session.moment.parts.lessons.blank) ? 'blank' : ''}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]}>
+    if (!this.#wall) this.#bringWall();
+    const stage = this.#stage();
+    const bending = this.#bending?.besideOnWall(session, this.#instant) ?? '';
+    return html`<main class="wall ${session.moment.parts.lessons.blank ? 'blank' : ''}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]}>
         <section class="stage" aria-label=${texts.brakeDrawing}>
-          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>${this.#wallOver(page, station)}
+          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>${this.#wall?.over(page, station)}
         </section>
-        ${own?.side ?? this.#wallSide?.wallSide(page, station, { leave: () => session.showOnWall(false), keys: this.#keys, turnKeys: this.#turnKeys, choosing: this.#choosing, turnChoice: this.#turnChoice }, this.#stage()?.numbered ? (this.#stage()?.names ?? []) : [], this.#bending?.besideOnWall(session, this.#instant) ?? '')}
+        ${this.#wall?.side(page, station, stage?.numbered ? stage.names : [], bending)}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -901,7 +855,7 @@ export class TakeupApp extends LitElement {
     this.#wear(station);
     const page = this.#page(size);
     const strip = station.foot;
-    if (session.wall) return this.#wall(page, station);
+    if (session.wall) return this.#onWall(page, station);
     const [guest, carried] = [guestBar(session), caseBar(session)];
     const bar =
       guest !== nothing && carried !== nothing

@@ -1,7 +1,7 @@
 import { labelWords, appWallKeys as words } from '../../sim/words/en.ts';
 import { blank } from '../lessons/wants.ts';
 import type { LayerName, Session } from '../session.ts';
-import type { WallAction } from '../stations/station.ts';
+import type { KeyRows, WallAction } from '../stations/station.ts';
 import { ghostKey } from './wall-ghost.ts';
 
 /** Keys of the wall, for a keyboard and for a presenter's remote, which has four. Those of one letter can be switched off. */
@@ -17,7 +17,7 @@ export const wallLayers: readonly (readonly [key: string, layer: LayerName, name
 ];
 
 /** What each key does, as it stands in the list of keys. */
-export const keysOfWall: readonly (readonly [keys: string, does: string])[] = [
+export const keysOfWall: KeyRows = [
   [words.space, words.theFilledButton],
   [words.pageDown, words.theSameByARemote],
   [words.bPageUp, words.theOtherButton],

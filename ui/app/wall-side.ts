@@ -10,7 +10,7 @@ import { stationNames } from '../record/moment.ts';
 import { PRESS_BAR } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import { presenterKeys } from '../stations/lessons/part.ts';
-import type { PageView, Station, WallAction } from '../stations/station.ts';
+import type { KeyRows, PageView, Station, WallAction } from '../stations/station.ts';
 import { namesList } from './names-bar.ts';
 import { asking, namesActions } from './names-beside.ts';
 import { ghostCard, ghostCardStyles } from './wall-ghost.ts';
@@ -66,11 +66,11 @@ function action(a: WallAction, index: number): TemplateResult {
 }
 
 /** The keys of the wall, told where they are asked for, and switched off. */
-function keysCard(page: PageView, close: () => void): TemplateResult {
+export function keysCard(page: PageView, rows: KeyRows, close: () => void): TemplateResult {
   const { session } = page;
   const { keys } = session.moment.parts.lessons;
   return html`<section class="keycard" role="dialog" aria-label=${texts.keysOfTheWall}>
-    <dl>${keysOfWall.map(([key, does]) => html`<div><dt>${key}</dt><dd>${does}</dd></div>`)}</dl>
+    <dl>${rows.map(([key, does]) => html`<div><dt>${key}</dt><dd>${does}</dd></div>`)}</dl>
     <div class="foot"><label><input type="checkbox" .checked=${keys} @change=${(e: Event) => session.do(presenterKeys, (e.target as HTMLInputElement).checked)} />${texts.keysOfOneLetterWork}</label>
     <button @click=${close}>${texts.close(html`<kbd>?</kbd>`)}</button></div></section>`;
 }
@@ -129,14 +129,15 @@ export function wallSide(
         <button aria-label=${texts.mCompareAndGhost} aria-expanded=${wall.choosing} @click=${() => wall.turnChoice()}>${texts.compare(html`<kbd>M</kbd>`)}</button>
         <button class="leave" aria-label=${texts.escDeskLeaveTheWall} @click=${() => wall.leave()}><kbd>${texts.esc}</kbd>${session.guest ? nothing : texts.desk}</button>
       </div>
-      ${wall.keys ? keysCard(page, () => wall.turnKeys()) : nothing}
+      ${wall.keys ? keysCard(page, keysOfWall, () => wall.turnKeys()) : nothing}
       ${wall.choosing ? ghostCard(session, () => wall.turnChoice()) : nothing}
     </section>`;
 }
 
 export const wallStyles = css`
   .wall { --u: ${WALL_PX}; }
-  .wall.blank > * { visibility: hidden; }
+  .wall.blank > :not(.shownby) { visibility: hidden; }
+  .wall .shownby { z-index: 4; position: absolute; left: calc(34 * var(--u)); bottom: calc(22 * var(--u)); font-size: calc(34 * var(--u)); color: var(--ink2); }
   .wall .stage { border: 0; }
   .wallover { position: absolute; left: calc(24 * var(--u)); bottom: calc(22 * var(--u)); }
   .wallover.laid { inset: 0; display: grid; grid-template-rows: minmax(0, 1fr) auto; background: var(--sheet); padding: calc(14 * var(--u)) calc(24 * var(--u)) calc(22 * var(--u)); }
@@ -165,6 +166,7 @@ export const wallStyles = css`
   .wall .hands button { display: flex; align-items: center; gap: calc(10 * var(--u)); font-size: calc(34 * var(--u)); color: var(--ink2); white-space: nowrap; }
   .wall .besides { margin: 0; font-size: calc(34 * var(--u)); color: var(--ink2); }
   .wall .keycard { position: absolute; inset: calc(14 * var(--u)) calc(20 * var(--u)) calc(14 * var(--u)) 0; background: var(--sheet); border: calc(4 * var(--u)) solid var(--ink); padding: calc(14 * var(--u)) calc(20 * var(--u)); display: flex; flex-direction: column; justify-content: space-between; font-size: calc(34 * var(--u)); line-height: 1.1; z-index: 3; }
+  .wall > .keycard { left: 50%; bottom: auto; gap: calc(14 * var(--u)); }
   .wall .keycard dl { margin: 0; }
   .wall .keycard dl div { display: grid; grid-template-columns: 6.2em 1fr; gap: calc(12 * var(--u)); border-bottom: 1px solid var(--rule); padding: calc(3 * var(--u)) 0; }
   .wall .keycard dt { font-weight: 740; }

@@ -45,6 +45,9 @@ export interface StageSize {
   readonly size: PageSize;
 }
 
+/** A list of keys and what each does. */
+export type KeyRows = readonly (readonly [keys: string, does: string])[];
+
 /** A large button of the wall. */
 export interface WallAction {
   readonly name: string;
@@ -134,14 +137,14 @@ export interface Station {
     input: StageInput,
   ): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] };
   /**
-   * The wall's words in the station's own way, and whether all of it is blank; null: in the usual one.
+   * The wall's words in the station's own way, and what its keys do; null: in the usual one.
    *
-   * @param names parts that stand as numbers on the drawing
+   * @param wall parts that stand as numbers on the drawing; what opens and closes the card of keys
    */
   wallPage?(
     page: PageView,
-    names: readonly NumberedName[],
-  ): { readonly side: TemplateResult; readonly blank: boolean } | null;
+    wall: { readonly names: readonly NumberedName[]; turnKeys(): void },
+  ): { readonly side: TemplateResult; readonly keys: KeyRows } | null;
   /** Laid over the wall's drawing until the brake is asked for; null: nothing. */
   wallOver?(page: PageView): TemplateResult | null;
   /** For the wall of a classroom: the readings that count, by their keys, three at most; and one sentence. */

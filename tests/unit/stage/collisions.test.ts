@@ -1,34 +1,19 @@
-import { readFileSync } from 'node:fs';
-import { expect, it, vi } from 'vitest';
-import { show } from '../../../ui/record/guest.ts';
+import { afterAll, expect, it, vi } from 'vitest';
 import type { LayerName } from '../../../ui/session.ts';
-import type { PageSize } from '../../../ui/stations/station.ts';
 import { samples } from '../../samples.ts';
+import { type Made, madeIn, sceneOf, seenWith, stageAt, stages } from '../../stages.ts';
 import { type Box, collisions } from './collide.ts';
 
 /**
  * No text lies on another, on what carries a value, or under the zoom's buttons: at every station, with
- * every set of layers, on every stage, brake, wheel and at every moment. All of them on the long run,
- * of npm test a part that is drawn by a fixed seed.
+ * every set of layers, on every stage, brake, wheel and at every moment, in both languages; and at every
+ * step of every lesson as it was told. All of the first on the long run, of npm test a part that is drawn
+ * by a fixed seed.
  */
 
 vi.mock('uplot', () => ({ default: class {} }));
+afterAll(() => vi.resetModules());
 
-/** Stages as the page gives them in windows of 1920 x 1080, 1366 x 768, 1024 x 768, a phone, and on the wall; px. */
-const stages: readonly {
-  readonly name: string;
-  readonly size: PageSize;
-  readonly width: number;
-  readonly height: number;
-  readonly wall?: true;
-}[] = [
-  { name: '1920', size: 'wide', width: 1366, height: 988 },
-  { name: '1366', size: 'middle', width: 885, height: 690 },
-  { name: '1024', size: 'middle', width: 624, height: 690 },
-  { name: '390', size: 'narrow', width: 390, height: 410 },
-  { name: 'wall 1920', size: 'wide', width: 960, height: 1080, wall: true },
-  { name: 'wall 1366', size: 'middle', width: 683, height: 768, wall: true },
-];
 const layers: readonly LayerName[] = [
   'fan',
   'comb',
@@ -42,25 +27,7 @@ const layers: readonly LayerName[] = [
 ];
 const SETS = 2 ** layers.length;
 const scenes = ['quay-van', 'farm-trailer', 'ferry-runabout', 'bench-brake'] as const;
-
-type Made = Awaited<ReturnType<typeof load>>;
-
-/** The page's own modules ask the browser for its window's size while they load. */
-async function load() {
-  vi.stubGlobal('matchMedia', () => ({ matches: false, addEventListener: () => undefined }));
-  const entries = await import('../../../ui/stations/index.ts');
-  const stations = await Promise.all(entries.stations.map((entry) => entry.load()));
-  const { Session } = await import('../../../ui/session.ts');
-  const { footOf } = await import('../../../ui/app/layout.ts');
-  const drawing = await import('../../../ui/app/stage-drawing.ts');
-  // Brings what draws the forces on each shoe.
-  await import('../../../ui/app/forces-beside.ts');
-  const { settle } = await import('../../../ui/stage/settle.ts');
-  return { stations, Session, footOf, settle, ...drawing };
-}
-
-const scene = (name: string): object =>
-  JSON.parse(readFileSync(new URL(`../../../scenes/${name}.json`, import.meta.url), 'utf8'));
+const languages = ['en', 'de'] as const;
 
 /** Released, pressed with 40 bar while the drum turns either way, and on a standing drum. */
 const moments = [
@@ -70,8 +37,10 @@ const moments = [
   { moment: 'standing', turning: 0, bar: 40 },
 ] as const;
 
+type At = Parameters<Made['isKey']>[0];
+
 /** What the zoom's buttons take of a stage; stage-view.ts gives them their place. */
-function zoomBox(made: Made, at: Parameters<Made['isKey']>[0]): { name: string; box: Box }[] {
+function zoomBox(made: Made, at: At): { name: string; box: Box }[] {
   if (at.session.wall || made.isKey(at)) return [];
   const [left, top, width, height] =
     at.size === 'narrow'
@@ -82,73 +51,102 @@ function zoomBox(made: Made, at: Parameters<Made['isKey']>[0]): { name: string; 
   return [{ name: 'the zoom', box: { left, top, right: left + width, bottom: top + height } }];
 }
 
-it('no text lies on another, on a value’s lines or under the zoom', async () => {
-  const made = await load();
-  const found = new Map<string, string>();
-  const many = samples('stages') > 1000;
-  let seed = 1;
-  const chance = (): number => {
-    seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0;
-    return seed / 2 ** 32;
-  };
-  const total = scenes.length * moments.length * made.stations.length * stages.length * SETS * 2;
-  const share = many ? 1 : samples('stages') / total;
-  for (const name of scenes) {
-    for (const { moment, turning, bar } of moments) {
-      const session = made.Session.of(scene(name), true);
-      session.turn(turning);
-      if (bar > 0) session.press(bar);
-      for (let i = 0; i < 90; i++) session.frame(1 / 60);
-      for (const station of made.stations) {
-        session.do(show, station.id);
-        for (const stage of stages) {
-          for (let set = 0; set < SETS * 2; set++) {
-            if (chance() >= share) continue;
-            const on = Object.fromEntries(layers.map((l, i) => [l, ((set >> i) & 1) === 1]));
-            // The drawing reads these three alone; set here without a step of the record each.
-            const seen = {
-              layers: on,
-              wheel: set < SETS ? 'left' : 'right',
-              wall: stage.wall === true,
-            };
-            for (const [key, value] of Object.entries(seen))
-              Object.defineProperty(session, key, { value, configurable: true });
-            const { width, height, size } = stage;
-            const foot = made.footOf(station, size, session.wall);
-            const strip = size === 'narrow' ? foot : 0;
-            const at = {
-              session,
-              station,
-              width,
-              height: height + strip,
-              foot,
-              size,
-              zoom: { factor: 1, dx: 0, dy: 0 },
-            };
-            if (size === 'narrow' && station.phoneStage === false) continue;
-            for (const line of collisions(
-              made.settle(made.drawStage(at).drawings, made.takenAt(at)),
-              zoomBox(made, at),
-            )) {
-              const where = `${station.id}, ${stage.name}, ${name}, ${moment}, ${session.wheel}, ${layers.filter((l) => session.layers[l]).join('+') || 'no layer'}`;
-              const same = `${station.id} ${stage.name} ${line.replace(/"[^"]*"/g, '').replace(/[\d.]+ px/g, '')}`;
-              if (!found.has(same)) found.set(same, `${line}: ${where}`);
+const collisionsAt = (made: Made, at: At): readonly string[] =>
+  collisions(made.settle(made.drawStage(at).drawings, made.takenAt(at)), zoomBox(made, at));
+
+/** Collisions, one of each kind with where it was found first. */
+class Found {
+  readonly #found = new Map<string, string>();
+  add(lines: readonly string[], kind: string, where: string): void {
+    for (const line of lines) {
+      const same = `${kind} ${line.replace(/"[^"]*"/g, '').replace(/[\d.]+ px/g, '')}`;
+      if (!this.#found.has(same)) this.#found.set(same, `${line}: ${where}`);
+    }
+  }
+  get all(): string[] {
+    return [...this.#found.values()];
+  }
+}
+
+it.each(languages)(
+  'no text lies on another, on a value’s lines or under the zoom (%s)',
+  async (language) => {
+    const made = await madeIn(language);
+    const found = new Found();
+    const many = samples('stages') > 1000;
+    let seed = language === 'en' ? 1 : 2;
+    const chance = (): number => {
+      seed = (Math.imul(seed, 1664525) + 1013904223) >>> 0;
+      return seed / 2 ** 32;
+    };
+    const total = scenes.length * moments.length * made.stations.length * stages.length * SETS * 2;
+    const share = many ? 1 / languages.length : samples('stages') / total;
+    for (const name of scenes) {
+      for (const { moment, turning, bar } of moments) {
+        const session = made.Session.of(sceneOf(name), true);
+        session.turn(turning);
+        if (bar > 0) session.press(bar);
+        for (let i = 0; i < 90; i++) session.frame(1 / 60);
+        for (const station of made.stations) {
+          session.do(made.show, station.id);
+          for (const stage of stages) {
+            for (let set = 0; set < SETS * 2; set++) {
+              if (chance() >= share) continue;
+              const on = Object.fromEntries(layers.map((l, i) => [l, ((set >> i) & 1) === 1]));
+              seenWith(session, { layers: on, wheel: set < SETS ? 'left' : 'right' });
+              const at = stageAt(made, session, station, stage);
+              if (!at) continue;
+              found.add(
+                collisionsAt(made, at),
+                `${station.id} ${stage.name}`,
+                `${station.id}, ${stage.name}, ${name}, ${moment}, ${session.wheel}, ${layers.filter((l) => session.layers[l]).join('+') || 'no layer'}`,
+              );
             }
           }
         }
       }
     }
+    expect(found.all).toEqual([]);
+  },
+);
+
+it.each(languages)('nor at a step of a lesson once it is told (%s)', async (language) => {
+  const made = await madeIn(language);
+  const { shipped } = await import('../../../ui/lessons/library.ts');
+  const { goToStep, openLesson, tell } = await import('../../../ui/lessons/wants.ts');
+  const station = made.stations.find((s) => s.id === 'lessons');
+  if (!station) throw new Error('no station for lessons');
+  const found = new Found();
+  for (const lesson of shipped) {
+    const session = made.Session.of(sceneOf('quay-van'), true);
+    session.do(openLesson, lesson);
+    for (const step of lesson.steps.keys()) {
+      session.do(goToStep, lesson, step);
+      session.do(tell, lesson);
+      // A step that was told stands as its hand left it.
+      session.do(goToStep, lesson, lesson.steps.length);
+      session.do(goToStep, lesson, step);
+      session.frame(1 / 60);
+      for (const stage of stages) {
+        const at = stageAt(made, session, station, stage);
+        if (!at) continue;
+        found.add(
+          collisionsAt(made, at),
+          `${lesson.name} ${step} ${stage.name}`,
+          `${lesson.name}, step ${step + 1}, ${stage.name}`,
+        );
+      }
+    }
   }
-  expect([...found.values()]).toEqual([]);
+  expect(found.all).toEqual([]);
 });
 
 it('draws the brake on every stage beside what takes its place', async () => {
-  const made = await load();
-  const session = made.Session.of(scene('quay-van'), true);
+  const made = await madeIn('en');
+  const session = made.Session.of(sceneOf('quay-van'), true);
   for (const station of made.stations) {
-    session.do(show, station.id);
-    for (const { name, size, width, height, wall } of stages) {
-      if (size === 'narrow' && station.phoneStage === false) continue;
+    session.do(made.show, station.id);
+    for (const stage of stages) {
       for (const on of [
         {},
         { loupe: true },
@@ -157,15 +155,15 @@ it('draws the brake on every stage beside what takes its place', async () => {
         { polygons: true },
       ]) {
         for (const wheel of ['left', 'right']) {
-          const seen = { layers: on, wheel, wall: wall === true };
-          for (const [key, value] of Object.entries(seen))
-            Object.defineProperty(session, key, { value, configurable: true });
-          const foot = made.footOf(station, size, session.wall);
-          const zoom = { factor: 1, dx: 0, dy: 0 };
-          const { scale } = made.viewAt({ session, station, width, height, foot, size, zoom });
+          seenWith(session, { layers: on, wheel });
+          const at = stageAt(made, session, station, stage);
+          if (!at) continue;
+          const { scale } = made.viewAt(at);
           // A key of 74 px across is the least that is drawn of a brake: our own rule.
           const across = 2 * scale * (session.brake.drum.radiusNew + session.brake.drum.rim);
-          expect(across, `${station.id} ${name} ${Object.keys(on)} ${wheel}`).toBeGreaterThan(73);
+          expect(across, `${station.id} ${stage.name} ${Object.keys(on)} ${wheel}`).toBeGreaterThan(
+            73,
+          );
         }
       }
     }

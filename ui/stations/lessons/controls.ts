@@ -27,7 +27,7 @@ export function lessonControls({ size }: PageView, desk: LessonDesk): TemplateRe
   const told = phase === 'told';
   return html`<section class="blk ctl" aria-label=${words.lesson}>
     ${told && size !== 'narrow' && desk.step?.stage === 'brake' ? byHand(desk) : nothing}
-    <button class="btn p tall" data-next @click=${() => desk.next()}>${desk.nextSays}</button>
+    <button class="btn p tall" data-next ?data-wait=${phase === 'ask' && !desk.mayTell} @click=${() => desk.next()}>${desk.nextSays}</button>
     <div class="row three">
       <button class="btn" ?disabled=${desk.at === 0} @click=${() => desk.back()}>${words.stepBack}</button>
       ${

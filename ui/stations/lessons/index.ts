@@ -6,7 +6,7 @@ import { park } from '../park/index.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { lessonControls } from './controls.ts';
 import { LessonDesk } from './desk.ts';
-import { lessonKey } from './keys.ts';
+import { keysTold, lessonKey } from './keys.ts';
 import './list.ts';
 import { isAsked, predictions } from './on-paper.ts';
 import { TeacherLink } from './teacher-link.ts';
@@ -22,12 +22,12 @@ function drawnBy(session: Session): Station | null {
   return step?.stage === 'park' ? park : null;
 }
 
+/** @param wall what it has on the wall: parts that stand as numbers on the drawing, and what turns to the keys */
 const panel = (
   { session }: PageView,
-  wall: boolean,
-  names: readonly NumberedName[] = [],
+  wall: { readonly names: readonly NumberedName[]; turnKeys(): void } | null,
 ): TemplateResult =>
-  html`<takeup-lesson ?wall=${wall} .names=${names} .session=${session} .rev=${session.revision}></takeup-lesson>`;
+  html`<takeup-lesson ?wall=${wall !== null} .names=${wall?.names ?? []} .turnKeys=${wall?.turnKeys} .session=${session} .rev=${session.revision}></takeup-lesson>`;
 const list = ({ session, size }: PageView): TemplateResult =>
   html`<takeup-lessons ?over=${size !== 'narrow'} .session=${session} .rev=${session.revision}></takeup-lessons>`;
 
@@ -35,7 +35,7 @@ function side(page: PageView): TemplateResult {
   const desk = deskOf(LessonDesk, page.session);
   // A window of the teacher's that is open goes on after a reload.
   deskOf(TeacherLink, page.session);
-  if (desk.phase !== 'list') return panel(page, false);
+  if (desk.phase !== 'list') return panel(page, null);
   return html`<section class="blk h"><h1>${texts.lessons}</h1><p>${texts.aQuestionAGuessThen}</p></section>
     ${page.size === 'narrow' ? list(page) : nothing}`;
 }
@@ -72,10 +72,8 @@ export const lessonsStation: Station = {
     if (deskOf(LessonDesk, session).covered) return nothingMore;
     return drawnBy(session)?.extra?.(session, input) ?? nothingMore;
   },
-  wallPage: (page, names) => {
-    const desk = deskOf(LessonDesk, page.session);
-    if (desk.phase === 'list') return null;
-    const { blank } = page.session.moment.parts.lessons;
-    return { side: panel(page, true, names), blank };
+  wallPage: (page, wall) => {
+    if (deskOf(LessonDesk, page.session).phase === 'list') return null;
+    return { side: panel(page, wall), keys: keysTold };
   },
 };

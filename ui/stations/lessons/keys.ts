@@ -1,7 +1,7 @@
 import { lessonsKeys as words } from '../../../sim/words/en.ts';
-import { blank, leaveLesson } from '../../lessons/wants.ts';
+import { blank } from '../../lessons/wants.ts';
 import type { Session } from '../../session.ts';
-import { deskOf } from '../station.ts';
+import { deskOf, type KeyRows } from '../station.ts';
 import { LessonDesk } from './desk.ts';
 import { TeacherLink } from './teacher-link.ts';
 
@@ -11,7 +11,7 @@ import { TeacherLink } from './teacher-link.ts';
  */
 
 /** What each key does, as it stands in the list of keys. */
-export const keysTold: readonly (readonly [keys: string, does: string])[] = [
+export const keysTold: KeyRows = [
   ['A, B, C', words.chooseAnAnswerWithShift],
   [words.pageDownSpace, words.theNextThingShowIt],
   [words.pageUp, words.whileAQuestionIsOpen],
@@ -23,6 +23,8 @@ export const keysTold: readonly (readonly [keys: string, does: string])[] = [
   ['Q', words.onTheWallThisMoment],
   ['F', words.fullScreen],
   ['I', words.windowForTheTeacher],
+  ['L', words.allLessons],
+  ['Esc', words.toTheDeskThenToAll],
   ['?', words.theseKeys],
 ];
 
@@ -43,26 +45,27 @@ function remote(desk: LessonDesk, key: string): boolean {
   return true;
 }
 
-/** Opens or closes the list of keys, where it stands on the page. */
-function toggleKeys(target: Element): void {
+/** Opens or closes the list of keys where it stands on the desk; the wall has a card of its own. */
+function toggleKeys(target: Element): boolean {
   const root = target.getRootNode();
   const app = document.querySelector('takeup-app')?.shadowRoot ?? root;
   const card = (app as ParentNode).querySelector<HTMLElement & { toggle(): void }>(
     'takeup-lesson-keys',
   );
   card?.toggle();
+  return card !== null;
 }
 
-function letter(desk: LessonDesk, e: KeyboardEvent, target: Element): boolean {
+function letter(desk: LessonDesk, e: KeyboardEvent): boolean {
   const { session } = desk;
   const n = LETTERS.indexOf(e.key.toLowerCase());
   if (n >= 0 && e.key.length === 1 && (desk.step?.choices?.length ?? 0) > n) {
     if (e.shiftKey) desk.count(n, 1);
     else desk.choose(n);
-  } else if (e.key === '.') session.do(blank, !session.moment.parts.lessons.blank);
+  } else if (e.key === '.' && session.wall) session.do(blank, !session.moment.parts.lessons.blank);
   else if (e.key === 'i') deskOf(TeacherLink, session).open();
-  else if (e.key === '?') toggleKeys(target);
   else if (e.key === 'k' && (desk.phase === 'told' || desk.phase === 'showing')) desk.show();
+  else if (e.key === 'l') desk.close();
   else if (session.wall && /^[1-9]$/.test(e.key)) desk.go(Number(e.key) - 1);
   else return false;
   return true;
@@ -81,9 +84,8 @@ export function lessonKey(session: Session, e: KeyboardEvent, target: Element): 
   if (e.key === ' ' && !target.closest('button, summary, [role="button"]')) desk.next();
   else if (e.key === 'ArrowRight' && !onStage) desk.next();
   else if (e.key === 'ArrowLeft' && !onStage) remote(desk, 'PageUp');
-  else if (e.key === 'Escape' && !session.wall) {
-    desk.hand.stop();
-    session.do(leaveLesson);
-  } else return session.moment.parts.lessons.keys && letter(desk, e, target);
+  else if (e.key === 'Escape' && !session.wall) desk.close();
+  else if (e.key === '?') return toggleKeys(target);
+  else return session.moment.parts.lessons.keys && letter(desk, e);
   return true;
 }

@@ -19,12 +19,15 @@ export class LessonPanel extends LitElement {
     session: { attribute: false },
     wall: { type: Boolean, reflect: true },
     names: { attribute: false },
+    turnKeys: { attribute: false },
     rev: { type: Number },
   };
   declare session: Session;
   declare wall: boolean;
   /** Parts that stand as numbers on the drawing. */
   declare names: readonly NumberedName[];
+  /** Opens and closes the card of the wall's keys. */
+  declare turnKeys: (() => void) | undefined;
   declare rev: number;
 
   static override styles = panelStyles;
@@ -42,13 +45,13 @@ export class LessonPanel extends LitElement {
     const place = at < of ? words.of(kind, at + 1, of) : words.theEnd;
     const number = lesson?.number && !desk.talk ? words.lesson(lesson.number) : '';
     return this.wall
-      ? html`<div class="place">${number}${number ? language.inside(place) : place}</div>`
+      ? html`<div class="place"><span>${number}${number ? language.inside(place) : place}</span><button aria-label=${words.keys} @click=${this.turnKeys}><kbd>?</kbd></button><button aria-label=${words.leaveTheWall} @click=${() => this.session.showOnWall(false)}><kbd>Esc</kbd></button></div>`
       : html`<header><h1>${lesson?.title ?? ''}</h1><div class="place">${number}${number ? language.inside(place) : place}</div></header>`;
   }
 
-  /** Most values that there is room for: on the wall beside what they mean, two, and none beside much of it. */
-  #most({ phase, step, lesson, talk }: LessonDesk): number {
-    if (!this.wall || phase !== 'told' || talk) return 6;
+  /** Most values that there is room for, and no more are named while they are covered: on the wall beside what they mean, two, and none beside much of it. */
+  #most({ step, lesson, talk }: LessonDesk): number {
+    if (!this.wall || talk) return 6;
     const letters = `${step?.shows ?? ''}${step?.why ?? ''}`.replace(/\{[^}]*\}/g, '0.00').length;
     const told = letters + (lesson?.caution ? 70 : 0);
     return told > ROOM ? 0 : told > ROOM / 2 ? 1 : 2;
@@ -110,7 +113,7 @@ export class LessonPanel extends LitElement {
       ${caution ? html`<p class="caution"><b aria-hidden="true">!</b><span>${caution}</span></p>` : nothing}
       ${
         this.wall
-          ? html`<div class="acts"><button class="main" ?data-wait=${phase === 'ask' && !desk.mayTell} @click=${() => desk.next()}>${desk.nextSays}</button></div>`
+          ? html`<div class="acts"><button class="main" ?data-wait=${phase === 'ask' && !desk.mayTell} @click=${() => desk.next()}><span>${desk.nextSays}</span><kbd>${words.space}</kbd></button></div>`
           : nothing
       }`;
   }
