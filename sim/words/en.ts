@@ -3054,6 +3054,7 @@ export const appKeysSheet = section('appKeysSheet', {
   theBrake: 'The brake',
   holdThePedalDownWhere: 'hold the pedal down, where there is one',
   and: '. and ,',
+  brackets: '[ and ]',
   oneStepOnOneStep: 'one step on, one step back',
   slowerFaster: 'slower, faster',
   lookBackOverTheLast: 'look back over the last ten seconds, and now again',

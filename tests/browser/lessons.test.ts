@@ -107,17 +107,18 @@ it('is taught by four keys of a remote, and the class’s hands stay beside the 
 });
 
 it('tells its keys on the wall, with letters off too, and Esc closes them before it leaves', async () => {
-  const { page, errors, close } = await browser.open({ reducedMotion: 'reduce' });
+  const { page, errors, shot, close } = await browser.open({ reducedMotion: 'reduce' });
   await begin(page, 'Self-energising and direction');
   await page.keyboard.press('w');
+  // Its words come with the wall's own part of the page.
   await page.locator('main.wall').waitFor();
+  await panel(page).waitFor();
   const card = page.getByRole('dialog', { name: 'Keys of the wall' });
   await page.keyboard.press('?');
   await card.waitFor();
   await shot('lesson-wall-keys');
   const text = await card.innerText();
-  for (const { keys } of [{ keys: 'Page Down' }, { keys: 'F5' }, { keys: 'Esc' }])
-    expect(text).toContain(keys);
+  for (const keys of ['Page Down', 'F5', 'Esc']) expect(text).toContain(keys);
   await page.keyboard.press('Escape');
   await card.waitFor({ state: 'detached' });
   expect(await page.locator('main.wall').count()).toBe(1);
@@ -137,7 +138,7 @@ it('tells its keys on the wall, with letters off too, and Esc closes them before
   await page.locator('main.work').waitFor();
   // The list of all lessons is a letter away, once letters work again.
   await page.keyboard.press('?');
-  await panel(page).page().getByRole('checkbox', { name: 'Keys of one letter work' }).check();
+  await page.getByRole('checkbox', { name: 'Keys of one letter work' }).check();
   await page.keyboard.press('l');
   await page.getByRole('heading', { name: 'Lessons' }).waitFor();
   expect(errors).toEqual([]);

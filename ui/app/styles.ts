@@ -24,7 +24,7 @@ export const styles = css`
   .util .asks { display: flex; align-items: center; justify-content: center; gap: 8px; font-weight: 640; }
   .util .asks svg { width: 20px; height: 20px; }
   .util .brake { min-width: 0; flex: 0 1 auto; display: flex; align-items: center; gap: 8px; padding: 0 14px; border-left: 1px solid var(--rule); font-size: 15px; }
-  .util .onbench { min-width: 0; max-width: 190px; align-self: center; padding: 0 14px; font-size: 14px; font-weight: 620; line-height: 1.15; max-height: 2.3em; overflow: hidden; text-align: right; }
+  .util .onbench { min-width: 0; max-width: 190px; align-self: center; padding: 0 14px; font-size: 14px; font-weight: 620; line-height: 1.15; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; text-align: right; }
   .util .brake select { font-weight: 620; height: 38px; min-width: 0; max-width: 290px; text-overflow: ellipsis; background: var(--sheet); }
   /* All tabs and all buttons beside each other: pictures and lists say what they are without a word, and the brake has its name. */
   @media (min-width: 1800px) and (max-width: 2059px) {
@@ -237,7 +237,8 @@ export const styles = css`
   @media (min-width: 1260px) and (max-width: 1360px) { .brand { padding: 0 14px; } .brand span { display: none; } }
   @media (min-width: 1260px) and (max-width: 1469px) { .util button, .util .onbench { padding: 0 10px; } }
   /* German names of stations are longer: they stand closer, in the face's narrower letters. */
-  @media (min-width: 1260px) { :host(:lang(de)) :is(.tabs, .util) button { padding: 0 6px; font-stretch: 84%; } :host(:lang(de)) .tabs button { gap: 4px; } :host(:lang(de)) .util .brake { padding: 0 8px; } }
+  @media (min-width: 1260px) { :host(:lang(de)) :is(.tabs button, .util button, .util .onbench) { padding: 0 6px; font-stretch: 84%; } :host(:lang(de)) .tabs button { gap: 4px; } :host(:lang(de)) .util .brake { padding: 0 8px; } }
+  @media (min-width: 1260px) and (max-width: 1469px) { :host(:lang(de)) .brand { padding: 0 14px; } :host(:lang(de)) .brand span { display: none; } }
   @media ${BARRED} {
     .side { gap: 8px; }
     .h { padding: 8px 18px 9px; }

@@ -72,7 +72,8 @@ export function wallKey(
     return true;
   }
   if (choice.open && ghostKey(session, e.key, choice.turn)) return true;
-  if (!session.moment.parts.lessons.keys) return false;
+  // Switched off, a letter does nothing: not what it would do on the desk either.
+  if (!session.moment.parts.lessons.keys) return e.key.length === 1 && e.key !== ' ';
   const key = e.key.toUpperCase();
   if (key === 'B') return press(session, other);
   if (key === 'M') {

@@ -291,7 +291,7 @@ export function screwSpots(
     { part: 'star wheel', at: on(form.wheel, 5) },
     { part: 'screw', at: on(form.wheel + WHEEL.half + BARE * 0.6, 1) },
     { part: 'sleeve', at: on((mouth + instant.strutLength) / 2, 0) },
-    { part: 'wheel lever', at: apply(lever, [form.pin[0] + 12, PIN_Y + 1.5]) },
+    { part: 'wheel lever', at: apply(lever, [form.pin[0] + 19, PIN_Y + 3.5]) },
     { part: 'wheel lever pin', at: apply(lever, form.pin) },
     { part: 'lever spring', at: apply(lever, [form.pin[0] - 8, PIN_Y - 12]) },
   ];

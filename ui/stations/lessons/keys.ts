@@ -30,9 +30,10 @@ export const keysTold: KeyRows = [
 
 const LETTERS = 'abcd';
 
-/** Does a field or a list keep its keys? */
+/** Does a field or a list keep its keys? A tick keeps none but the space bar. */
 const kept = (target: Element): boolean =>
-  target.closest('input, textarea, select, dialog, [contenteditable]') !== null;
+  target.closest('input:not([type="checkbox"]), textarea, select, dialog, [contenteditable]') !==
+  null;
 
 /** A press of a remote's keys, which work wherever the focus is. */
 function remote(desk: LessonDesk, key: string): boolean {
@@ -81,11 +82,13 @@ export function lessonKey(session: Session, e: KeyboardEvent, target: Element): 
   if (!desk.lesson || kept(target)) return false;
   if (remote(desk, e.key)) return true;
   const onStage = target.closest('[role="application"]') !== null;
-  if (e.key === ' ' && !target.closest('button, summary, [role="button"]')) desk.next();
+  if (e.key === ' ' && !target.closest('button, input, summary, [role="button"]')) desk.next();
   else if (e.key === 'ArrowRight' && !onStage) desk.next();
   else if (e.key === 'ArrowLeft' && !onStage) remote(desk, 'PageUp');
   else if (e.key === 'Escape' && !session.wall) desk.close();
   else if (e.key === '?') return toggleKeys(target);
-  else return session.moment.parts.lessons.keys && letter(desk, e);
+  // Switched off, a letter does nothing: not what it would do on another page either.
+  else if (!session.moment.parts.lessons.keys) return e.key.length === 1;
+  else return letter(desk, e);
   return true;
 }

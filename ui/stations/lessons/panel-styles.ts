@@ -61,6 +61,7 @@ export const panelStyles = css`
   :host([wall]) .body { flex: 1; min-height: 0; gap: calc(14 * var(--u)); }
   :host([wall]) .place { order: 5; font-size: calc(34 * var(--u)); margin: 0; display: flex; gap: calc(16 * var(--u)); align-items: center; }
   :host([wall]) .place span { flex: 1; }
+  :host([wall]) .place kbd { line-height: 1; }
   :host([wall]) kbd { font: inherit; font-size: calc(34 * var(--u)); font-weight: 640; border: calc(3 * var(--u)) solid currentcolor; padding: 0 calc(12 * var(--u)); line-height: 1.25; min-width: 1.7em; box-sizing: border-box; display: inline-block; text-align: center; flex: none; }
   :host([wall]) .ask { font-size: calc(50 * var(--u)); line-height: 1.14; }
   :host([wall]) .ask.long { font-size: calc(42 * var(--u)); }
@@ -89,6 +90,6 @@ export const panelStyles = css`
   :host([wall]) .told .values strong { font-size: calc(42 * var(--u)); }
   :host([wall]) .told .explained { gap: calc(6 * var(--u)); line-height: 1.1; }
   .acts { display: flex; gap: calc(16 * var(--u)); }
-  .main { display: flex; align-items: center; justify-content: space-between; gap: calc(16 * var(--u)); text-align: left; flex: 1; min-height: calc(88 * var(--u)); padding: 0 calc(26 * var(--u)); background: var(--ink); color: var(--sheet); font-size: calc(42 * var(--u)); font-weight: 740; }
+  .main { display: flex; align-items: center; justify-content: space-between; gap: calc(16 * var(--u)); text-align: left; line-height: 1.05; flex: 1; min-height: calc(88 * var(--u)); padding: 0 calc(26 * var(--u)); background: var(--ink); color: var(--sheet); font-size: calc(42 * var(--u)); font-weight: 740; }
   .main[data-wait] { background: var(--sheet); color: var(--ink2); box-shadow: inset 0 0 0 var(--line) var(--ink); }
 `;
