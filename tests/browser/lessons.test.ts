@@ -140,7 +140,7 @@ it('tells its keys on the wall, with letters off too, and Esc closes them before
   await page.keyboard.press('?');
   await page.getByRole('checkbox', { name: 'Keys of one letter work' }).check();
   await page.keyboard.press('l');
-  await page.getByRole('heading', { name: 'Lessons' }).waitFor();
+  await page.locator('takeup-lessons').waitFor();
   expect(errors).toEqual([]);
   await close();
 });
