@@ -12076,6 +12076,7 @@ const german: Words = {
     names: 'Namen',
     keys: '? Tasten',
     leaveTheWall: 'Esc Pult: die Wand verlassen',
+    esc: 'Esc',
     space: 'Leertaste',
   },
 

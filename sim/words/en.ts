@@ -11446,6 +11446,7 @@ export const lessonsPanel = section('lessonsPanel', {
   names: 'Names',
   keys: '? keys',
   leaveTheWall: 'Esc desk: leave the wall',
+  esc: 'Esc',
   space: 'Space',
 });
 

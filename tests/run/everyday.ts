@@ -13,11 +13,10 @@ export const everyday: readonly string[] = [
   'access-keys',
   'phone-answers',
   'small-stage',
-  // Press, the click, the slope.
+  // Press and the click.
   'keys',
   'space-key',
   'click',
-  'park',
   // Without a network, and in one file.
   'offline',
   'one-file',

@@ -1,10 +1,11 @@
 // @ts-check
 // npm test: installs what it needs, finds a browser, checks, builds, tests; counts at the end.
 // npm run test:all: the same with all files of tests, not those of every change alone (everyday.ts).
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { install, run, tool } from '../../ui/serve/install.mjs';
+import { install, root, run, tool } from '../../ui/serve/install.mjs';
 
 install();
 const everyday = process.argv[2] === 'all' ? '0' : '1';
@@ -37,6 +38,20 @@ try {
   failed++;
 }
 
+// The page is built beside the checks: each of them has one core of the two that there are.
+const buildLog = join(reports, 'build.log');
+const log = openSync(buildLog, 'w');
+const build = spawn('npm', ['run', '-s', 'build'], {
+  cwd: root,
+  stdio: ['ignore', log, log],
+  shell: process.platform === 'win32',
+});
+/** @type {Promise<number>} */
+const buildEnds = new Promise((resolve) => {
+  build.on('error', () => resolve(1));
+  build.on('exit', (code) => resolve(code ?? 1));
+});
+
 check('types', () => tool('tsc', ['-p', 'tsconfig.json']));
 check('types of sim/ without DOM and Node', () => tool('tsc', ['-p', 'sim/tsconfig.json']));
 check('lint', () =>
@@ -46,7 +61,11 @@ check('unused files, exports and dependencies', () =>
   tool('knip', ['--config', 'tests/run/knip.jsonc']),
 );
 check('import order', () => run(process.execPath, ['tests/run/order.mjs']));
-const built = check('build of the page', () => run('npm', ['run', '-s', 'build']));
+const code = await buildEnds;
+const built = check('build of the page', () => {
+  process.stdout.write(readFileSync(buildLog, 'utf8'));
+  return code;
+});
 
 /**
  * @param {string} project

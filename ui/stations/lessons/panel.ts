@@ -45,7 +45,7 @@ export class LessonPanel extends LitElement {
     const place = at < of ? words.of(kind, at + 1, of) : words.theEnd;
     const number = lesson?.number && !desk.talk ? words.lesson(lesson.number) : '';
     return this.wall
-      ? html`<div class="place"><span>${number}${number ? language.inside(place) : place}</span><button aria-label=${words.keys} @click=${this.turnKeys}><kbd>?</kbd></button><button aria-label=${words.leaveTheWall} @click=${() => this.session.showOnWall(false)}><kbd>Esc</kbd></button></div>`
+      ? html`<div class="place"><span>${number}${number ? language.inside(place) : place}</span><button aria-label=${words.keys} @click=${this.turnKeys}><kbd>?</kbd></button><button aria-label=${words.leaveTheWall} @click=${() => this.session.showOnWall(false)}><kbd>${words.esc}</kbd></button></div>`
       : html`<header><h1>${lesson?.title ?? ''}</h1><div class="place">${number}${number ? language.inside(place) : place}</div></header>`;
   }
 
