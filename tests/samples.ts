@@ -28,6 +28,10 @@ const counts = {
   budgetsInOne: { few: 3, many: 1 },
   // access.test.ts: in one view of the page, a station in so many; laptop's and phone's rounds go to all in both
   stationsInOne: { few: 3, many: 1 },
+  // click.test.ts: windows in which a click is shown picture by picture, the tightest first
+  clickWindows: { few: 1, many: 3 },
+  // collisions.test.ts: drawn at each of its steps on every stage, a lesson in so many
+  lessonsDrawnInOne: { few: 3, many: 1 },
   // plates.test.ts: each plate at one of so many sizes
   platesInOne: { few: 3, many: 1 },
   // lessons.test.ts: in a browser, one in so many; all are run in Node (unit/lessons)

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Session } from '../../ui/session.ts';
 import type { Climb } from '../../ui/shown-press.ts';
+import { samples } from '../samples.ts';
 import { type OpenBrowser, openBrowser } from './open.ts';
 import { frames, soon } from './soon.ts';
 
@@ -119,11 +120,12 @@ it('the sound and the number come with the hit, within a picture of it', async (
 });
 
 it('shows it as a strip of eight pictures; words, bar and counter stand clear of each other', async () => {
-  for (const [width, height] of [
-    [1920, 1080],
+  const windows = [
     [1366, 768],
+    [1920, 1080],
     [390, 844],
-  ] as const) {
+  ] as const;
+  for (const [width, height] of windows.slice(0, samples('clickWindows'))) {
     const { page, errors, shot, close } = await justClicked(width, height);
     await page.evaluate(() => {
       const { session: s } = document.querySelector('takeup-app') as unknown as {

@@ -15,7 +15,6 @@ export const everyday: readonly string[] = [
   'small-stage',
   // Press and the click.
   'keys',
-  'space-key',
   'click',
   // Without a network, and in one file.
   'offline',
@@ -26,6 +25,7 @@ export const everyday: readonly string[] = [
 /** Files of Node that are left to `npm run test:all`: they take longest, and what they ask is asked of less elsewhere. */
 export const atLength: readonly string[] = [
   'house/adjuster-kinds',
+  'house/order',
   'unit/away/film',
   'unit/bending-life',
   'unit/more-commands',
