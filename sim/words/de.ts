@@ -8651,6 +8651,36 @@ const german: Words = {
     circuit: (mm3PerMPa: number) => `Kreis ${mm3PerMPa}`,
   },
 
+  /* ui/lessons/action-text.ts */
+  lessonsActionText: {
+    codes: {
+      forward: 'vorwärts',
+      backward: 'rückwärts',
+      stands: 'steht',
+      click: 'zum nächsten Klick',
+      limit: 'zur ersten Grenze',
+      pull: 'ziehen',
+      turn: 'drehen',
+      rock: 'kippen',
+      fitted: 'eingebaut',
+      lost: 'verloren',
+      on: 'ein',
+      off: 'aus',
+      fan: 'Spaltfächer',
+      comb: 'Pressungskamm',
+      forces: 'Kräfte',
+      names: 'Namen',
+      ghost: 'Ruhelage als Schattenbild',
+      heat: 'Wärme',
+      loupe: 'Lupe',
+      edge: 'Seitenansicht',
+      polygons: 'Kraftecke',
+      dials: 'Stellgriffe',
+    },
+    isValue: (name: string, value: string | number) => `${name}: ${value}`,
+    no: 'nein',
+  },
+
   /* ui/lessons/actions.ts */
   lessonsActions: {
     aNumber: 'eine Zahl',

@@ -8200,6 +8200,36 @@ export const lessonsAct = section('lessonsAct', {
   circuit: (mm3PerMPa: number) => `circuit ${mm3PerMPa}`,
 });
 
+/** ui/lessons/action-text.ts */
+export const lessonsActionText = section('lessonsActionText', {
+  codes: {
+    forward: 'forward',
+    backward: 'backward',
+    stands: 'stands',
+    click: 'the next click',
+    limit: 'the first limit',
+    pull: 'pull',
+    turn: 'turn',
+    rock: 'rock',
+    fitted: 'fitted',
+    lost: 'lost',
+    on: 'on',
+    off: 'off',
+    fan: 'gap fan',
+    comb: 'pressure comb',
+    forces: 'forces',
+    names: 'names',
+    ghost: 'rest ghost',
+    heat: 'heat',
+    loupe: 'loupe',
+    edge: 'edge-on',
+    polygons: 'force polygons',
+    dials: 'dials',
+  },
+  isValue: (name: string, value: string | number) => `${name}: ${value}`,
+  no: 'no',
+});
+
 /** ui/lessons/actions.ts */
 export const lessonsActions = section('lessonsActions', {
   aNumber: 'a number',

@@ -68,7 +68,9 @@ it('a lesson is written by keys: begun, steps taken, asked, figures put in, save
   await button(page, 'Write on').press('Enter');
   const step = page.locator('takeup-lesson-editor fieldset[data-step="1"]');
   await expect.poll(() => step.locator('[data-done="start"]').innerText()).toMatch(/backward/);
-  await expect.poll(() => step.locator('[data-done="hand"]').innerText()).toMatch(/^wear: km \d+/);
+  await expect
+    .poll(() => step.locator('[data-done="hand"]').innerText())
+    .toMatch(/^Drives the brake on .*So far, km: \d/);
   expect(await step.locator('[data-untold]').count()).toBe(0);
   // Written on where it was left: the draft is in sight.
   await expect.poll(async () => (await title.boundingBox())?.y ?? 9999).toBeLessThan(600);

@@ -352,12 +352,3 @@ export const momentsOf = (step: unknown): readonly string[] => [
   ),
   'now',
 ];
-
-/** An action in words, for who writes the lesson. */
-export function actionText(a: unknown): string {
-  const { do: what, ...rest } = data(a);
-  const told = Object.entries(rest)
-    .map(([k, x]) => (k === 'name' || k === 'way' ? String(x) : `${k} ${String(x)}`))
-    .join(', ');
-  return told ? `${String(what)}: ${told}` : String(what);
-}

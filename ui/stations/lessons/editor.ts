@@ -3,12 +3,12 @@ import { repeat } from 'lit/directives/repeat.js';
 import type { Scene } from '../../../sim/index.ts';
 import { lessonsEditor as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
+import { actionText } from '../../lessons/action-text.ts';
 import { lessonNamed, readKept, shipped } from '../../lessons/library.ts';
 import { type Ran, valuesOf } from '../../lessons/run.ts';
 import { figuresOf, filled } from '../../lessons/text.ts';
 import { keepLesson, takeStep } from '../../lessons/wants.ts';
 import {
-  actionText,
   asKind,
   begunFrom,
   fileOf,
