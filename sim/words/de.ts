@@ -3599,13 +3599,13 @@ const german: Words = {
     brackets: '[ und ]',
     stations: 'Stationen',
     lessons: 'Lektionen',
-    desk: 'Arbeitsplatz',
+    desk: 'Pult',
     space: 'Leertaste, →',
-    theFilledButton: 'die gefüllte Schaltfläche',
+    theFilledButton: 'der gefüllte Knopf',
     pageDown: 'Bild ab',
     theSameByARemote: 'dasselbe, mit einem Presenter',
     bPageUp: 'B, ←, Bild auf',
-    theOtherButton: 'die andere Schaltfläche',
+    theOtherButton: 'der andere Knopf',
     layersAndLoupe: 'Ebenen und Lupe',
     keepAGhostChooseMore: 'ein Schattenbild behalten; mehr wählen',
     compareWithAChoiceOf: 'vergleichen, mit Auswahl, was',
@@ -3624,6 +3624,7 @@ const german: Words = {
   appWallSide: {
     space: 'Leertaste',
     pressName: 'Treten',
+    letGo: 'Loslassen',
     turnRoundName: 'Andersherum drehen',
     timeAt: (agoText: string, paceName: string) => `${agoText}, Zeit ${paceName}.`,
     keysOfTheWall: 'Tasten der Wand',
@@ -10113,6 +10114,7 @@ const german: Words = {
 
   /* ui/stage/layers/captions.ts */
   stageLayersCaptions: {
+    gapsTimes: (factor: number) => `Spalt ×${factor}`,
     turningText: {
       1: 'Trommel dreht vorwärts',
       0: 'Trommel steht',
@@ -11893,7 +11895,7 @@ const german: Words = {
     goOn: 'Weiter',
     showIt: 'Zeigen',
     firstAGuess: 'Erst vermuten',
-    toItsEnd: 'Bis zu ihrem Ende',
+    toItsEnd: 'Bis ans Ende',
     nextStep: 'Nächster Schritt',
     toTheEnd: 'Zum Ende',
   },
@@ -12048,6 +12050,10 @@ const german: Words = {
     fullScreen: 'Vollbild',
     allLessons: 'alle Lektionen',
     toTheDeskThenToAll: 'zum Pult, dann zu allen Lektionen',
+    beginTheMarked: 'die markierte Lektion beginnen',
+    markTheNext: 'die nächste markieren',
+    thatLesson: 'die Lektion dieser Nummer',
+    desk: 'Pult',
     windowForTheTeacher: 'Fenster für die Lehrkraft',
     theseKeys: 'diese Tasten',
   },
@@ -12072,6 +12078,19 @@ const german: Words = {
     play: 'Abspielen',
     begin: 'Beginnen',
     goOn: 'Weiter',
+  },
+
+  /* ui/stations/lessons/wall-list.ts */
+  lessonsWallList: {
+    taken: 'durchgenommen',
+    atOf: (step: number, length: number) => `bei ${step} von ${length}`,
+    space: 'Leertaste, Bild ab',
+    begin: 'beginnen',
+    pageUp: 'Bild auf',
+    another: 'eine andere',
+    keys: '? Tasten',
+    leaveTheWall: 'Esc Pult: die Wand verlassen',
+    esc: 'Esc',
   },
 
   /* ui/stations/lessons/on-paper.ts */
@@ -12108,6 +12127,7 @@ const german: Words = {
     leaveTheWall: 'Esc Pult: die Wand verlassen',
     esc: 'Esc',
     space: 'Leertaste',
+    guessedBy: 'A B C, Bild ↑',
   },
 
   /* ui/stations/lessons/part.ts */

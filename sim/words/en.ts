@@ -3399,6 +3399,7 @@ export const appWallKeys = section('appWallKeys', {
 export const appWallSide = section('appWallSide', {
   space: 'Space',
   pressName: 'Press',
+  letGo: 'Let go',
   turnRoundName: 'Turn round',
   timeAt: (agoText: string, paceName: string) => `${agoText}, time at ${paceName}.`,
   keysOfTheWall: 'Keys of the wall',
@@ -9572,6 +9573,7 @@ export const stageLayersBent = section('stageLayersBent', {
 
 /** ui/stage/layers/captions.ts */
 export const stageLayersCaptions = section('stageLayersCaptions', {
+  gapsTimes: (factor: number) => `gap ×${factor}`,
   turningText: {
     1: 'Drum turns forward',
     0: 'Drum stands still',
@@ -11421,6 +11423,10 @@ export const lessonsKeys = section('lessonsKeys', {
   fullScreen: 'full screen',
   allLessons: 'all lessons',
   toTheDeskThenToAll: 'to the desk, then to all lessons',
+  beginTheMarked: 'begin the marked lesson',
+  markTheNext: 'mark the next one',
+  thatLesson: 'the lesson of that number',
+  desk: 'desk',
   windowForTheTeacher: 'window for the teacher',
   theseKeys: 'these keys',
 });
@@ -11443,6 +11449,19 @@ export const lessonsList = section('lessonsList', {
   play: 'Play',
   begin: 'Begin',
   goOn: 'Go on',
+});
+
+/** ui/stations/lessons/wall-list.ts */
+export const lessonsWallList = section('lessonsWallList', {
+  taken: 'taken',
+  atOf: (step: number, length: number) => `at ${step} of ${length}`,
+  space: 'Space, Page Down',
+  begin: 'begin it',
+  pageUp: 'Page Up',
+  another: 'another one',
+  keys: '? keys',
+  leaveTheWall: 'Esc desk: leave the wall',
+  esc: 'Esc',
 });
 
 /** ui/stations/lessons/on-paper.ts */
@@ -11478,6 +11497,7 @@ export const lessonsPanel = section('lessonsPanel', {
   leaveTheWall: 'Esc desk: leave the wall',
   esc: 'Esc',
   space: 'Space',
+  guessedBy: 'A B C, Page ↑',
 });
 
 /** ui/stations/lessons/part.ts */

@@ -41,7 +41,7 @@ const page = [
   ],
   ['stage', 'ui/(stage|plot)/'],
   ['record', `ui/(record/(?!home\\.ts$)|questions/|ask/|lessons/|stations/${parts})`],
-  ['session', 'ui/(session|life-play|lesson-hand|record/home)\\.ts$'],
+  ['session', 'ui/(session|fan-factor|life-play|lesson-hand|record/home)\\.ts$'],
   ['pieces', 'ui/(pieces|working)/'],
   ['stations', `ui/stations/(?!${parts})`],
   ['away', 'ui/away/'],

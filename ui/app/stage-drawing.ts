@@ -1,5 +1,6 @@
 import { type Instant, tiltOf } from '../../sim/index.ts';
 import { appStageDrawing as texts } from '../../sim/words/en.ts';
+import { fanFactor } from '../fan-factor.ts';
 import { paceName } from '../pace.ts';
 import { NARROW_STAGE } from '../pieces/page-sizes.ts';
 import { restOf } from '../record/derive.ts';
@@ -152,7 +153,8 @@ function withoutFan(
   { labels }: Pick<Drawing, 'labels'>,
   caption: string | undefined,
 ): readonly Label[] {
-  return labels.map((l) =>
+  const left = labels.filter(({ key }) => key !== 'turning fan');
+  return left.map((l) =>
     l.style === 'caption' && l.text === caption
       ? { ...l, text: withShoes(session, outside(session)) }
       : l,
@@ -176,7 +178,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
     layers: small
       ? {}
       : {
-          fan: layers.fan ? session.magnification : 0,
+          fan: layers.fan ? fanFactor(session) : 0,
           comb: layers.comb,
           forces: layers.forces && view.scale >= FORCES_FROM,
           names: layers.names,
@@ -203,7 +205,7 @@ export function inputAt(at: StageAt, instant: Instant): StageInput {
             station.caption
               ? station.caption(session)
               : layers.fan
-                ? texts.gapFanMm(session.magnification, slowed)
+                ? texts.gapFanMm(fanFactor(session), slowed)
                 : outside(session),
           ),
         }),

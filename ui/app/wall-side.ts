@@ -14,7 +14,7 @@ import type { KeyRows, PageView, Station, WallAction } from '../stations/station
 import { namesList } from './names-bar.ts';
 import { asking, namesActions } from './names-beside.ts';
 import { ghostCard, ghostCardStyles } from './wall-ghost.ts';
-import { keysOfWall, wallLayers } from './wall-keys.ts';
+import { wallLayers } from './wall-keys.ts';
 
 /** What stands beside the drawing on the wall: what the class is asked to look at, and what to do, in large type. */
 
@@ -34,7 +34,7 @@ export function wallActions(page: PageView, station: Station): readonly WallActi
   const { session } = page;
   return [
     {
-      name: texts.pressName,
+      name: session.pedal > 0 ? texts.letGo : texts.pressName,
       does: () => session.pressTo(PRESS_BAR),
       letGo: () => session.release(),
     },
@@ -129,15 +129,16 @@ export function wallSide(
         <button aria-label=${texts.mCompareAndGhost} aria-expanded=${wall.choosing} @click=${() => wall.turnChoice()}>${texts.compare(html`<kbd>M</kbd>`)}</button>
         <button class="leave" aria-label=${texts.escDeskLeaveTheWall} @click=${() => wall.leave()}><kbd>${texts.esc}</kbd>${session.guest ? nothing : texts.desk}</button>
       </div>
-      ${wall.keys ? keysCard(page, keysOfWall, () => wall.turnKeys()) : nothing}
       ${wall.choosing ? ghostCard(session, () => wall.turnChoice()) : nothing}
     </section>`;
 }
 
 export const wallStyles = css`
   .wall { --u: ${WALL_PX}; }
+  /* Blank is dark: no beam in the class's eyes. */
+  .wall.blank { background: #000; }
   .wall.blank > :not(.shownby) { visibility: hidden; }
-  .wall .shownby { z-index: 4; position: absolute; left: calc(34 * var(--u)); bottom: calc(22 * var(--u)); font-size: calc(34 * var(--u)); color: var(--ink2); }
+  .wall .shownby { z-index: 4; position: absolute; left: calc(34 * var(--u)); bottom: calc(22 * var(--u)); font-size: calc(34 * var(--u)); background: none; color: #9aa3a8; }
   .wall .stage { border: 0; }
   .wallover { position: absolute; left: calc(24 * var(--u)); bottom: calc(22 * var(--u)); }
   .wallover.laid { inset: 0; display: grid; grid-template-rows: minmax(0, 1fr) auto; background: var(--sheet); padding: calc(14 * var(--u)) calc(24 * var(--u)) calc(22 * var(--u)); }
@@ -155,7 +156,7 @@ export const wallStyles = css`
   .wall .acts { display: grid; gap: calc(12 * var(--u)); margin-top: auto; }
   .wall .act { border: calc(4 * var(--u)) solid var(--ink); min-height: calc(92 * var(--u)); padding: 0 calc(24 * var(--u)); font-size: calc(40 * var(--u)); font-weight: 700; display: flex; align-items: center; justify-content: space-between; gap: calc(14 * var(--u)); line-height: 1.05; }
   .wall .act.main { background: var(--ink); color: var(--sheet); }
-  .wall .act:disabled { color: var(--off); border-color: var(--off); }
+  .wall .act:disabled { background: var(--sheet); color: var(--off); border-color: var(--off); }
   .wall kbd { font: inherit; font-size: calc(34 * var(--u)); font-weight: 640; border: calc(3 * var(--u)) solid currentcolor; padding: 0 calc(12 * var(--u)); line-height: 1.25; min-width: 1.7em; text-align: center; flex: none; }
   .wall .layers { display: grid; grid-template-columns: 1fr 1fr; gap: calc(6 * var(--u)) calc(14 * var(--u)); }
   .wall .layers button { display: flex; align-items: center; gap: calc(12 * var(--u)); font-size: calc(34 * var(--u)); min-height: calc(54 * var(--u)); font-weight: 560; white-space: nowrap; }

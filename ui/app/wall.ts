@@ -4,7 +4,7 @@ import { blank } from '../lessons/wants.ts';
 import type { Session } from '../session.ts';
 import type { NumberedName } from '../stage/layers/names.ts';
 import type { PageView, Station } from '../stations/station.ts';
-import { wallKey } from './wall-keys.ts';
+import { keysOfWall, wallKey } from './wall-keys.ts';
 import { keysCard, wallActions, wallSide, wallStyles } from './wall-side.ts';
 
 /** Keys that go on, or back: on a wall that is blank they show it again first. */
@@ -76,8 +76,9 @@ export class Wall {
     bending: string,
   ): TemplateResult {
     const own = station.wallPage?.(page, { names, turnKeys: this.#turnKeys }) ?? null;
-    if (own)
-      return html`${own.side}${this.#card === 'keys' ? keysCard(page, own.keys, this.#turnKeys) : nothing}${this.#blank()}`;
+    const over =
+      this.#card === 'keys' ? keysCard(page, own?.keys ?? keysOfWall, this.#turnKeys) : nothing;
+    if (own) return html`${own.side}${over}${this.#blank()}`;
     const does = {
       leave: () => this.#session.showOnWall(false),
       keys: this.#card === 'keys',
@@ -85,7 +86,7 @@ export class Wall {
       choosing: this.#card === 'choice',
       turnChoice: this.#turnChoice,
     };
-    return html`${wallSide(page, station, does, names, bending)}${this.#blank()}`;
+    return html`${wallSide(page, station, does, names, bending)}${over}${this.#blank()}`;
   }
 
   /** On a blank wall: what shows it again. */

@@ -161,8 +161,9 @@ export const countHand = intention(
   (m: Moment, lesson: Lesson, choice: number, by: number) => {
     const { step } = progressOf(m, lesson.name);
     const choices = lesson.steps[step]?.choices ?? [];
-    if (lessonOf(m) !== lesson.name || !choices[choice]) return m;
-    const { votes } = answerOf(m, lesson.name, step);
+    const { votes, told } = answerOf(m, lesson.name, step);
+    // Who has seen the outcome does not vote any more.
+    if (lessonOf(m) !== lesson.name || !choices[choice] || told) return m;
     const next = choices.map((_, i) => {
       const now = votes[i] ?? 0;
       return i === choice ? Math.max(0, Math.min(999, Math.round(now + by))) : now;

@@ -3,6 +3,7 @@ import { isTold } from '../../sim/index.ts';
 import type { Theme } from '../theme.ts';
 import {
   cornerLabels,
+  fanLabel,
   roleLabels,
   shortRoleLabels,
   turnArrow,
@@ -33,7 +34,7 @@ import { zoneFrame } from './zone-frame.ts';
 
 export interface Layers {
   /** Magnification of the gap fan; 0 or left out: off. */
-  readonly fan?: 0 | 1 | 20 | 40;
+  readonly fan?: number;
   readonly comb?: boolean;
   readonly forces?: boolean;
   readonly names?: boolean;
@@ -163,6 +164,7 @@ function words(input: StageInput): Label[] {
   if (view.narrow || view.wall) {
     if (roles !== 'none') out.push(...cornerLabels(instant, view, layers.comb === true));
     if (view.wall && roles !== 'none') out.push(turnLabel(brake, instant, view));
+    if (view.wall && (layers.fan ?? 0) > 1) out.push(fanLabel(layers.fan ?? 1, view));
   } else {
     if (roles === 'full') out.push(...roleLabels(instant, view, input.frame === true));
     if (roles === 'short') out.push(...shortRoleLabels(brake, instant, view));

@@ -60,6 +60,9 @@ const APART = 3;
 const SQUARE = 32;
 /** Height of a text's letters as a share of its size. */
 const CAPITAL = 0.74;
+/** Letters that reach below their line, and how far; of small type it is less than what is kept free. */
+const BELOW = /[gjpqyQ]/;
+const DEEP = 0.2;
 /** Kept free around a text, px. */
 const CLEAR = 2;
 /**
@@ -90,7 +93,8 @@ export function boxOf(label: Label, { view }: Drawing): Box {
   const width = textWidth(label.text, label.size) * 1.04;
   const left = label.anchor === 'start' ? x : label.anchor === 'end' ? x - width : x - width / 2;
   const half = (CAPITAL * label.size) / 2;
-  return { left, top: y - half, right: left + width, bottom: y + half };
+  const below = label.style === 'role' && BELOW.test(label.text) ? DEEP * label.size : 0;
+  return { left, top: y - half, right: left + width, bottom: y + half + below };
 }
 
 const meets = (a: Box, b: Box): boolean =>

@@ -44,7 +44,9 @@ export function boxOf(label: Label, { view }: Drawing): Box {
   const width = widthOf(label.text, label);
   const left = label.anchor === 'start' ? x : label.anchor === 'end' ? x - width : x - width / 2;
   const half = (CAPITAL * label.size) / 2;
-  return { left, top: y - half, right: left + width, bottom: y + half };
+  // The largest type, whose lower ends are seen from afar.
+  const below = label.style === 'role' && /[gjpqyQ]/.test(label.text) ? 0.2 * label.size : 0;
+  return { left, top: y - half, right: left + width, bottom: y + half + below };
 }
 
 /** px that two boxes share, the lesser of across and down; 0 or less when they are apart. */

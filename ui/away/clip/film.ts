@@ -1,4 +1,5 @@
 import { awayClipFilm as texts } from '../../../sim/words/en.ts';
+import { fanFactor } from '../../fan-factor.ts';
 import { number } from '../../format.ts';
 import { paceName } from '../../pace.ts';
 import { benchTitle } from '../../record/guest-title.ts';
@@ -158,7 +159,8 @@ export class Film {
   }
 
   #speed(): string {
-    const { layers, magnification, paceNow } = this.session;
+    const { layers, paceNow } = this.session;
+    const magnification = fanFactor(this.session);
     const time = this.speed ?? texts.time(paceName(paceNow * this.slow));
     const gaps = layers.fan && magnification > 1 ? texts.gaps(magnification) : '';
     return `${time}${gaps}`;

@@ -1,4 +1,5 @@
 import { labelWords, awayFigureMake as said } from '../../../sim/words/en.ts';
+import { fanFactor } from '../../fan-factor.ts';
 import { stationNames } from '../../record/moment.ts';
 import { themes } from '../../theme.ts';
 import { originOf, originText } from '../origin.ts';
@@ -72,7 +73,7 @@ export async function makeFigure(stand: Stand, choices: Choices, words: Words): 
     caption: choices.caption ? words.caption : '',
     bar: choices.bar,
     facts: choices.facts ? factsOf(stand) : [],
-    marks: choices.legend ? marksOf(drawings, session.layers.fan ? session.magnification : 0) : [],
+    marks: choices.legend ? marksOf(drawings, session.layers.fan ? fanFactor(session) : 0) : [],
     foot: said.aTeachingBrakeItsFigures,
     origin: await originOf(session),
   };

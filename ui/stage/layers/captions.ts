@@ -64,6 +64,17 @@ export function turnLabel(brake: Brake, instant: Instant, view: View): Label {
   });
 }
 
+/** On a wall, how many times as wide as they are the gaps are drawn; elsewhere the caption says it. */
+export const fanLabel = (factor: number, view: View): Label =>
+  label(view, {
+    key: 'turning fan',
+    text: words.gapsTimes(factor),
+    at: toMm(view, [17 * view.text, view.height - 17 * view.text]),
+    anchor: 'start',
+    style: 'turning',
+    colour: 'ink',
+  });
+
 const notes = words.notes;
 
 /** What a shoe is called: by its role while the drum turns, by its place while it stands. */

@@ -29,6 +29,9 @@ export interface Told {
   readonly before: LessonValue | null;
 }
 
+/** A figure with its unit behind it, which stay on one line. */
+const UNIT = /(\d) (?=(?:mm|cm|km|m|g|kg|N|N·m|MPa|bar|s|h|%|°C|K)(?![\p{L}\d]))/gu;
+
 /** The lesson that is open, and what can be done with it. */
 export class LessonDesk {
   readonly session: Session;
@@ -90,7 +93,7 @@ export class LessonDesk {
 
   /** A text with the model's figures. */
   text(text: string | undefined): string {
-    return text === undefined ? '' : filled(text, this.ran);
+    return text === undefined ? '' : filled(text, this.ran).replace(UNIT, '$1\u00a0');
   }
 
   says(choice: Choice): string {

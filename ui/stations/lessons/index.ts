@@ -6,7 +6,7 @@ import { park } from '../park/index.ts';
 import { deskOf, type PageView, type Station } from '../station.ts';
 import { lessonControls } from './controls.ts';
 import { LessonDesk } from './desk.ts';
-import { keysTold, lessonKey } from './keys.ts';
+import { keysTold, lessonKey, listKeysTold } from './keys.ts';
 import './list.ts';
 import { isAsked, predictions } from './on-paper.ts';
 import { TeacherLink } from './teacher-link.ts';
@@ -28,6 +28,8 @@ const panel = (
   wall: { readonly names: readonly NumberedName[]; turnKeys(): void } | null,
 ): TemplateResult =>
   html`<takeup-lesson ?wall=${wall !== null} .names=${wall?.names ?? []} .turnKeys=${wall?.turnKeys} .session=${session} .rev=${session.revision}></takeup-lesson>`;
+const wallList = ({ session }: PageView, turnKeys: () => void): TemplateResult =>
+  html`<takeup-wall-lessons .turnKeys=${turnKeys} .session=${session} .rev=${session.revision}></takeup-wall-lessons>`;
 const list = ({ session, size }: PageView): TemplateResult =>
   html`<takeup-lessons ?over=${size !== 'narrow'} .session=${session} .rev=${session.revision}></takeup-lessons>`;
 
@@ -73,7 +75,8 @@ export const lessonsStation: Station = {
     return drawnBy(session)?.extra?.(session, input) ?? nothingMore;
   },
   wallPage: (page, wall) => {
-    if (deskOf(LessonDesk, page.session).phase === 'list') return null;
+    if (deskOf(LessonDesk, page.session).phase === 'list')
+      return { side: wallList(page, wall.turnKeys), keys: listKeysTold };
     return { side: panel(page, wall), keys: keysTold };
   },
 };

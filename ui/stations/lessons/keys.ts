@@ -4,6 +4,7 @@ import type { Session } from '../../session.ts';
 import { deskOf, type KeyRows } from '../station.ts';
 import { LessonDesk } from './desk.ts';
 import { TeacherLink } from './teacher-link.ts';
+import { type WallLessons, wallListKey } from './wall-list.ts';
 
 /**
  * Keys of a lesson, for a keyboard and for a presenter's remote, which has four: Page Up and Page Down,
@@ -28,6 +29,18 @@ export const keysTold: KeyRows = [
   ['?', words.theseKeys],
 ];
 
+/** The same in the list of lessons on the wall. */
+export const listKeysTold: KeyRows = [
+  [words.pageDownSpace, words.beginTheMarked],
+  [words.pageUp, words.markTheNext],
+  [words.of1To9, words.thatLesson],
+  ['.', words.blankTheWallAndShow],
+  ['Q', words.onTheWallThisMoment],
+  ['F', words.fullScreen],
+  ['Esc', words.desk],
+  ['?', words.theseKeys],
+];
+
 const LETTERS = 'abcd';
 
 /** Does a field or a list keep its keys? A tick keeps none but the space bar. */
@@ -43,6 +56,19 @@ function remote(desk: LessonDesk, key: string): boolean {
     else desk.back();
   } else if (key === 'F5') desk.back();
   else return false;
+  return true;
+}
+
+/** A key while the wall shows the lessons that there are. */
+function listKey(session: Session, e: KeyboardEvent): boolean {
+  const app = document.querySelector('takeup-app')?.shadowRoot;
+  const list = app?.querySelector<WallLessons>('takeup-wall-lessons');
+  const { keys, blank: dark } = session.moment.parts.lessons;
+  if (list && wallListKey(list, e, keys)) return true;
+  if (e.key === '?') return false;
+  if (!keys) return e.key.length === 1 && e.key !== ' ';
+  if (e.key !== '.') return false;
+  session.do(blank, !dark);
   return true;
 }
 
@@ -79,7 +105,8 @@ function letter(desk: LessonDesk, e: KeyboardEvent): boolean {
  */
 export function lessonKey(session: Session, e: KeyboardEvent, target: Element): boolean {
   const desk = deskOf(LessonDesk, session);
-  if (!desk.lesson || kept(target)) return false;
+  if (kept(target)) return false;
+  if (!desk.lesson) return session.wall && listKey(session, e);
   if (remote(desk, e.key)) return true;
   const onStage = target.closest('[role="application"]') !== null;
   if (e.key === ' ' && !target.closest('button, input, summary, [role="button"]')) desk.next();

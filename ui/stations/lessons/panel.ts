@@ -113,7 +113,7 @@ export class LessonPanel extends LitElement {
       ${caution ? html`<p class="caution"><b aria-hidden="true">!</b><span>${caution}</span></p>` : nothing}
       ${
         this.wall
-          ? html`<div class="acts"><button class="main" ?data-wait=${phase === 'ask' && !desk.mayTell} @click=${() => desk.next()}><span>${desk.nextSays}</span><kbd>${words.space}</kbd></button></div>`
+          ? html`<div class="acts"><button class="main" ?data-wait=${phase === 'ask' && !desk.mayTell} @click=${() => desk.next()}><span>${desk.nextSays}</span><kbd>${phase === 'ask' && !desk.mayTell ? words.guessedBy : words.space}</kbd></button></div>`
           : nothing
       }`;
   }
