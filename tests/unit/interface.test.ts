@@ -79,6 +79,10 @@ it('is read beside the drum’s temperature, for a stop with the torque of the p
   const still = balance(van.rig, van.state, { pressure: 4, turning: 0 });
   const standing = readings(brake, van.state, still, rest(van.rig, van.state));
   expect(readingOf(standing, 'stopFace').value).toBeNaN();
+  // Nor has a drum that turns and is not held.
+  const free = { ...i, torqueOnDrum: 0 };
+  const rolling = readings(brake, van.state, free, rest(van.rig, van.state));
+  expect(readingOf(rolling, 'stopFace').value).toBeNaN();
 });
 
 it('reads a scene’s own stuffs, and takes usual ones where it has none', () => {
