@@ -133,6 +133,19 @@ function lineage(/** @type {Test} */ test) {
 const fullName = (/** @type {Test} */ test) =>
   [...lineage(test).map((s) => s.name), test.name].join(' ').trim();
 
+/** A mutant may take so much longer than what it stands for, and ms more: past that it turns in a circle. */
+const SLOWER = 10;
+const PATIENCE = 1000;
+
+const watched = new Script('globalThis.watchedByRunner()');
+
+/** Runs what may not end; from outside nothing but the end of the process would stop it. @param ms 0: waits for ever */
+function within(/** @type {number} */ ms, /** @type {() => unknown} */ what) {
+  if (ms === 0) return what();
+  Reflect.set(globalThis, 'watchedByRunner', what);
+  return watched.runInThisContext({ timeout: Math.ceil(ms) });
+}
+
 class Runner {
   /** @type {Map<string, Script>} */
   scripts = new Map();
@@ -230,13 +243,15 @@ class Runner {
           }
           at(id);
           for (const s of line) for (const f of s.each) await f();
-          await test.run();
+          const known = this.times.get(id);
+          await within(stop && known ? PATIENCE + SLOWER * known : 0, () => test.run());
           for (const s of line) for (const f of s.eachAfter) await f();
         } catch (error) {
           failed = error instanceof Error ? error : new Error(String(error));
         }
         at(undefined);
         tests.push({
+          late: failed?.code === 'ERR_SCRIPT_EXECUTION_TIMEOUT',
           id,
           name,
           fileName: resolve(file),
@@ -316,6 +331,7 @@ class Runner {
     if (hitLimit !== undefined && ns.hitCount > hitLimit) {
       return { status: 'timeout', reason: `Hit limit reached (${ns.hitCount}/${hitLimit})` };
     }
+    if (tests.some((t) => t.late)) return { status: 'timeout' };
     const killers = tests.filter((t) => t.status === 1);
     return killers.length > 0
       ? {

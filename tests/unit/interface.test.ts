@@ -54,6 +54,15 @@ describe('the drum’s face in a stop', () => {
     near(half / ((q0 * Math.sqrt(stop.time)) / e), Math.sqrt(5 / 18), { rel: 0.01 }, 'Limpert');
   });
 
+  it('is less for a drum that takes less of the heat, and for a wider lining', () => {
+    const stop = { energy: 10648e3, time: 3.704 };
+    near(flashRise(brake, stop, 0.5), flashRise(brake, stop, 1) / 2, { rel: 1e-12 });
+    const wide = quay((s) => {
+      s.shoes.rear.lining.width = 40;
+    });
+    near(flashRise(wide.brake, stop, 1), (32 / 40) * flashRise(brake, stop, 1), { rel: 1e-12 });
+  });
+
   it('says nothing where the heat is through the rim before the stop ends', () => {
     // a = 50/(7 150·460) = 15.2 mm²/s: 10 mm in 6.6 s.
     expect(flashRise(brake, { energy: 1e7, time: 6.5 })).toBeGreaterThan(0);

@@ -69,6 +69,18 @@ describe('kinds of press of a duty', () => {
     near(foot?.energy ?? 0, 8625e3, { rel: 1e-9 }, 'foot');
   });
 
+  it('of descents alone have no stop at their foot, and a duty of nothing has none', () => {
+    const alone = kindsOf(brake, { ...week, stops: [] });
+    expect(alone.map(({ name, foot }) => [name, foot])).toEqual([['hill', false]]);
+    const nothing = new Schedule(brake, { ...week, stops: [], descents: [], parking: null }, 0);
+    const never = { kind: -1, at: Number.POSITIVE_INFINITY, turning: 1, weather: -1 };
+    expect(nothing.due).toEqual(never);
+    nothing.advance();
+    expect(nothing.due).toEqual(never);
+    expect(nothing.mark()).toEqual([0]);
+    expect(new Schedule(brake, { ...week, stops: [], parking: null }, 0).due.kind).toBe(0);
+  });
+
   it('take the mass that a duty has of its own', () => {
     const [, soft, hill, foot] = kindsOf(brake, { ...week, mass: 2.3 });
     near(soft?.energy ?? 0, 2 * 8625e3, { rel: 1e-9 }, 'stop');
