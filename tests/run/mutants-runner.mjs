@@ -3,6 +3,7 @@
 // mutant, nearly all of it loading. Here each test file is bundled once, and for a mutant its code is only run
 // again, in some milliseconds: all modules are fresh each time, so that nothing that one mutant has left in a
 // table reaches the next. Of vitest it knows what tests of the mechanics ask for.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
@@ -134,8 +135,11 @@ const fullName = (/** @type {Test} */ test) =>
   [...lineage(test).map((s) => s.name), test.name].join(' ').trim();
 
 /** A mutant may take so much longer than what it stands for, and ms more: past that it turns in a circle. */
-const SLOWER = 10;
+const SLOWER = 3;
 const PATIENCE = 1000;
+
+/** In the copy of the project that mutants are tried in. */
+const TIMES = 'mutant-times.json';
 
 const watched = new Script('globalThis.watchedByRunner()');
 
@@ -160,6 +164,8 @@ class Runner {
   async init() {
     process.env['NODE_ENV'] = 'test';
     process.env['VITEST'] = '1';
+    // A process that follows one that had to be ended.
+    if (existsSync(TIMES)) this.times = new Map(JSON.parse(readFileSync(TIMES, 'utf8')));
     for (const file of files()) {
       const made = /** @type {any} */ (
         await build({
@@ -297,6 +303,7 @@ class Runner {
       () => {},
     );
     for (const { id, timeSpentMs } of tests) this.times.set(id, timeSpentMs);
+    writeFileSync(TIMES, JSON.stringify([...this.times]));
     const asked = tests.filter(({ timeSpentMs }) => timeSpentMs <= LONGEST);
     for (const id of Object.keys(perTest)) if (!asked.some((t) => t.id === id)) delete perTest[id];
     return { status: 'complete', tests: asked, mutantCoverage };
