@@ -1345,6 +1345,21 @@ const START: readonly Row[] = [
       'at most 105.149 mm',
     ];
   }),
+  // 0.05 at the heel's end, which opens by −16·sin 55° + 78·cos 55° = 31.633: 0.12329 even, room 104.9055.
+  ...(['front', 'rear'] as const).map((side): Row => {
+    const wear = {
+      'start.tooth': 1,
+      'start.wear': { front: 0, rear: 0, [side]: { toe: 0.3, middle: 0.3, heel: 0.05 } },
+    };
+    return [
+      'strut at the start',
+      { ...plain({ pitch: 1.7 }), ...wear },
+      { ...plain({ pitch: 1.71 }), ...wear },
+      'start.tooth',
+      '1, a strut of 104.91 mm',
+      'at most 104.905 mm',
+    ];
+  }),
 ];
 
 const OTHERS: readonly Row[] = [

@@ -91,6 +91,7 @@ describe('lines that wear passes', () => {
     worn(w, 1.9, 1.9);
     near(limits.overrun(w), 0.1, { abs: 1e-9 }, 'overrun');
     expect(limits.take(w)).toEqual([{ kind: 'rivet contact', side: 'rear', end: null }]);
+    expect(limits.gone).toBe(false);
   });
 });
 
