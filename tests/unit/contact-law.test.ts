@@ -4,6 +4,7 @@ import { buildBed, wornBed } from '../../sim/contact/bed.ts';
 import { radiusTowards, roundDrum, runningDrum } from '../../sim/contact/drum.ts';
 import { FOLLOWS, HOLDS, type Sticking, slopes, stickOn } from '../../sim/contact/friction.ts';
 import {
+  forgetTangent,
   holdOnDrum,
   makeRub,
   rub,
@@ -283,4 +284,81 @@ describe('dry friction at one place', () => {
     expect({ ...stickForce(1.1, 1, 2000, 0, out) }).toEqual({ force: 0, slope: 0, anchor: 1.1 });
     expect({ ...stickForce(1.1, 1, 2000, -1, out) }).toEqual({ force: 0, slope: 0, anchor: 1.1 });
   });
+});
+
+describe('the tangent of a lining', () => {
+  const { brake } = quay();
+  const { front } = brake.shoes;
+  const bed = buildBed(front.lining, brake.drum, front.anchor.at, 24);
+  const worn = wornBed(bed, new Float64Array(24));
+  // The drum stands a little off, so that a shift of the shoe is no shift along the axes of its elements.
+  const drum = { ...roundDrum(brake.drum.radiusNew), x: 0.05, y: -0.03 };
+  const press = {
+    kind: 'press',
+    mu: 0.4,
+    start: Float64Array.from({ length: 24 }, (_, i) => 0.3 - i / 40),
+  } as const;
+  const stick = (turn: number): Sticking => ({
+    kind: 'stick',
+    mu: 0.4,
+    turn,
+    deflection: Float64Array.from({ length: 24 }, (_, i) => 0.001 * Math.sin(i)),
+    beforeX: Float64Array.from(
+      { length: 24 },
+      (_, i) => 100.01 * Math.cos(bed.angle[i] as number) + 0.05,
+    ),
+    beforeY: Float64Array.from(
+      { length: 24 },
+      (_, i) => 100.01 * Math.sin(bed.angle[i] as number) - 0.03,
+    ),
+  });
+  it.each([
+    ['sliding on', { kind: 'slide', mu: 0.4, sense: 1 } as const],
+    ['sliding back', { kind: 'slide', mu: 0.4, sense: -1 } as const],
+    ['pressed on a standing drum', press],
+    // A bristle that holds leaves out that the drum's tangent turns as the face goes: some tenths of a mm over 100.
+    ['held by its bristles', stick(2e-5), 2e-3],
+    ['slipping', stick(0.01)],
+  ])(
+    'is the difference quotient of its force, with one freedom and with three: %s',
+    (_, law, exact = 1e-6) => {
+      for (const freedoms of [1, 3] as const) {
+        const out = makeRub(24, freedoms);
+        const at = (q: readonly number[]) => {
+          const turn = q.at(-1) as number;
+          forgetTangent(out);
+          const stance: ShoeStance = {
+            ...{ freedoms, at: 0, q: Float64Array.from(q), slopes: true },
+            ...{ cos: Math.cos(turn), sin: Math.sin(turn) },
+          };
+          rub(worn, stance, drum, law, out);
+          return {
+            force: [...out.force],
+            tangent: [...out.tangent],
+            bears: out.normal.filter((n) => n > 0).length,
+          };
+        };
+        // 0.2 mm outward, and turned so that the faces go on a little: some of them bear, whichever way is out.
+        const turn = freedoms === 3 ? 1e-3 : [2e-3, -2e-3].find((t) => at([t]).bears > 0);
+        const pose = freedoms === 3 ? [-0.2, 0.02, turn as number] : [turn as number];
+        const here = at(pose);
+        expect(here.bears).toBeGreaterThan(6);
+        const greatest = Math.max(...here.tangent.map(Math.abs));
+        pose.forEach((_, l) => {
+          const step = l === freedoms - 1 ? 1e-8 : 1e-6;
+          const by = (d: number) => at(pose.map((q, j) => (j === l ? q + d : q))).force;
+          const [up, down] = [by(step), by(-step)];
+          pose.forEach((_, j) => {
+            const quotient = ((up[j] as number) - (down[j] as number)) / (2 * step);
+            near(
+              here.tangent[j * freedoms + l] as number,
+              quotient,
+              { abs: exact * greatest },
+              `${freedoms}: ${j} ${l}`,
+            );
+          });
+        });
+      }
+    },
+  );
 });
