@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import type { Lining } from '../../sim/brake/types.ts';
 import { buildBed, wornBed } from '../../sim/contact/bed.ts';
 import { radiusTowards, roundDrum, runningDrum } from '../../sim/contact/drum.ts';
-import { FOLLOWS, HOLDS, type Sticking, slopes, stickOn } from '../../sim/contact/friction.ts';
+import {
+  FOLLOWS,
+  type Friction,
+  HOLDS,
+  type Sticking,
+  slopes,
+  stickOn,
+} from '../../sim/contact/friction.ts';
+import { makeGather, tangentIsKnown } from '../../sim/contact/gather.ts';
 import {
   forgetTangent,
   holdOnDrum,
@@ -13,6 +21,7 @@ import {
   torqueOnDrum,
 } from '../../sim/contact/rub.ts';
 import { stickForce } from '../../sim/contact/stick.ts';
+import { createRig } from '../../sim/index.ts';
 import { chance } from '../../sim/math/chance.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -361,4 +370,111 @@ describe('the tangent of a lining', () => {
       }
     },
   );
+});
+
+describe('a tangent that is kept', () => {
+  it('serves while the turn and what bears, and how, stay; never where a bristle holds', () => {
+    const g = makeGather(3, 4);
+    const now = [1, 0, 2, 1];
+    g.touch.set(now);
+    g.knownTouch.set(now);
+    expect(tangentIsKnown(g, 0.1)).toBe(false);
+    g.knownTurn = 0.1;
+    for (const turn of [0.1, 0.1009, 0.0991]) expect(tangentIsKnown(g, turn)).toBe(true);
+    for (const turn of [0.1011, 0.0989, -0.1]) expect(tangentIsKnown(g, turn)).toBe(false);
+    for (const place of [0, 3]) {
+      g.touch.set(now);
+      g.touch[place] = 2;
+      expect(tangentIsKnown(g, 0.1)).toBe(false);
+    }
+    g.touch.set([1, 0, 3, 1]);
+    g.knownTouch.set([1, 0, 3, 1]);
+    expect(tangentIsKnown(g, 0.1)).toBe(false);
+  });
+
+  const { brake } = quay();
+  const slide = { kind: 'slide', mu: 0.4, sense: 1 } as const;
+  const drum = roundDrum(brake.drum.radiusNew);
+  const stance = (freedoms: 1 | 3, q: readonly number[], asked = true): ShoeStance => {
+    const turn = q[freedoms - 1] as number;
+    return {
+      ...{ freedoms, at: 0, q: Float64Array.from(q), slopes: asked },
+      ...{ cos: Math.cos(turn), sin: Math.sin(turn) },
+    };
+  };
+
+  it('is made anew for a shoe that slides around its drum, and left alone where none is asked', () => {
+    const bed = buildBed(brake.shoes.front.lining, brake.drum, brake.shoes.front.anchor.at, 24);
+    const worn = wornBed(bed, new Float64Array(24));
+    const [out, fresh] = [makeRub(24, 3), makeRub(24, 3)];
+    rub(worn, stance(3, [-0.2, 0, 0]), drum, slide, out);
+    const before = [...out.tangent];
+    rub(worn, stance(3, [-0.2, 0, 5e-4], false), drum, slide, out);
+    expect([...out.tangent]).toEqual(before);
+    rub(worn, stance(3, [-0.2, 0, 5e-4]), drum, slide, out);
+    rub(worn, stance(3, [-0.2, 0, 5e-4]), drum, slide, fresh);
+    expect([...out.tangent]).toEqual([...fresh.tangent]);
+    expect([...out.tangent]).not.toEqual(before);
+    // How each element bears: 1 dragged on, 2 dragged back, 3 held, 0 clear of the drum.
+    const some = [-0.05, 0.2, 0];
+    const touches = (law: Friction, q: readonly number[] = some) => {
+      rub(worn, stance(3, q), drum, law, fresh);
+      return [...new Set(fresh.gather.touch)].sort();
+    };
+    // Up and outward a part of the arc leaves the drum.
+    rub(worn, stance(3, some), drum, slide, out);
+    const all = {
+      deflection: new Float64Array(24),
+      beforeX: out.faceX.slice(),
+      beforeY: out.faceY.slice(),
+    };
+    expect(touches(slide)).toEqual([0, 1]);
+    expect(touches({ ...slide, sense: -1 })).toEqual([0, 2]);
+    expect(touches({ ...slide, mu: 0 })).toEqual([0, 1]);
+    expect(touches({ kind: 'stick', mu: 0.4, turn: 1e-7, ...all })).toEqual([0, 3]);
+    expect(touches(slide, [0.3, 0, 0])).toEqual([0]);
+  });
+
+  it('serves a hinged shoe that bends over a thousandth of a radian', () => {
+    const { front } = createRig(brake, { flexible: true });
+    const worn = wornBed(front.bed, new Float64Array(front.bed.count));
+    const out = makeRub(front.bed.count, front.n);
+    const at = (turn: number) => {
+      rub(worn, stance(1, [turn, ...new Array<number>(front.modes).fill(0)]), drum, slide, out);
+      return [...out.tangent];
+    };
+    const out1 = front.opening * 0.012;
+    const kept = at(out1);
+    expect(out.gather.knownTurn).toBe(out1);
+    expect(at(out1 + 1e-7)).toEqual(kept);
+    expect(at(out1 + front.opening * 2e-3)).not.toEqual(kept);
+  });
+});
+
+it('bristles hold a drum that is off centre and oval by their shear at its distance', () => {
+  const { brake } = quay();
+  const bed = buildBed(brake.shoes.front.lining, brake.drum, brake.shoes.front.anchor.at, 24);
+  const worn = wornBed(bed, new Float64Array(24));
+  const drum = runningDrum(100, 0.05, 0.02, ...unit(30));
+  const out = makeRub(24, 3);
+  const q = Float64Array.of(-0.2, 0, 0);
+  const stance: ShoeStance = { freedoms: 3, at: 0, q, slopes: false, cos: 1, sin: 0 };
+  rub(worn, stance, drum, { kind: 'slide', mu: 0, sense: 0 }, out);
+  const law: Sticking = {
+    ...{ kind: 'stick', mu: 0.4, turn: 2e-7, deflection: new Float64Array(24) },
+    ...{ beforeX: out.faceX.slice(), beforeY: out.faceY.slice() },
+  };
+  rub(worn, stance, drum, law, out);
+  let held = 0;
+  out.normal.forEach((n, i) => {
+    if (n === 0) return;
+    // Shear is 0.4 of an element's stiffness, its force over its penetration; each slides turn·ρ.
+    const shear = (0.4 * n) / -(out.gap[i] as number);
+    const rho = Math.hypot((out.faceX[i] as number) - drum.x, (out.faceY[i] as number) - drum.y);
+    held += shear * rho * rho;
+    near(out.deflection[i] as number, 2e-7 * rho, { rel: 1e-6 }, `deflection ${i}`);
+    near(out.friction[i] as number, shear * 2e-7 * rho, { rel: 1e-6 }, `friction ${i}`);
+  });
+  expect(held).toBeGreaterThan(0);
+  near(holdOnDrum(drum, law, out), held, { rel: 1e-9 }, 'all');
 });
