@@ -203,6 +203,9 @@ describe('a brake that was read', () => {
       expansion: 12e-6,
       liningExpansion: 0,
     });
+    // Left out, that of both shoes' steel: (0.62 + 0.5) kg of 480 J/(kg·K).
+    const steel = read({ heat: { shoes: { loss: 0.7 } }, 'shoes.rear.mass': 0.5 }).heat.shoes;
+    near(steel?.capacity ?? 0, 537.6e3, { rel: 1e-9 }, 'capacity');
     const glaze = { above: 200, below: 0.5, energy: 3, depth: 40 };
     const { films } = read({
       films: { water: { full: 50 }, rust: { full: 2, wearRate: 1e-5 }, glaze },
@@ -294,6 +297,12 @@ describe('what bears the strut', () => {
     expect(found({ 'strutPath.parkingLever.depth': 0.5 })).toContain('strutPath.parkingLever');
     expect(found({ 'strutPath.lever.depth': 0.5 })).toContain('strutPath.lever');
     expect(found({ 'strutPath.pins.diameter': 0.5 })).toContain('strutPath.pins');
+  });
+  it('is a finding of the whole file', () => {
+    const result = readScene(scene({ 'strutPath.bar.slotWidth': 12 }));
+    expect(result.ok ? [] : result.findings).toMatchObject([
+      { path: 'strutPath.bar.slotWidth', found: '12 mm' },
+    ]);
   });
   it('pins stand in the plate that the scene has, 3 mm as usual', () => {
     expect(read().strutPath?.pins).toMatchObject({ diameter: 9.2, plate: 3 });
