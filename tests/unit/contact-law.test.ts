@@ -478,3 +478,26 @@ it('bristles hold a drum that is off centre and oval by their shear at its dista
   expect(held).toBeGreaterThan(0);
   near(holdOnDrum(drum, law, out), held, { rel: 1e-9 }, 'all');
 });
+
+it('a drum that is aside with its shoe presses alike; its faces stand where they are', () => {
+  const { brake } = quay();
+  const bed = buildBed(brake.shoes.front.lining, brake.drum, brake.shoes.front.anchor.at, 24);
+  const worn = wornBed(bed, new Float64Array(24));
+  const start = Float64Array.from({ length: 24 }, (_, i) => 0.3 - i / 40);
+  const at = (x: number, y: number) => {
+    const out = makeRub(24, 3);
+    const q = Float64Array.of(x - 0.2, y, 0);
+    const stance: ShoeStance = { freedoms: 3, at: 0, q, slopes: false, cos: 1, sin: 0 };
+    rub(worn, stance, { ...roundDrum(100), x, y }, { kind: 'press', mu: 0.4, start }, out);
+    return out;
+  };
+  const [home, aside] = [at(0, 0), at(3, -2)];
+  home.normal.forEach((n, i) => {
+    near(aside.normal[i] as number, n, { rel: 1e-9 }, `normal ${i}`);
+    near((aside.faceX[i] as number) - (home.faceX[i] as number), 3, { abs: 1e-9 }, `x ${i}`);
+    near((aside.faceY[i] as number) - (home.faceY[i] as number), -2, { abs: 1e-9 }, `y ${i}`);
+    // Pressed on a standing drum each bristle has its own share of the force.
+    near(home.friction[i] as number, (start[i] as number) * n, { abs: 1e-9 * n }, `friction ${i}`);
+  });
+  expect(home.normal.every((n) => n > 0)).toBe(true);
+});

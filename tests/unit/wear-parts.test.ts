@@ -170,6 +170,8 @@ describe('worn linings and their shoes', () => {
     const wear = { front: Float64Array.of(1, 2, 3), rear: Float64Array.of(4, 5, 6) };
     const swapped = swapShoes({ ...fresh, wear });
     expect([...swapped.wear.front]).toEqual([6, 5, 4]);
+    // What it was given stays as it was.
+    expect([...wear.front, ...wear.rear]).toEqual([1, 2, 3, 4, 5, 6]);
     expect([...swapped.wear.rear]).toEqual([3, 2, 1]);
     expect(swapped.film).toBeUndefined();
     const film = { water: 0.1, rust: 0.2, glaze: { front: 0.3, rear: 0.4 } };
@@ -178,8 +180,6 @@ describe('worn linings and their shoes', () => {
       rust: 0.2,
       glaze: { front: 0.4, rear: 0.3 },
     });
-    // What it was given stays as it was.
-    expect([...wear.front, ...wear.rear]).toEqual([1, 2, 3, 4, 5, 6]);
   });
 
   it('have lost the ring between the new face and the worn one', () => {
