@@ -22,7 +22,7 @@ export function lifeAt(rows: readonly LifeRow[], distance: number): BrakeState |
   const a = rows[Math.max(0, at)];
   if (!a) return null;
   const b = rows[at + 1];
-  if (at < 0 || !b || !(b.distance > a.distance)) return a.state;
+  if (at < 0 || !b) return a.state;
   const f = (distance - a.distance) / (b.distance - a.distance);
   if (f === 0) return a.state;
   const mix = (x: number, y: number): number => x + f * (y - x);

@@ -1,6 +1,7 @@
 // @ts-check
 // npm run test:mutants: changes the mechanics one small thing at a time and asks whether a test notices.
-// Without words of its own it goes through all of MUTATED, which takes a night; a part of it:
+// Without words of its own it goes through all of MUTATED, which takes a night; a part of it, with tests that bear on it
+// (mutants-tests.mjs):
 //   npm run test:mutants -- --mutate sim/contact/rub.ts          one file
 //   npm run test:mutants -- --mutate sim/wear/life.ts:40-90      lines of it
 import { spawnSync } from 'node:child_process';
@@ -16,9 +17,8 @@ const KILLED = 85;
 
 /** Stryker's settings: it reads this very file. */
 export default {
-  plugins: ['@stryker-mutator/vitest-runner'],
-  testRunner: 'vitest',
-  vitest: { configFile: 'tests/run/mutants.vitest.ts', related: false },
+  plugins: [join(root, 'tests/run/mutants-runner.mjs')],
+  testRunner: 'bundled',
   // It would rewrite the settings by TypeScript's classic programming interface, which 7 has not; none to rewrite.
   tsconfigFile: 'none.json',
   mutate: MUTATED,

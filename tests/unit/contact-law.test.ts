@@ -2,8 +2,17 @@ import { describe, expect, it } from 'vitest';
 import type { Lining } from '../../sim/brake/types.ts';
 import { buildBed, wornBed } from '../../sim/contact/bed.ts';
 import { radiusTowards, roundDrum, runningDrum } from '../../sim/contact/drum.ts';
-import { FOLLOWS, HOLDS, type Sticking, slopes, stickOn } from '../../sim/contact/friction.ts';
 import {
+  FOLLOWS,
+  type Friction,
+  HOLDS,
+  type Sticking,
+  slopes,
+  stickOn,
+} from '../../sim/contact/friction.ts';
+import { makeGather, tangentIsKnown } from '../../sim/contact/gather.ts';
+import {
+  forgetTangent,
   holdOnDrum,
   makeRub,
   rub,
@@ -12,6 +21,7 @@ import {
   torqueOnDrum,
 } from '../../sim/contact/rub.ts';
 import { stickForce } from '../../sim/contact/stick.ts';
+import { createRig } from '../../sim/index.ts';
 import { chance } from '../../sim/math/chance.ts';
 import { quay } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -283,4 +293,211 @@ describe('dry friction at one place', () => {
     expect({ ...stickForce(1.1, 1, 2000, 0, out) }).toEqual({ force: 0, slope: 0, anchor: 1.1 });
     expect({ ...stickForce(1.1, 1, 2000, -1, out) }).toEqual({ force: 0, slope: 0, anchor: 1.1 });
   });
+});
+
+describe('the tangent of a lining', () => {
+  const { brake } = quay();
+  const { front } = brake.shoes;
+  const bed = buildBed(front.lining, brake.drum, front.anchor.at, 24);
+  const worn = wornBed(bed, new Float64Array(24));
+  // The drum stands a little off, so that a shift of the shoe is no shift along the axes of its elements.
+  const drum = { ...roundDrum(brake.drum.radiusNew), x: 0.05, y: -0.03 };
+  const press = {
+    kind: 'press',
+    mu: 0.4,
+    start: Float64Array.from({ length: 24 }, (_, i) => 0.3 - i / 40),
+  } as const;
+  const stick = (turn: number): Sticking => ({
+    kind: 'stick',
+    mu: 0.4,
+    turn,
+    deflection: Float64Array.from({ length: 24 }, (_, i) => 0.001 * Math.sin(i)),
+    beforeX: Float64Array.from(
+      { length: 24 },
+      (_, i) => 100.01 * Math.cos(bed.angle[i] as number) + 0.05,
+    ),
+    beforeY: Float64Array.from(
+      { length: 24 },
+      (_, i) => 100.01 * Math.sin(bed.angle[i] as number) - 0.03,
+    ),
+  });
+  it.each([
+    ['sliding on', { kind: 'slide', mu: 0.4, sense: 1 } as const],
+    ['sliding back', { kind: 'slide', mu: 0.4, sense: -1 } as const],
+    ['pressed on a standing drum', press],
+    // A bristle that holds leaves out that the drum's tangent turns as the face goes: some tenths of a mm over 100.
+    ['held by its bristles', stick(2e-5), 2e-3],
+    ['slipping', stick(0.01)],
+  ])(
+    'is the difference quotient of its force, with one freedom and with three: %s',
+    (_, law, exact = 1e-6) => {
+      for (const freedoms of [1, 3] as const) {
+        const out = makeRub(24, freedoms);
+        const at = (q: readonly number[]) => {
+          const turn = q.at(-1) as number;
+          forgetTangent(out);
+          const stance: ShoeStance = {
+            ...{ freedoms, at: 0, q: Float64Array.from(q), slopes: true },
+            ...{ cos: Math.cos(turn), sin: Math.sin(turn) },
+          };
+          rub(worn, stance, drum, law, out);
+          return {
+            force: [...out.force],
+            tangent: [...out.tangent],
+            bears: out.normal.filter((n) => n > 0).length,
+          };
+        };
+        // 0.2 mm outward, and turned so that the faces go on a little: some of them bear, whichever way is out.
+        const turn = freedoms === 3 ? 1e-3 : [2e-3, -2e-3].find((t) => at([t]).bears > 0);
+        const pose = freedoms === 3 ? [-0.2, 0.02, turn as number] : [turn as number];
+        const here = at(pose);
+        expect(here.bears).toBeGreaterThan(6);
+        const greatest = Math.max(...here.tangent.map(Math.abs));
+        pose.forEach((_, l) => {
+          const step = l === freedoms - 1 ? 1e-8 : 1e-6;
+          const by = (d: number) => at(pose.map((q, j) => (j === l ? q + d : q))).force;
+          const [up, down] = [by(step), by(-step)];
+          pose.forEach((_, j) => {
+            const quotient = ((up[j] as number) - (down[j] as number)) / (2 * step);
+            near(
+              here.tangent[j * freedoms + l] as number,
+              quotient,
+              { abs: exact * greatest },
+              `${freedoms}: ${j} ${l}`,
+            );
+          });
+        });
+      }
+    },
+  );
+});
+
+describe('a tangent that is kept', () => {
+  it('serves while the turn and what bears, and how, stay; never where a bristle holds', () => {
+    const g = makeGather(3, 4);
+    const now = [1, 0, 2, 1];
+    g.touch.set(now);
+    g.knownTouch.set(now);
+    expect(tangentIsKnown(g, 0.1)).toBe(false);
+    g.knownTurn = 0.1;
+    for (const turn of [0.1, 0.1009, 0.0991]) expect(tangentIsKnown(g, turn)).toBe(true);
+    for (const turn of [0.1011, 0.0989, -0.1]) expect(tangentIsKnown(g, turn)).toBe(false);
+    for (const place of [0, 3]) {
+      g.touch.set(now);
+      g.touch[place] = 2;
+      expect(tangentIsKnown(g, 0.1)).toBe(false);
+    }
+    g.touch.set([1, 0, 3, 1]);
+    g.knownTouch.set([1, 0, 3, 1]);
+    expect(tangentIsKnown(g, 0.1)).toBe(false);
+  });
+
+  const { brake } = quay();
+  const slide = { kind: 'slide', mu: 0.4, sense: 1 } as const;
+  const drum = roundDrum(brake.drum.radiusNew);
+  const stance = (freedoms: 1 | 3, q: readonly number[], asked = true): ShoeStance => {
+    const turn = q[freedoms - 1] as number;
+    return {
+      ...{ freedoms, at: 0, q: Float64Array.from(q), slopes: asked },
+      ...{ cos: Math.cos(turn), sin: Math.sin(turn) },
+    };
+  };
+
+  it('is made anew for a shoe that slides around its drum, and left alone where none is asked', () => {
+    const bed = buildBed(brake.shoes.front.lining, brake.drum, brake.shoes.front.anchor.at, 24);
+    const worn = wornBed(bed, new Float64Array(24));
+    const [out, fresh] = [makeRub(24, 3), makeRub(24, 3)];
+    rub(worn, stance(3, [-0.2, 0, 0]), drum, slide, out);
+    const before = [...out.tangent];
+    rub(worn, stance(3, [-0.2, 0, 5e-4], false), drum, slide, out);
+    expect([...out.tangent]).toEqual(before);
+    rub(worn, stance(3, [-0.2, 0, 5e-4]), drum, slide, out);
+    rub(worn, stance(3, [-0.2, 0, 5e-4]), drum, slide, fresh);
+    expect([...out.tangent]).toEqual([...fresh.tangent]);
+    expect([...out.tangent]).not.toEqual(before);
+    // How each element bears: 1 dragged on, 2 dragged back, 3 held, 0 clear of the drum.
+    const some = [-0.05, 0.2, 0];
+    const touches = (law: Friction, q: readonly number[] = some) => {
+      rub(worn, stance(3, q), drum, law, fresh);
+      return [...new Set(fresh.gather.touch)].sort();
+    };
+    // Up and outward a part of the arc leaves the drum.
+    rub(worn, stance(3, some), drum, slide, out);
+    const all = {
+      deflection: new Float64Array(24),
+      beforeX: out.faceX.slice(),
+      beforeY: out.faceY.slice(),
+    };
+    expect(touches(slide)).toEqual([0, 1]);
+    expect(touches({ ...slide, sense: -1 })).toEqual([0, 2]);
+    expect(touches({ ...slide, mu: 0 })).toEqual([0, 1]);
+    expect(touches({ kind: 'stick', mu: 0.4, turn: 1e-7, ...all })).toEqual([0, 3]);
+    expect(touches(slide, [0.3, 0, 0])).toEqual([0]);
+  });
+
+  it('serves a hinged shoe that bends over a thousandth of a radian', () => {
+    const { front } = createRig(brake, { flexible: true });
+    const worn = wornBed(front.bed, new Float64Array(front.bed.count));
+    const out = makeRub(front.bed.count, front.n);
+    const at = (turn: number) => {
+      rub(worn, stance(1, [turn, ...new Array<number>(front.modes).fill(0)]), drum, slide, out);
+      return [...out.tangent];
+    };
+    const out1 = front.opening * 0.012;
+    const kept = at(out1);
+    expect(out.gather.knownTurn).toBe(out1);
+    expect(at(out1 + 1e-7)).toEqual(kept);
+    expect(at(out1 + front.opening * 2e-3)).not.toEqual(kept);
+  });
+});
+
+it('bristles hold a drum that is off centre and oval by their shear at its distance', () => {
+  const { brake } = quay();
+  const bed = buildBed(brake.shoes.front.lining, brake.drum, brake.shoes.front.anchor.at, 24);
+  const worn = wornBed(bed, new Float64Array(24));
+  const drum = runningDrum(100, 0.05, 0.02, ...unit(30));
+  const out = makeRub(24, 3);
+  const q = Float64Array.of(-0.2, 0, 0);
+  const stance: ShoeStance = { freedoms: 3, at: 0, q, slopes: false, cos: 1, sin: 0 };
+  rub(worn, stance, drum, { kind: 'slide', mu: 0, sense: 0 }, out);
+  const law: Sticking = {
+    ...{ kind: 'stick', mu: 0.4, turn: 2e-7, deflection: new Float64Array(24) },
+    ...{ beforeX: out.faceX.slice(), beforeY: out.faceY.slice() },
+  };
+  rub(worn, stance, drum, law, out);
+  let held = 0;
+  out.normal.forEach((n, i) => {
+    if (n === 0) return;
+    // Shear is 0.4 of an element's stiffness, its force over its penetration; each slides turn·ρ.
+    const shear = (0.4 * n) / -(out.gap[i] as number);
+    const rho = Math.hypot((out.faceX[i] as number) - drum.x, (out.faceY[i] as number) - drum.y);
+    held += shear * rho * rho;
+    near(out.deflection[i] as number, 2e-7 * rho, { rel: 1e-6 }, `deflection ${i}`);
+    near(out.friction[i] as number, shear * 2e-7 * rho, { rel: 1e-6 }, `friction ${i}`);
+  });
+  expect(held).toBeGreaterThan(0);
+  near(holdOnDrum(drum, law, out), held, { rel: 1e-9 }, 'all');
+});
+
+it('a drum that is aside with its shoe presses alike; its faces stand where they are', () => {
+  const { brake } = quay();
+  const bed = buildBed(brake.shoes.front.lining, brake.drum, brake.shoes.front.anchor.at, 24);
+  const worn = wornBed(bed, new Float64Array(24));
+  const start = Float64Array.from({ length: 24 }, (_, i) => 0.3 - i / 40);
+  const at = (x: number, y: number) => {
+    const out = makeRub(24, 3);
+    const q = Float64Array.of(x - 0.2, y, 0);
+    const stance: ShoeStance = { freedoms: 3, at: 0, q, slopes: false, cos: 1, sin: 0 };
+    rub(worn, stance, { ...roundDrum(100), x, y }, { kind: 'press', mu: 0.4, start }, out);
+    return out;
+  };
+  const [home, aside] = [at(0, 0), at(3, -2)];
+  home.normal.forEach((n, i) => {
+    near(aside.normal[i] as number, n, { rel: 1e-9 }, `normal ${i}`);
+    near((aside.faceX[i] as number) - (home.faceX[i] as number), 3, { abs: 1e-9 }, `x ${i}`);
+    near((aside.faceY[i] as number) - (home.faceY[i] as number), -2, { abs: 1e-9 }, `y ${i}`);
+    // Pressed on a standing drum each bristle has its own share of the force.
+    near(home.friction[i] as number, (start[i] as number) * n, { abs: 1e-9 * n }, `friction ${i}`);
+  });
+  expect(home.normal.every((n) => n > 0)).toBe(true);
 });

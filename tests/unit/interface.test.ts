@@ -54,6 +54,15 @@ describe('the drum’s face in a stop', () => {
     near(half / ((q0 * Math.sqrt(stop.time)) / e), Math.sqrt(5 / 18), { rel: 0.01 }, 'Limpert');
   });
 
+  it('is less for a drum that takes less of the heat, and for a wider lining', () => {
+    const stop = { energy: 10648e3, time: 3.704 };
+    near(flashRise(brake, stop, 0.5), flashRise(brake, stop, 1) / 2, { rel: 1e-12 });
+    const wide = quay((s) => {
+      s.shoes.rear.lining.width = 40;
+    });
+    near(flashRise(wide.brake, stop, 1), (32 / 40) * flashRise(brake, stop, 1), { rel: 1e-12 });
+  });
+
   it('says nothing where the heat is through the rim before the stop ends', () => {
     // a = 50/(7 150·460) = 15.2 mm²/s: 10 mm in 6.6 s.
     expect(flashRise(brake, { energy: 1e7, time: 6.5 })).toBeGreaterThan(0);
@@ -79,6 +88,10 @@ it('is read beside the drum’s temperature, for a stop with the torque of the p
   const still = balance(van.rig, van.state, { pressure: 4, turning: 0 });
   const standing = readings(brake, van.state, still, rest(van.rig, van.state));
   expect(readingOf(standing, 'stopFace').value).toBeNaN();
+  // Nor has a drum that turns and is not held.
+  const free = { ...i, torqueOnDrum: 0 };
+  const rolling = readings(brake, van.state, free, rest(van.rig, van.state));
+  expect(readingOf(rolling, 'stopFace').value).toBeNaN();
 });
 
 it('reads a scene’s own stuffs, and takes usual ones where it has none', () => {

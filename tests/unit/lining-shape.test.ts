@@ -30,3 +30,14 @@ it('sloped ends run evenly from their full depth to none, and are not gauged', (
   near(thinnestLeft(shape, wear), 4.3, { abs: 1e-9 }, 'gauged');
   expect(liningShape({ ...lining, chamferDepth: 0 }, drum, 20).sloped).not.toContain(1);
 });
+
+it('ground smaller than its drum, a lining touches it at its middle alone', () => {
+  const lining = { ...brake.shoes.front.lining, from: 1, to: 2.2, groundRadius: 60, chamferArc: 0 };
+  // Its circle's middle is 40 off along 1.6 rad; 0.4 rad beside it a ray meets the circle at
+  // 40·cos 0.4 + √(60² − (40·sin 0.4)²) = 36.8424 + 57.9428.
+  const { face, angle } = liningShape(lining, brake.drum, 3);
+  [94.7852, 100, 94.7852].forEach((radius, i) => {
+    near(angle[i] as number, 1.2 + 0.4 * i, { abs: 1e-9 }, `angle ${i}`);
+    near(face[i] as number, radius, { abs: 1e-4 }, `face ${i}`);
+  });
+});

@@ -12,6 +12,8 @@ import {
   turnReadings,
 } from '../../sim/index.ts';
 import { peak, shoeFactor, shoeFactorFull } from '../../sim/readings/factors.ts';
+import { pedalStack } from '../../sim/readings/pedal.ts';
+import { restGapOf } from '../../sim/readings/roles.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { tablesQuay } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -137,6 +139,10 @@ it('goes on to the ends of a lining, half an element beyond the outer ones', () 
   near(toe, 0.05, { abs: 1e-12 }, 'toe');
   near(centre, 0.45, { abs: 1e-12 }, 'centre');
   near(heel, 1.05, { abs: 1e-12 }, 'heel');
+  // The rear shoe's arc ends at its toe.
+  const rear = gapsOf(van.brake.shoes.rear, { ...i.shoes.rear, gap });
+  near(rear.toe, 1.05, { abs: 1e-12 }, 'toe of the rear shoe');
+  near(rear.heel, 0.05, { abs: 1e-12 }, 'heel of the rear shoe');
 });
 
 it('reads a share, a distance and a force with two parts', () => {
@@ -231,4 +237,41 @@ it('a pull of the parking lever moves no pedal', () => {
   expect(pulled.shoes.front.pistonTravel).toBeGreaterThan(0.1);
   const told = readingOf(readings(brake, state, pulled, rest(rig, state)), 'pedalTravel');
   near(told.value, released.value, { abs: 1e-3 }, 'travel');
+});
+
+it('the foot follows pistons that the line moves, not those that the lever alone moves', () => {
+  const { i } = list(4, 1);
+  // Pistons of 19.05 mm that have gone 1 mm together, in two brakes, before a master of 20.64 mm on a pedal of
+  // 4 : 1: 2 · 4 · 19.05²/20.64² = 6.815 mm at the foot.
+  const gaps = (pressure: number, cableForce: number) => {
+    const shoe = (side: 'front' | 'rear') => ({ ...i.shoes[side], pistonTravel: 0.5 });
+    const shoes = { front: shoe('front'), rear: shoe('rear') };
+    return pedalStack(van.brake, { ...i, pressure, cableForce, shoes }).gaps;
+  };
+  near(gaps(1, 0), 6.815, { abs: 1e-3 }, 'line');
+  near(gaps(1, 300), 6.815, { abs: 1e-3 }, 'line and lever');
+  expect(gaps(0, 300)).toBe(0);
+  // Nobody pulls and nothing is pressed: pistons that a hand has pushed out have taken their fluid.
+  near(gaps(0, 0), 6.815, { abs: 1e-3 }, 'neither');
+});
+
+it('a clearance at rest is what was found, or by how much the linings stand inside the drum', () => {
+  expect(restGapOf({ restGap: -0.2 }, 0.1)).toBe(-0.2);
+  expect(restGapOf({ restGap: 0.2 }, 0.1)).toBe(0.1);
+  expect(restGapOf({ restGap: 0 }, 0.1)).toBe(0.1);
+});
+
+it('reads films in thousandths of a millimetre and glaze in hundredths, and no row where all is bare', () => {
+  const { i } = list(4, 1);
+  const film = { water: 0.02, rust: 0.0005, glaze: { front: 0.25, rear: 0.5 } };
+  const all = readings(van.brake, { ...van.state, film }, i, i);
+  const told = (key: string) => {
+    const { value, unit, digits } = readingOf(all, key);
+    return [value, unit, digits];
+  };
+  expect(told('waterFilm')).toEqual([20, 'µm', 1]);
+  expect(told('rustFilm')).toEqual([0.5, 'µm', 1]);
+  expect(told('glazeOfFront')).toEqual([25, '%', 0]);
+  expect(told('glazeOfRear')).toEqual([50, '%', 0]);
+  expect(readings(van.brake, van.state, i, i).some(({ key }) => key === 'waterFilm')).toBe(false);
 });

@@ -127,13 +127,13 @@ export const cylinderRules: readonly Rule[] = [
         const { adjuster } = s;
         // The clearance as built, or the most that the adjuster lets be: the seats stand apart by the slot
         // play before it can step at all.
-        const clearance = Math.max(slackOf(s, 0).gap, adjuster.lostMotion / seatsForGap(s));
+        const clearance = Math.max(slackOf(s).gap, adjuster.lostMotion / seatsForGap(s));
         const travel = (clearance * over(shoe, shoe.toe)) / openingMiddle(shoe, side);
         return must(
           !(travel > s.cylinder.stroke),
-          clearance > slackOf(s, 0).gap ? 'adjuster.lostMotion' : 'adjuster.lengthAtZero',
+          clearance > slackOf(s).gap ? 'adjuster.lostMotion' : 'adjuster.lengthAtZero',
           words.thePistonTravelsToThe(
-            mm(clearance > slackOf(s, 0).gap ? adjuster.lostMotion : adjuster.lengthAtZero),
+            mm(clearance > slackOf(s).gap ? adjuster.lostMotion : adjuster.lengthAtZero),
             side,
             mm(travel),
           ),

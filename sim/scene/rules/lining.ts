@@ -208,7 +208,7 @@ export const liningRules: readonly Rule[] = [
         const { lining: l } = shoe;
         const middle = (l.from + l.to) / 2;
         // A strut too long for its seats is told at the strut.
-        const turn = Math.max(0, slackOf(s, 0).turn[side]);
+        const turn = Math.max(0, slackOf(s).turn[side]);
         const proud = [l.from, l.to].map(
           (end) =>
             proudAt(bore(s), l.groundRadius, (end - middle) * DEG) -

@@ -37,19 +37,14 @@ export function seatsForGap(scene: Scene): number {
 }
 
 /**
- * How the shoes stand on a strut so much longer than at tooth 0: both clearances alike, as the built
- * rest pose has it.
+ * How the shoes stand on the strut at tooth 0: both clearances alike, as the built rest pose has it.
  *
- * @param longer mm
  * @returns clearance at the middles, mm, and the turn inward that makes it, rad; negative: pressed on
  */
-export function slackOf(
-  scene: Scene,
-  longer: number,
-): { gap: number; turn: Readonly<Record<Side, number>> } {
+export function slackOf(scene: Scene): { gap: number; turn: Readonly<Record<Side, number>> } {
   const { front, rear } = scene.shoes;
   const seats = apart(front.strutSeat, rear.strutSeat);
-  const gap = (seats - scene.adjuster.lengthAtZero - longer) / seatsForGap(scene);
+  const gap = (seats - scene.adjuster.lengthAtZero) / seatsForGap(scene);
   return {
     gap,
     turn: { front: gap / openingMiddle(front, 'front'), rear: gap / openingMiddle(rear, 'rear') },

@@ -1,0 +1,209 @@
+import { describe, expect, it } from 'vitest';
+import { assemble } from '../../sim/balance/assemble.ts';
+import { dress, drumAt, workFor } from '../../sim/balance/dress.ts';
+import { HoldDown } from '../../sim/balance/forces/hold-down.ts';
+import type { Acting, Force } from '../../sim/balance/types.ts';
+import { type Condition, createRig, freshState, SOUND } from '../../sim/index.ts';
+import { onPaper, quayScene } from '../brakes.ts';
+import { near } from '../near.ts';
+
+/**
+ * Forces one by one on the first teaching brake, its shoes as the scene has them or turned a little, by hand. Pins
+ * at (±16, −78), both shoes with one freedom, their turn: Q is the moment about the pin, counter-clockwise.
+ */
+function put(
+  change: (s: ReturnType<typeof quayScene>) => void = () => {},
+  ill: Partial<Condition> = {},
+) {
+  const scene = quayScene();
+  change(scene);
+  const brake = onPaper(scene);
+  const rig = createRig(brake);
+  const d = dress(rig, { ...freshState(brake), condition: { ...SOUND, ...ill } });
+  const w = workFor(d);
+  const law = { kind: 'slide', mu: 0, sense: 1 } as const;
+  const home = d.home.slice();
+  const act: Acting = {
+    ...{ pressure: 0, cable: 0, drum: drumAt(d, 0), frontLaw: law, rearLaw: law },
+    ...{ memory: home, home, strutLength: d.strutLength, strutRest: d.strutRest, shaken: 0 },
+  };
+  const find = (name: string): Force => {
+    const force = w.forces.find((f) => f.name === name);
+    if (!force) throw new Error(`${name} is none of ${w.forces.map((f) => f.name).join(', ')}`);
+    return force;
+  };
+  /** Of one force alone, shoes turned so far from the scene's pose, rad. */
+  const alone = (
+    name: string,
+    more: Partial<Acting> = {},
+    turned: readonly [number, number] = [0, 0],
+  ) => {
+    const force = find(name);
+    assemble(rig, { ...w, forces: [force] }, Float64Array.of(...turned, 0), { ...act, ...more });
+    return { force, q: [...w.q], outer: [...w.outer], moment: [...w.springMoment], after: w.after };
+  };
+  return { alone, find, act };
+}
+
+const all = (actual: readonly number[], expected: readonly number[], abs: number, what: string) => {
+  expect(actual.length).toBe(expected.length);
+  expected.forEach((value, i) => {
+    near(actual[i] as number, value, { abs }, `${what} ${i}`);
+  });
+};
+
+describe('a return spring', () => {
+  const UPPER = 'upper return spring';
+
+  it('pulls its shoes together with what it was fitted with', () => {
+    // 155 N level, 61 + 78 = 139 over the pins: 21545 N·mm, clockwise on the front shoe.
+    const { force, q, outer, moment } = put().alone(UPPER);
+    all(outer, [155, 0, -155, 0], 1e-9, 'on');
+    all(moment, [-21545, 21545], 1e-6, 'moment');
+    all(q, [-21545, 21545, 0], 1e-6, 'Q');
+    const [front, rear] = force.arrows();
+    expect(front).toMatchObject({ name: UPPER, on: 'front', at: [-58, 61], force: [155, 0] });
+    expect(rear).toMatchObject({ name: UPPER, on: 'rear', at: [58, 61], force: [-155, -0] });
+    // T²/2k.
+    near(force.energy() ?? 0, 155 ** 2 / 16, { rel: 1e-12 }, 'energy');
+  });
+
+  it('pulls more by its rate as it is drawn out, less where it is weak, nothing unhooked or slack', () => {
+    // Both shoes opened by 0.01 rad: ends at (42, 139) from the pins go out by 1.39 − 42·5e-5 each, and down alike.
+    const out = 2 * (139 * Math.sin(0.01) - 42 * (1 - Math.cos(0.01)));
+    const pull = (ill: Partial<Condition>, turned: readonly [number, number]) => {
+      const { force } = put(() => {}, ill).alone(UPPER, {}, turned);
+      return Math.hypot(...(force.arrows()[0]?.force ?? [0, 0]));
+    };
+    near(pull({}, [0.01, -0.01]), 155 + 8 * out, { abs: 1e-6 }, 'drawn out');
+    near(pull({ springFactor: 0.5 }, [0.01, -0.01]), (155 + 8 * out) / 2, { abs: 1e-6 }, 'weak');
+    expect(pull({ unhooked: [0] }, [0.01, -0.01])).toBe(0);
+    near(pull({ unhooked: [1] }, [0, 0]), 155, { abs: 1e-9 }, 'the other');
+    // 155/8 = 19.4 mm nearer it hangs: 0.1 rad inward is 27.8.
+    expect(pull({}, [-0.1, 0.1])).toBe(0);
+    expect(
+      put(() => {}, { unhooked: [0] })
+        .alone(UPPER)
+        .force.energy(),
+    ).toBeNull();
+  });
+
+  it('to the plate pulls one shoe alone', () => {
+    const { force, outer, moment } = put((s) => {
+      s.springs[0] = {
+        ...{ name: 'slanting', rate: 8, fitted: 100 },
+        ends: [
+          { on: 'plate', at: [16, -8] },
+          { on: 'rear', at: [46, -48] },
+        ],
+      };
+    }).alone('slanting');
+    // By 3 and 4 up to the left: (−60, 80); at (30, 30) from the pin 30·80 + 30·60.
+    all(outer, [0, 0, -60, 80], 1e-9, 'on');
+    all(moment, [0, 4200], 1e-9, 'moment');
+    expect(force.arrows().map((a) => a.on)).toEqual(['rear']);
+  });
+});
+
+describe('the parking cable', () => {
+  const guide = (at: [number, number]) =>
+    put((s) => {
+      s.parkingLever.cableGuide = at;
+    });
+
+  it('draws the hook to its guide, by the lever on its pivot', () => {
+    // From (51, −41) by 3 to the left and 4 down: (−120, −160) N; on the rear shoe at (35, 37) from the pin
+    // −35·160 + 37·120, on the lever at (5, −109) from the pivot −5·160 − 109·120, which is its sense.
+    const { force, q, outer } = guide([21, -81]).alone('parking cable', { cable: 200 });
+    all(outer, [0, 0, -120, -160], 1e-9, 'on');
+    all(q, [0, -1160, 13880], 1e-6, 'Q');
+    expect(force.arrows()).toEqual([
+      {
+        name: 'parking cable',
+        on: 'rear',
+        at: [51, -41],
+        force: [expect.closeTo(-120, 9), expect.closeTo(-160, 9)],
+      },
+    ]);
+    near(force.energy() ?? 0, 200 * 50, { rel: 1e-12 }, 'energy');
+  });
+
+  it('pulls less where its nipple meets the sheath, 5 mm before the guide', () => {
+    const near3 = guide([49.2, -38.6]).alone('parking cable', { cable: 200 });
+    // 3 left of 5: 120 N by (−3, 4)/5.
+    all(near3.outer, [0, 0, -72, 96], 1e-9, 'on');
+    near(near3.force.energy() ?? 0, (120 * 3 + 200 * 5) / 2, { rel: 1e-9 }, 'energy');
+    all(
+      guide([48, -37]).alone('parking cable', { cable: 200 }).outer,
+      [0, 0, -120, 160],
+      1e-9,
+      'five',
+    );
+  });
+
+  it('does nothing let go', () => {
+    const { force, q, outer } = guide([21, -81]).alone('parking cable');
+    expect([...q, ...outer].every((v) => v === 0)).toBe(true);
+    expect(force.arrows()).toEqual([]);
+  });
+});
+
+describe('a hold-down', () => {
+  /** At home in the scene's pose: at (−82.5, −3.5), (−66.5, 74.5) from the pin. */
+  const held = (turn: number, more: Partial<Acting> = {}, ill: Partial<Condition> = {}) => {
+    const brake = put((s) => {
+      s.shoes.front.holdDown.shakenOff = 0.5;
+    }, ill);
+    const force = brake.find('front hold-down') as HoldDown;
+    const { slot } = force;
+    const memory = brake.act.memory.slice();
+    memory.set([-82.5, -3.5, 0], slot);
+    const found = brake.alone('front hold-down', { memory, home: memory, ...more }, [turn, 0]);
+    return { ...found, force, at: [...found.after.subarray(slot, slot + 3)] };
+  };
+
+  it('holds as stiff as 5000 N/mm up to its 12 N, then slides', () => {
+    // 1e-5 rad move it by (−74.5, −66.5)·1e-5 mm: 3.725 and 3.325 N back, 4.993 N.
+    const sticks = held(1e-5);
+    all([sticks.force.fx, sticks.force.fy], [3.725, 3.325], 1e-3, 'sticks');
+    near(sticks.q[0] as number, -66.5 * 3.325 - 74.5 * 3.725, { abs: 0.1 }, 'Q');
+    all(sticks.at, [-82.5, -3.5, 0], 1e-12, 'remembers');
+    near(sticks.force.energy() ?? 0, (4.993 * 4.993) / 10000, { rel: 1e-3 }, 'energy');
+    // 1e-3 rad are 0.09986 mm: 12 N by (74.5, 66.5)/99.86, and it holds 12/5000 behind.
+    const slides = held(1e-3);
+    all([slides.force.fx, slides.force.fy], [8.9525, 7.9911], 0.01, 'slides');
+    near(Math.hypot(slides.force.fx, slides.force.fy), 12, { rel: 1e-9 }, 'size');
+    const [x = 0, y = 0] = slides.at;
+    near(Math.hypot(x + 82.5, y + 3.5), 0.09986 - 0.0024, { abs: 1e-5 }, 'went');
+    expect(slides.force.energy()).toBeNull();
+    expect(slides.force.arrows()).toMatchObject([{ name: 'front hold-down', on: 'front' }]);
+  });
+
+  it('loses the part that a turning drum shakes off, and is drawn home a little', () => {
+    // Half shaken off of the half that can be: 9 N; and 0.05 N/mm of 0.09986.
+    const shaken = held(1e-3, { shaken: 0.5 });
+    near(Math.hypot(shaken.force.fx, shaken.force.fy), 9 + 0.05 * 0.09986, { abs: 1e-5 }, 'size');
+  });
+
+  it('without its spring rubs by half a newton; a groove holds besides until the edge breaks out', () => {
+    near(
+      Math.hypot(
+        held(1e-3, {}, { unheld: ['front'] }).force.fx,
+        held(1e-3, {}, { unheld: ['front'] }).force.fy,
+      ),
+      0.5,
+      { rel: 1e-9 },
+    );
+    near(
+      Math.hypot(
+        held(1e-3, {}, { unheld: ['rear'] }).force.fx,
+        held(1e-3, {}, { unheld: ['rear'] }).force.fy,
+      ),
+      12,
+      { rel: 1e-9 },
+    );
+    const grooved = held(1e-3, {}, { groove: 30 }).force;
+    near(Math.hypot(grooved.fx, grooved.fy), 42, { rel: 1e-9 });
+    expect(grooved).toBeInstanceOf(HoldDown);
+  });
+});
