@@ -28,6 +28,9 @@ async function begin(page: Page, title: string): Promise<void> {
   await panel(page).waitFor();
 }
 
+/** Where one is at the beginning of a lesson of the course. */
+const begunAs = (number: number): RegExp => new RegExp(`^Lesson ${number}, step 1 of`);
+
 /** Words of the roles on the drawing. */
 const roles = (page: Page) =>
   page
@@ -141,6 +144,57 @@ it('tells its keys on the wall, with letters off too, and Esc closes them before
   await page.getByRole('checkbox', { name: 'Keys of one letter work' }).check();
   await page.keyboard.press('l');
   await page.locator('takeup-lessons').waitFor();
+  expect(errors).toEqual([]);
+  await close();
+});
+
+it('is chosen on the wall by a remote, taught, and the next one is marked', async () => {
+  const { page, errors, shot, close } = await browser.open({
+    reducedMotion: 'reduce',
+    path: '?station=lessons',
+  });
+  await page.locator('takeup-app canvas').first().waitFor();
+  await page.keyboard.press('w');
+  const list = page.locator('takeup-wall-lessons');
+  await list.locator('[data-next]').waitFor();
+  await shot('wall-lessons');
+  const small = await list.evaluate(
+    (e) =>
+      [...(e.shadowRoot?.querySelectorAll('h1, li button, small, span, kbd') ?? [])].filter(
+        (x) => Number.parseFloat(getComputedStyle(x).fontSize) < 34,
+      ).length,
+  );
+  expect(small).toBe(0);
+  // The talk comes first; a remote's other key marks the next.
+  for (let n = 0; n < 8; n++) await page.keyboard.press('PageUp');
+  expect(await list.locator('button:focus').getAttribute('data-number')).toBe('8');
+  await page.keyboard.press('PageDown');
+  await soon(async () => expect(await place(page)).toMatch(begunAs(8)));
+  const { length } = shipped.find((l) => l.number === 8)?.steps ?? [];
+  for (let step = 1; step <= (length ?? 0); step++) {
+    await soon(async () => expect(await place(page)).toContain(`step ${step} of`));
+    await page.keyboard.press('PageUp');
+    await page.keyboard.press('PageDown');
+    await soon(async () => expect(await phase(page)).toBe('Explain'));
+    await page.keyboard.press('PageDown');
+  }
+  await soon(async () => expect(await place(page)).toMatch(/the end/i));
+  await page.keyboard.press('PageDown');
+  await list.waitFor();
+  expect(await list.locator('[data-next]').getAttribute('data-number')).toBe('9');
+  await page.keyboard.press('?');
+  const card = page.getByRole('dialog', { name: 'Keys of the wall' });
+  await card.waitFor();
+  await page.keyboard.press('Escape');
+  await card.waitFor({ state: 'detached' });
+  await page.keyboard.press('6');
+  await soon(async () => expect(await place(page)).toMatch(begunAs(6)));
+  // Hands are counted until the outcome is seen, and no longer.
+  await page.keyboard.press('Shift+A');
+  await page.keyboard.press('PageDown');
+  await soon(async () => expect(await phase(page)).toBe('Explain'));
+  await page.keyboard.press('Shift+A');
+  expect(await panel(page).locator('li[data-choice="A"] .hands').innerText()).toContain('1');
   expect(errors).toEqual([]);
   await close();
 });

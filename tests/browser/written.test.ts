@@ -139,7 +139,7 @@ it('a lesson is written by keys: begun, steps taken, asked, figures put in, save
     .press('Enter');
   await other.page.getByRole('button', { name: 'Show it' }).first().press('Enter');
   await lesson
-    .getByText(/From [\d.]+ mm\./)
+    .getByText(/From [\d.]+\smm\./)
     .first()
     .waitFor();
   expect(other.errors).toEqual([]);

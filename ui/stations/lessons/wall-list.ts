@@ -44,7 +44,7 @@ export class WallLessons extends LitElement {
   #marked(): number {
     const all = this.#buttons();
     const { activeElement } = this.renderRoot as ShadowRoot;
-    const at = all.indexOf(activeElement);
+    const at = all.indexOf(activeElement as HTMLButtonElement);
     return at < 0 ? all.findIndex((b) => b.hasAttribute('data-next')) : at;
   }
 
