@@ -26,7 +26,7 @@ export class WallLessons extends LitElement {
     ol { flex: 1; min-height: 0; overflow-y: auto; list-style: none; margin: 0; padding: calc(4 * var(--u)); columns: 2; column-gap: calc(40 * var(--u)); }
     li { break-inside: avoid; border-top: calc(2 * var(--u)) solid var(--rule); }
     button { font: inherit; color: inherit; background: none; border: 0; border-radius: 0; cursor: pointer; text-align: left; }
-    li button { width: 100%; display: grid; grid-template-columns: 1.8em 1fr auto; gap: calc(14 * var(--u)); align-items: baseline; min-height: calc(84 * var(--u)); padding: calc(8 * var(--u)) calc(14 * var(--u)); font-weight: 640; }
+    li button { width: 100%; display: grid; grid-template-columns: 1.8em 1fr auto; gap: calc(14 * var(--u)); align-items: center; min-height: calc(84 * var(--u)); padding: calc(8 * var(--u)) calc(14 * var(--u)); font-weight: 640; }
     li b { font-weight: 800; text-align: right; }
     li small { font-size: calc(34 * var(--u)); font-weight: 500; }
     li button:focus, ol:not(:focus-within) [data-next] { background: var(--ink); color: var(--sheet); outline: none; }
