@@ -42,7 +42,15 @@ function put(
   ) => {
     const force = find(name);
     assemble(rig, { ...w, forces: [force] }, Float64Array.of(...turned, 0), { ...act, ...more });
-    return { force, q: [...w.q], outer: [...w.outer], moment: [...w.springMoment], after: w.after };
+    return {
+      force,
+      w,
+      q: [...w.q],
+      k: [...w.k],
+      outer: [...w.outer],
+      moment: [...w.springMoment],
+      after: w.after,
+    };
   };
   return { alone, find, act };
 }
@@ -143,6 +151,12 @@ describe('the parking cable', () => {
     );
   });
 
+  it('stands so near as on a spring of 200 N over 5 mm', () => {
+    // The hook at (5, −109) from the pivot, drawn by (−72, 96): −40·(5² + 109²) + 5·72 + 109·96.
+    const { k } = guide([49.2, -38.6]).alone('parking cable', { cable: 200 });
+    near(k[8] as number, -465416, { abs: 1e-6 }, 'slope of the lever');
+  });
+
   it('does nothing let go', () => {
     const { force, q, outer } = guide([21, -81]).alone('parking cable');
     expect([...q, ...outer].every((v) => v === 0)).toBe(true);
@@ -185,6 +199,39 @@ describe('a hold-down', () => {
     // Half shaken off of the half that can be: 9 N; and 0.05 N/mm of 0.09986.
     const shaken = held(1e-3, { shaken: 0.5 });
     near(Math.hypot(shaken.force.fx, shaken.force.fy), 9 + 0.05 * 0.09986, { abs: 1e-5 }, 'size');
+  });
+
+  it('drawn home from 50 mm off has that in store besides', () => {
+    // Held 1e-5 rad from its anchor, home (−30, 40) from there: 0.05 N/mm by (30, −40), less than a µm elsewhere.
+    const force = put((s) => {
+      s.shoes.front.holdDown.shakenOff = 0.5;
+    });
+    const hold = force.find('front hold-down') as HoldDown;
+    const memory = force.act.memory.slice();
+    memory.set([-82.5, -3.5, 0], hold.slot);
+    const home = memory.slice();
+    home.set([-112.5, 36.5, 0], hold.slot);
+    force.alone('front hold-down', { memory, home, shaken: 0.5 }, [1e-5, 0]);
+    all([hold.fx, hold.fy], [3.725 - 1.5, 3.325 + 2], 1e-3, 'on');
+    near(hold.energy() ?? 0, 62.5 + 4.993 ** 2 / 1e4, { abs: 1e-3 }, 'energy');
+  });
+
+  it('notes where it rests, whole again, and nothing of another force', () => {
+    const brake = put();
+    const hold = brake.find('front hold-down') as HoldDown;
+    const { w } = brake.alone('front hold-down');
+    const memory = new Float64Array(brake.act.memory.length).fill(5);
+    hold.rest(w, new Float64Array(3), memory);
+    all([...memory.subarray(hold.slot, hold.slot + 3)], [-82.5, -3.5, 0], 1e-9, 'rests');
+    expect(memory.filter((v) => v === 5).length).toBe(memory.length - 3);
+  });
+
+  it('that rubs nothing stores nothing, and slides without losing any', () => {
+    const brake = put((s) => {
+      Object.assign(s.shoes.front.holdDown, { friction: 0, shakenOff: 0 });
+    });
+    const { force, q } = brake.alone('front hold-down', {}, [1e-3, 0]);
+    expect([force.energy(), ...q.map(Math.abs)]).toEqual([0, 0, 0, 0]);
   });
 
   it('without its spring rubs by half a newton; a groove holds besides until the edge breaks out', () => {

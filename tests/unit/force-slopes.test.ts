@@ -154,6 +154,19 @@ function slopes(rig: Rig, w: Work, force: Force, y: Float64Array, act: Acting): 
   return strong > 0;
 }
 
+/** What it changes with the part shaken off against central differences. */
+function byShaken(rig: Rig, w: Work, force: Force, y: Float64Array, act: Acting): void {
+  const at = (shaken: number) => alone(rig, w, force, y, { ...act, shaken }).q;
+  const h = 1e-4;
+  const [up, down] = [at(act.shaken + h), at(act.shaken - h)];
+  at(act.shaken);
+  for (let j = 0; j < rig.n; j++) {
+    const quotient = ((up[j] as number) - (down[j] as number)) / (2 * h);
+    const told = w.byShaken[j] as number;
+    near(told, quotient, { rel: 1e-6, abs: 1e-4 }, `${force.name} shaken ${j}`);
+  }
+}
+
 /** Its generalised forces against its arrows. */
 function work(rig: Rig, w: Work, force: Force, y: Float64Array, act: Acting): void {
   const { q } = alone(rig, w, force, y, act);
@@ -198,6 +211,14 @@ describe.each(Object.entries(brakes))('every force of a brake %s', (name, brake)
     const { w, act, y } = fitted(rig, c);
     for (const force of w.forces)
       if (!/lining|bending/.test(force.name)) work(rig, w, force, y, act);
+  });
+
+  it('changes by the part shaken off as it says', () => {
+    const rig = createRig(brake);
+    const { w, act, y } = fitted(rig, cases['half shaken off, climbing'] as Case);
+    for (const force of w.forces) byShaken(rig, w, force, y, act);
+    alone(rig, w, w.forces.find((f) => f.name === 'rear hold-down') as Force, y, act);
+    expect(most(w.byShaken)).toBeGreaterThan(100);
   });
 
   it.each([
