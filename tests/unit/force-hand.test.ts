@@ -35,11 +35,7 @@ function put(
     return force;
   };
   /** Of one force alone, shoes turned so far from the scene's pose, rad. */
-  const alone = (
-    name: string,
-    more: Partial<Acting> = {},
-    turned: readonly [number, number] = [0, 0],
-  ) => {
+  const alone = (name: string, more: Partial<Acting> = {}, turned: readonly number[] = [0, 0]) => {
     const force = find(name);
     assemble(rig, { ...w, forces: [force] }, Float64Array.of(...turned, 0), { ...act, ...more });
     return {
@@ -406,5 +402,60 @@ describe('a piston in a hand', () => {
     // 15 N carry it to its toe, 5 N beyond what the cup holds.
     all(found({ ...left, fluid: 15 }), [3, 2.995, 5, 0, 0], 1e-9, 'carried');
     all(found({ ...left, toe: 0, fluid: 5 }), [0, 0.005, 15, 0, 0], 1e-9, 'pushed in');
+  });
+});
+
+describe('a heel on its flat', () => {
+  // Upright flats, heels of 6 mm pressed inward on them: 1e5 N/mm, along the flat a fifth of it, friction 0.2.
+  const on = (ux: number, uy: number, turn: number, held = 0) => {
+    const brake = put((s) => {
+      for (const [side, normal] of [
+        ['front', 180],
+        ['rear', 0],
+      ] as const) {
+        const { at } = s.shoes[side].anchor;
+        const flat = { kind: 'abutment', at, heelRadius: 6, normal, stiffness: 1e5, friction: 0.2 };
+        Object.assign(s.shoes[side], { anchor: flat });
+      }
+    });
+    const { slot } = brake.find('front heel');
+    const memory = brake.act.memory.slice();
+    memory[slot] = held;
+    const found = brake.alone('front heel', { memory }, [ux, uy, turn, 0, 0, 0]);
+    return { ...found, q: found.q.slice(0, 3), held: found.after[slot] as number };
+  };
+
+  it('is pushed out, and held along it as it slips, by 0.2 of the push at most', () => {
+    // 0.01 mm: 1000 N. 4 µm up: 80 N down, 6 mm outward of the heel's centre.
+    const sticks = on(0.01, 0.004, 0);
+    all(sticks.q, [-1000, -80, -480], 1e-6, 'sticks');
+    expect(sticks.held).toBe(0);
+    near(sticks.force.energy() ?? 0, (1000 * 0.01 + 80 ** 2 / 2e4) / 2, { rel: 1e-9 }, 'energy');
+    expect(sticks.force.arrows()).toMatchObject([{ name: 'front heel', on: 'front' }]);
+    const [{ at, force } = { at: [], force: [] }] = sticks.force.arrows();
+    all([...at, ...force], [-9.99, -77.996, -1000, -80], 1e-6, 'arrow');
+    // Rolled by 1 mrad its lowest point slips by 6 µm.
+    all(on(0.01, 0, 0.001).q, [-1000, -120, -720], 1e-6, 'rolls');
+    all(on(0.01, 0.004, 0, -0.003).q, [-1000, -20, -120], 1e-6, 'held before');
+    // 20 µm would be 400 N: it slides at 200, held 10 µm behind.
+    const slides = on(0.01, 0.02, 0);
+    all(slides.q, [-1000, -200, -1200], 1e-6, 'slides');
+    near(slides.held, -0.01, { abs: 1e-9 }, 'held');
+    expect(slides.force.energy()).toBeNull();
+    all(on(0.01, -0.02, 0).q, [-1000, 200, 1200], 1e-6, 'slides back');
+  });
+
+  it('is free off it', () => {
+    const { q, force, held } = on(-0.01, 0.004, 0);
+    all(q, [0, 0, 0], 1e-12, 'off');
+    expect(force.energy()).toBe(0);
+    near(held, -0.004, { abs: 1e-12 }, 'goes along');
+  });
+
+  it('rolls where it rests: no force where it stands turned', () => {
+    const memory = new Float64Array(99);
+    const { force, w } = on(0, 0, 0);
+    force.rest?.(w, Float64Array.of(0, 0, 0.1, 0, 0, 0, 0), memory);
+    near(memory[force.slot] as number, -0.6, { abs: 1e-12 }, 'rest');
   });
 });

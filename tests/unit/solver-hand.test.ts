@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assemble } from '../../sim/balance/assemble.ts';
+import { addClampTangent, assemble } from '../../sim/balance/assemble.ts';
 import {
   type Bound,
   type Ended,
@@ -10,9 +10,15 @@ import {
   solveBound,
 } from '../../sim/balance/newton.ts';
 import { acting, type Path, pressInSteps, remembers } from '../../sim/balance/press.ts';
-import { type Settling, type Solution, type Supports, solvePose } from '../../sim/balance/solve.ts';
+import {
+  balances,
+  type Settling,
+  type Solution,
+  type Supports,
+  solvePose,
+} from '../../sim/balance/solve.ts';
 import type { Acting, Force, Work } from '../../sim/balance/types.ts';
-import { makeWork } from '../../sim/balance/work.ts';
+import { gaveWay, makeWork } from '../../sim/balance/work.ts';
 import { createRig, SOUND } from '../../sim/index.ts';
 import { onPaper, quay, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -27,16 +33,22 @@ class Turning implements Force {
   slot = 0;
   readonly m: readonly number[];
   readonly k: readonly number[];
-  constructor(m: readonly number[], k: readonly number[]) {
+  /** What it changes by when all is shaken off that can be. */
+  readonly shaken: readonly number[];
+  constructor(m: readonly number[], k: readonly number[], shaken: readonly number[] = []) {
     this.m = m;
     this.k = k;
+    this.shaken = shaken;
   }
   prepare(): void {}
-  add(w: Work, y: Float64Array): void {
-    for (let j = 0; j < 3; j++) {
+  add(w: Work, y: Float64Array, act: Acting): void {
+    const { length } = this.m;
+    for (let j = 0; j < length; j++) {
       const k = this.k[j] as number;
-      w.q[j] = (w.q[j] as number) + (this.m[j] as number) - k * (y[j] as number);
-      w.k[4 * j] = (w.k[4 * j] as number) - k;
+      const c = this.shaken[j] ?? 0;
+      w.q[j] = (w.q[j] as number) + (this.m[j] as number) - k * (y[j] as number) + c * act.shaken;
+      w.k[(length + 1) * j] = (w.k[(length + 1) * j] as number) - k;
+      w.byShaken[j] = (w.byShaken[j] as number) + c;
     }
   }
   arrows(): readonly [] {
@@ -53,17 +65,38 @@ const rig = createRig(brake, { strutGive: 0 });
 const APART = 104.2;
 const law = { kind: 'slide', mu: 0, sense: 1 } as const;
 
-function made(m: readonly number[], k: readonly number[], more: Partial<Acting> = {}) {
-  const w: Work = { ...makeWork(rig), forces: [new Turning(m, k)] };
+function made(
+  m: readonly number[],
+  k: readonly number[],
+  more: Partial<Acting> = {},
+  change: readonly number[] = [],
+  on = rig,
+) {
+  const w: Work = { ...makeWork(on), forces: [new Turning(m, k, change)] };
   const act: Acting = {
     ...{ pressure: 0, cable: 0, frontLaw: law, rearLaw: law },
     drum: { radius: 200 } as Acting['drum'],
     ...{ memory: w.memory, home: w.memory, strutLength: APART, strutRest: 0, shaken: 0 },
     ...more,
   };
-  const x: System = { rig, w, act, inertia: null, bound: null, force: 0, held: new Uint8Array(3) };
+  const held = new Uint8Array(on.n);
+  const x: System = { rig: on, w, act, inertia: null, bound: null, force: 0, held };
   return { w, act, x };
 }
+
+/** On abutments, by their heels' friction, their hold-downs' and what of that a drum shakes off. */
+const sliding = (heel: number, friction: number, shakenOff: number) => {
+  const scene = quayScene();
+  for (const [side, normal] of [
+    ['front', 180],
+    ['rear', 0],
+  ] as const) {
+    const shoe = scene.shoes[side];
+    const flat = { kind: 'abutment', at: shoe.anchor.at, heelRadius: 6, normal, friction: heel };
+    Object.assign(shoe, { anchor: flat, holdDown: { ...shoe.holdDown, friction, shakenOff } });
+  }
+  return createRig(onPaper(scene));
+};
 
 const by = (gradient: readonly number[], more: Partial<Bound> = {}): Bound => ({
   ...{ by: 'force', give: 0, from: 0, gradient: Float64Array.from(gradient), excess: () => 0 },
@@ -189,6 +222,60 @@ describe('Newton', () => {
     expect(run([0, 0, 5500], [1e6, 1e5, 1e4])).toBe(6);
   });
 
+  it('weighs shifts as they are, and goes no farther in one step than 0.15 mm', () => {
+    // Front heel x, y, turn; rear heel; lever.
+    const on = sliding(0, 0, 0);
+    const k = [1e3, 1e3, 1e6, 1e3, 1e3, 1e6, 1e4];
+    const left = (j: number) => {
+      const m = k.map((_, i) => (i === j ? 300 : 0));
+      const { x } = made(m, k, {}, [], on);
+      const y = new Float64Array(7);
+      const before = residualOf(x, y);
+      const s = ended();
+      settle(x, y, s);
+      near(y[j] as number, 300 / (k[j] as number), { rel: 1e-9 }, `${j}`);
+      return [before, s.iterations];
+    };
+    // 0.3 mm in two steps, 0.3 mrad and 30 mrad of the lever in one.
+    expect([0, 1, 2, 3, 4, 5, 6].map(left)).toEqual([
+      ...[
+        [300, 2],
+        [300, 2],
+        [3, 1],
+        [300, 2],
+        [300, 2],
+        [3, 1],
+        [3, 1],
+      ],
+    ]);
+  });
+
+  it('finds a part shaken off between none and all, and none beyond', () => {
+    // 1e6·y = 500·part, 100·y = 0.02: 0.4; 0.08 would take 1.6.
+    const solved = (off: number) => {
+      const { x, w } = made([0, 0, 0], [1e6, 1e6, 1e4], {}, [500]);
+      const y = new Float64Array(3);
+      const excess = (at: Float64Array) => 100 * (at[0] as number) - off;
+      const s = ended();
+      const bound = by([100, 0, 0], { by: 'shaken', excess });
+      const sought = { ...x, bound, force: 1 };
+      settle(sought, y, s);
+      return { s, force: sought.force, y, w };
+    };
+    const { s, force, y } = solved(0.02);
+    expect(s.converged).toBe(true);
+    near(force, 0.4, { abs: 1e-9 }, 'part');
+    near(y[0] as number, 2e-4, { rel: 1e-9 }, 'turn');
+    for (const [off, end] of [
+      [0.08, 1],
+      [-0.02, 0],
+    ] as const) {
+      const beyond = solved(off);
+      expect(beyond.s.converged, `${off}`).toBe(false);
+      expect(beyond.force).toBe(end);
+    }
+  });
+
   it('says when there is no balance', () => {
     const { x } = made([1000, 0, 0], [0, 1, 1]);
     const s = ended();
@@ -230,9 +317,9 @@ describe('which supports act', () => {
     from: Supports,
     more: Partial<Acting> = {},
     under: Partial<Settling> = {},
-    k: readonly number[] = [1e6, STIFF, 1e4],
+    change: readonly number[] = [],
   ): { s: Solution; y: Float64Array } => {
-    const { w, act } = made(m, k, more);
+    const { w, act } = made(m, [1e6, STIFF, 1e4], more, change);
     const y = new Float64Array(3);
     const settling = { inertia: null, leverStop: 0, shaken: 'not', ...under } as const;
     return { s: solvePose(rig, w, y, act, settling, from), y };
@@ -310,6 +397,49 @@ describe('which supports act', () => {
     expect(stopped.y[2]).toBe(-0.02);
   });
 
+  it('let go the strut leaves the lever on its cable or in a hand, and else at its stop', () => {
+    // 1 mrad of the front shoe parts the seats by 0.13 mm, 5 of the lever bring them 0.08 nearer.
+    const lever = { on: 'lever', at: [0, 0], to: [0, 0], rate: 1, limit: 1 } as const;
+    const hands = [{ ...lever, on: 'front' } as const, lever];
+    for (const more of [{ cable: 1 }, { hands }])
+      for (const strutOn of [true, false])
+        for (const leverFree of [true, false]) {
+          const { s, y } = solved([1000, 0, 50], { strutOn, leverFree }, more);
+          const label = `${strutOn} ${leverFree}`;
+          expect(s, label).toMatchObject({ strutOn: false, leverFree: true, settled: true });
+          near(y[2] as number, 0.005, { rel: 1e-6 }, label);
+        }
+    for (const leverFree of [true, false]) {
+      const { s, y } = solved([1000, 0, 50], { strutOn: true, leverFree });
+      expect(s).toMatchObject({ strutOn: false, leverFree: false, settled: true });
+      near(y[2] as number, 0, { abs: 1e-12 });
+    }
+  });
+
+  it('shoes that part held and fall back shaken lie on the strut without force, shaken just so far', () => {
+    // 200 N·mm part them, 500 are shaken off: 200 = 500·0.4; and the same again from there, or from elsewhere.
+    const shaken = { shaken: 'off the strut' } as const;
+    for (const shakenPart of [undefined, 0, 0.39, 0.9, 1]) {
+      const from = { ...ON, ...(shakenPart === undefined ? {} : { shakenPart }) };
+      const { s, y } = solved([200, 0, 0], from, {}, shaken, [-500]);
+      expect(s, `${shakenPart}`).toMatchObject({ strutOn: true, clamp: 0, settled: true });
+      near(s.shakenPart as number, 0.4, { abs: 1e-6 }, `${shakenPart}`);
+      near(y[0] as number, 0, { abs: 1e-9 }, 'touch');
+    }
+    // Nothing falls back where less is shaken off than parts them.
+    const free = solved([200, 0, 0], ON, {}, shaken, [-150]);
+    expect(free.s).toMatchObject({ strutOn: false, shakenPart: 1 });
+    near(free.y[0] as number, 5e-5, { rel: 1e-9 }, 'free');
+  });
+
+  it('is a balance where it settled and leaves less than half a newton', () => {
+    const { s } = solved([-13000, 0, 0], ON);
+    expect(balances(s)).toBe(true);
+    expect(balances({ ...s, residual: 0.49 })).toBe(true);
+    expect(balances({ ...s, residual: 0.51 })).toBe(false);
+    expect(balances({ ...s, settled: false })).toBe(false);
+  });
+
   it('a strut that gives is clamped less: it shortens by what it bears beyond its rest', () => {
     // 130·Δ + give·(S − 40) = 0, −13000 − 1e6·Δ + 130·S = 0.
     const give = 1e-4;
@@ -343,20 +473,6 @@ describe('a press', () => {
     });
     expect(acting(brake, SOUND, { pressure: 0, turning: 0 }).cable).toBe(0);
   });
-
-  /** On abutments, by their heels' friction, their hold-downs' and what of that a drum shakes off. */
-  const sliding = (heel: number, friction: number, shakenOff: number) => {
-    const scene = quayScene();
-    for (const [side, normal] of [
-      ['front', 180],
-      ['rear', 0],
-    ] as const) {
-      const shoe = scene.shoes[side];
-      const flat = { kind: 'abutment', at: shoe.anchor.at, heelRadius: 6, normal, friction: heel };
-      Object.assign(shoe, { anchor: flat, holdDown: { ...shoe.holdDown, friction, shakenOff } });
-    }
-    return createRig(onPaper(scene));
-  };
 
   it('remembers its way where dry friction holds a shoe that can slide', () => {
     expect(remembers(rig, 0)).toBe(false);
@@ -440,4 +556,40 @@ it('an evaluation begins anew: what stood in the work before is gone', () => {
     near(w.seatGradient[j] as number, v, { abs: 1e-9 }, `gradient ${j}`);
   });
   near(w.strut.length, APART, { abs: 1e-9 }, 'seats');
+});
+
+it('the clamp’s own slope is that of its force on the seats, whose direction turns', () => {
+  const { w, act } = made([0, 0, 0], [0, 0, 0]);
+  const y = Float64Array.of(0.02, -0.03, 0.2);
+  const at = (j: number, by: number): Float64Array => {
+    const moved = y.slice();
+    moved[j] = (moved[j] as number) + by;
+    assemble(rig, w, moved, act);
+    return w.seatGradient.slice();
+  };
+  const h = 1e-6;
+  const quotients = [0, 1, 2].map((j) => {
+    const [up, down] = [at(j, h), at(j, -h)];
+    return up.map((v, i) => (50 * (v - (down[i] as number))) / (2 * h));
+  });
+  at(0, 0);
+  addClampTangent(rig, w, 50);
+  for (let j = 0; j < 3; j++)
+    for (let l = 0; l < 3; l++)
+      near(w.k[3 * j + l] as number, quotients[l]?.[j] as number, { abs: 1e-3 }, `${j} ${l}`);
+});
+
+it('something gave way where one force of all did, and all are asked', () => {
+  const asked: string[] = [];
+  const force = (name: string, gave?: boolean): Force => {
+    const plain = new Turning([], []);
+    if (gave === undefined) return plain;
+    const gaveWay = (): boolean => asked.push(name) > 0 && gave;
+    return Object.assign(plain, { gaveWay });
+  };
+  const { w, act } = made([0, 0, 0], [0, 0, 0]);
+  const gave = (...forces: Force[]) => gaveWay({ ...w, forces }, act);
+  expect(gave(force('a', false), force('b'), force('c', false))).toBe(false);
+  expect(gave(force('d', true), force('e', false), force('f', true))).toBe(true);
+  expect(asked).toEqual(['a', 'c', 'd', 'e', 'f']);
 });
