@@ -426,6 +426,27 @@ describe('which supports act', () => {
       near(s.shakenPart as number, 0.4, { abs: 1e-6 }, `${shakenPart}`);
       near(y[0] as number, 0, { abs: 1e-9 }, 'touch');
     }
+    // From a part nearly known it is one straight line; without it at least three: on the strut, off it, between.
+    const steps = (shakenPart: number) =>
+      solved([200, 0, 0], { ...ON, shakenPart }, {}, shaken, [-500]).s.iterations;
+    expect([steps(0.4), steps(0.9)]).toEqual([1, 1]);
+    expect(Math.min(steps(0), steps(1))).toBeGreaterThan(2);
+    // A part is nothing where none is shaken off, or all along.
+    const part = { ...ON, shakenPart: 0.4 };
+    const held = solved([200, 0, 0], part, {}, {}, [-500]);
+    expect(held.s).toMatchObject({ strutOn: false, shakenPart: 0 });
+    near(held.y[0] as number, 2e-4, { rel: 1e-9 }, 'held');
+    const all = solved([200, 0, 0], part, {}, { shaken: 'all along' }, [-500]);
+    expect(all.s).toMatchObject({ strutOn: true, shakenPart: 1 });
+    near(all.s.clamp, 300 / 130, { rel: 1e-6 }, 'all along');
+    // A lever 0.05 mrad on, by its cable or on its stop, parts the front shoe by 16/130 of that from its place.
+    const parted = (200 - (1e6 * 5e-5 * 16) / 130) / 500;
+    const drawn = solved([200, 0, 0.5], { ...part, leverFree: true }, { cable: 1 }, shaken, [-500]);
+    const stopped = solved([200, 0, 0], part, {}, { ...shaken, leverStop: 5e-5 }, [-500]);
+    for (const { s, y } of [drawn, stopped]) {
+      near(s.shakenPart as number, parted, { abs: 1e-5 }, 'with the lever');
+      near(y[2] as number, 5e-5, { rel: 1e-6 }, 'lever');
+    }
     // Nothing falls back where less is shaken off than parts them.
     const free = solved([200, 0, 0], ON, {}, shaken, [-150]);
     expect(free.s).toMatchObject({ strutOn: false, shakenPart: 1 });
