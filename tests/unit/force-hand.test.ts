@@ -346,6 +346,48 @@ describe('a piston on its toe', () => {
     near(lean.force.push, AREA + 12, { rel: 1e-12 }, 'lean');
   });
 
+  it('in a hand pushes less by what that draws it in; drawn off its toe it stays where it was left', () => {
+    const drawn = (pressure: number, inward: number | null, left = [0, -27.5, 0, 0]) => {
+      const brake = put();
+      const force = brake.find('front piston');
+      if (!(force instanceof Piston)) throw new Error('no piston');
+      const memory = brake.act.memory.slice();
+      const home = memory.slice();
+      home.set([0, -27.5, 0, 0], force.slot);
+      memory.set(left, force.slot);
+      const at = [-27.5, 78] as const;
+      const to = [-27.5 + (inward ?? 0), 78] as const;
+      const other = {
+        on: 'rear piston',
+        at: [27.5, 78],
+        to: [20, 78],
+        rate: 50,
+        limit: 99,
+      } as const;
+      const hand = { on: 'front piston', at, to, rate: 20, limit: 200 } as const;
+      const hands = inward === null ? [other] : [other, hand];
+      const found = brake.alone('front piston', { pressure, memory, home, hands });
+      return { ...found, force, held: [...found.after.subarray(force.slot, force.slot + 4)] };
+    };
+    // 1 mm inward of its toe: 20 N less.
+    const on = drawn(2, 1);
+    all([on.force.push, on.force.hand, on.force.behind], [2 * AREA - 20, -20, 0], 1e-9, 'on');
+    all(on.outer, [20 - 2 * AREA, 0, 0, 0], 1e-9, 'outer');
+    all(on.held, [0, -27.5, 0, 0], 1e-12, 'held');
+    // Its slope on the turn: 20 N/mm at 156, and 11.5 mm of the push, which stays level.
+    near(on.k[0] as number, -20 * 156 ** 2 - 11.5 * (2 * AREA - 20), { rel: 1e-9 }, 'slope');
+    expect(on.force.energy()).toBeNull();
+    // Without fluid it follows the hand, 5 mm; and is there yet when that is gone.
+    const off = drawn(0, 5);
+    all([off.force.push, off.force.hand, off.force.behind], [0, 0, 5], 1e-9, 'off');
+    all(off.held, [-5, -27.5, 1, -5], 1e-9, 'left');
+    expect(off.force.energy()).toBeNull();
+    const stays = drawn(0, null, [-5, -27.5, 1, -5]);
+    all([stays.force.push, stays.force.behind], [0, 5], 1e-9, 'stays');
+    all(stays.held, [-5, -27.5, 1, -5], 1e-9, 'stays there');
+    near(drawn(2, null).force.push, 2 * AREA, { rel: 1e-12 }, 'the hand on the other');
+  });
+
   it('goes along with a rest pose that moves: its cup holds where it is', () => {
     const { force, slot } = pressed(0, 1);
     const home = (x: number) => {
