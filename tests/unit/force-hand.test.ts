@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { assemble } from '../../sim/balance/assemble.ts';
 import { dress, drumAt, workFor } from '../../sim/balance/dress.ts';
 import { HoldDown } from '../../sim/balance/forces/hold-down.ts';
-import type { Acting, Force } from '../../sim/balance/types.ts';
+import { Piston } from '../../sim/balance/forces/piston.ts';
+import { makePistonByHand, pistonByHand } from '../../sim/balance/forces/piston-by-hand.ts';
+import type { Acting, Force, Work } from '../../sim/balance/types.ts';
 import { type Condition, createRig, freshState, SOUND } from '../../sim/index.ts';
 import { onPaper, quayScene } from '../brakes.ts';
 import { near } from '../near.ts';
@@ -33,14 +35,18 @@ function put(
     return force;
   };
   /** Of one force alone, shoes turned so far from the scene's pose, rad. */
-  const alone = (
-    name: string,
-    more: Partial<Acting> = {},
-    turned: readonly [number, number] = [0, 0],
-  ) => {
+  const alone = (name: string, more: Partial<Acting> = {}, turned: readonly number[] = [0, 0]) => {
     const force = find(name);
     assemble(rig, { ...w, forces: [force] }, Float64Array.of(...turned, 0), { ...act, ...more });
-    return { force, q: [...w.q], outer: [...w.outer], moment: [...w.springMoment], after: w.after };
+    return {
+      force,
+      w,
+      q: [...w.q],
+      k: [...w.k],
+      outer: [...w.outer],
+      moment: [...w.springMoment],
+      after: w.after,
+    };
   };
   return { alone, find, act };
 }
@@ -141,6 +147,12 @@ describe('the parking cable', () => {
     );
   });
 
+  it('stands so near as on a spring of 200 N over 5 mm', () => {
+    // The hook at (5, −109) from the pivot, drawn by (−72, 96): −40·(5² + 109²) + 5·72 + 109·96.
+    const { k } = guide([49.2, -38.6]).alone('parking cable', { cable: 200 });
+    near(k[8] as number, -465416, { abs: 1e-6 }, 'slope of the lever');
+  });
+
   it('does nothing let go', () => {
     const { force, q, outer } = guide([21, -81]).alone('parking cable');
     expect([...q, ...outer].every((v) => v === 0)).toBe(true);
@@ -185,6 +197,39 @@ describe('a hold-down', () => {
     near(Math.hypot(shaken.force.fx, shaken.force.fy), 9 + 0.05 * 0.09986, { abs: 1e-5 }, 'size');
   });
 
+  it('drawn home from 50 mm off has that in store besides', () => {
+    // Held 1e-5 rad from its anchor, home (−30, 40) from there: 0.05 N/mm by (30, −40), less than a µm elsewhere.
+    const force = put((s) => {
+      s.shoes.front.holdDown.shakenOff = 0.5;
+    });
+    const hold = force.find('front hold-down') as HoldDown;
+    const memory = force.act.memory.slice();
+    memory.set([-82.5, -3.5, 0], hold.slot);
+    const home = memory.slice();
+    home.set([-112.5, 36.5, 0], hold.slot);
+    force.alone('front hold-down', { memory, home, shaken: 0.5 }, [1e-5, 0]);
+    all([hold.fx, hold.fy], [3.725 - 1.5, 3.325 + 2], 1e-3, 'on');
+    near(hold.energy() ?? 0, 62.5 + 4.993 ** 2 / 1e4, { abs: 1e-3 }, 'energy');
+  });
+
+  it('notes where it rests, whole again, and nothing of another force', () => {
+    const brake = put();
+    const hold = brake.find('front hold-down') as HoldDown;
+    const { w } = brake.alone('front hold-down');
+    const memory = new Float64Array(brake.act.memory.length).fill(5);
+    hold.rest(w, new Float64Array(3), memory);
+    all([...memory.subarray(hold.slot, hold.slot + 3)], [-82.5, -3.5, 0], 1e-9, 'rests');
+    expect(memory.filter((v) => v === 5).length).toBe(memory.length - 3);
+  });
+
+  it('that rubs nothing stores nothing, and slides without losing any', () => {
+    const brake = put((s) => {
+      Object.assign(s.shoes.front.holdDown, { friction: 0, shakenOff: 0 });
+    });
+    const { force, q } = brake.alone('front hold-down', {}, [1e-3, 0]);
+    expect([force.energy(), ...q.map(Math.abs)]).toEqual([0, 0, 0, 0]);
+  });
+
   it('without its spring rubs by half a newton; a groove holds besides until the edge breaks out', () => {
     near(
       Math.hypot(
@@ -205,5 +250,254 @@ describe('a hold-down', () => {
     const grooved = held(1e-3, {}, { groove: 30 }).force;
     near(Math.hypot(grooved.fx, grooved.fy), 42, { rel: 1e-9 });
     expect(grooved).toBeInstanceOf(HoldDown);
+  });
+});
+
+describe('a groove in the pads', () => {
+  it('is broken out of once, by an edge that slid, and takes hold again at home', () => {
+    const brake = put(() => {}, { groove: 30 });
+    const force = brake.find('front hold-down') as HoldDown;
+    const { slot } = force;
+    const at = (turn: number) => {
+      const memory = brake.act.memory.slice();
+      memory.set([-82.5, -3.5, 0], slot);
+      const { after } = brake.alone('front hold-down', { memory, home: memory }, [turn, 0]);
+      const gave = force.gaveWay({ after } as Work, { memory } as Acting);
+      return { gave, memory, after };
+    };
+    // 42 N at 5000 N/mm are 8.4 µm: 1e-5 rad, 1 µm, is held, 1e-3 is not.
+    const held = at(1e-5);
+    expect([held.gave, held.memory[slot + 2], held.after[slot + 2]]).toEqual([false, 0, 0]);
+    const broke = at(1e-3);
+    expect([broke.gave, broke.memory[slot + 2], broke.after[slot + 2]]).toEqual([true, 1, 1]);
+    // Broken out it slides by its friction alone, and does not break out twice.
+    const { memory, after } = broke;
+    memory.set([-82.5, -3.5], slot);
+    brake.alone('front hold-down', { memory, home: memory }, [1e-3, 0]);
+    near(Math.hypot(force.fx, force.fy), 12, { rel: 1e-9 }, 'out');
+    expect(force.gaveWay({ after } as Work, { memory } as Acting)).toBe(false);
+    force.takeHold(memory);
+    expect(memory[slot + 2]).toBe(0);
+    brake.alone('front hold-down', { memory, home: memory }, [1e-3, 0]);
+    near(Math.hypot(force.fx, force.fy), 42, { rel: 1e-9 }, 'in');
+  });
+});
+
+describe('a piston on its toe', () => {
+  // The front toe at (−27.5, 78), (−11.5, 156) from the pin; bore 19.05 mm.
+  const AREA = (Math.PI / 4) * 19.05 ** 2;
+  const travelAt = (turn: number) => 11.5 * Math.cos(turn) + 156 * Math.sin(turn) - 11.5;
+  const pressed = (
+    turn: number,
+    pressure: number,
+    ill: Partial<Condition> = {},
+    cup = { cupFriction: 0, centreSpring: 0 },
+  ) => {
+    const brake = put((s) => {
+      Object.assign(s.cylinder, cup);
+    }, ill);
+    const force = brake.find('front piston');
+    if (!(force instanceof Piston)) throw new Error('no piston');
+    const { slot } = force;
+    const memory = brake.act.memory.slice();
+    memory.set([0, -27.5, 0, 0], slot);
+    const found = brake.alone('front piston', { pressure, memory, home: memory }, [turn, 0]);
+    return { ...found, force, slot, held: [...found.after.subarray(slot, slot + 4)] };
+  };
+
+  it('pushes by pressure and area, whatever its travel', () => {
+    const { force, q, outer } = pressed(0, 2);
+    near(force.push, 2 * AREA, { rel: 1e-12 }, 'push');
+    all(outer, [-2 * AREA, 0, 0, 0], 1e-9, 'on');
+    all(q, [2 * AREA * 156, 0, 0], 1e-6, 'Q');
+    const out = pressed(1e-3, 2);
+    near(out.force.push, 2 * AREA, { rel: 1e-12 }, 'push, out');
+    near(out.force.travel, travelAt(1e-3), { abs: 1e-12 }, 'travel');
+    near(out.force.energy() ?? 0, -2 * AREA * travelAt(1e-3), { rel: 1e-9 }, 'energy');
+  });
+
+  it('less what its cup holds, more by the spring between the cups; and never draws', () => {
+    const cup = { cupFriction: 30, centreSpring: 20 };
+    // 5e-5 rad are 7.8 µm, 15.6 N of its lip at 2000 N/mm; 1e-4 are 31.2, and it slides.
+    const grip = 2000 * travelAt(5e-5);
+    const sticks = pressed(5e-5, 1, {}, cup);
+    near(sticks.force.push, AREA + 20 - grip, { rel: 1e-9 }, 'sticks');
+    const stored = grip ** 2 / 4000 - (AREA + 20) * travelAt(5e-5);
+    near(sticks.force.energy() ?? 0, stored, { rel: 1e-9 }, 'energy');
+    const slides = pressed(1e-4, 1, {}, cup);
+    near(slides.force.push, AREA + 20 - 30, { rel: 1e-12 }, 'slides');
+    all(slides.held, [travelAt(1e-4) - 0.015, -27.5, 0, 0], 1e-12, 'held');
+    expect(slides.force.energy()).toBeNull();
+    near(pressed(1e-4, 1, { cupExtra: 40 }, cup).force.push, AREA + 20 - 2000 * travelAt(1e-4), {
+      rel: 1e-9,
+    });
+    expect(pressed(1e-3, 0, {}, cup).force.push).toBe(0);
+  });
+
+  it('rusted in it bears the fluid itself, and stops its toe; what leans on the toe adds', () => {
+    const stuck = { pistonStuck: { front: true, rear: false } };
+    const behind = pressed(-1e-4, 3, stuck);
+    const depth = -travelAt(-1e-4);
+    near(behind.force.push, 1e5 * depth, { rel: 1e-9 }, 'stop');
+    near(behind.force.energy() ?? 0, (1e5 * depth ** 2) / 2, { rel: 1e-9 }, 'energy');
+    expect(pressed(1e-4, 3, stuck).force.push).toBe(0);
+    expect(behind.force.standsOff(new Float64Array(99))).toBe(true);
+    const lean = pressed(0, 1, { lean: { front: 12, rear: -5 } });
+    near(lean.force.push, AREA + 12, { rel: 1e-12 }, 'lean');
+  });
+
+  it('in a hand pushes less by what that draws it in; drawn off its toe it stays where it was left', () => {
+    const drawn = (pressure: number, inward: number | null, left = [0, -27.5, 0, 0]) => {
+      const brake = put();
+      const force = brake.find('front piston');
+      if (!(force instanceof Piston)) throw new Error('no piston');
+      const memory = brake.act.memory.slice();
+      const home = memory.slice();
+      home.set([0, -27.5, 0, 0], force.slot);
+      memory.set(left, force.slot);
+      const at = [-27.5, 78] as const;
+      const to = [-27.5 + (inward ?? 0), 78] as const;
+      const other = {
+        on: 'rear piston',
+        at: [27.5, 78],
+        to: [20, 78],
+        rate: 50,
+        limit: 99,
+      } as const;
+      const hand = { on: 'front piston', at, to, rate: 20, limit: 200 } as const;
+      const hands = inward === null ? [other] : [other, hand];
+      const found = brake.alone('front piston', { pressure, memory, home, hands });
+      return { ...found, force, held: [...found.after.subarray(force.slot, force.slot + 4)] };
+    };
+    // 1 mm inward of its toe: 20 N less.
+    const on = drawn(2, 1);
+    all([on.force.push, on.force.hand, on.force.behind], [2 * AREA - 20, -20, 0], 1e-9, 'on');
+    all(on.outer, [20 - 2 * AREA, 0, 0, 0], 1e-9, 'outer');
+    all(on.held, [0, -27.5, 0, 0], 1e-12, 'held');
+    // Its slope on the turn: 20 N/mm at 156, and 11.5 mm of the push, which stays level.
+    near(on.k[0] as number, -20 * 156 ** 2 - 11.5 * (2 * AREA - 20), { rel: 1e-9 }, 'slope');
+    expect(on.force.energy()).toBeNull();
+    // Without fluid it follows the hand, 5 mm; and is there yet when that is gone.
+    const off = drawn(0, 5);
+    all([off.force.push, off.force.hand, off.force.behind], [0, 0, 5], 1e-9, 'off');
+    all(off.held, [-5, -27.5, 1, -5], 1e-9, 'left');
+    expect(off.force.energy()).toBeNull();
+    const stays = drawn(0, null, [-5, -27.5, 1, -5]);
+    all([stays.force.push, stays.force.behind], [0, 5], 1e-9, 'stays');
+    all(stays.held, [-5, -27.5, 1, -5], 1e-9, 'stays there');
+    near(drawn(2, null).force.push, 2 * AREA, { rel: 1e-12 }, 'the hand on the other');
+  });
+
+  it('goes along with a rest pose that moves: its cup holds where it is', () => {
+    const { force, slot } = pressed(0, 1);
+    const home = (x: number) => {
+      const memory = new Float64Array(99);
+      memory[slot + 1] = x;
+      return memory;
+    };
+    const moved = (loose: number) => {
+      const memory = home(-27.5);
+      memory.set([1, -27.5, loose, 3], slot);
+      expect(force.standsOff(memory)).toBe(loose === 1);
+      force.moved(memory, home(-27.5), home(-27.7));
+      return [...memory.subarray(slot, slot + 4)];
+    };
+    // The toe rests 0.2 mm farther out: travel counts from there.
+    all(moved(0), [0.8, -27.7, 0, 3], 1e-12, 'on its toe');
+    all(moved(1), [0.8, -27.7, 1, 2.8], 1e-12, 'off it');
+  });
+});
+
+describe('a piston in a hand', () => {
+  const found = (about: Partial<Parameters<typeof pistonByHand>[0]>) => {
+    const a = { toe: 2, place: 2, anchor: 2, grip: 2000, friction: 0, fluid: 100, hand: null };
+    const { place, anchor, push, slope, hand } = pistonByHand(
+      { ...a, ...about },
+      makePistonByHand(-8),
+    );
+    return [place, anchor, push, slope, hand];
+  };
+  const hand = (at: number, limit = 200) => ({ at, rate: 20, limit });
+
+  it('is pushed less on its toe, by spring and limit of the hand', () => {
+    all(found({}), [2, 2, 100, 0, 0], 1e-12, 'let go');
+    all(found({ hand: hand(1) }), [2, 2, 80, -20, -20], 1e-12, 'inward');
+    all(found({ hand: hand(5) }), [2, 2, 160, -20, 60], 1e-12, 'outward');
+    all(found({ hand: hand(-10, 50) }), [2, 2, 50, 0, -50], 1e-12, 'all it can');
+    all(found({ hand: hand(30, 50) }), [2, 2, 150, 0, 50], 1e-12, 'all it can, out');
+    // Its cup bends besides: 1 µm are 2 N.
+    all(found({ anchor: 1.999, friction: 10 }), [2, 1.999, 98, -2000, 0], 1e-9, 'cup');
+  });
+
+  it('goes off it to where fluid, cup and hand balance, at most until the cups meet', () => {
+    // 30 = 20·x.
+    all(found({ fluid: 30, hand: hand(0) }), [1.5, 1.5, 0, 0, -30], 1e-9, 'off');
+    all(found({ fluid: 30, hand: hand(-20, 50) }), [-8, -8, 0, 0, -50], 1e-9, 'met');
+    // Drawn in the cup holds outward: 30 + 10 = 20·x, its anchor 10/2000 farther out.
+    const cup = { ...{ toe: 3, place: 3, anchor: 3 }, friction: 10, fluid: 30, hand: hand(0) };
+    all(found(cup), [2, 2.005, 0, 0, -40], 1e-9, 'with its cup');
+  });
+
+  it('stays there let go, as far as the cup holds it: 5 N bend it by 2.5 µm', () => {
+    const left = { toe: 3, place: 1, anchor: 1, friction: 10 };
+    all(found({ ...left, fluid: 5 }), [1.0025, 1, 0, 0, 0], 1e-9, 'stays');
+    // 15 N carry it to its toe, 5 N beyond what the cup holds.
+    all(found({ ...left, fluid: 15 }), [3, 2.995, 5, 0, 0], 1e-9, 'carried');
+    all(found({ ...left, toe: 0, fluid: 5 }), [0, 0.005, 15, 0, 0], 1e-9, 'pushed in');
+  });
+});
+
+describe('a heel on its flat', () => {
+  // Upright flats, heels of 6 mm pressed inward on them: 1e5 N/mm, along the flat a fifth of it, friction 0.2.
+  const on = (ux: number, uy: number, turn: number, held = 0) => {
+    const brake = put((s) => {
+      for (const [side, normal] of [
+        ['front', 180],
+        ['rear', 0],
+      ] as const) {
+        const { at } = s.shoes[side].anchor;
+        const flat = { kind: 'abutment', at, heelRadius: 6, normal, stiffness: 1e5, friction: 0.2 };
+        Object.assign(s.shoes[side], { anchor: flat });
+      }
+    });
+    const { slot } = brake.find('front heel');
+    const memory = brake.act.memory.slice();
+    memory[slot] = held;
+    const found = brake.alone('front heel', { memory }, [ux, uy, turn, 0, 0, 0]);
+    return { ...found, q: found.q.slice(0, 3), held: found.after[slot] as number };
+  };
+
+  it('is pushed out, and held along it as it slips, by 0.2 of the push at most', () => {
+    // 0.01 mm: 1000 N. 4 µm up: 80 N down, 6 mm outward of the heel's centre.
+    const sticks = on(0.01, 0.004, 0);
+    all(sticks.q, [-1000, -80, -480], 1e-6, 'sticks');
+    expect(sticks.held).toBe(0);
+    near(sticks.force.energy() ?? 0, (1000 * 0.01 + 80 ** 2 / 2e4) / 2, { rel: 1e-9 }, 'energy');
+    expect(sticks.force.arrows()).toMatchObject([{ name: 'front heel', on: 'front' }]);
+    const [{ at, force } = { at: [], force: [] }] = sticks.force.arrows();
+    all([...at, ...force], [-9.99, -77.996, -1000, -80], 1e-6, 'arrow');
+    // Rolled by 1 mrad its lowest point slips by 6 µm.
+    all(on(0.01, 0, 0.001).q, [-1000, -120, -720], 1e-6, 'rolls');
+    all(on(0.01, 0.004, 0, -0.003).q, [-1000, -20, -120], 1e-6, 'held before');
+    // 20 µm would be 400 N: it slides at 200, held 10 µm behind.
+    const slides = on(0.01, 0.02, 0);
+    all(slides.q, [-1000, -200, -1200], 1e-6, 'slides');
+    near(slides.held, -0.01, { abs: 1e-9 }, 'held');
+    expect(slides.force.energy()).toBeNull();
+    all(on(0.01, -0.02, 0).q, [-1000, 200, 1200], 1e-6, 'slides back');
+  });
+
+  it('is free off it', () => {
+    const { q, force, held } = on(-0.01, 0.004, 0);
+    all(q, [0, 0, 0], 1e-12, 'off');
+    expect(force.energy()).toBe(0);
+    near(held, -0.004, { abs: 1e-12 }, 'goes along');
+  });
+
+  it('rolls where it rests: no force where it stands turned', () => {
+    const memory = new Float64Array(99);
+    const { force, w } = on(0, 0, 0);
+    force.rest?.(w, Float64Array.of(0, 0, 0.1, 0, 0, 0, 0), memory);
+    near(memory[force.slot] as number, -0.6, { abs: 1e-12 }, 'rest');
   });
 });
