@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { lessonsActionText as texts } from '../../sim/words/en.ts';
+import { lessonsEditor, lessonsActionText as texts } from '../../sim/words/en.ts';
 import { partNames } from '../stage/part-names.ts';
 import { action } from './actions.ts';
 
@@ -10,7 +10,7 @@ const about = (node: Node | undefined): string =>
   node ? (v.getDescription(node) ?? about(node.wrapped)) : '';
 
 /** Words of the format, layers and parts among them. */
-const codes: Readonly<Record<string, string>> = texts.codes;
+const codes: Readonly<Record<string, string>> = { ...lessonsEditor.layers, ...texts.codes };
 const parts = partNames as Readonly<Record<string, readonly [name: string, does: string]>>;
 
 /** Figures of a value; what was driven is kept to the last bit. */
