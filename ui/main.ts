@@ -49,7 +49,8 @@ async function begin(): Promise<void> {
   }, first);
   // A question's band has its words from the list, which the page otherwise begins without.
   const present = opened.linked ?? opened.history.present;
-  if (present.parts.questions.asked !== null) await import('./questions/index.ts');
+  if (present.parts.questions.asked !== null)
+    await import('./questions/index.ts').catch(() => undefined);
   // The page begins with the station that it opens at; where that cannot be had, its place says so.
   await bring(stationOf(present.station));
   document.body.prepend(new TakeupApp(opened));

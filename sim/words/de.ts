@@ -3555,8 +3555,8 @@ const german: Words = {
     redo: 'Wiederholen',
   },
 
-  /* ui/app/waiting.ts */
-  appWaiting: {
+  /* ui/part.ts */
+  part: {
     told: (error: string) =>
       `Was dafür nötig ist, konnte nicht geladen werden (${error}). Eingetipptes bleibt erhalten: Laden Sie die Seite neu.`,
   },

@@ -3331,8 +3331,8 @@ export const appUndoBar = section('appUndoBar', {
   redo: 'Redo',
 });
 
-/** ui/app/waiting.ts */
-export const appWaiting = section('appWaiting', {
+/** ui/part.ts */
+export const part = section('part', {
   told: (error: string) =>
     `What this needs could not be loaded (${error}). What was typed is kept: load the page anew.`,
 });

@@ -371,6 +371,55 @@ it('a film whose worker ends without a word is told of, and can be made again', 
   await close();
 });
 
+/** Files of parts that come when they are asked for. */
+const LATER =
+  /\/(readings-table|keys-sheet|take-away|bench-sheet|wall|wall-code|class-kit|dials|look-back-rows)-[\w-]{8}\.js/;
+const NOT_LOADED = /^What this needs could not be loaded \(.+\)\. What was typed is kept:/;
+
+it('a part of the page that cannot be loaded: whoever asks for it is told, and the bench stays', async () => {
+  const { page, errors, close } = await open({ alone: true });
+  await page.route(LATER, (route) => route.abort());
+  await page.reload();
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await at(page, 'apply');
+  const told = async (): Promise<void> => {
+    await expect.poll(() => troubles(page)).toHaveLength(1);
+    expect((await troubles(page))[0]).toMatch(NOT_LOADED);
+    await page.locator('takeup-app .troubles button').click();
+    await expect.poll(() => troubles(page)).toEqual([]);
+  };
+  await page.keyboard.press('u');
+  await told();
+  await page.keyboard.press('u');
+  const before = await steady(page, () => kept(page));
+  for (const key of ['t', '?', 'e', 'E', 'd', 'g']) {
+    await page.keyboard.press(key);
+    await told();
+  }
+  await page.getByRole('button', { name: 'Bench', exact: true }).click();
+  await told();
+  // The look back ends by itself: it would have no controls.
+  await page.keyboard.press('r');
+  await page.getByText(NOT_LOADED).first().waitFor();
+  await page.keyboard.press('w');
+  const missed = page.locator('main.wall [role="alert"]');
+  await missed.waitFor();
+  expect(await missed.innerText()).toMatch(NOT_LOADED);
+  await page.keyboard.press('q');
+  await page.keyboard.press('Escape');
+  await told();
+  expect(await steady(page, () => kept(page))).toBe(before);
+  await page.unroute(LATER);
+  await page.reload();
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await soon(async () => {
+    await page.keyboard.press('t');
+    await page.locator('takeup-readings dialog[open]').waitFor({ timeout: 2000 });
+  });
+  expect(errors.filter((error) => !LATER.test(error))).toEqual([]);
+  await close();
+});
+
 it('a network that goes in the middle of an update leaves the page as it was; it is offered when it is back', async () => {
   const built = builtPage();
   const newer = mkdtempSync(join(tmpdir(), 'takeup-update-'));

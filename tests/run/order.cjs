@@ -37,7 +37,7 @@ const parts = '(wear-part|[^/]+/(part|wants|plan|complaints|van|lines|paper|fitt
 const page = [
   [
     'words',
-    'ui/(adjusters|brought|cautions|click-show|decimal-comma|watch|format|formula-reader|full|glossary|language|life-(job|messages|run|worker)|vary-(book|job|messages|run|seek|seek-book|seek-job|worker)|look(ing)?-back|pace|reel|scenes|shown-press|slow|sound|theme|pictures|typed-formula|typed-size|units|words)\\.ts$',
+    'ui/(adjusters|brought|cautions|click-show|decimal-comma|watch|format|formula-reader|full|glossary|language|life-(job|messages|run|worker)|vary-(book|job|messages|run|seek|seek-book|seek-job|worker)|look(ing)?-back|pace|part|reel|scenes|shown-press|slow|sound|theme|pictures|typed-formula|typed-size|units|words)\\.ts$',
   ],
   ['stage', 'ui/(stage|plot)/'],
   ['record', `ui/(record/(?!home\\.ts$)|questions/|ask/|lessons/|stations/${parts})`],

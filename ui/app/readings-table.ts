@@ -3,6 +3,7 @@ import { type Derivations, type Instant, type Reading, readingOf } from '../../s
 import { labelWords, appReadingsTable as words } from '../../sim/words/en.ts';
 import { meaningOf } from '../../sim/workshop/index.ts';
 import { down, number } from '../format.ts';
+import { notLoaded } from '../part.ts';
 import { atLimit } from '../pieces/cells.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
@@ -32,6 +33,7 @@ export class ReadingsTable extends LitElement {
     opened: { state: true },
     told: { state: true },
     panel: { state: true },
+    trouble: { state: true },
     working: { state: true },
   };
   declare session: Session;
@@ -46,6 +48,8 @@ export class ReadingsTable extends LitElement {
   declare told: More | null;
   /** What shows workings: loaded when the first is asked for. */
   declare panel: Panel | null;
+  /** Why there is no working. */
+  declare trouble: string;
   /** Readings whose working is open. */
   declare working: ReadonlySet<string>;
   readonly #more = new Kept<TemplateResult>();
@@ -55,6 +59,7 @@ export class ReadingsTable extends LitElement {
     this.opened = false;
     this.told = null;
     this.panel = null;
+    this.trouble = '';
     this.working = new Set();
     this.rigid = null;
     this.kept = null;
@@ -136,7 +141,11 @@ export class ReadingsTable extends LitElement {
     const open = new Set(this.working);
     if (!open.delete(key)) open.add(key);
     this.working = open;
-    this.panel ??= await import('../working/panel.ts');
+    try {
+      this.panel ??= await import('../working/panel.ts');
+    } catch (error) {
+      this.trouble = notLoaded(error);
+    }
   }
 
   /** Opens another reading's working and goes there. */
@@ -150,7 +159,9 @@ export class ReadingsTable extends LitElement {
 
   #work(r: Reading, columns: number, work: () => Derivations): TemplateResult | typeof nothing {
     const { panel } = this;
-    if (!panel || !this.working.has(r.key)) return nothing;
+    if (!this.working.has(r.key)) return nothing;
+    if (!panel)
+      return html`<tr class="work"><td colspan=${columns} role="alert">${this.trouble}</td></tr>`;
     return html`<tr class="work" data-working=${r.key}><td colspan=${columns} @reading=${(e: CustomEvent<string>) => this.#goTo(e.detail)}>${panel.workingPanel(this.session, this.instant, r, work)}</td></tr>`;
   }
 

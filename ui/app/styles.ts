@@ -36,6 +36,7 @@ export const styles = css`
   @media (max-width: 1899px) { .util .brake .name { display: none; } }
   .work { display: grid; grid-template-columns: minmax(0, 1fr) 508px; grid-template-rows: minmax(0, 1fr); gap: var(--gap); padding: var(--gap); flex: 1; min-height: 0; }
   /* The rest of the wall's rules comes with its words. */
+  .wall .missed { margin: 0; padding: 24px; font-size: 34px; line-height: 1.25; overflow-wrap: anywhere; }
   .wall { display: grid; grid-template-columns: minmax(0, 66fr) minmax(0, 34fr); flex: 1; min-height: 0; background: var(--sheet); }
   /* It has the focus where nothing in it has: no ring round all of the page. */
   main:focus { outline: none; }

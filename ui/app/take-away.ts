@@ -1,6 +1,7 @@
 import type { TakeAway } from '../away/dialog.ts';
 import type { DrawAsk, Stand } from '../away/stand.ts';
 import '../away/dialog.ts';
+import { wanted } from '../part.ts';
 import type { Home } from '../record/home.ts';
 import { WHOLE } from '../record/view.ts';
 import { settle } from '../stage/settle.ts';
@@ -77,8 +78,8 @@ export async function takeAway(
 ): Promise<void> {
   const stand = standOf(taken);
   if (now) {
-    const { saveFigure } = await import('../away/figure/make.ts');
-    const said = await saveFigure(stand);
+    const part = await wanted(taken.home, import('../away/figure/make.ts'));
+    const said = await part?.saveFigure(stand);
     if (said) stand.session.say(said);
     return;
   }

@@ -1,10 +1,11 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { type CSSResult, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { type Instant, readingOf } from '../../sim/index.ts';
 import { wordsOf } from '../adjusters.ts';
 import { number } from '../format.ts';
 import { Fullness, SingleKeys, storeOf } from '../full.ts';
 import { slower } from '../pace.ts';
+import { Part, wanted } from '../part.ts';
 import { type BrakeRef, chooseBrake } from '../record/bench.ts';
 import { dialsOn, hasDials } from '../record/dials.ts';
 import { backToMine, show } from '../record/guest.ts';
@@ -42,7 +43,6 @@ import { FocusMover, keepsSpace } from './space-key.ts';
 import { styles } from './styles.ts';
 import { troubleBar, troubleStyles } from './trouble-bar.ts';
 import { undoButton, undone, undoStyles } from './undo-bar.ts';
-import type { Wall } from './wall.ts';
 
 type Drawn = Pick<Drawing, 'shapes' | 'labels'>;
 
@@ -80,11 +80,40 @@ export class TakeupApp extends LitElement {
   #newer: TemplateResult | typeof nothing = nothing;
   #spaceHeld = false;
   readonly #mover = new FocusMover();
-  /** What tells of shoes that bend; loaded when they are first asked for. */
-  #bending: typeof import('./bending.ts').shoesThatBend | null = null;
-  #bendingCalled = false;
-  /** Names and kept moments: loaded when first wanted. */
-  #kit: typeof import('./class-kit.ts').classKit | null = null;
+  /** What tells of shoes that bend. */
+  readonly #bending = new Part(
+    async () => (await import('./bending.ts')).shoesThatBend,
+    ({ styles }) => this.#dress([styles]),
+  );
+  /** Names, kept moments and what else a class asks for beside the brake. */
+  readonly #kit = new Part(
+    async () => (await import('./class-kit.ts')).classKit,
+    ({ styles, WordsHere }) => {
+      this.#dress(styles);
+      this.#words = new WordsHere(() => this.requestUpdate());
+      this.#written.bring().catch(() => undefined);
+    },
+  );
+  #words: import('./words-here.ts').WordsHere | null = null;
+  /** What stands beside the stage while a lesson is being written. */
+  readonly #written = new Part(
+    async () => (await import('../stations/lessons/write.ts')).writingBeside,
+    () => this.requestUpdate(),
+  );
+  /** Dials on the stage. */
+  readonly #dials = new Part(
+    async () => (await import('./dials/index.ts')).dials,
+    ({ styles }) => this.#dress([styles]),
+  );
+  /** What the wall has beside the drawing. */
+  readonly #wall = new Part(
+    async () => {
+      const { Wall } = await import('./wall.ts');
+      this.#dress([Wall.styles]);
+      return new Wall(this.session, () => this.requestUpdate());
+    },
+    () => this.requestUpdate(),
+  );
   /** What those who hear the page are told now. */
   #told = '';
   readonly #announcer: Announcer;
@@ -318,13 +347,14 @@ export class TakeupApp extends LitElement {
   #read = (now: number): void => {
     if (!this.isConnected) return;
     this.#bend(now);
-    this.#bringDials();
+    if (dialsOn(this.session.moment)) this.#dials.need(this.#fails);
     if (
       this.session.layers.names ||
       this.session.layers.polygons ||
       this.session.moment.parts.compare.kept
     )
-      this.#bringKit();
+      this.#kit.need(this.#fails);
+    if (this.session.moment.parts.lessons.draft !== null) this.#written.need(this.#fails);
     this.#instant = this.#seen();
     this.#told = this.#announcer.hear(now / 1000, this.#happens);
     this.#agreement =
@@ -339,7 +369,7 @@ export class TakeupApp extends LitElement {
     this.#stage()?.bringCard();
     bringRest()
       .then(async () => {
-        this.#bringKit();
+        this.#kit.bring().catch(() => undefined);
         const { DropHint } = await import('./drop.ts');
         this.renderRoot.append(new DropHint(this.session, this.home));
         const { keepOffline } = await import('./offline.ts');
@@ -355,81 +385,34 @@ export class TakeupApp extends LitElement {
   #bend(now: number): void {
     const { session } = this;
     if (!session.bending && !session.bends) return;
-    this.#bending?.lookAfter(session, now);
-    if (this.#bendingCalled) return;
-    this.#bendingCalled = true;
-    import('./bending.ts').then(
-      ({ shoesThatBend }) => {
-        const { styleSheet } = shoesThatBend.styles;
-        if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
-        this.#bending = shoesThatBend;
-      },
-      // It is asked for again, as after a network that was gone.
-      () => {
-        this.#bendingCalled = false;
-      },
-    );
+    this.#bending.there?.lookAfter(session, now);
+    this.#bending.need(this.#fails);
   }
 
-  #kitCalled = false;
-  /** What stands beside the stage while a lesson is being written. */
-  #written: typeof import('../stations/lessons/write.ts').writingBeside | null = null;
-  #words: import('./words-here.ts').WordsHere | null = null;
+  readonly #fails = (trouble: string): void => this.home.tell(trouble);
 
-  /** What a class asks for beside the brake; what fails is asked for again. */
-  #bringKit(then?: (kit: typeof import('./class-kit.ts').classKit) => void): void {
-    if (this.#kit) then?.(this.#kit);
-    if (this.#kit || (this.#kitCalled && !then)) return;
-    this.#kitCalled = true;
-    import('./class-kit.ts').then(
-      ({ classKit }) => {
-        if (!this.#kit)
-          for (const { styleSheet } of classKit.styles)
-            if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
-        this.#kit = classKit;
-        import('../stations/lessons/write.ts').then(
-          ({ writingBeside }) => {
-            this.#written = writingBeside;
-          },
-          () => undefined,
-        );
-        this.#words ??= new classKit.WordsHere(() => this.requestUpdate());
-        then?.(classKit);
-      },
-      () => {
-        this.#kitCalled = false;
-      },
-    );
+  /** How parts look that have come later. */
+  #dress(styles: readonly CSSResult[]): void {
+    for (const { styleSheet } of styles)
+      if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
+    this.requestUpdate();
   }
 
-  /** Dials on the stage: loaded when they are first switched on. */
-  #dials: typeof import('./dials/index.ts').dials | null = null;
-  #dialsCalled = false;
-
-  #bringDials(): void {
-    if (this.#dialsCalled || !dialsOn(this.session.moment)) return;
-    this.#dialsCalled = true;
-    import('./dials/index.ts').then(
-      ({ dials }) => {
-        const { styleSheet } = dials.styles;
-        if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
-        this.#dials = dials;
-        this.requestUpdate();
-      },
-      () => {
-        this.#dialsCalled = false;
-      },
-    );
+  /** The kit for what somebody has just asked for. */
+  async #withKit(then: (kit: typeof import('./class-kit.ts').classKit) => void): Promise<void> {
+    const kit = await wanted(this.home, this.#kit.bring());
+    if (kit) then(kit);
   }
 
   /** A part was tapped that may be the one that is asked for. */
-  readonly #part = (e: CustomEvent<PartId>): void => this.#kit?.answer(this.session, e.detail);
+  readonly #part = (e: CustomEvent<PartId>): void =>
+    this.#kit.there?.answer(this.session, e.detail);
 
   /** What is drawn over the brake by what is loaded later. */
   readonly #bow = (session: Session, input: StageInput): Drawn | null => {
-    const bow = this.#bending?.bow(session, input) ?? null;
-    const under = this.#kit ? this.#kit.over(session, input, bow) : bow;
-    return this.#dials ? this.#dials.over(session, input, under) : under;
+    const bow = this.#bending.there?.bow(session, input) ?? null;
+    const under = this.#kit.there ? this.#kit.there.over(session, input, bow) : bow;
+    return this.#dials.there ? this.#dials.there.over(session, input, under) : under;
   };
 
   /** The moment on the stage: the station's own, or that of the moving brake. */
@@ -447,7 +430,7 @@ export class TakeupApp extends LitElement {
     if (e.altKey || this.singleKeys.mutes(e)) return;
     const { session } = this;
     // What lies over the page goes first.
-    if (session.wall && this.#wall?.first(e)) {
+    if (session.wall && this.#wall.there?.first(e)) {
       e.preventDefault();
       return;
     }
@@ -456,7 +439,7 @@ export class TakeupApp extends LitElement {
       e.preventDefault();
       return;
     }
-    if (session.wall && this.#wall?.key(e, target, this.#page(pageSize()), this.#station())) {
+    if (session.wall && this.#wall.there?.key(e, target, this.#page(pageSize()), this.#station())) {
       e.preventDefault();
       return;
     }
@@ -481,9 +464,9 @@ export class TakeupApp extends LitElement {
     else if ('hn'.includes(e.key) && this.#station().unnamed)
       session.say(this.#station().unnamed ?? '');
     else if (e.key === 'h') session.hideNames(session.revealed === null);
-    else if (e.key === 'n') this.#kit?.revealNext(session, this.#stage()?.names ?? []);
-    else if (e.key === 'd') this.#words?.turn();
-    else if (e.key === 'g') this.#bringKit((kit) => kit.keepNow(session));
+    else if (e.key === 'n') this.#kit.there?.revealNext(session, this.#stage()?.names ?? []);
+    else if (e.key === 'd') this.#withKit(() => this.#words?.turn());
+    else if (e.key === 'g') this.#withKit((kit) => kit.keepNow(session));
     else if (e.key === 't' && !this.#covered) this.#openTable();
     else if (e.key === 'e' || e.key === 'E') this.#takeAway(e.shiftKey);
     else if (e.key === 'q' && session.wall && session.moment.parts.lessons.keys) this.#showCode();
@@ -554,14 +537,14 @@ export class TakeupApp extends LitElement {
   }
 
   async #openTable(): Promise<void> {
-    await import('./readings-table.ts');
+    if (!(await wanted(this.home, import('./readings-table.ts')))) return;
     const table = this.renderRoot.querySelector<ReadingsTable>('takeup-readings');
     await table?.updateComplete;
     table?.open();
   }
 
   async #openKeys(): Promise<void> {
-    await import('./keys-sheet.ts');
+    if (!(await wanted(this.home, import('./keys-sheet.ts')))) return;
     const sheet = this.renderRoot.querySelector<KeysSheet>('takeup-keys');
     await sheet?.updateComplete;
     sheet?.open();
@@ -569,13 +552,13 @@ export class TakeupApp extends LitElement {
 
   /** What stands on the bench leaves it: loaded when it is first asked for. */
   async #takeAway(now = false, way?: string): Promise<void> {
-    const { takeAway } = await import('./take-away.ts');
+    const part = await wanted(this.home, import('./take-away.ts'));
     const [page, station, at] = [
       this.#page(pageSize()),
       this.#station(),
       this.#stage()?.at ?? null,
     ];
-    takeAway(
+    part?.takeAway(
       this.renderRoot,
       { page, station, at, home: this.home, covered: this.#covered },
       now,
@@ -585,13 +568,13 @@ export class TakeupApp extends LitElement {
 
   /** On the wall: the moment as a code for phones. */
   async #showCode(): Promise<void> {
-    const { showCode } = await import('./wall-code.ts');
-    await showCode(this.renderRoot, this.session);
+    const part = await wanted(this.home, import('./wall-code.ts'));
+    await part?.showCode(this.renderRoot, this.session);
   }
 
   /** The Bench sheet comes when it is first opened, or while nobody waits for it. */
   async #openSheet(): Promise<void> {
-    await import('./bench-sheet.ts');
+    if (!(await wanted(this.home, import('./bench-sheet.ts')))) return;
     const sheet = this.renderRoot.querySelector<BenchSheet>('takeup-bench-sheet');
     await sheet?.updateComplete;
     sheet?.open();
@@ -687,9 +670,9 @@ export class TakeupApp extends LitElement {
         ${size === 'wide' ? html`<button data-to="lessons" class=${at('lessons') ? 'on' : ''} aria-current=${at('lessons') ? 'page' : nothing} @click=${() => this.#show(stationOf('lessons'))}>${texts.lessons}</button>` : nothing}<button data-to="ask" class="asks ${at('ask') ? 'on' : ''}" aria-label=${texts.ask} aria-current=${at('ask') ? 'page' : nothing} @click=${() => this.#ask()}>${lens}${size === 'narrow' ? nothing : texts.ask}</button>
         ${size === 'narrow' ? nothing : html`<button class="asks" aria-haspopup="dialog" aria-label=${texts.takeAway} title=${texts.takeAwayE} @click=${() => this.#takeAway()}>${away}</button>`}<button aria-haspopup="dialog" @click=${() => this.#openSheet()}>${size === 'narrow' ? texts.show : texts.bench}</button>
       </div></header>
-      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .shows=${this.#station().layers} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#words?.turn()}></takeup-bench-sheet>
+      <takeup-bench-sheet .session=${session} .home=${this.home} .size=${size} .shows=${this.#station().layers} .rev=${session.revision} @choose=${(e: CustomEvent<string>) => this.#choose(e.detail)} @table=${() => this.#openTable()} @keys=${() => this.#openKeys()} @away=${() => this.#takeAway()} @words=${() => this.#withKit(() => this.#words?.turn())}></takeup-bench-sheet>
       <takeup-keys .single=${this.singleKeys}></takeup-keys>
-      <takeup-readings .session=${session} .instant=${this.#instant} .kept=${this.#kit?.keptReadings(session) ?? null} .rigid=${this.#bending?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
+      <takeup-readings .session=${session} .instant=${this.#instant} .kept=${this.#kit.there?.keptReadings(session) ?? null} .rigid=${this.#bending.there?.rigidReadings(session, this.#instant) ?? null}></takeup-readings>`;
   }
 
   #layers() {
@@ -705,7 +688,7 @@ export class TakeupApp extends LitElement {
     const on = all.filter(([name]) => session.layers[name]).map(([, text]) => text);
     if (session.bending) on.push(texts.shoesThatBendB);
     return html`<div class="show" role="group" aria-label=${texts.show}>${all.map(([name, text]) => html`<button class=${session.layers[name] ? 'on' : ''} aria-pressed=${session.layers[name]} aria-label=${text} @click=${() => session.toggle(name)}>${icons[name]}<span>${text}</span></button>`)}
-      ${full ? (this.#station().draws ? nothing : this.#kit?.keepButton(session)) : html`<button class="more" title=${texts.allLayersReadingsAndSteps} @click=${() => this.full.turn()}>${texts.more}</button>`}
+      ${full ? (this.#station().draws ? nothing : this.#kit.there?.keepButton(session)) : html`<button class="more" title=${texts.allLayersReadingsAndSteps} @click=${() => this.full.turn()}>${texts.more}</button>`}
       <div class="says">${texts.on(on.join(', ') || texts.nothingWord)}</div></div>`;
   }
 
@@ -805,33 +788,17 @@ export class TakeupApp extends LitElement {
       <div>${over}</div></div>`;
   }
 
-  /** What the wall has beside the drawing: loaded when there is one. */
-  #wall: Wall | null = null;
-
-  #bringWall(): void {
-    import('./wall.ts').then(
-      ({ Wall }) => {
-        if (this.#wall) return;
-        const { styleSheet } = Wall.styles;
-        if (styleSheet) this.shadowRoot?.adoptedStyleSheets.push(styleSheet);
-        this.#wall = new Wall(this.session, () => this.requestUpdate());
-        this.requestUpdate();
-      },
-      () => undefined,
-    );
-  }
-
   /** Half drawing, half words, for the last row of a classroom. */
   #onWall(page: PageView, station: Station) {
     const { session } = this;
-    if (!this.#wall) this.#bringWall();
+    this.#wall.need(() => this.requestUpdate());
     const stage = this.#stage();
-    const bending = this.#bending?.besideOnWall(session, this.#instant) ?? '';
+    const bending = this.#bending.there?.besideOnWall(session, this.#instant) ?? '';
     return html`<main class="wall ${session.moment.parts.lessons.blank ? 'blank' : ''}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]}>
         <section class="stage" aria-label=${texts.brakeDrawing}>
-          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>${this.#wall?.over(page, station)}
+          <takeup-stage class="drawn" .session=${session} .station=${station} .foot=${0} .bow=${this.#bow} @part=${this.#part}></takeup-stage>${this.#wall.there?.over(page, station)}
         </section>
-        ${this.#wall?.side(page, station, stage?.numbered ? stage.names : [], bending)}
+        ${this.#wall.there?.side(page, station, stage?.numbered ? stage.names : [], bending) ?? html`<section><p class="missed" role="alert">${this.#wall.trouble}</p></section>`}
       </main>
       <div class="hidden" role="status" data-told>${this.#told}</div>`;
   }
@@ -864,7 +831,7 @@ export class TakeupApp extends LitElement {
           ? guest
           : carried;
     return html`${this.#top(size)}${troubleBar(this.home)}${this.#newer}
-      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]} @table=${() => this.#openTable()} @bench=${() => this.#openSheet()} @words=${() => this.#bringKit(() => this.#words?.turn(true))} @away=${(e: CustomEvent<string>) => this.#takeAway(false, e.detail)}>
+      <main class="work ${bar === nothing ? '' : 'answers'}" data-station=${session.station} tabindex="-1" aria-label=${stationNames[session.station]} @table=${() => this.#openTable()} @bench=${() => this.#openSheet()} @words=${() => this.#withKit(() => this.#words?.turn(true))} @away=${(e: CustomEvent<string>) => this.#takeAway(false, e.detail)}>
         ${bar}
         <section class="stage" aria-label=${texts.brakeDrawing} ?hidden=${size === 'narrow' && station.phoneStage === false} .style=${size === 'narrow' && strip ? `height:${410 + strip.height.narrow}px` : ''}>
           <takeup-stage class="drawn" .style=${station.inset?.(page) ?? ''} .session=${session} .station=${station} .foot=${this.#foot(size)} .bow=${this.#bow} @part=${this.#part}></takeup-stage>
@@ -877,12 +844,12 @@ export class TakeupApp extends LitElement {
           ${strip ? html`<div class="strip" .style=${`height:${strip.height[size]}px`}>${strip.strip(page)}</div>` : nothing}
         </section>
         <aside class="side">
-          ${session.layers.names ? this.#kit?.names(session, this.#stage(), size, station.unnamed) : nothing}
-          ${session.moment.parts.lessons.draft === null ? nothing : this.#written?.(session)}
-          ${this.#dials?.beside(session)}
-          ${this.#kit?.forcesBeside(session, this.#instant)}
-          ${this.#kit?.keptBeside(session, this.#instant, station)}
-          ${this.#bending?.beside(session, this.#instant, station)}
+          ${session.layers.names ? this.#kit.there?.names(session, this.#stage(), size, station.unnamed) : nothing}
+          ${session.moment.parts.lessons.draft === null ? nothing : this.#written.there?.(session)}
+          ${this.#dials.there?.beside(session)}
+          ${this.#kit.there?.forcesBeside(session, this.#instant)}
+          ${this.#kit.there?.keptBeside(session, this.#instant, station)}
+          ${this.#bending.there?.beside(session, this.#instant, station)}
           ${station.side(page)}${this.#moreOrLess(station)}${this.#extras(station)}
           ${station.controls(page)}
         </aside>

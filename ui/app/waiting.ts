@@ -1,6 +1,6 @@
 import { html } from 'lit';
-import { appWaiting as words } from '../../sim/words/en.ts';
 import { bringSlow } from '../brought.ts';
+import { notLoaded } from '../part.ts';
 import { askField } from '../pieces/ask-field.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
@@ -20,8 +20,7 @@ export function bring(entry: Loaded): Promise<void> {
       there.set(entry.id, station);
     },
     (error: unknown) => {
-      const told = words.told(String(error));
-      troubles.set(entry.id, told);
+      troubles.set(entry.id, notLoaded(error));
     },
   );
   coming.set(entry.id, brought);

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { awayDialog as words } from '../../sim/words/en.ts';
+import { wanted } from '../part.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
@@ -107,8 +108,8 @@ export class TakeAway extends LitElement {
   async #saveNow(): Promise<void> {
     const { stand } = this;
     if (!stand) return;
-    const { saveFigure } = await import('./figure/make.ts');
-    const said = await saveFigure(stand);
+    const part = await wanted(stand.home, import('./figure/make.ts'));
+    const said = await part?.saveFigure(stand);
     if (said) stand.session.say(said);
   }
 

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { piecesTimeLine as words } from '../../sim/words/en.ts';
 import type { LookBack } from '../look-back.ts';
 import { PACES, paceName } from '../pace.ts';
+import { notLoaded } from '../part.ts';
 import type { Session } from '../session.ts';
 
 /**
@@ -25,7 +26,10 @@ function lookBackRows(session: Session, back: LookBack): TemplateResult | typeof
       rows = loaded;
       session.changed();
     },
-    () => undefined,
+    (error: unknown) => {
+      session.back.end();
+      session.say(notLoaded(error));
+    },
   );
   return nothing;
 }

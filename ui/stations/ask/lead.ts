@@ -1,5 +1,6 @@
 import type { Leads } from '../../ask/types.ts';
 import { openLesson } from '../../lessons/wants.ts';
+import { notLoaded } from '../../part.ts';
 import { show } from '../../record/guest.ts';
 import { layersOf } from '../../record/parts.ts';
 import { toggleLayer } from '../../record/view.ts';
@@ -28,10 +29,13 @@ export function follow(session: Session, leads: Leads): boolean {
       return false;
     case 'lesson':
       // The lessons are larger than Ask: they come with the first of them.
-      import('../../lessons/library.ts').then(({ lessonNamed }) => {
-        const lesson = lessonNamed(session.moment, leads.name);
-        if (lesson) session.do(openLesson, lesson);
-      });
+      import('../../lessons/library.ts').then(
+        ({ lessonNamed }) => {
+          const lesson = lessonNamed(session.moment, leads.name);
+          if (lesson) session.do(openLesson, lesson);
+        },
+        (error: unknown) => session.say(notLoaded(error)),
+      );
       return false;
     case 'order':
       session.do(openOrder, leads.page);
