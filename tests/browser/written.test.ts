@@ -30,15 +30,17 @@ const type = async (field: Locator, text: string): Promise<void> => {
   await field.pressSequentially(text);
 };
 
-/** The file as it is saved: what the browser downloads. */
-async function saved(page: Page): Promise<{ path: string; file: File }> {
+/** The file as it is saved, read at once: a browser may drop what it has downloaded with the page. */
+async function saved(page: Page) {
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     button(page, 'Save the file').press('Enter'),
   ]);
-  expect(download.suggestedFilename()).toMatch(/^own-.*\.json$/);
-  const path = await download.path();
-  return { path, file: JSON.parse(readFileSync(path, 'utf8')) as File };
+  const name = download.suggestedFilename();
+  expect(name).toMatch(/^own-.*\.json$/);
+  const buffer = readFileSync(await download.path());
+  const file = JSON.parse(buffer.toString('utf8')) as File;
+  return { file, download: { name, mimeType: 'application/json', buffer } };
 }
 
 it('a lesson is written by keys: begun, steps taken, asked, figures put in, saved, opened by another, played', async () => {
@@ -111,7 +113,7 @@ it('a lesson is written by keys: begun, steps taken, asked, figures put in, save
   await layers.locator('input').press('Enter');
   await expect.poll(() => layers.locator('#now').innerText()).toContain('heat');
   await shot('lesson-written');
-  const { file, path } = await saved(page);
+  const { file, download } = await saved(page);
   expect(file.steps[0]?.look.layers).toContain('heat');
   expect(file.steps[0]?.look.readings.length).toBe(3);
   expect(file.steps[0]?.hand.map((a) => a.do)).toEqual(['wear']);
@@ -129,7 +131,7 @@ it('a lesson is written by keys: begun, steps taken, asked, figures put in, save
   const other = await browser.open({ reducedMotion: 'reduce', alone: true });
   await other.page.locator('takeup-stage canvas').first().waitFor();
   await other.page.keyboard.press('l');
-  await other.page.getByLabel('Open a lesson file').setInputFiles(path);
+  await other.page.getByLabel('Open a lesson file').setInputFiles(download);
   await button(other.page, 'Begin: The other way round').press('Enter');
   const lesson = other.page.locator('takeup-lesson');
   await lesson.getByText('How far does the gap come?').first().waitFor();

@@ -5,7 +5,7 @@ import { number } from '../../format.ts';
 import type { Session } from '../../session.ts';
 import { deskOf } from '../station.ts';
 import { short, VaryDesk } from './desk.ts';
-import { digitsOf, type Line, type Panel, type Region, ticks } from './scale.ts';
+import { apartDown, digitsOf, type Line, type Panel, type Region, ticks } from './scale.ts';
 
 /** The picture of curves: panels by unit over one axis, the point that is looked at, and where nothing is told. */
 
@@ -28,6 +28,12 @@ const DASHES = ['', '12 5', '3 5', '14 4 3 4', '7 3', '2 3'];
 
 /** No letter of a line's name is wider on the average, px: a name that ends at its line begins inside the picture. */
 const LETTER = 8;
+
+/** From one line of names to the next, and of the bolder figures where one looks, px. */
+const NAME_LINE = 18;
+const FIGURE_LINE = 21;
+/** A figure of the axis has to be so far from where one looks: the arrow there, and its own figure below, cover it. */
+const CLEAR = 24;
 
 interface Box {
   readonly top: number;
@@ -174,13 +180,14 @@ export class VaryCurve extends LitElement {
       return [{ x: this.#x(p[0]), y: box.y(p[1]) - 9, text, role: line.role }];
     });
     places.sort((a, b) => a.y - b.y);
-    places.forEach((p, i) => {
-      const above = places[i - 1];
-      if (above && p.y < above.y + 18) p.y = above.y + 18;
-    });
+    const ys = apartDown(
+      places.map((p) => p.y),
+      NAME_LINE,
+      box.bottom - 6,
+    );
     return places.map(
-      (p) =>
-        svg`<text x=${Math.max(p.x, LETTER * p.text.length)} y=${Math.min(p.y, box.bottom - 6)} text-anchor="end" class=${p.role}>${p.text}</text>` as TemplateResult,
+      (p, i) =>
+        svg`<text x=${Math.max(p.x, LETTER * p.text.length)} y=${ys[i]} text-anchor="end" class=${p.role}>${p.text}</text>` as TemplateResult,
     );
   }
 
@@ -188,13 +195,22 @@ export class VaryCurve extends LitElement {
   #marks(panel: Panel, box: Box, at: number): TemplateResult[] {
     const { read } = this.#desk;
     const point = this.#looked(at);
-    return panel.lines.flatMap((line) => {
-      const y = point?.values[read.findIndex((a) => a.key === line.key)] ?? Number.NaN;
-      if (line.curve > 0 || !(y <= panel.high && y >= panel.low)) return [];
-      return [
-        svg`<circle cx=${this.#x(at)} cy=${box.y(y)} r="6" fill="var(--sheet)" stroke=${COLOURS[line.role]} stroke-width="3" /><text class=${`now ${line.role}`} x=${this.#x(at) + 11} y=${box.y(y) + 22}>${number(y, panel.digits)}</text>` as TemplateResult,
-      ];
+    const told = panel.lines.flatMap((line) => {
+      const value = point?.values[read.findIndex((a) => a.key === line.key)] ?? Number.NaN;
+      if (line.curve > 0 || !(value <= panel.high && value >= panel.low)) return [];
+      return [{ role: line.role, value, y: box.y(value) }];
     });
+    told.sort((a, b) => a.y - b.y);
+    // Under its ring, but neither on another figure nor on the axis.
+    const ys = apartDown(
+      told.map(({ y }) => y + 22),
+      FIGURE_LINE,
+      box.bottom - 6,
+    );
+    return told.map(
+      ({ role, value, y }, i) =>
+        svg`<circle cx=${this.#x(at)} cy=${y} r="6" fill="var(--sheet)" stroke=${COLOURS[role]} stroke-width="3" /><text class=${`now ${role}`} x=${this.#x(at) + 11} y=${ys[i]}>${number(value, panel.digits)}</text>` as TemplateResult,
+    );
   }
 
   /** The point there: that on the stage, or the one that the pointer is nearest to. */
@@ -233,7 +249,8 @@ export class VaryCurve extends LitElement {
     );
   }
 
-  #axis(bottom: number): TemplateResult {
+  /** @param look where one looks; null: outside */
+  #axis(bottom: number, look: number | null): TemplateResult {
     const { of, range } = this.#desk;
     const [from, to] = range;
     const { width, height } = this.#onDesk;
@@ -243,7 +260,7 @@ export class VaryCurve extends LitElement {
     const digits = digitsOf(steps);
     const whose = of.of && width > 520 ? ` (${of.of})` : '';
     const told = `${of.name}${whose}${of.unit ? `, ${of.unit}` : ''}`;
-    return svg`<g>${steps.map((s) => svg`<path d=${`M${this.#x(s).toFixed(1)} ${TOP}V${bottom}`} stroke="var(--faint)" /><text class="quiet" x=${this.#x(s)} y=${bottom + 19} text-anchor="middle">${number(s, digits)}</text>`)}
+    return svg`<g>${steps.map((s) => svg`<path d=${`M${this.#x(s).toFixed(1)} ${TOP}V${bottom}`} stroke="var(--faint)" />${look !== null && Math.abs(this.#x(s) - this.#x(look)) < CLEAR ? nothing : svg`<text class="quiet" x=${this.#x(s)} y=${bottom + 19} text-anchor="middle">${number(s, digits)}</text>`}`)}
       <text x=${width - RIGHT} y=${height - 10} text-anchor="end">${told}</text></g>` as TemplateResult;
   }
 
@@ -317,7 +334,7 @@ export class VaryCurve extends LitElement {
     return html`${svg`<svg viewBox=${`0 0 ${width} ${height}`} tabindex="0" role="slider" aria-busy=${desk.busy} aria-label=${of.name} aria-valuemin=${range[0]} aria-valuemax=${range[1]} aria-valuenow=${at} aria-valuetext=${this.#told(at)}
       @pointerdown=${this.#down} @pointermove=${this.#point} @pointerup=${this.#up} @pointercancel=${this.#up} @pointerleave=${this.#leave} @keydown=${this.#key}>
       <defs><pattern id="none" width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V9" stroke="var(--bad)" stroke-width="1.5" opacity="0.5" /></pattern><pattern id="soft" width="7" height="7" patternUnits="userSpaceOnUse"><circle cx="2" cy="2" r="1.2" fill="var(--ink2)" opacity="0.55" /></pattern></defs>
-      ${this.#axis(bottom)}
+      ${this.#axis(bottom, inRange ? look : null)}
       ${this.#legend()}
       ${regions.map((r, i) => this.#region(r, i, TOP, bottom))}
       ${inRange ? svg`<path d=${`M${this.#x(look)} ${TOP}V${bottom}`} stroke="var(--ink)" stroke-width="1.5" stroke-dasharray=${desk.picked === null || this.#hover !== null ? '4 4' : ''} />` : nothing}

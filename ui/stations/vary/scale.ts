@@ -34,6 +34,29 @@ export interface Region {
   readonly soft: boolean;
 }
 
+/**
+ * Lines of words one below the other, as near as they can be to where each would stand: `least` apart, none below
+ * `lowest`. Where there is no room for all the first ones go up, out at the top.
+ *
+ * @param wanted baselines, from top to bottom, px
+ */
+export function apartDown(
+  wanted: readonly number[],
+  least: number,
+  lowest = Number.POSITIVE_INFINITY,
+): number[] {
+  const down: number[] = [];
+  for (const y of wanted) down.push(Math.max(y, (down.at(-1) ?? Number.NEGATIVE_INFINITY) + least));
+  let under = lowest + least;
+  return down
+    .reverse()
+    .map((y) => {
+      under = Math.min(y, under - least);
+      return under;
+    })
+    .reverse();
+}
+
 /** Round steps of an axis within its ends: 1, 2 or 5 times a power of ten, about so many. */
 export function ticks(low: number, high: number, about: number): number[] {
   const span = high - low;
