@@ -24,17 +24,18 @@ const TURN = SPEED / 270;
 const AIR = 20;
 
 /** The quay van whose drum does not grow and whose linings do not wear, a pressure of so many MPa left in its line. */
-function held(kept: number, change: (s: Scene) => void = () => {}, state: Partial<State> = {}) {
+function held(kept: number, change: (s: Scene) => void = () => {}, drum: object = {}) {
   const scene = quayScene();
   scene.drum.expansion = 0;
   scene.drum.wearRate = 0;
   for (const side of ['front', 'rear'] as const) scene.shoes[side].lining.wearRate = 0;
   change(scene);
-  const brake = onPaper(scene);
+  const read = onPaper(scene);
+  const brake = { ...read, drum: { ...read.drum, ...drum } };
   const rig = createRig(brake);
   const fresh = freshState(brake);
   const condition = { ...fresh.condition, keptPressure: kept };
-  const w = new Wearing(rig, { ...fresh, condition, ...state });
+  const w = new Wearing(rig, { ...fresh, condition });
   return { w, rig, brake, drag: new Drag(w) };
 }
 
@@ -44,7 +45,7 @@ function long(tooth: number, change: (s: Scene) => void = () => {}, state: Parti
   change(scene);
   const brake = onPaper(scene);
   const rig = createRig(brake);
-  const w = new Wearing(rig, { ...freshState(brake), tooth, ...state });
+  const w = new Wearing(rig, { ...freshState(brake, 100.05), tooth, ...state });
   return { w, rig, brake, drag: new Drag(w) };
 }
 
@@ -101,7 +102,7 @@ describe('an even power', () => {
   it('heats drum and shoes as two lumps', () => {
     const { brake, drag, w } = held(1.2, (s) => {
       s.frictionAgainstTemperature = [[20, 1]];
-      Object.assign(s, { heat: { shoes: { loss: 0.7 } } });
+      Object.assign(s, { heat: { shoes: { loss: 0.7, expansion: 0 } } });
     });
     const shoes = brake.heat.shoes;
     if (!shoes) throw new Error('shoes that warm');
@@ -133,16 +134,20 @@ describe('what is worn off on the way', () => {
   ])(
     'a drum held at %s °C: %s times k·N·s, by a friction of %s times its own',
     (temperature, more, less) => {
-      const { drag, rig, w } = held(1.2, (s) => {
-        // So much heat in it that nothing changes its temperature.
-        s.drum.heatCapacity = 1e12;
-        s.drum.wearRate = 3e-9;
-        for (const side of ['front', 'rear'] as const) s.shoes[side].lining.wearRate = 1.2e-8;
-      });
+      // So much heat in it that nothing changes its temperature.
+      const { drag, rig, w } = held(
+        1.2,
+        (s) => {
+          s.drum.expansion = 11e-6;
+          s.drum.wearRate = 3e-9;
+          for (const side of ['front', 'rear'] as const) s.shoes[side].lining.wearRate = 1.2e-8;
+        },
+        { heatCapacity: 1e15 },
+      );
       w.temperature = temperature;
       const { energy } = drag.drive(5 * KM, SPEED, AIR);
       near(w.temperature, temperature, { abs: 1e-3 }, 'held');
-      // Archard: V = k·N·s, and E = mu·N·s.
+      // Archard: V = k·N·s, and E = mu·N·s; at 400 °C the bore at which it rubs is 0.4 % wider.
       const { wear, drumRadius } = w.state();
       near(
         lostVolume(rig, wear),
@@ -151,12 +156,13 @@ describe('what is worn off on the way', () => {
         'lining',
       );
       const bore = 2 * Math.PI * 100 * 32 * (drumRadius - 100);
-      near(bore, (more * 3e-9 * energy) / (0.38 * less), { rel: 2e-3 }, 'drum');
+      near(bore, (more * 3e-9 * energy) / (0.38 * less), { rel: 6e-3 }, 'drum');
     },
   );
 
   it('is the same in one way and in many, and goes with the way', () => {
     const wears = (s: Scene): void => {
+      s.drum.expansion = 11e-6;
       for (const side of ['front', 'rear'] as const) s.shoes[side].lining.wearRate = 1.2e-8;
     };
     const driven = (pieces: number): number => {

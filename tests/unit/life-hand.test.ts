@@ -180,7 +180,7 @@ describe('the way of a life', () => {
 
 describe('a row', () => {
   it('is the brake at rest and one press of the duty', () => {
-    const state = { ...fresh, ...worn(0.4, 0.2), tooth: 1, drumRadius: 100.02 };
+    const state = { ...fresh, ...worn(0.1, 0.05), tooth: 1, drumRadius: 100.02 };
     const life = createLife(rig, state, plain, { distance: 0 });
     const row = life.rows[0];
     if (!row) throw new Error('a first row');
@@ -188,7 +188,7 @@ describe('a row', () => {
     const still = rest(rig, state).shoes;
     const middle = (g: ArrayLike<number>) => ((g[23] as number) + (g[24] as number)) / 2;
     near(row.clearance, (middle(still.front.gap) + middle(still.rear.gap)) / 2, { abs: 1e-4 });
-    expect([row.liningFront, row.liningRear]).toEqual([4.1, 4.3].map((t) => expect.closeTo(t, 9)));
+    expect([row.liningFront, row.liningRear]).toEqual([4.4, 4.45].map((t) => expect.closeTo(t, 9)));
     const push = (i.shoes.front.toeForce + i.shoes.rear.toeForce) / 2;
     near(row.brakeFactor, -i.torqueOnDrum / 100.02 / push, { rel: 1e-6 }, 'factor');
     const { front, rear } = i.shoes;
@@ -274,13 +274,11 @@ describe('a click', () => {
     );
     expect(life.rows.map((r) => r.at)).toEqual(['before click', 'after click']);
     // With the last tooth it is told that there is no more.
-    const last = createLife(rig, { ...state, tooth: 19, drumRadius: 110 }, plain, {
-      distance: 0,
-      askLocks: false,
-    });
+    const single = createRig({ ...brake, adjuster: { ...brake.adjuster, teeth: 1 } });
+    const last = createLife(single, state, plain, { distance: 0 });
     expect(last.events.slice(0, 2).map((e) => [e.kind, e.tooth])).toEqual([
-      ['click', 20],
-      ['teeth used up', 20],
+      ['click', 1],
+      ['teeth used up', 1],
     ]);
   });
 
@@ -298,10 +296,10 @@ describe('a click', () => {
       heat: true,
       stops: [{ name: 'hard', ...plain.stops[0], speed: 100 * KMH } as Duty['stops'][number]],
     };
-    const start = { ...shortOfTooth(0), temperature: 150 };
+    const start = { ...shortOfTooth(0.1), temperature: 60 };
     const rise = (0.5 * 1.15 * (100 * KMH) ** 2 * 0.15) / 1564e3;
     // 36 s at 14.5 W/K leave e^(−0.33375).
-    const end = 20 + 130 * Math.exp((-36 * 14.5) / 1564) + rise;
+    const end = 20 + 40 * Math.exp((-36 * 14.5) / 1564) + rise;
     const parted = (temperature: number) =>
       balance(rig, { ...start, temperature }, { pressure: 2, turning: 1 }).separation;
     const gained = parted(end) - parted(20);
@@ -310,7 +308,7 @@ describe('a click', () => {
       [1.015 * gained, []],
     ] as const) {
       for (const oneByOne of [true, false]) {
-        const state = { ...shortOfTooth(short), temperature: 150 };
+        const state = { ...shortOfTooth(short), temperature: 60 };
         const life = drive({ distance: KM, oneByOne }, state, hot);
         near(life.state().temperature, end, { abs: 0.01 }, 'heat');
         expect(
@@ -406,9 +404,10 @@ describe('what ends a life', () => {
       const { front, rear } = balance(rig, state, { pressure: 2, turning: 1 }).shoes;
       return [front.pistonTravel, rear.pistonTravel] as const;
     };
+    // At rest the pair stands with both gaps alike: the toe of the shoe that is not worn is then farther out.
     for (const [front, rear, side] of [
-      [2, 0, 'front'],
-      [0, 2, 'rear'],
+      [2, 0, 'rear'],
+      [0, 2, 'front'],
     ] as const) {
       const state = ill({ adjusterSeized: true }, { ...fresh, ...worn(front, rear) });
       const [a, b] = travels(state);
@@ -575,7 +574,7 @@ describe('parking in a life', () => {
 
 describe('a life that drags', () => {
   it('tells it at first, drives press by press, and every row has what turns the drum', () => {
-    const long = { ...fresh, tooth: 3 };
+    const long = { ...fresh, tooth: 3, drumRadius: 100.05 };
     const life = drive({ distance: 3 * KM, rowEvery: KM }, long);
     expect(kinds(life)[0]).toBe('drag at rest');
     const first = life.events[0];
@@ -635,7 +634,7 @@ describe('wearing on', () => {
     expect(stops.state.distance).toBeLessThan(20 * KM);
     // Rows each fifty kilometres.
     const rows = wearOn(rig, fresh, { distance: 160 * KM }).trace.map((r) => r.distance / KM);
-    expect(rows.length).toBeGreaterThan(3);
+    expect(rows.length).toBeGreaterThanOrEqual(3);
     for (const [n, at] of rows.slice(0, -1).entries())
       if (n > 0) expect(at - (rows[n - 1] as number)).toBeGreaterThanOrEqual(50);
     near(thinnest(rig, { ...fresh, ...worn(0.7, 0.2) }, 'front'), 3.8, { abs: 1e-9 });

@@ -104,7 +104,15 @@ function standIn(of: Brake = brake) {
       sliding = 0,
       ahead = 0,
     ) {
-      asked.push({ pressure, turning, surface, temperature, sliding, ahead, speed: w.speed });
+      asked.push({
+        pressure,
+        turning,
+        surface,
+        temperature,
+        sliding,
+        ahead: ahead + 0,
+        speed: w.speed,
+      });
       w.torque = w.torquePer * pressure;
       w.separation = w.apart;
     },
