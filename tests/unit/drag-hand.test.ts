@@ -152,13 +152,24 @@ describe('what is worn off on the way', () => {
       near(
         lostVolume(rig, wear),
         (more * 1.2e-8 * energy) / (0.38 * less),
-        { rel: 2e-3 },
+        { rel: 6e-3 },
         'lining',
       );
       const bore = 2 * Math.PI * 100 * 32 * (drumRadius - 100);
       near(bore, (more * 3e-9 * energy) / (0.38 * less), { rel: 6e-3 }, 'drum');
     },
   );
+
+  it('a drum that does not grow is gone on with in parts as long as any', () => {
+    const { drag, rig, w } = held(1.2, (s) => {
+      s.frictionAgainstTemperature = [[20, 1]];
+      s.wearAgainstTemperature = [[20, 1]];
+      for (const side of ['front', 'rear'] as const) s.shoes[side].lining.wearRate = 1.2e-8;
+    });
+    const { energy, parts } = drag.drive(4 * KM, SPEED, AIR);
+    near(lostVolume(rig, w.state().wear), (1.2e-8 * energy) / 0.38, { rel: 2e-3 }, 'volume');
+    expect(parts).toBeLessThan(300);
+  });
 
   it('is the same in one way and in many, and goes with the way', () => {
     const wears = (s: Scene): void => {
@@ -191,7 +202,7 @@ describe('a drum that is hot enough is free of its linings', () => {
     expect(on.energy).toBeGreaterThan(0);
     expect(on.parts).toBeGreaterThan(0);
     // It meets its linings there and is kept from cooling on.
-    near(w.temperature, touch, { abs: 1.5 }, 'touches');
+    expect(w.temperature).toBeLessThan(touch + 0.3);
     expect(w.temperature).toBeGreaterThan(cooled(brake, from, SPEED, 1.08 * time, AIR) + 0.5);
   });
 
@@ -238,14 +249,14 @@ describe('linings that stand inside', () => {
     const { drag, w } = long(3);
     const other = new Drag(w);
     const start = w.record();
-    const whole = drag.drive(20 * SPEED, SPEED, AIR);
+    const whole = drag.drive(60 * SPEED, SPEED, AIR);
     w.restore(start);
-    other.drive(18 * SPEED, SPEED, AIR);
+    other.drive(54 * SPEED, SPEED, AIR);
     const before = w.temperature;
-    const tenth = other.drive(2 * SPEED, SPEED, AIR);
-    near(whole.power, tenth.energy / 2, { rel: 0.1 }, 'power');
+    const tenth = other.drive(6 * SPEED, SPEED, AIR);
+    near(whole.power, tenth.energy / 6, { rel: 0.1 }, 'power');
     const stored = 1564e3 * (w.temperature - before);
-    const air = 6820 * ((w.temperature + before) / 2 - AIR) * 2;
+    const air = 6820 * ((w.temperature + before) / 2 - AIR) * 6;
     near(tenth.energy, stored + air, { rel: 1e-3 }, 'books');
   });
 
@@ -273,6 +284,7 @@ describe('the drag of a life', () => {
     w.tooth = 3;
     const touch = drag.look() as Touch;
     expect([touch.kind, drag.on]).toEqual(['drag at rest', true]);
+    w.restGap(20);
     expect(touch.gap).toBe(w.leastGap(20));
     expect(touch.gap).toBeLessThan(-0.1);
     const torque = new Drag(w).torqueAt(20);
@@ -312,7 +324,9 @@ describe('the drag of a life', () => {
       ['drag at rest', true],
     ]);
     // Where heat is followed, of the drum cooled down to the air.
-    expect(lived(rig, w, true).drag.look()?.gap).toBe(w.leastGap(AIR));
+    const cold = lived(rig, w, true).drag.look()?.gap;
+    w.restGap(AIR);
+    expect(cold).toBe(w.leastGap(AIR));
   });
 
   it('a sliding shoe is pushed clear of what brushes: there the middle has to be inside', () => {
@@ -363,7 +377,8 @@ describe('the drag of a life', () => {
     expect([w.distance, heat.lastAt, w.temperature]).toEqual([2 * KM, 2 * KM, 20]);
     near(heat.hottest, driven.hottest, { abs: 1e-6 }, 'hottest');
     near(drag.told(20).power, driven.power, { rel: 1e-6 }, 'power');
-    expect(w.state().wear).toEqual(only.state().wear);
+    const lost = (of: Wearing) => lostVolume(rig, of.state().wear);
+    near(lost(w), lost(only), { rel: 1e-6 }, 'worn');
     // Not farther than it is, nor back.
     const before = w.record();
     expect([drag.roll(2 * KM, SPEED), drag.roll(KM, SPEED)]).toEqual([null, null]);
@@ -383,7 +398,7 @@ describe('the drag of a life', () => {
   });
 
   it('cannot be turned where the wheel would slide, nor where a part gives way first', () => {
-    const { rig, w } = long(8);
+    const { rig, w } = long(4);
     const { drag, heat } = lived(rig, w);
     drag.look();
     const stuck = drag.roll(2 * KM, SPEED);
@@ -392,7 +407,7 @@ describe('the drag of a life', () => {
     expect(stuck?.value).toBeGreaterThan(487e3);
     near(stuck?.value ?? 0, new Drag(w).torqueAt(20), { rel: 1e-6 }, 'its torque');
     expect([w.distance, heat.lastAt]).toEqual([0, 0]);
-    const weak = long(8, (s) => {
+    const weak = long(4, (s) => {
       s.strutPath.lever = { thickness: 3, depth: 10, nose: 12, arm: 27 };
       s.strutPath.yield = 350;
     });
