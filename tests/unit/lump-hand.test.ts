@@ -278,6 +278,17 @@ describe('the press that is due', () => {
     expect([onFilm.surface, rain.w.film]).toEqual([null, undefined]);
     near(onFilm.films?.water ?? 0, (0.5 * 1042) / 8625, { rel: 1e-3 }, 'counts');
     expect(onFilm.films?.rust).toBe(0);
+    // Of two weathers the one with a film leaves the brake its own surface all the same.
+    const two = bench(
+      brake,
+      only({
+        weather: [
+          { surface: 'wet', share: 0.999, film: 0.02 },
+          { surface: 'damp', share: 0.001 },
+        ],
+      }),
+    );
+    expect(two.presses.take(true).surface).toBeNull();
     // Thicker, what is left lies there; rain on rain is as thick as the thicker.
     const flood = all(0.5);
     flood.presses.take(true);
@@ -398,6 +409,23 @@ describe('a lump', () => {
     presses.gather(15.5 * KM, only({}), false);
     presses.wear();
     expect([asked.length, wornOff.length]).toEqual([3, 2]);
+  });
+
+  it('wears each plan that has presses, and asks none of the others', () => {
+    const { asked, presses, wornOff } = bench(brake, { ...duty, heat: false });
+    presses.gather(20 * KM, duty, false);
+    presses.wear();
+    // Stops, soft ones forward and backward, the hill and its foot; the soft ones' pressure is sought first.
+    expect(wornOff.length).toBe(5);
+    expect(new Set(asked.map((a) => `${a.turning} ${a.speed}`))).toEqual(
+      new Set([`1 ${(2 / 3) * 10000}`, `-1 ${(2 / 3) * 10000}`, '1 10000']),
+    );
+    const before = asked.length;
+    for (const plan of presses.plans) if (plan) plan.drag = 0;
+    presses.gather(21 * KM, duty, false);
+    presses.wear();
+    expect([asked.length - before, wornOff.length]).toEqual([2, 6]);
+    expect(presses.toNextTooth()).toBe(Number.POSITIVE_INFINITY);
   });
 
   it('wears nothing off by what does not drag, at first or softened, nor without energy', () => {
@@ -543,6 +571,33 @@ describe('what the ratchet senses', () => {
     near(passed.share, 0.12 / 0.36, { rel: 1e-9 }, 'share');
     // What has passed is not foreseen any more.
     expect(presses.toNextTooth()).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('takes half of a lump where it cannot tell when in it the tooth was passed', () => {
+    const passing = (apart: number, heat: number) => {
+      const { plan, presses } = judged(next + 0.1, next + 0.1, 0.8);
+      // What was sensed cold, 0.8 · (0.22 − 0.01 + 0.11 − 0.02) = 0.24 less than hot.
+      plan.seen = { apart: apart - heat, at: 4 * KM, rate: 0 };
+      return presses.judge();
+    };
+    // Hot it was 0.1 short of the tooth, and is 0.1 + 0.8 · 0.21 past it: after 0.1 of 0.368.
+    const told = passing(next - 0.1, 0.24);
+    near(told.apart, next + 0.268, { rel: 1e-12 }, 'hot');
+    near(told.share, 0.1 / 0.368, { rel: 1e-9 }, 'share');
+    // So hot it would have passed before; or it had been farther apart than now.
+    expect(passing(next + 0.05, 0.24).share).toBe(0.5);
+    expect(passing(next + 0.5, 0.24).share).toBe(0.5);
+    expect(passing(next, 0.24).share).toBe(0.5);
+  });
+
+  it('asks a press of its own as near as 0.004 mm hot, shoes as swollen as after the hottest', () => {
+    // 0.8 · (0.22 − 0.01) = 0.168: with the swelling added instead it would be 0.032 more.
+    const far = judged(next - 0.168 - 0.005, 0, 0.8);
+    far.presses.judge();
+    expect(far.asked.length).toBe(0);
+    const close = judged(next - 0.168 - 0.003, 0, 0.8);
+    close.presses.judge();
+    expect(close.asked.length).toBe(1);
   });
 
   it('keeps its rate where it is judged twice at one place, and foresees nothing from what shrinks', () => {
