@@ -212,6 +212,10 @@ describe('a row', () => {
       expect(lostVolume(rig, life.state().wear)).toBe(0);
       expect(life.state().applications).toBe(3);
     }
+    // Nor where a cable alone presses the linings on, against the springs at the toes.
+    const pulled = drive({ distance: 0 }, ill({ keptCable: 200 }), soft);
+    expect(pulled.rows[0]?.drag.torque).toBeGreaterThan(10e3);
+    expect(pulled.rows[0]?.brakeFactor).toBeNaN();
   });
 });
 
@@ -703,6 +707,22 @@ describe('standing states', () => {
     expect(() => standingState(first, 'y')).toThrow('No state "y"');
   });
 
+  it('to a limit, and past it to what comes later', () => {
+    // A tenth of a millimetre to lose, some 200 km of it.
+    const thin = (recipe: object) =>
+      fast(recipe, (s) => {
+        for (const side of ['front', 'rear'] as const) s.shoes[side].lining.thicknessMin = 4.4;
+      });
+    const limit = thin({ until: 'lining limit' });
+    near(thinnest(limit, standingState(limit, 'x'), 'front'), 4.4, { abs: 2e-3 }, 'limit');
+    const click = thin({ until: 'click', click: 1 });
+    expect(standingState(click, 'x').tooth).toBe(1);
+    expect(standingDistance(click, 'x')).toBeGreaterThan(standingDistance(limit, 'x') + 50 * KM);
+    // One that has clicked before the drum's limit is not there yet.
+    const drum = thin({ until: 'drum limit', drumDiameter: 200.998 });
+    expect(standingState(drum, 'x').drumRadius).toBeGreaterThanOrEqual(100.5);
+  });
+
   it('worn to a share: so much of the lining that has lost most is gone', () => {
     for (const share of [0.01, 0.1]) {
       const of = fast({ until: 'worn', share });
@@ -769,6 +789,14 @@ describe('bedding in under other shoes', () => {
     near(bedded.wear.front[24] ?? 0, own.wear.front[24] ?? 0, { rel: 0.02 }, 'front');
     near(bedded.wear.rear[24] ?? 0, own.wear.rear[24] ?? 0, { rel: 0.02 }, 'rear');
     expect(underShoes(rig, state).wear).toEqual(bedded.wear);
+  });
+
+  it('under shoes that bend it is theirs', () => {
+    const bending = createRig(brake, { flexible: true });
+    const { wornBy: _, ...state } = stripes(20);
+    const bedded = underShoes(bending, state);
+    expect([bedded.wornBy, bedded.distance]).toEqual(['bending', 900 * KM]);
+    near(lostVolume(bending, bedded.wear), lostVolume(rig, state.wear), { rel: 0.1 }, 'volume');
   });
 
   it('in a wider drum bears on the crown, as new linings do there', () => {
