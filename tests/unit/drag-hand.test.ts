@@ -286,7 +286,7 @@ describe('the drag of a life', () => {
     expect([touch.kind, drag.on]).toEqual(['drag at rest', true]);
     w.restGap(20);
     expect(touch.gap).toBe(w.leastGap(20));
-    expect(touch.gap).toBeLessThan(-0.1);
+    expect(touch.gap).toBeLessThan(-0.08);
     const torque = new Drag(w).torqueAt(20);
     near(touch.torque, torque, { rel: 1e-6 }, 'torque');
     near(drag.told(20).torque, torque, { rel: 1e-6 }, 'told');
