@@ -96,9 +96,62 @@ describe('the way of a life', () => {
         2.5 * KM,
       ]);
     }
-    const late = createLife(rig, { ...fresh, distance: 7 * KM }, plain, { distance: 9 * KM });
+    const late = createLife(rig, { ...fresh, distance: 7 * KM }, plain, {
+      distance: 9 * KM,
+      oneByOne: true,
+    });
     late.advance(KM);
-    near(late.progress, (late.distance - 7 * KM) / (2 * KM), { rel: 1e-12 }, 'of its own way');
+    expect([late.distance, late.progress]).toEqual([8 * KM, 0.5]);
+  });
+
+  it('takes all stops that come where it ends, and a hill as one that is held and no stop', () => {
+    const [stop] = plain.stops;
+    const twice: Duty = { ...plain, stops: [stop, { ...stop, name: 'other' }] as Duty['stops'] };
+    const hilly: Duty = {
+      ...plain,
+      descents: [{ name: 'hill', slope: 0.08, length: 2 * KM, speed: 40 * KMH, perKm: 0.2 }],
+    };
+    for (const oneByOne of [true, false]) {
+      const both = drive({ distance: 3 * KM, oneByOne }, fresh, twice).state();
+      expect([both.distance, both.applications]).toEqual([3 * KM, 6]);
+      // Five stops, and one at the foot of the hill.
+      const hill = drive({ distance: 5 * KM, oneByOne }, fresh, hilly).state();
+      expect([hill.distance, hill.applications]).toEqual([5 * KM, 6]);
+    }
+  });
+
+  it('goes in lumps as deep as asked, each at most three times as long as the last', () => {
+    /** Of each lump: where it ended, km, and its deepest wear, mm. */
+    const lumps = (options: LifeOptions, from = fresh) => {
+      const life = drive({ ...options, rowEvery: 1 }, from);
+      const depth = (s: BrakeState) => Math.max(...s.wear.front, ...s.wear.rear);
+      return life.rows.slice(1).map((row, n) => {
+        const before = life.rows[n] as typeof row;
+        return {
+          km: (row.distance - before.distance) / KM,
+          deep: depth(row.state) - depth(before.state),
+        };
+      });
+    };
+    for (const [lump, most] of [
+      [undefined, 0.01],
+      [0.003, 0.003],
+    ] as const) {
+      const found = lumps({ distance: 900 * KM, ...(lump ? { lump } : {}) }).slice(0, -1);
+      // Two kilometres, thrice: at first nothing is known of how it wears.
+      near(found[0]?.km ?? 0, 6, { abs: 1 }, 'first');
+      found.forEach(({ km, deep }, n) => {
+        expect(deep, `${n}`).toBeLessThan(1.1 * most);
+        if (n > 0) expect(km).toBeLessThanOrEqual(3 * (found[n - 1]?.km ?? 0) + 1);
+      });
+      // Once worn in they are as deep as they may be.
+      for (const { deep } of found.slice(4)) near(deep, most, { rel: 0.1 }, 'deep');
+      expect(found.length).toBeGreaterThan(4);
+    }
+    // Late in a life no click needs to be placed within less than a thousandth: a lump is half of that at least.
+    const late = lumps({ distance: 100400 * KM, lump: 1e-5 }, { ...fresh, distance: 1e5 * KM });
+    for (const { km } of late.slice(0, -1)) near(km, 50, { rel: 0.01, abs: 1 }, 'late');
+    expect(late.length).toBeGreaterThan(5);
   });
 
   it('is over at once where there is no way left', () => {
@@ -146,6 +199,26 @@ describe('the way of a life', () => {
       }
       expect(turns, side).toBeLessThanOrEqual(1);
     }
+  });
+
+  it('wears such a lining alike by few hard stops and by many of as much energy', () => {
+    const soft = quay((s) => {
+      for (const side of ['front', 'rear'] as const) s.shoes[side].lining.wearRate = 1.2e-5;
+    });
+    const worn = (often: number) => {
+      const stops = plain.stops.map((s) => ({
+        ...s,
+        perKm: often,
+        speed: s.speed / Math.sqrt(often),
+      }));
+      const options = { distance: 2 * KM, oneByOne: true };
+      return driveLife(soft.rig, soft.state, { ...plain, stops }, options).state().wear.front;
+    };
+    const [few, many] = [worn(1), worn(64)];
+    const most = Math.max(...many);
+    few.forEach((w, i) => {
+      near(w, many[i] ?? 0, { abs: 0.15 * most }, `${i}`);
+    });
   });
 
   it('has rows as far apart as asked, the hottest since the last in each', () => {
@@ -277,6 +350,8 @@ describe('a click', () => {
       Array.from({ length: clicked }, (_, n) => ['click', n + 1, 1]),
     );
     expect(life.rows.map((r) => r.at)).toEqual(['before click', 'after click']);
+    const both = createLife(rig, state, plain, { toNextClick: true, distance: 0 });
+    expect([both.end, both.rows.length]).toEqual(['click', 2]);
     // With the last tooth it is told that there is no more.
     const single = createRig({ ...brake, adjuster: { ...brake.adjuster, teeth: 1 } });
     const last = createLife(single, state, plain, { distance: 0 });
@@ -380,8 +455,12 @@ describe('what ends a life', () => {
   });
 
   it('not where it is to go on past its limits, but the table itself', () => {
-    const on = drive({ stopAtLimit: false, distance: 60 * KM }, short(1.5 + 1e-4));
+    const on = drive(
+      { stopAtLimit: false, distance: 60 * KM, rowEvery: 500 * KM },
+      short(1.5 + 1e-4),
+    );
     expect([on.end, on.distance, kinds(on)]).toEqual(['distance', 60 * KM, ['lining limit']]);
+    expect(on.rows.map((r) => r.distance)).toEqual([0, 60 * KM]);
     const gone = drive({ stopAtLimit: false, distance: 400 * KM }, short(1e-4));
     expect([gone.end, kinds(gone), gone.distance < 60 * KM]).toEqual([
       'worn through',
@@ -403,6 +482,12 @@ describe('what ends a life', () => {
     expect(life.distance).toBeLessThan(10 * KM);
   });
 
+  it('the first of two that come with one stop', () => {
+    const state = { ...short(1.5 + 1e-7), drumRadius: 100.5 - 1e-7 };
+    const life = drive({ distance: 400 * KM, oneByOne: true }, state);
+    expect([life.end, kinds(life)]).toEqual(['lining limit', ['lining limit', 'drum limit']]);
+  });
+
   it('a piston that leaves its bore, which of them, at the first press or later', () => {
     const travels = (state: BrakeState) => {
       const { front, rear } = balance(rig, state, { pressure: 2, turning: 1 }).shoes;
@@ -421,10 +506,11 @@ describe('what ends a life', () => {
         return createLife(createRig(short), state, plain, { distance: 0 });
       };
       const out = stroke(most - 1e-3);
-      expect([out.end, kinds(out), out.events[0]?.side]).toEqual([
+      expect([out.end, kinds(out), out.events[0]?.side, out.rows.length]).toEqual([
         'piston run-out',
         ['piston run-out'],
         side,
+        1,
       ]);
       expect(stroke(most + 1e-3).end).toBe('distance');
     }
@@ -457,6 +543,7 @@ describe('what ends a life', () => {
     };
     const life = createLife(steep, state, hard, { distance: 5 * KM, askLocks: false });
     expect([life.end, kinds(life), life.distance]).toEqual(['no balance', ['no balance'], 0]);
+    expect(life.rows.length).toBe(1);
   });
 
   it('a shoe that locks: nothing is driven, nor pressed', () => {
@@ -565,6 +652,19 @@ describe('parking in a life', () => {
     // Sound teeth hold, and the pull is only a pause.
     const sound = drive({ distance: 25 * KM }, { ...fresh, tooth: 1 }, parked({}));
     expect([kinds(sound), sound.state().tooth]).toEqual([[], 1]);
+  });
+
+  it('an adjuster that the lever drives steps at the pull, and by no stop', () => {
+    const of = createRig({ ...brake, adjuster: { ...brake.adjuster, drivenBy: 'parking pull' } });
+    const state = { ...fresh, drumRadius: 100.5 };
+    for (const oneByOne of [true, false]) {
+      const options = { distance: 25 * KM, oneByOne, stopAtLimit: false };
+      const life = driveLife(of, state, parked({}), options);
+      const clicks = life.events.filter((e) => e.kind === 'click');
+      expect(clicks.length).toBeGreaterThan(0);
+      for (const click of clicks) expect([10 * KM, 20 * KM]).toContain(click.distance);
+      expect(driveLife(of, state, plain, options).state().tooth).toBe(0);
+    }
   });
 
   it('cools the drum where its heat is followed', () => {

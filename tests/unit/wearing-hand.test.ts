@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import runabout from '../../scenes/ferry-runabout.json';
+import type { BrakeForce } from '../../sim/balance/types.ts';
 import {
   type BrakeState,
   balance,
@@ -123,6 +124,46 @@ describe('a press', () => {
       }
     }
     expect(warm.known).toBe(true);
+  });
+
+  it('from warm goes on as it went before: presses that grow evenly are nearly foreseen', () => {
+    let asked = 0;
+    /** Does nothing but count how often the forces are asked. */
+    const counting: BrakeForce = () => [
+      {
+        name: 'counter',
+        remembers: 0,
+        slot: 0,
+        prepare: () => undefined,
+        add: () => {
+          asked++;
+        },
+        arrows: () => [],
+        energy: () => 0,
+      },
+    ];
+    const of = createRig(brake, { more: [counting] });
+    const count = (each: (warm: ReturnType<Wearing['makeWarm']>) => void): number => {
+      const w = new Wearing(of, fresh);
+      const warm = w.makeWarm();
+      let sum = 0;
+      for (let n = 0; n < 20; n++) {
+        each(warm);
+        asked = 0;
+        w.press(warm, 3 + 0.05 * n, 1, null, 20);
+        if (n > 2) sum += asked;
+      }
+      return sum;
+    };
+    const foreseen = count(() => {});
+    const asBefore = count((warm) => {
+      warm.drift.fill(0);
+    });
+    const cold = count((warm) => {
+      warm.known = false;
+    });
+    expect(foreseen).toBeLessThan(asBefore);
+    expect(asBefore).toBeLessThan(cold);
   });
 
   it('meets a surface, a film or a wider bore in place of its own', () => {
