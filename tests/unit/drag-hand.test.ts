@@ -294,7 +294,12 @@ describe('the drag of a life', () => {
     expect([drag.look(), drag.on]).toEqual([null, true]);
     w.tooth = 0;
     const ends = drag.look() as Touch;
-    expect([ends.kind, ends.torque, drag.on, drag.told(20)]).toEqual(['drag ends', 0, false, free]);
+    expect([ends.kind, ends.torque + 0, drag.on, drag.told(20)]).toEqual([
+      'drag ends',
+      0,
+      false,
+      free,
+    ]);
     expect(ends.gap).toBeGreaterThan(0.1);
   });
 
