@@ -114,6 +114,9 @@ describe('the way of a life', () => {
     for (const oneByOne of [true, false]) {
       const both = drive({ distance: 3 * KM, oneByOne }, fresh, twice).state();
       expect([both.distance, both.applications]).toEqual([3 * KM, 6]);
+      const once = createLife(rig, fresh, twice, { distance: 3 * KM, oneByOne, rowEvery: KM });
+      once.advance(3 * KM);
+      expect([once.end, once.rows.at(-1)?.state.applications]).toEqual(['distance', 6]);
       // Five stops, and one at the foot of the hill.
       const hill = drive({ distance: 5 * KM, oneByOne }, fresh, hilly).state();
       expect([hill.distance, hill.applications]).toEqual([5 * KM, 6]);
@@ -186,11 +189,13 @@ describe('the way of a life', () => {
     const soft = quay((s) => {
       for (const side of ['front', 'rear'] as const) s.shoes[side].lining.wearRate = 1.2e-5;
     });
-    const life = driveLife(soft.rig, soft.state, plain, { distance: 3 * KM, oneByOne: true });
+    // In a drum that is wider than they are ground they bear on their crown at first.
+    const wide = { ...soft.state, drumRadius: 100.3 };
+    const life = driveLife(soft.rig, wide, plain, { distance: 3 * KM, oneByOne: true });
     const { wear } = life.state();
     near(lostVolume(soft.rig, wear), (1.2e-5 * 3 * STOP) / 0.38, { rel: 0.02 }, 'volume');
     for (const side of ['front', 'rear'] as const) {
-      // No stripes: as a sine along the arc it turns but once.
+      // No stripes: it is deepest in one place and less and less away from it.
       const w = wear[side];
       let turns = 0;
       for (let i = 2; i < w.length; i++) {
@@ -693,6 +698,9 @@ describe('a life that drags', () => {
     const stops = (1.2e-8 * 3 * STOP) / 0.38;
     expect(lostVolume(rig, life.state().wear)).toBeGreaterThan(1.5 * stops);
     expect(life.state().applications).toBe(3);
+    // And as far as it goes, not to where the next stop would be.
+    const lost = (km: number) => lostVolume(rig, drive({ distance: km * KM }, long).state().wear);
+    expect(lost(2.9)).toBeGreaterThan(1.05 * lost(2.1));
   });
 
   it('is over where the drum cannot be turned', () => {

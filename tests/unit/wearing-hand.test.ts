@@ -81,7 +81,10 @@ describe('a press', () => {
   }
 
   it('of shoes that slide goes by the same steps, however often', () => {
-    const read = mustRead(runabout);
+    // A heel that rubs on its flat stands where it stands by how it came there.
+    const { front, rear } = runabout.shoes;
+    const rubs = { ...front, anchor: { ...front.anchor, friction: 0.15 } };
+    const read = mustRead({ ...runabout, shoes: { front: rubs, rear } });
     const of = createRig(read);
     const state = startState(read);
     for (const turning of [1, -1] as const) {
@@ -292,6 +295,10 @@ describe('a state', () => {
       expect(w.state()).toEqual(state);
       expect(Object.keys(w.state()).sort()).toEqual(Object.keys(state).sort());
       expect(w.state().wear.front).not.toBe(state.wear.front);
+      expect(w.shoes.brake).toBe(brake);
+      w.press(w.makeWarm(), 3, 1, null, 20);
+      expect(w.work.strut.length).toBe(w.separation);
+      expect(w.shoes.front.rub.normal.some((n) => n > 0)).toBe(true);
       expect(w.condition).toBe(state.condition);
     }
   });
