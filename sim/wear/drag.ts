@@ -39,6 +39,8 @@ const LONGER = 1.5;
 /** Part of the drum's growth that a lining may lose in one part; a drum that is hardly warm counts as this warm, K. */
 const LOST = 0.02;
 const LEAST_RISE = 5;
+/** And so much it may lose at least, mm, in a drum that does not grow: a tenth of what any real one allows. */
+const LEAST_LOST = 1e-5;
 /** A part that loses more than this times as much is taken back and made shorter. */
 const FAR = 2;
 /** Temperature is found to this, K; the chord is begun so far off; no drum gets this much hotter in a part. */
@@ -258,7 +260,7 @@ export class Drag {
       const bore =
         w.wearOff(worn * late) + w.wearOff((worn * early) / (first * time), this.#before);
       const warm = Math.max(LEAST_RISE, from + rise - ROOM);
-      const most = LOST * w.radiusAt(ROOM) * expansion * warm;
+      const most = Math.max(LEAST_LOST, LOST * w.radiusAt(ROOM) * expansion * warm);
       const deep = w.lost - lost;
       if (deep > FAR * most && time > LEAST) {
         w.restore({ ...before, lost: w.lost });
