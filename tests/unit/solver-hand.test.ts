@@ -250,6 +250,77 @@ describe('Newton', () => {
     ]);
   });
 
+  it('weighs a bending shoe by its greatest displacement, and bends it no farther in one step than 0.15 mm', () => {
+    const on = createRig(brake, { flexible: true, elements: 12, strutGive: 0 });
+    const k = Array.from({ length: on.n }, (_, j) => {
+      if (j === on.leverAt) return 1e4;
+      return j === on.front.at || j === on.rear.at ? 1e6 : 1;
+    });
+    for (const shoe of [on.front, on.rear])
+      for (const [mode, reach] of shoe.reach.entries()) {
+        const at = shoe.at + 1 + mode;
+        // 0.4 mm at the place that it moves most, by its own stiffness of one: three steps.
+        const m = k.map((_, j) => (j === at ? 0.4 / reach : 0));
+        const { x } = made(m, k, {}, [], on);
+        const y = new Float64Array(on.n);
+        near(residualOf(x, y), 0.4 / reach / reach, { rel: 1e-12 }, `${shoe.side} ${mode}`);
+        const s = ended();
+        settle(x, y, s);
+        near(y[at] as number, 0.4 / reach, { rel: 1e-9 }, `${shoe.side} ${mode}`);
+        expect(s.iterations).toBe(3);
+      }
+  });
+
+  it('of shoes that bend uses a matrix on where it is near, and asks for no slopes it does not need', () => {
+    for (const flexible of [false, true]) {
+      const on = createRig(brake, { flexible, elements: 12, strutGive: 0 });
+      const none = new Array<number>(on.n).fill(0);
+      const k = none.map((_, j) => (j === on.leverAt ? 1e4 : j === on.rear.at ? 1e6 : 1));
+      k[0] = 0;
+      for (const [m, c] of [
+        [4000, 0.02],
+        [4000, 0.3],
+        [4000, 5],
+        [4e4, 0.3],
+        [4e5, 3],
+      ] as const) {
+        const { x, w } = made(none, k, {}, [], on);
+        let asked = 0;
+        let sloped = 0;
+        const front: Force = {
+          ...{ name: 'front', remembers: 0, slot: 0 },
+          prepare: () => undefined,
+          add: (to, y) => {
+            asked++;
+            if (to.slopes) sloped++;
+            // A spring that stiffens: m − 1e6·y − c·1e9·y².
+            const at = y[0] as number;
+            to.q[0] = (to.q[0] as number) + m - 1e6 * at - c * 1e9 * at * at;
+            to.k[0] = (to.k[0] as number) - 1e6 - 2 * c * 1e9 * at;
+          },
+          arrows: () => [],
+          energy: () => null,
+        };
+        const y = new Float64Array(on.n);
+        const s = ended();
+        settle({ ...x, w: { ...w, forces: [...w.forces, front] } }, y, s);
+        const label = `${flexible} ${m} ${c}`;
+        expect(s.converged, label).toBe(true);
+        expect(s.residual, label).toBeLessThan(flexible ? 1e-5 : 1e-6);
+        const root = (-1e6 + Math.sqrt(1e12 + 4e9 * c * m)) / (2e9 * c);
+        near(y[0] as number, root, { abs: 1e-9 }, label);
+        // No step of these has to be halved: one evaluation for each, and one before. Where it bends, 50 N and less
+        // that are left are first looked at without slopes, which are asked for again where that step was not good.
+        if (!flexible) expect([asked, sloped], label).toEqual([s.iterations + 1, s.iterations + 1]);
+        else {
+          expect(asked, label).toBeGreaterThan(s.iterations);
+          expect(sloped, label).toBeLessThan(asked - 2);
+          expect(sloped, label).toBeLessThan(s.iterations + 1);
+        }
+      }
+    }
+  });
+
   it('finds a part shaken off between none and all, and none beyond', () => {
     // 1e6·y = 500·part, 100·y = 0.02: 0.4; 0.08 would take 1.6.
     const solved = (off: number) => {
@@ -305,6 +376,113 @@ describe('Newton', () => {
     near(soft.force, -50 / 1.1, { abs: 1e-6 }, 'soft');
     near(soft.y[0] as number, (5000 - 5000 / 1.1) / 1e7, { abs: 1e-12 }, 'shorter');
     near(solved({ give: 1e-4, from: 0 }).force, -40, { abs: 1e-6 }, 'not beyond its rest');
+  });
+});
+
+describe('where Newton alone would jump to and fro', () => {
+  /** Force and slope on the front shoe by its turn; rear shoe and lever on springs. */
+  type Law = (y: number) => readonly [force: number, slope: number];
+  const settled = (law: Law, inTime = false) => {
+    const { x, w } = made([0, 0, 0], [0, 1e6, 1e4]);
+    let asked = 0;
+    const front: Force = {
+      ...{ name: 'front', remembers: 0, slot: 0 },
+      prepare: () => undefined,
+      add: (to, y) => {
+        asked++;
+        const [force, slope] = law(y[0] as number);
+        to.q[0] = (to.q[0] as number) + force;
+        to.k[0] = (to.k[0] as number) + slope;
+      },
+      arrows: () => [],
+      energy: () => null,
+    };
+    const inertia = inTime
+      ? { massOverH2: new Float64Array(9), free: new Float64Array(3) }
+      : x.inertia;
+    const y = new Float64Array(3);
+    const s = ended();
+    settle({ ...x, inertia, w: { ...w, forces: [...w.forces, front] } }, y, s);
+    return { ...s, asked, at: y[0] as number };
+  };
+  const ended = (): Ended => ({ residual: 0, iterations: 0, converged: false });
+
+  it('a bristle of dry friction that turns round within a step is closed in on by halving', () => {
+    // 1000 − 1e6·y − f·(y − y0)/w within w of y0, else ±f: held in it where 1000 − 1e6·y0 is less than f.
+    for (const [reach, y0, held] of [
+      [1e-7, 1e-4, true],
+      [1e-7, 3e-4, true],
+      [1e-6, 3e-4, true],
+      [1e-5, 1e-4, true],
+      [1e-6, 1e-4, false],
+    ] as const) {
+      const f = held ? 2000 : 500;
+      const s = settled((y) => {
+        const d = (y - y0) / reach;
+        const slope = Math.abs(d) < 1 ? f / reach : 0;
+        return [1000 - 1e6 * y - f * Math.max(-1, Math.min(1, d)), -1e6 - slope];
+      });
+      expect(s.converged).toBe(true);
+      const at = held ? (1000 + (f * y0) / reach) / (1e6 + f / reach) : 500 / 1e6;
+      near(s.at, at, { abs: 1e-12 }, `${reach} ${y0}`);
+      // Eight whole steps at the most, then halvings of what is left.
+      expect(s.iterations).toBeLessThan(held ? 24 : 3);
+      expect(s.asked).toBeLessThan(held ? 90 : 4);
+    }
+  });
+
+  // Newton on an arctangent runs away from 1.39 of its widths on, farther each time (C. T. Kelley, Iterative Methods for
+  // Linear and Nonlinear Equations, chapter 8, has it as the example of that).
+  const arctangent =
+    (most: number, width: number, y0: number): Law =>
+    (y) => {
+      const d = (y - y0) / width;
+      return [-most * Math.atan(d), -most / width / (1 + d * d)];
+    };
+
+  it('an arctangent is marched to against a drag, slower where it runs past', () => {
+    for (const [most, width, y0] of [
+      [100, 1e-4, 4e-3],
+      [100, 1e-6, 1e-3],
+      [1000, 1e-4, 1e-3],
+      [1000, 1e-4, 4e-3],
+      [1000, 1e-5, 1e-3],
+      [1000, 1e-5, 4e-3],
+      [1000, 1e-6, 4e-3],
+      [1e4, 1e-5, 4e-3],
+    ] as const) {
+      const label = `${most} ${width} ${y0}`;
+      const s = settled(arctangent(most, width, y0));
+      expect(s.converged, label).toBe(true);
+      near(s.at, y0, { abs: width }, label);
+      expect(s.residual, label).toBeLessThan(1e-6);
+      // Half of the steps that a march may take.
+      expect(s.iterations, label).toBeLessThan(200);
+    }
+  });
+
+  it('marches no farther than 400 steps; a step in time goes on from there by descent', () => {
+    // So steep that the march jumps over it to the end.
+    const steep = arctangent(1e4, 1e-6, 1e-3);
+    const rest = settled(steep);
+    expect(rest.iterations).toBeGreaterThan(400);
+    expect(rest.iterations).toBeLessThan(420);
+    const moving = settled(steep, true);
+    expect(moving.converged).toBe(true);
+    near(moving.at, 1e-3, { abs: 1e-9 });
+    // A root has no slope that leads to it: Newton goes from side to side as far as it came.
+    for (const power of [0.35, 0.5]) {
+      const root: Law = (y) => {
+        const d = Math.abs(y - 3e-4);
+        return [
+          -1000 * Math.sign(y - 3e-4) * d ** power,
+          -1000 * power * Math.max(d, 1e-30) ** (power - 1),
+        ];
+      };
+      const s = settled(root, true);
+      expect(s.converged, `${power}`).toBe(true);
+      near(s.at, 3e-4, { abs: 1e-9 }, `${power}`);
+    }
   });
 });
 
