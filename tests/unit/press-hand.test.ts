@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import runabout from '../../scenes/ferry-runabout.json';
-import { asideOf, dress } from '../../sim/balance/dress.ts';
+import { asideOf, dress, workFor } from '../../sim/balance/dress.ts';
 import { type Drive, driveToe } from '../../sim/balance/drive.ts';
+import { actingOn } from '../../sim/balance/press.ts';
+import { type Supports, solvePose } from '../../sim/balance/solve.ts';
 import type { ShoeRig } from '../../sim/balance/types.ts';
 import { SHEAR_SHARE } from '../../sim/contact/friction.ts';
+import { torqueOnDrum } from '../../sim/contact/rub.ts';
 import {
   balance,
   createRig,
@@ -16,6 +19,7 @@ import {
   solveBalance,
 } from '../../sim/index.ts';
 import { mustRead, pinnedPair, quay } from '../brakes.ts';
+import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 
 /**
@@ -85,6 +89,54 @@ describe('a standing drum', () => {
       });
       expect(bears).toBeGreaterThan(20);
     }
+  });
+});
+
+describe('shoes that dry friction holds', () => {
+  const rough = structuredClone(runabout);
+  for (const side of SIDES) {
+    rough.shoes[side].anchor.friction = 0.2;
+    Object.assign(rough.shoes[side].holdDown, { friction: 20, shakenOff: 0.5 });
+  }
+  const brake = mustRead(rough);
+  const rig = createRig(brake, { elements: 24 });
+  const state = freshState(brake, 95, 24);
+  const at = brake.shoes.front.holdDown.at;
+  const hand = (part: number) =>
+    ({ on: 'front', at, to: [at[0] - 300, at[1]], rate: 5 * part, limit: 400 * part }) as const;
+  /** The press in very many small steps, each solved from the last, whose bristles it takes over. */
+  const slowly = (pressure: number, cable: number, pulled: boolean, many: number) => {
+    const d = dress(rig, state);
+    const w = workFor(d);
+    const law = { kind: 'slide', mu: 0.37, sense: 1 } as const;
+    const act = actingOn(d, { pressure: 0, cable: 0 }, w.memory, law, law);
+    const pose = d.restPose.slice();
+    let s: Supports = { strutOn: true, leverFree: false };
+    for (let n = 0; n <= many; n++) {
+      const part = n / many;
+      act.pressure = pressure * part;
+      act.cable = cable * part;
+      if (pulled) act.hands = [hand(part)];
+      s = solvePose(rig, w, pose, act, { inertia: null, leverStop: 0, shaken: 'off the strut' }, s);
+      act.memory.set(w.after);
+    }
+    return [torqueOnDrum(rig.front.rub, d.drum), torqueOnDrum(rig.rear.rub, d.drum)];
+  };
+
+  it.each([
+    ['pedal', 4, 0, false],
+    ['cable', 0, 300, false],
+    ['hand', 0, 0, true],
+  ] as const)('are pressed by a %s as in very many small steps', (_, pressure, cable, pulled) => {
+    const fine = slowly(pressure, cable, pulled, 400);
+    const hands = pulled ? [hand(1)] : undefined;
+    const { act } = solveBalance(rig, state, { pressure, turning: 1, cable, hands });
+    const { front, rear } = rig;
+    const told = [torqueOnDrum(front.rub, act.drum), torqueOnDrum(rear.rub, act.drum)];
+    expect(Math.abs(fine[0] as number)).toBeGreaterThan(3000);
+    // Half a part in a hundred of its torque either way, by the steps in which heels turn round.
+    for (const k of [0, 1] as const)
+      near(told[k] as number, fine[k] as number, { rel: 2e-3, abs: 5 }, `${k}`);
   });
 });
 
@@ -273,6 +325,46 @@ describe('a shoe locks by itself', () => {
     expect(lockedShoe(less.rig, { ...less.state, drumRadius: 99.9 }, 1)).toBeNull();
   });
 
+  it('where it can slide at the friction of plane statics, whichever side leads', () => {
+    // On smooth flats, in a narrow patch 75.2 mm up a drum of 95: from sin(atan mu) = 75.2/95 on, mu 1.295 (derived in
+    // locks-sweep.test.ts).
+    const scene = structuredClone(runabout);
+    const locked = (friction: number, turning: 1 | -1) => {
+      for (const side of SIDES) {
+        scene.shoes[side].lining.groundRadius = 94;
+        scene.shoes[side].lining.friction = friction;
+      }
+      const brake = mustRead(scene);
+      return lockedShoe(createRig(brake, { elements: 24 }), freshState(brake, 95, 24), turning);
+    };
+    expect([locked(1.27, 1), locked(1.27, -1)]).toEqual([null, null]);
+    expect([locked(1.32, 1), locked(1.32, -1)]).toEqual(['front', 'rear']);
+  });
+
+  it('bending on a pin, its steel so stiff that it hardly does, where a rigid one locks', () => {
+    const bends = (mu: number, stiff: number) => {
+      const { brake } = pinnedPair({
+        ...{ mu, width: 40, radius: 100, pin: 80, arm: 160, from: 35, to: 145 },
+      });
+      const shoe = (side: 'front' | 'rear') => {
+        const { lining, steel, ...rest } = brake.shoes[side];
+        // 400 MPa, as linings are, and steel a thousand times as stiff as it is.
+        return {
+          ...rest,
+          lining: { ...lining, modulus: 400 },
+          steel: { ...steel, modulus: steel.modulus * stiff },
+        };
+      };
+      const shoes = { front: shoe('front'), rear: shoe('rear') };
+      const rig = createRig({ ...brake, shoes }, { flexible: true, elements: 12 });
+      return lockedShoe(rig, freshState(brake, 100, 12), 1);
+    };
+    expect(bends(0.96 * LOCKS, 1000)).toBeNull();
+    expect(bends(1.04 * LOCKS, 1000)).toBe('front');
+    // Far beyond, even a held toe would not hold it.
+    expect(bends(1.5, 1)).toBe('front');
+  });
+
   it('is then shown as the drum stands, and no force is told', () => {
     const { rig, state } = pair(0.8);
     const press = { pressure: 2, turning: 1 } as const;
@@ -373,6 +465,67 @@ describe('an instant', () => {
         near(off.shoes[side].gap[i] as number, g, { abs: 1e-9 }, `${side} ${i}`);
       });
     expect(off.drumRadius).toBe(100);
+  });
+
+  it('off its drum is stopped by its hold-downs’ pins, 8 mm from where they rest', () => {
+    const still = rest(rig, state);
+    const off = balance(rig, state, { pressure: 2, turning: 0, drumOff: true });
+    for (const side of SIDES) {
+      const s = off.shoes[side];
+      expect(s.normalSum).toBe(0);
+      const [x, y] = still.shoes[side].holdDown.at;
+      const far = Math.hypot(s.holdDown.at[0] - x, s.holdDown.at[1] - y);
+      // Pressed in by its contact: 570 N of the piston at 1e5 N/mm and more.
+      near(far, 8, { abs: 0.02 }, side);
+      expect(Math.max(...s.gap)).toBeLessThan(0);
+    }
+  });
+
+  it('tells a heel’s force by its flat: what the others leave over', () => {
+    const sliding = slick();
+    const eccentric = { ...sliding.state, condition: { ...SOUND, offCentre: 0.2, drumRise: 0.1 } };
+    for (const turning of [1, -1] as const)
+      for (const press of [
+        { pressure: 3, turning, drumAngle: 0.8 },
+        { pressure: 3, turning, drumAngle: 2.5 },
+      ]) {
+        const i = balance(sliding.rig, eccentric, press);
+        expect([i.drumAngle, i.turning]).toEqual([press.drumAngle, turning]);
+        for (const side of SIDES) {
+          const { force, largest } = leftOver(sliding.brake, i, side);
+          expect(largest).toBeGreaterThan(300);
+          expect(force, `${side} ${turning}`).toBeLessThan(1e-6 * largest);
+          const { anchor } = sliding.brake.shoes[side];
+          if (anchor.kind !== 'abutment') throw new Error('no abutment');
+          // Smooth: square to its flat, outward.
+          const [x, y] = i.shoes[side].anchorForce;
+          const [nx, ny] = [Math.cos(anchor.normal), Math.sin(anchor.normal)];
+          near(x * ny - y * nx, 0, { abs: 1e-6 * largest }, side);
+          expect(x * nx + y * ny).toBeGreaterThan(10);
+        }
+      }
+  });
+
+  it('tells a hand on a piston, and how far that has drawn it off its toe', () => {
+    const at = brake.shoes.front.toe;
+    const drawn = (pressure: number, by: number) => {
+      const to = [at[0] + by, at[1]] as const;
+      const hand = { on: 'front piston', at, to, rate: 20, limit: 200 } as const;
+      return balance(rig, state, { pressure, turning: 0, hands: [hand] }).shoes;
+    };
+    // Without fluid it follows the hand inward, whose spring is then slack.
+    const off = drawn(0, 3);
+    const out = -rest(rig, state).shoes.front.toe[0] - 27.5;
+    near(off.front.pistonBehind ?? 0, 3 + out, { abs: 0.01 }, 'behind');
+    expect(off.front.pistonForce).toBe(0);
+    near(off.front.pistonHand ?? 0, 0, { abs: 1e-9 }, 'slack');
+    expect(off.rear.pistonBehind).toBeUndefined();
+    // Pressed it stays at its toe and loses what the hand draws: 20 N/mm.
+    const on = drawn(2, 3);
+    const hand = -20 * (3 + (-on.front.toe[0] - 27.5));
+    near(on.front.pistonHand ?? 0, hand, { rel: 0.01 }, 'hand');
+    near(on.front.pistonForce, 2 * brake.cylinder.area + hand, { rel: 0.001 }, 'push');
+    expect([on.front.pistonBehind, on.rear.pistonHand]).toEqual([undefined, undefined]);
   });
 
   it('tells how far a strut without its spring has gone along', () => {
