@@ -140,6 +140,58 @@ describe('shoes that dry friction holds', () => {
   });
 });
 
+describe('a bending shoe on a standing drum', () => {
+  const { brake } = quay();
+  const rig = createRig(brake, { flexible: true, elements: 12 });
+  const state = freshState(brake, 100, 12);
+  /** Bristles of a lining, which go along with it from step to step. */
+  const bristles = (shoe: ShoeRig) => ({
+    ...({ kind: 'stick', mu: 0.38, turn: 0 } as const),
+    deflection: new Float64Array(12),
+    beforeX: shoe.rub.faceX.slice(),
+    beforeY: shoe.rub.faceY.slice(),
+  });
+
+  it('is dragged as in very many small steps', () => {
+    const pressure = 3;
+    const d = dress(rig, state);
+    const w = workFor(d);
+    const law = { kind: 'slide', mu: 0, sense: 1 } as const;
+    const act = actingOn(d, { pressure: 0, cable: 0 }, w.memory, law, law);
+    const pose = d.restPose.slice();
+    const under = { inertia: null, leverStop: 0, shaken: 'not' } as const;
+    let s: Supports = solvePose(rig, w, pose, act, under, { strutOn: true, leverFree: false });
+    const laws = [bristles(rig.front), bristles(rig.rear)] as const;
+    act.frontLaw = laws[0];
+    act.rearLaw = laws[1];
+    for (let n = 1; n <= 100; n++) {
+      act.pressure = (pressure * n) / 100;
+      s = solvePose(rig, w, pose, act, under, s);
+      act.memory.set(w.after);
+      for (const [k, shoe] of [rig.front, rig.rear].entries()) {
+        laws[k as 0 | 1].deflection.set(shoe.rub.deflection);
+        laws[k as 0 | 1].beforeX.set(shoe.rub.faceX);
+        laws[k as 0 | 1].beforeY.set(shoe.rub.faceY);
+      }
+    }
+    const read = () =>
+      [rig.front, rig.rear].flatMap(({ rub }) => [
+        torqueOnDrum(rub, d.drum),
+        ...rub.normal,
+        ...rub.friction,
+      ]);
+    const fine = read();
+    const most = Math.max(...fine.map(Math.abs).slice(1, 13));
+    expect(most).toBeGreaterThan(50);
+    solveBalance(rig, state, { pressure, turning: 0 });
+    // Torques of both directions nearly cancel: a part in a thousand of all of it is 100 mm times that of a force.
+    read().forEach((v, i) => {
+      const torque = i % 25 === 0;
+      near(v, fine[i] as number, { abs: (torque ? 100 : 1) * 5e-3 * most }, `${i}`);
+    });
+  });
+});
+
 describe('a solve from a pose that is near', () => {
   it('ends in the same balance, in fewer steps', () => {
     const { rig, state } = quay();

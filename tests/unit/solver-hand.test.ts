@@ -385,8 +385,12 @@ describe('Newton', () => {
 describe('where Newton alone would jump to and fro', () => {
   /** Force and slope on the front shoe by its turn; rear shoe and lever on springs. */
   type Law = (y: number) => readonly [force: number, slope: number];
-  const settled = (law: Law, inTime = false) => {
-    const { x, w } = made([0, 0, 0], [0, 1e6, 1e4]);
+  const settled = (law: Law, inTime = false, on = rig) => {
+    const k = Array.from({ length: on.n }, (_, j) => {
+      if (j === on.leverAt) return 1e4;
+      return j === on.rear.at ? 1e6 : Math.min(1, j);
+    });
+    const { x, w } = made(new Array<number>(on.n).fill(0), k, {}, [], on);
     let asked = 0;
     const front: Force = {
       ...{ name: 'front', remembers: 0, slot: 0 },
@@ -401,9 +405,9 @@ describe('where Newton alone would jump to and fro', () => {
       energy: () => null,
     };
     const inertia = inTime
-      ? { massOverH2: new Float64Array(9), free: new Float64Array(3) }
+      ? { massOverH2: new Float64Array(on.n * on.n), free: new Float64Array(on.n) }
       : x.inertia;
-    const y = new Float64Array(3);
+    const y = new Float64Array(on.n);
     const s = ended();
     settle({ ...x, inertia, w: { ...w, forces: [...w.forces, front] } }, y, s);
     return { ...s, asked, at: y[0] as number };
@@ -462,6 +466,31 @@ describe('where Newton alone would jump to and fro', () => {
       // Half of the steps that a march may take.
       expect(s.iterations, label).toBeLessThan(200);
     }
+  });
+
+  it('a pinned shoe that tips goes the way it is pushed, to the wall; one that bends to where it is in balance', () => {
+    // 100 + 1e6·y tips about −0.1 mrad; a wall of 1e9 stands at 1 mrad, where 1100 push.
+    const tips: Law = (y) => {
+      const past = y > 1e-3;
+      return [100 + 1e6 * y - (past ? 1e9 * (y - 1e-3) : 0), 1e6 - (past ? 1e9 : 0)];
+    };
+    const rigid = settled(tips);
+    expect(rigid.converged).toBe(true);
+    near(rigid.at, 1e-3 + 1100 / (1e9 - 1e6), { abs: 1e-9 }, 'wall');
+    const bent = createRig(brake, { flexible: true, elements: 12, strutGive: 0 });
+    const tipped = settled(tips, false, bent);
+    expect(tipped.converged).toBe(true);
+    near(tipped.at, -1e-4, { abs: 1e-9 }, 'tips');
+  });
+
+  it('what rounding leaves over, less than a ten thousandth of a newton, is a balance; more is none', () => {
+    // Pushed to and fro by as much wherever it goes; moments over 100 mm.
+    const stays = (moment: number) => settled((y) => [y < 1e-3 ? moment : -moment, -1e6]);
+    const little = stays(9e-3);
+    expect(little.converged).toBe(true);
+    near(little.residual, 9e-5, { rel: 1e-9 });
+    expect(stays(1.1e-2).converged).toBe(false);
+    expect(stays(1.1e-2).residual).toBeGreaterThan(1e-4);
   });
 
   it('marches no farther than 400 steps; a step in time goes on from there by descent', () => {
