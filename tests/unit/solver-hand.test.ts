@@ -723,7 +723,13 @@ describe('a press', () => {
     expect(remembers(sliding(0, 12, 0.5), 1)).toBe(true);
   });
 
-  const stepped = (on: typeof rig, letsGo: number, path?: Path, at = new Float64Array(on.n)) => {
+  const stepped = (
+    on: typeof rig,
+    letsGo: number,
+    path?: Path,
+    touch: readonly [front: number, rear: number] = [2, 2],
+  ) => {
+    const at = new Float64Array(on.n);
     const w = makeWork(on);
     const hand = { on: 'front', at: [0, 0], to: [1, 0], rate: 6, limit: 60 } as const;
     const act: Acting = {
@@ -732,15 +738,22 @@ describe('a press', () => {
     };
     const shares: number[] = [];
     const starts: number[] = [];
+    /** What the bristles hold at before each step: all of a step that was taken over. */
+    const held: number[] = [];
     const solve = (): Solution => {
       const share = act.pressure / 8;
       expect(act.cable).toBeCloseTo(80 * share, 9);
       expect(act.hands?.[0]).toMatchObject({ on: 'front', rate: 6 * share, limit: 60 * share });
       shares.push(share);
       starts.push(at[0] as number);
+      held.push(act.memory[0] ?? share);
+      w.after.fill(share);
+      on.front.rub.normal[5] = share >= touch[0] ? 1 : 0;
+      on.rear.rub.normal[5] = share >= touch[1] ? 1 : 0;
       at[0] = share;
       const ended = { residual: 0, iterations: 1, converged: true, settled: true };
-      return { ...ended, strutOn: share < letsGo, leverFree: false, clamp: share };
+      const supports = { strutOn: share < letsGo, leverFree: false, shakenPart: share / 2 };
+      return { ...ended, ...supports, clamp: share };
     };
     const none = {} as never;
     const asked = {
@@ -752,7 +765,7 @@ describe('a press', () => {
       pose: at,
     };
     const s = pressInSteps({ ...asked, turning: 1, solve, ...(path ? { path } : {}) });
-    return { shares, starts, s };
+    return { shares, starts, held, s };
   };
   const steps = (n: number) => Array.from({ length: n + 1 }, (_, i) => i / n);
 
@@ -766,6 +779,20 @@ describe('a press', () => {
     expect(found.shares).toEqual([...steps(16).slice(0, 10), ...fine, ...steps(16).slice(10)]);
     expect(found.starts.slice(9, 12)).toEqual([8 / 16, 8 / 16, 8 / 16 + 1 / 256]);
     expect(found.s).toMatchObject({ strutOn: false, clamp: 1 });
+    // The step that is parted leaves nothing behind.
+    expect(found.held).toEqual(found.starts);
+  });
+
+  it('is parted finer where a lining touches, of either shoe', () => {
+    const on = sliding(0.1, 12, 1);
+    const fine = (from: number) => Array.from({ length: 16 }, (_, k) => from / 16 + (k + 1) / 256);
+    const [coarse, expected] = [steps(16), [] as number[]];
+    // Between 3 and 4 sixteenths the front one, between 10 and 11 the rear one.
+    expected.push(...coarse.slice(0, 5), ...fine(3), ...coarse.slice(5, 12), ...fine(10));
+    expected.push(...coarse.slice(12));
+    expect(stepped(on, 2, undefined, [0.21, 0.65]).shares).toEqual(expected);
+    on.front.rub.normal.fill(0);
+    on.rear.rub.normal.fill(0);
   });
 
   it('a press nearly like the one before starts each step as far on as that one went', () => {
@@ -773,6 +800,14 @@ describe('a press', () => {
     expect(stepped(rig, 2, path).starts).toEqual([0, 0, 0.25, 0.5, 0.75]);
     expect(path.size).toBe(5);
     expect(stepped(rig, 2, path).starts).toEqual([0, 0.25, 0.5, 0.75, 1]);
+    // Each on the supports that it ended on; fine steps beside the coarse one that they part.
+    expect([...path.values()].map(({ clamp, shakenPart }) => [clamp, shakenPart])).toEqual(
+      steps(4).map((share) => [share, share / 2]),
+    );
+    const parted: Path = new Map();
+    stepped(sliding(0.1, 12, 1), 0.53, parted);
+    expect(parted.size).toBe(17 + 16);
+    expect(new Set(parted.keys()).size).toBe(33);
   });
 });
 
