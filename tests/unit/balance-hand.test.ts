@@ -167,6 +167,22 @@ describe('a hand', () => {
     near(force.energy() ?? 0, 250, { rel: 1e-9 }, 'energy');
   });
 
+  it('beside a strut that slants holds it where it is nearest', () => {
+    // From (−59.2, 40) to (40.8, 65): a place 3 to the right and 12 down of three fifths of it is square to it.
+    const off = { on: 'strut', at: [0.8 + 3, 55 - 12], to: [3.8, 53] } as const;
+    const { outer } = alone(
+      'hand',
+      [0, 0, 0],
+      () => ({ hands: [{ ...off, rate: 20, limit: 100 }] }),
+      (s) => {
+        s.shoes.front.strutSeat = [-59.2, 40];
+        s.shoes.rear.strutSeat = [40.8, 65];
+      },
+    );
+    // It pulls from three fifths of the strut, (0.8, 55), to (3.8, 53): by 3 and −2, 72.1 N.
+    all(outer, [0.4 * 60, 0.4 * -40, 0.6 * 60, 0.6 * -40], 1e-6, 'on');
+  });
+
   it('off the strut’s end holds the seat there', () => {
     all(held(hand('strut', [-80, 52])).outer.slice(2), [0, 0], 1e-12, 'before it');
     all(held(hand('strut', [80, 52])).outer.slice(0, 2), [0, 0], 1e-12, 'behind it');
@@ -516,6 +532,73 @@ describe('the pose of the released brake', () => {
     near(gap('rear', rig.rear), d.restGap, { abs: 1e-9 }, 'rear');
     // 1 mm at the strut, 130 over the pins, is 0.5·78/130 at each middle.
     near(d.restGap, 0.3, { abs: 0.005 }, 'gap');
+  });
+});
+
+describe('the pose of the released brake whose shoes bend', () => {
+  const rig = createRig(quay().brake, { flexible: true, elements: 12 });
+  const d = dress(rig, freshState(rig.brake, 100, 12));
+  const w = workFor(d);
+  const law = { kind: 'slide', mu: 0, sense: 1 } as const;
+  const evaluate = (y: Float64Array) => {
+    const act: Acting = {
+      ...{ pressure: 0, cable: 0, drum: noDrum(rig), frontLaw: law, rearLaw: law, memory: d.home },
+      ...{ home: d.home, strutLength: d.strutLength, strutRest: 0, shaken: 0 },
+    };
+    assemble(rig, w, y, act);
+  };
+
+  it('a face stands where the contact has it, bent in any way', () => {
+    const y = d.restPose.map((v, j) => v + 1e-3 * (1 + (j % 5)) * (j % 2 ? -1 : 1));
+    evaluate(y);
+    for (const side of ['front', 'rear'] as const) {
+      const shoe = rig[side];
+      const turn = y[shoe.at] as number;
+      for (let i = 0; i < 12; i++) {
+        const there = Math.hypot(shoe.rub.faceX[i] as number, shoe.rub.faceY[i] as number);
+        const told = faceAt(shoe, d[side], y, Math.cos(turn), Math.sin(turn), i);
+        near(told, there, { abs: 1e-9 }, `${side} ${i}`);
+      }
+    }
+  });
+
+  it('is bent by springs and strut as they are in balance, its gaps alike, on its strut', () => {
+    const y = d.restPose;
+    evaluate(y);
+    const modes = [rig.front, rig.rear].flatMap(({ at, n }) =>
+      Array.from({ length: n - 1 }, (_, m) => at + 1 + m),
+    );
+    // One clamp of the strut must do for all fourteen modes.
+    const [q, g] = [w.q, w.seatGradient].map((v) => modes.map((j) => v[j] as number));
+    const dot = (a: readonly number[] = [], b: readonly number[] = []) =>
+      a.reduce((sum, v, j) => sum + v * (b[j] as number), 0);
+    const clamp = -dot(q, g) / dot(g, g);
+    // Shoes 0.5/130 rad inward each: springs of 8 and 12 N/mm shorter by 139/130 and 12/130 mm, 146.4 and 153.9 N at 139
+    // and 12 over the pins; 130 at the strut.
+    near(clamp, (146.4 * 139 + 153.9 * 12) / 130, { rel: 5e-3 }, 'clamp');
+    const bent = Math.max(...modes.map((j) => Math.abs(y[j] as number)));
+    modes.forEach((j, m) => {
+      const left = (w.q[j] as number) + clamp * (w.seatGradient[j] as number);
+      near(left, 0, { abs: 1e-5 * bent + 1e-6 }, `mode ${m}`);
+    });
+    near(w.strut.length, 103.2, { abs: 1e-9 }, 'strut');
+    const gap = ({ rub }: ShoeRig) => ((rub.gap[5] as number) + (rub.gap[6] as number)) / 2;
+    near(gap(rig.front), gap(rig.rear), { abs: 1e-9 }, 'gaps');
+    near(gap(rig.front) - 101, d.restGap, { abs: 1e-9 }, 'gap');
+    expect(w.turns.frontCos).toBeLessThan(1);
+  });
+
+  it('is clamped by its springs’ moments over the strut’s, nought where nothing gives', () => {
+    // 0.5/130 rad inward each: springs of 8 and 12 N/mm nearer by that at 139 and 12 over the pins.
+    const near2 = (at: number, rate: number) => (155 - (rate * at) / 130) * at;
+    near(
+      dress(createRig(quay().brake), freshState(rig.brake)).strutRest,
+      (near2(139, 8) + near2(12, 12)) / 130,
+      {
+        rel: 5e-3,
+      },
+    );
+    expect(dress(createRig(rig.brake, { strutGive: 0 }), freshState(rig.brake)).strutRest).toBe(0);
   });
 });
 

@@ -18,7 +18,7 @@ import {
   SOUND,
   solveBalance,
 } from '../../sim/index.ts';
-import { mustRead, pinnedPair, quay } from '../brakes.ts';
+import { mustRead, pinnedPair, quay, tablesQuay } from '../brakes.ts';
 import { leftOver } from '../left-over.ts';
 import { near } from '../near.ts';
 
@@ -427,6 +427,29 @@ describe('a shoe locks by itself', () => {
     expect(told.shoes.front.pose).toEqual(still.shoes.front.pose);
     expect(told.torqueOnDrum).toBe(still.torqueOnDrum);
   });
+});
+
+it('where nothing balances the standing brake is shown, and told as lost', () => {
+  // A friction of 0.6 carries the leading shoe three times its push already; with an exponent of 1.25 more pressure
+  // asks for more friction, and that for more pressure.
+  const { rig, state } = tablesQuay((s) => {
+    for (const side of SIDES) s.shoes[side].lining.friction = 0.6;
+    const damp = { factorAgainstTemperature: [[20, 1]], source: 'test' };
+    const law = { pressureExponent: 1.25, speedExponent: 0, atPressure: 0.5, atSpeed: 40 };
+    Object.assign(s, {
+      frictionOfSurfaces: { damp },
+      frictionAgainstPressureAndSpeed: { ...law, source: 'test' },
+    });
+  });
+  const lost = balance(rig, state, { pressure: 8, turning: 1 });
+  expect([lost.lost, lost.locked, lost.turning]).toEqual([true, null, 1]);
+  const still = balance(rig, state, { pressure: 8, turning: 0 });
+  expect(still.lost).toBe(false);
+  expect(lost.shoes.front.pose).toEqual(still.shoes.front.pose);
+  // Less does find it.
+  const less = balance(rig, state, { pressure: 0.7, turning: 1 });
+  expect([less.lost, less.locked]).toEqual([false, null]);
+  expect(less.torqueOnDrum).toBeLessThan(-1000);
 });
 
 describe('an instant', () => {
