@@ -275,7 +275,7 @@ describe('Newton', () => {
     for (const flexible of [false, true]) {
       const on = createRig(brake, { flexible, elements: 12, strutGive: 0 });
       const none = new Array<number>(on.n).fill(0);
-      const k = none.map((_, j) => (j === on.leverAt ? 1e4 : j === on.rear.at ? 1e6 : 1));
+      const k = none.map((_, j): number => (j === on.leverAt ? 1e4 : j === on.rear.at ? 1e6 : 1));
       k[0] = 0;
       for (const [m, c] of [
         [4000, 0.02],
