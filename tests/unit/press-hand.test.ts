@@ -368,6 +368,35 @@ describe('a shoe locks by itself', () => {
     expect(both(0.8, 0.3)).toEqual(['front', null]);
   });
 
+  it('from where it touches, however far that is; not where it passes the drum by', () => {
+    // The van's linings have 0.3 mm to go and touch all at once: 23.4 to 133.4° from the pins' line, these 79.6 mm off.
+    const a = Math.hypot(16, 78);
+    const from = Math.atan2(78, 16) - 55 * DEG;
+    const to = from + 110 * DEG;
+    const squares = (to - from) / 2 - (Math.sin(2 * to) - Math.sin(2 * from)) / 4;
+    const products = (Math.sin(to) ** 2 - Math.sin(from) ** 2) / 2;
+    const locks = (a * squares) / (100 * (Math.cos(from) - Math.cos(to)) - a * products);
+    const van = (mu: number) => {
+      const { brake } = quay();
+      const shoe = (side: 'front' | 'rear') => {
+        const { lining } = brake.shoes[side];
+        return { ...brake.shoes[side], lining: { ...lining, friction: mu } };
+      };
+      const shoes = { front: shoe('front'), rear: shoe('rear') };
+      return { rig: createRig({ ...brake, shoes }), state: freshState(brake) };
+    };
+    const locked = (mu: number, turning: 1 | -1, radius = 100) => {
+      const { rig, state } = van(mu);
+      return lockedShoe(rig, { ...state, drumRadius: radius }, turning);
+    };
+    expect(locks).toBeGreaterThan(0.7);
+    expect([locked(0.99 * locks, 1), locked(0.99 * locks, -1)]).toEqual([null, null]);
+    expect([locked(1.01 * locks, 1), locked(1.01 * locks, -1)]).toEqual(['front', 'rear']);
+    // Turned by 20 mm at the drum, its middle has gone out by some 16.
+    expect(locked(2 * locks, 1, 105)).toBe('front');
+    expect(locked(2 * locks, 1, 140)).toBeNull();
+  });
+
   it('also where its lining stands in the drum from the start', () => {
     const { rig, state } = pair(0.8);
     const inside = { ...state, drumRadius: 96 };
