@@ -7,6 +7,7 @@ import { makeForces, memorySize } from '../../sim/balance/forces/list.ts';
 import { faceAt, makeRestRig, reach, seatsApart, turnPair } from '../../sim/balance/rest.ts';
 import { atSpeed, type Mus, meanPressure, settleFriction } from '../../sim/balance/rubbing.ts';
 import type { Acting, Hand, ShoeRig } from '../../sim/balance/types.ts';
+import { condense } from '../../sim/brake/flex.ts';
 import { stopStiffness } from '../../sim/brake/stop-contacts.ts';
 import { roundDrum } from '../../sim/contact/drum.ts';
 import { type BrakeState, createRig, freshState, type Rig, SOUND } from '../../sim/index.ts';
@@ -434,9 +435,8 @@ describe('the list of forces', () => {
 });
 
 describe('a rig', () => {
-  const { brake, rig } = quay();
-
   it('has its spots from the anchors, and its lever by the pull on its hook', () => {
+    const { rig } = quay();
     const at = ({ part, x, y, onLever }: (typeof rig)['hook']) => [part, x, y, onLever];
     expect(at(rig.front.toe)).toEqual(['front', -11.5, 156, false]);
     expect(at(rig.rear.toe)).toEqual(['rear', 11.5, 156, false]);
@@ -470,6 +470,7 @@ describe('a rig', () => {
   });
 
   it('gives between its shoes as its parts do, less the shoes’ own where these bend, or as it is told', () => {
+    const { brake } = quay();
     const give = createRig(brake).strutGive;
     expect(give).toBeGreaterThan(1e-4);
     near(give - createRig(brake, { flexible: true }).strutGive, 1.7e-5, { rel: 1e-9 }, 'shoes');
@@ -477,7 +478,33 @@ describe('a rig', () => {
     expect(createRig(brake, { flexible: true, strutGive: 3 }).strutGive).toBe(3);
   });
 
+  it('bends under the single forces that it bears: of the piston, and of the strut where and as that pushes', () => {
+    // A strut that slants; the rear shoe's stands on the parking lever, and pushes at its pivot.
+    const scene = quayScene();
+    scene.shoes.front.strutSeat = [-59.2, 40];
+    scene.shoes.rear.strutSeat = [40.8, 65];
+    const brake = onPaper(scene);
+    const rig = createRig(brake, { flexible: true, elements: 12 });
+    const along = [100 / Math.hypot(100, 25), 25 / Math.hypot(100, 25)] as const;
+    for (const [side, seat] of [
+      ['front', brake.shoes.front.strutSeat],
+      ['rear', brake.parkingLever.pivot],
+    ] as const) {
+      const { shoe, bed, flex } = rig[side];
+      const piston = { at: shoe.toe, along: [1, 0] } as const;
+      const pushes = [piston, { at: seat, along }];
+      const beam = condense(shoe, brake.drum.radiusNew, bed.angle, bed.face, pushes);
+      for (const at of [shoe.toe, seat, shoe.holdDown.at]) {
+        const [told, own] = [[...(flex?.move(at) ?? [])], [...beam.move(at)]];
+        expect(Math.max(...own.map(Math.abs))).toBeGreaterThan(0);
+        all(told, own, 1e-9, side);
+      }
+      expect(bed.modes).not.toBeNull();
+    }
+  });
+
   it('has three freedoms a shoe on abutments, and the modes behind them', () => {
+    const { brake } = quay();
     const bent = createRig(mustRead(runabout), { flexible: true, elements: 24 });
     const { front, rear } = bent;
     expect([front.freedoms, front.n - front.modes, rear.at]).toEqual([3, 3, front.n]);
@@ -488,12 +515,13 @@ describe('a rig', () => {
 });
 
 describe('the pose of the released brake', () => {
-  const { rig } = quay();
-  const state = freshState(rig.brake);
-  const d = dress(rig, state);
-  const on = makeRestRig(rig);
+  const fitted = () => {
+    const { rig, state } = quay();
+    return { rig, d: dress(rig, state), on: makeRestRig(rig) };
+  };
 
   it('a face is as far from the axis as its turn about the pin leaves it', () => {
+    const { rig, d } = fitted();
     // The middle of the front lining at (−100, 0), (−84, 78) from the pin: 3-4-5 turns it to (−114, 12).
     const { bed } = d.front;
     const face = { ...d.front, x: bed.angle.map(() => -84), y: bed.angle.map(() => 78) };
@@ -508,6 +536,7 @@ describe('the pose of the released brake', () => {
   });
 
   it('has its seats on the strut, and stands sideways where it is told', () => {
+    const { on } = fitted();
     const y = new Float64Array(3);
     near(seatsApart(on, y), 104.2, { abs: 1e-9 }, 'apart');
     let asked = 0;
@@ -522,6 +551,7 @@ describe('the pose of the released brake', () => {
   });
 
   it('has both gaps alike and the strut between its seats', () => {
+    const { rig, d, on } = fitted();
     const y = d.restPose;
     near(seatsApart(on, y), 103.2, { abs: 1e-9 }, 'strut');
     const gap = (side: 'front' | 'rear', shoe: ShoeRig) => {
@@ -536,19 +566,20 @@ describe('the pose of the released brake', () => {
 });
 
 describe('the pose of the released brake whose shoes bend', () => {
-  const rig = createRig(quay().brake, { flexible: true, elements: 12 });
-  const d = dress(rig, freshState(rig.brake, 100, 12));
-  const w = workFor(d);
-  const law = { kind: 'slide', mu: 0, sense: 1 } as const;
-  const evaluate = (y: Float64Array) => {
+  const bent = () => {
+    const rig = createRig(quay().brake, { flexible: true, elements: 12 });
+    const d = dress(rig, freshState(rig.brake, 100, 12));
+    const w = workFor(d);
+    const law = { kind: 'slide', mu: 0, sense: 1 } as const;
     const act: Acting = {
       ...{ pressure: 0, cable: 0, drum: noDrum(rig), frontLaw: law, rearLaw: law, memory: d.home },
       ...{ home: d.home, strutLength: d.strutLength, strutRest: 0, shaken: 0 },
     };
-    assemble(rig, w, y, act);
+    return { rig, d, w, evaluate: (y: Float64Array) => assemble(rig, w, y, act) };
   };
 
   it('a face stands where the contact has it, bent in any way', () => {
+    const { rig, d, evaluate } = bent();
     const y = d.restPose.map((v, j) => v + 1e-3 * (1 + (j % 5)) * (j % 2 ? -1 : 1));
     evaluate(y);
     for (const side of ['front', 'rear'] as const) {
@@ -563,6 +594,7 @@ describe('the pose of the released brake whose shoes bend', () => {
   });
 
   it('is bent by springs and strut as they are in balance, its gaps alike, on its strut', () => {
+    const { rig, d, w, evaluate } = bent();
     const y = d.restPose;
     evaluate(y);
     const modes = [rig.front, rig.rear].flatMap(({ at, n }) =>
@@ -576,11 +608,12 @@ describe('the pose of the released brake whose shoes bend', () => {
     // Shoes 0.5/130 rad inward each: springs of 8 and 12 N/mm shorter by 139/130 and 12/130 mm, 146.4 and 153.9 N at 139
     // and 12 over the pins; 130 at the strut.
     near(clamp, (146.4 * 139 + 153.9 * 12) / 130, { rel: 5e-3 }, 'clamp');
-    const bent = Math.max(...modes.map((j) => Math.abs(y[j] as number)));
+    const most = Math.max(...modes.map((j) => Math.abs(y[j] as number)));
+    expect(most).toBeGreaterThan(0.05);
     modes.forEach((j, m) => {
       const left = (w.q[j] as number) + clamp * (w.seatGradient[j] as number);
       // Hold-downs, which keep the shoes at home meanwhile, bear a little: a thousandth.
-      near(left, 0, { abs: 2e-3 * bent }, `mode ${m}`);
+      near(left, 0, { abs: 2e-3 * most }, `mode ${m}`);
     });
     near(w.strut.length, 103.2, { abs: 1e-9 }, 'strut');
     const gap = ({ rub }: ShoeRig) => ((rub.gap[5] as number) + (rub.gap[6] as number)) / 2;
@@ -590,16 +623,17 @@ describe('the pose of the released brake whose shoes bend', () => {
   });
 
   it('is clamped by its springs’ moments over the strut’s, nought where nothing gives', () => {
+    const { brake } = quay();
     // 0.5/130 rad inward each: springs of 8 and 12 N/mm nearer by that at 139 and 12 over the pins.
     const near2 = (at: number, rate: number) => (155 - (rate * at) / 130) * at;
     near(
-      dress(createRig(quay().brake), freshState(rig.brake)).strutRest,
+      dress(createRig(brake), freshState(brake)).strutRest,
       (near2(139, 8) + near2(12, 12)) / 130,
       {
         rel: 5e-3,
       },
     );
-    expect(dress(createRig(rig.brake, { strutGive: 0 }), freshState(rig.brake)).strutRest).toBe(0);
+    expect(dress(createRig(brake, { strutGive: 0 }), freshState(brake)).strutRest).toBe(0);
   });
 });
 
