@@ -610,6 +610,27 @@ describe('an instant', () => {
       }
   });
 
+  it('tells a shoe’s shift and turn as they were solved, and each lining rubs by its own friction', () => {
+    const scene = structuredClone(runabout);
+    scene.shoes.front.lining.friction = 0.25;
+    scene.shoes.rear.lining.friction = 0.4;
+    const own = mustRead(scene);
+    const sliding = createRig(own);
+    const press = { pressure: 3, turning: 1 } as const;
+    const i = balance(sliding, freshState(own), press);
+    const { pose } = solveBalance(sliding, freshState(own), press);
+    for (const [side, mu] of [
+      ['front', 0.25],
+      ['rear', 0.4],
+    ] as const) {
+      const s = i.shoes[side];
+      const { at } = sliding[side];
+      expect([s.pose.ux, s.pose.uy, s.pose.phi]).toEqual([...pose.subarray(at, at + 3)]);
+      expect(Math.min(Math.abs(s.pose.ux), Math.abs(s.pose.uy))).toBeGreaterThan(0);
+      near(Math.hypot(...s.frictionForce) / Math.hypot(...s.normalForce), mu, { rel: 1e-9 }, side);
+    }
+  });
+
   it('tells a hand on a piston, and how far that has drawn it off its toe', () => {
     const at = brake.shoes.front.toe;
     const drawn = (pressure: number, by: number) => {
