@@ -449,11 +449,11 @@ describe('a piston in a hand', () => {
 
 describe('a heel on its flat', () => {
   // Upright flats, heels of 6 mm pressed inward on them: 1e5 N/mm, along the flat a fifth of it, friction 0.2.
-  const on = (ux: number, uy: number, turn: number, held = 0) => {
+  const on = (ux: number, uy: number, turn: number, held = 0, slant = 0) => {
     const brake = put((s) => {
       for (const [side, normal] of [
-        ['front', 180],
-        ['rear', 0],
+        ['front', 180 - slant],
+        ['rear', slant],
       ] as const) {
         const { at } = s.shoes[side].anchor;
         const flat = { kind: 'abutment', at, heelRadius: 6, normal, stiffness: 1e5, friction: 0.2 };
@@ -485,6 +485,51 @@ describe('a heel on its flat', () => {
     near(slides.held, -0.01, { abs: 1e-9 }, 'held');
     expect(slides.force.energy()).toBeNull();
     all(on(0.01, -0.02, 0).q, [-1000, 200, 1200], 1e-6, 'slides back');
+  });
+
+  it('slants with it: along a flat of 30° as along an upright one', () => {
+    // Pressed in by 0.01 along (−cos 30°, sin 30°), slid by s along (−sin 30°, −cos 30°): the same forces there.
+    const [c, s] = [Math.cos(Math.PI / 6), 0.5];
+    for (const [slip, friction] of [
+      [-0.004, 80],
+      [0.004, -80],
+      [0.02, -200],
+      [-0.02, 200],
+    ] as const) {
+      const { q, force } = on(0.01 * c - slip * s, -0.01 * s - slip * c, 0, 0, 30);
+      all(q, [-1000 * c - friction * s, 1000 * s - friction * c, -6 * friction], 1e-6, `${slip}`);
+      const [{ at } = { at: [0, 0] as const }] = force.arrows();
+      const heel = [-16 + 0.01 * c - slip * s, -78 - 0.01 * s - slip * c] as const;
+      all([...at], [heel[0] + 6 * c, heel[1] - 6 * s], 1e-9, 'touches');
+    }
+  });
+
+  it('has the slope of its force and the force of its energy, sticking, sliding either way, and off', () => {
+    for (const slant of [0, 25])
+      for (const [ux, uy, turn] of [
+        [0.01, 0.003, 1e-4],
+        [0.01, 0.03, -2e-4],
+        [0.012, -0.03, 3e-4],
+        [-0.05, 0.002, 1e-4],
+      ] as const) {
+        const here = on(ux, uy, turn, 0, slant);
+        const scale = [1e-6, 1e-6, 1e-7];
+        for (let l = 0; l < 3; l++) {
+          const by = [0, 0, 0].map((_, j) => (j === l ? (scale[l] as number) : 0));
+          const [a = 0, b = 0, c = 0] = by;
+          const up = on(ux + a, uy + b, turn + c, 0, slant);
+          const down = on(ux - a, uy - b, turn - c, 0, slant);
+          const h = 2 * (scale[l] as number);
+          const label = `${slant} ${ux} ${uy} ${l}`;
+          for (let j = 0; j < 3; j++) {
+            const quotient = ((up.q[j] as number) - (down.q[j] as number)) / h;
+            near(here.k[7 * j + l] as number, quotient, { rel: 1e-5, abs: 1 }, `${label} ${j}`);
+          }
+          const [e, f] = [up.force.energy(), down.force.energy()];
+          if (e === null || f === null) continue;
+          near((f - e) / h, here.q[l] as number, { rel: 1e-4, abs: 1e-2 }, `${label} energy`);
+        }
+      }
   });
 
   it('is free off it', () => {

@@ -250,6 +250,77 @@ describe('Newton', () => {
     ]);
   });
 
+  it('weighs a bending shoe by its greatest displacement, and bends it no farther in one step than 0.15 mm', () => {
+    const on = createRig(brake, { flexible: true, elements: 12, strutGive: 0 });
+    const k = Array.from({ length: on.n }, (_, j) => {
+      if (j === on.leverAt) return 1e4;
+      return j === on.front.at || j === on.rear.at ? 1e6 : 1;
+    });
+    for (const shoe of [on.front, on.rear])
+      for (const [mode, reach] of shoe.reach.entries()) {
+        const at = shoe.at + 1 + mode;
+        // 0.4 mm at the place that it moves most, by its own stiffness of one: three steps.
+        const m = k.map((_, j) => (j === at ? 0.4 / reach : 0));
+        const { x } = made(m, k, {}, [], on);
+        const y = new Float64Array(on.n);
+        near(residualOf(x, y), 0.4 / reach / reach, { rel: 1e-12 }, `${shoe.side} ${mode}`);
+        const s = ended();
+        settle(x, y, s);
+        near(y[at] as number, 0.4 / reach, { rel: 1e-9 }, `${shoe.side} ${mode}`);
+        expect(s.iterations).toBe(3);
+      }
+  });
+
+  it('of shoes that bend uses a matrix on where it is near, and asks for no slopes it does not need', () => {
+    for (const flexible of [false, true]) {
+      const on = createRig(brake, { flexible, elements: 12, strutGive: 0 });
+      const none = new Array<number>(on.n).fill(0);
+      const k = none.map((_, j): number => (j === on.leverAt ? 1e4 : j === on.rear.at ? 1e6 : 1));
+      k[0] = 0;
+      for (const [m, c] of [
+        [4000, 0.02],
+        [4000, 0.3],
+        [4000, 5],
+        [4e4, 0.3],
+        [4e5, 3],
+      ] as const) {
+        const { x, w } = made(none, k, {}, [], on);
+        let asked = 0;
+        let sloped = 0;
+        const front: Force = {
+          ...{ name: 'front', remembers: 0, slot: 0 },
+          prepare: () => undefined,
+          add: (to, y) => {
+            asked++;
+            if (to.slopes) sloped++;
+            // A spring that stiffens: m − 1e6·y − c·1e9·y².
+            const at = y[0] as number;
+            to.q[0] = (to.q[0] as number) + m - 1e6 * at - c * 1e9 * at * at;
+            to.k[0] = (to.k[0] as number) - 1e6 - 2 * c * 1e9 * at;
+          },
+          arrows: () => [],
+          energy: () => null,
+        };
+        const y = new Float64Array(on.n);
+        const s = ended();
+        settle({ ...x, w: { ...w, forces: [...w.forces, front] } }, y, s);
+        const label = `${flexible} ${m} ${c}`;
+        expect(s.converged, label).toBe(true);
+        expect(s.residual, label).toBeLessThan(flexible ? 1e-5 : 1e-6);
+        const root = (-1e6 + Math.sqrt(1e12 + 4e9 * c * m)) / (2e9 * c);
+        near(y[0] as number, root, { abs: 1e-9 }, label);
+        // No step of these has to be halved: one evaluation for each, and one before. Where it bends, 50 N and less
+        // that are left are first looked at without slopes, which are asked for again where that step was not good.
+        if (!flexible) expect([asked, sloped], label).toEqual([s.iterations + 1, s.iterations + 1]);
+        else {
+          expect(asked, label).toBeGreaterThan(s.iterations);
+          expect(sloped, label).toBeLessThan(asked - 2);
+          expect(sloped, label).toBeLessThan(s.iterations + 1);
+        }
+      }
+    }
+  });
+
   it('finds a part shaken off between none and all, and none beyond', () => {
     // 1e6·y = 500·part, 100·y = 0.02: 0.4; 0.08 would take 1.6.
     const solved = (off: number) => {
@@ -273,6 +344,9 @@ describe('Newton', () => {
       const beyond = solved(off);
       expect(beyond.s.converged, `${off}`).toBe(false);
       expect(beyond.force).toBe(end);
+      // It stays at its end three times, and is marched after for 80 steps: it can be sought otherwise.
+      expect(beyond.s.iterations).toBeGreaterThan(80);
+      expect(beyond.s.iterations).toBeLessThan(86);
     }
   });
 
@@ -305,6 +379,142 @@ describe('Newton', () => {
     near(soft.force, -50 / 1.1, { abs: 1e-6 }, 'soft');
     near(soft.y[0] as number, (5000 - 5000 / 1.1) / 1e7, { abs: 1e-12 }, 'shorter');
     near(solved({ give: 1e-4, from: 0 }).force, -40, { abs: 1e-6 }, 'not beyond its rest');
+  });
+});
+
+describe('where Newton alone would jump to and fro', () => {
+  /** Force and slope on the front shoe by its turn; rear shoe and lever on springs. */
+  type Law = (y: number) => readonly [force: number, slope: number];
+  const settled = (law: Law, inTime = false, on = rig) => {
+    const k = Array.from({ length: on.n }, (_, j) => {
+      if (j === on.leverAt) return 1e4;
+      return j === on.rear.at ? 1e6 : Math.min(1, j);
+    });
+    const { x, w } = made(new Array<number>(on.n).fill(0), k, {}, [], on);
+    let asked = 0;
+    const front: Force = {
+      ...{ name: 'front', remembers: 0, slot: 0 },
+      prepare: () => undefined,
+      add: (to, y) => {
+        asked++;
+        const [force, slope] = law(y[0] as number);
+        to.q[0] = (to.q[0] as number) + force;
+        to.k[0] = (to.k[0] as number) + slope;
+      },
+      arrows: () => [],
+      energy: () => null,
+    };
+    const inertia = inTime
+      ? { massOverH2: new Float64Array(on.n * on.n), free: new Float64Array(on.n) }
+      : x.inertia;
+    const y = new Float64Array(on.n);
+    const s = ended();
+    settle({ ...x, inertia, w: { ...w, forces: [...w.forces, front] } }, y, s);
+    return { ...s, asked, at: y[0] as number };
+  };
+  const ended = (): Ended => ({ residual: 0, iterations: 0, converged: false });
+
+  it('a bristle of dry friction that turns round within a step is closed in on by halving', () => {
+    // 1000 − 1e6·y − f·(y − y0)/w within w of y0, else ±f: held in it where 1000 − 1e6·y0 is less than f.
+    for (const [reach, y0, held] of [
+      [1e-7, 1e-4, true],
+      [1e-7, 3e-4, true],
+      [1e-6, 3e-4, true],
+      [1e-5, 1e-4, true],
+      [1e-6, 1e-4, false],
+    ] as const) {
+      const f = held ? 2000 : 500;
+      const s = settled((y) => {
+        const d = (y - y0) / reach;
+        const slope = Math.abs(d) < 1 ? f / reach : 0;
+        return [1000 - 1e6 * y - f * Math.max(-1, Math.min(1, d)), -1e6 - slope];
+      });
+      expect(s.converged).toBe(true);
+      const at = held ? (1000 + (f * y0) / reach) / (1e6 + f / reach) : 500 / 1e6;
+      near(s.at, at, { abs: 1e-12 }, `${reach} ${y0}`);
+      // Eight whole steps at the most, then halvings of what is left.
+      expect(s.iterations).toBeLessThan(held ? 24 : 3);
+      expect(s.asked).toBeLessThan(held ? 90 : 4);
+    }
+  });
+
+  // Newton on an arctangent runs away from 1.39 of its widths on, farther each time (C. T. Kelley, Iterative Methods for
+  // Linear and Nonlinear Equations, chapter 8, has it as the example of that).
+  const arctangent =
+    (most: number, width: number, y0: number): Law =>
+    (y) => {
+      const d = (y - y0) / width;
+      return [-most * Math.atan(d), -most / width / (1 + d * d)];
+    };
+
+  it('an arctangent is marched to against a drag, slower where it runs past', () => {
+    for (const [most, width, y0] of [
+      [100, 1e-4, 4e-3],
+      [100, 1e-6, 1e-3],
+      [1000, 1e-4, 1e-3],
+      [1000, 1e-4, 4e-3],
+      [1000, 1e-5, 1e-3],
+      [1000, 1e-5, 4e-3],
+      [1000, 1e-6, 4e-3],
+      [1e4, 1e-5, 4e-3],
+    ] as const) {
+      const label = `${most} ${width} ${y0}`;
+      const s = settled(arctangent(most, width, y0));
+      expect(s.converged, label).toBe(true);
+      near(s.at, y0, { abs: width }, label);
+      expect(s.residual, label).toBeLessThan(1e-6);
+      // Half of the steps that a march may take.
+      expect(s.iterations, label).toBeLessThan(200);
+    }
+  });
+
+  it('a pinned shoe that tips goes the way it is pushed, to the wall; one that bends to where it is in balance', () => {
+    // 100 + 1e6·y tips about −0.1 mrad; a wall of 1e9 stands at 1 mrad, where 1100 push.
+    const tips: Law = (y) => {
+      const past = y > 1e-3;
+      return [100 + 1e6 * y - (past ? 1e9 * (y - 1e-3) : 0), 1e6 - (past ? 1e9 : 0)];
+    };
+    const rigid = settled(tips);
+    expect(rigid.converged).toBe(true);
+    near(rigid.at, 1e-3 + 1100 / (1e9 - 1e6), { abs: 1e-9 }, 'wall');
+    const bent = createRig(brake, { flexible: true, elements: 12, strutGive: 0 });
+    const tipped = settled(tips, false, bent);
+    expect(tipped.converged).toBe(true);
+    near(tipped.at, -1e-4, { abs: 1e-9 }, 'tips');
+  });
+
+  it('what rounding leaves over, less than a ten thousandth of a newton, is a balance; more is none', () => {
+    // Pushed to and fro by as much wherever it goes; moments over 100 mm.
+    const stays = (moment: number) => settled((y) => [y < 1e-3 ? moment : -moment, -1e6]);
+    const little = stays(9e-3);
+    expect(little.converged).toBe(true);
+    near(little.residual, 9e-5, { rel: 1e-9 });
+    expect(stays(1.1e-2).converged).toBe(false);
+    expect(stays(1.1e-2).residual).toBeGreaterThan(1e-4);
+  });
+
+  it('marches no farther than 400 steps; a step in time goes on from there by descent', () => {
+    // So steep that the march jumps over it to the end.
+    const steep = arctangent(1e4, 1e-6, 1e-3);
+    const rest = settled(steep);
+    expect(rest.iterations).toBeGreaterThan(400);
+    expect(rest.iterations).toBeLessThan(420);
+    const moving = settled(steep, true);
+    expect(moving.converged).toBe(true);
+    near(moving.at, 1e-3, { abs: 1e-9 });
+    // A root has no slope that leads to it: Newton goes from side to side as far as it came.
+    for (const power of [0.35, 0.5]) {
+      const root: Law = (y) => {
+        const d = Math.abs(y - 3e-4);
+        return [
+          -1000 * Math.sign(y - 3e-4) * d ** power,
+          -1000 * power * Math.max(d, 1e-30) ** (power - 1),
+        ];
+      };
+      const s = settled(root, true);
+      expect(s.converged, `${power}`).toBe(true);
+      near(s.at, 3e-4, { abs: 1e-9 }, `${power}`);
+    }
   });
 });
 
@@ -447,10 +657,80 @@ describe('which supports act', () => {
       near(s.shakenPart as number, parted, { abs: 1e-5 }, 'with the lever');
       near(y[2] as number, 5e-5, { rel: 1e-6 }, 'lever');
     }
+    // What lay on the strut before may not any more: less is shaken off than parts them, or they are pressed on it.
+    for (const shakenPart of [0.3, 0.8]) {
+      const parts = solved([200, 0, 0], { ...ON, shakenPart }, {}, shaken, [-150]);
+      expect(parts.s).toMatchObject({ strutOn: false, clamp: 0, shakenPart: 1, settled: true });
+      near(parts.y[0] as number, 5e-5, { rel: 1e-9 }, 'parts');
+      const pressed = solved([-130, 0, 0], { ...ON, shakenPart }, {}, shaken, [-500]);
+      expect(pressed.s).toMatchObject({ strutOn: true, shakenPart: 0, settled: true });
+      near(pressed.s.clamp, 1, { rel: 1e-6 }, 'pressed');
+    }
     // Nothing falls back where less is shaken off than parts them.
     const free = solved([200, 0, 0], ON, {}, shaken, [-150]);
     expect(free.s).toMatchObject({ strutOn: false, shakenPart: 1 });
     near(free.y[0] as number, 5e-5, { rel: 1e-9 }, 'free');
+  });
+
+  describe('where shaking does not do as it is told by its slope', () => {
+    /** 200 part the front shoe, and up to 500 are shaken off. @param share of them, and its slope, by the part shaken */
+    const sought = (share: (part: number) => readonly [number, number]) => {
+      const { w, act } = made([200, 0, 0], [1e6, STIFF, 1e4]);
+      const shakes: Force = {
+        ...{ name: 'shakes', remembers: 0, slot: 0 },
+        prepare: () => undefined,
+        add: (to, _, { shaken }) => {
+          const [off, slope] = share(shaken);
+          to.q[0] = (to.q[0] as number) - 500 * off;
+          to.byShaken[0] = (to.byShaken[0] as number) - 500 * slope;
+        },
+        arrows: () => [],
+        energy: () => null,
+      };
+      const y = new Float64Array(3);
+      const under = { inertia: null, leverStop: 0, shaken: 'off the strut' } as const;
+      const s = solvePose(rig, { ...w, forces: [...w.forces, shakes] }, y, act, under, ON);
+      return { s, y, part: s.shakenPart as number };
+    };
+
+    it('finds the part by halving', () => {
+      // All of it comes within a few thousandths of one part: two fifths are off at (tan(0.4·3 − 1.5) + …) of them.
+      for (const [at, width] of [
+        [0.4, 1e-3],
+        [0.85, 1e-3],
+        [0.1, 4e-3],
+        [0.6, 1e-4],
+      ] as const) {
+        const law = (part: number) => Math.atan((part - at) / width) / 3 + 0.5;
+        const { s, y, part } = sought((p) => [
+          law(p),
+          1 / (3 * width * (1 + ((p - at) / width) ** 2)),
+        ]);
+        expect(s, `${at}`).toMatchObject({
+          strutOn: true,
+          clamp: 0,
+          settled: true,
+          converged: true,
+        });
+        near(part, at + width * Math.tan(3 * (0.4 - 0.5)), { abs: 2e-3 * width }, `${at}`);
+        // Newton gives up after some 85 steps; by slopes and halvings it is near within twenty more.
+        expect(s.iterations).toBeLessThan(104);
+        // A ten millionth of a millimetre, at 130 over the pin.
+        near(y[0] as number, 0, { abs: 1e-9 }, 'touch');
+      }
+    });
+
+    it('stops a hair before a part at which the shoes jump past the strut, free of it', () => {
+      for (const jump of [0.3, 0.7251234]) {
+        const { s, y, part } = sought((p) => [p < jump ? 0.1 : 0.9, 0]);
+        expect(s).toMatchObject({ strutOn: false, settled: true, converged: true });
+        expect(part).toBeLessThan(jump);
+        expect(part).toBeGreaterThan(jump - 2.1e-5);
+        near(y[0] as number, 150e-6, { abs: 1e-12 }, 'free');
+        // A quarter of a hair takes nineteen halvings, of which those that leave it free take no step.
+        expect(s.iterations).toBeLessThan(19);
+      }
+    });
   });
 
   it('is a balance where it settled and leaves less than half a newton', () => {
@@ -513,7 +793,13 @@ describe('a press', () => {
     expect(remembers(sliding(0, 12, 0.5), 1)).toBe(true);
   });
 
-  const stepped = (on: typeof rig, letsGo: number, path?: Path, at = new Float64Array(on.n)) => {
+  const stepped = (
+    on: typeof rig,
+    letsGo: number,
+    path?: Path,
+    touch: readonly [front: number, rear: number] = [2, 2],
+  ) => {
+    const at = new Float64Array(on.n);
     const w = makeWork(on);
     const hand = { on: 'front', at: [0, 0], to: [1, 0], rate: 6, limit: 60 } as const;
     const act: Acting = {
@@ -522,15 +808,22 @@ describe('a press', () => {
     };
     const shares: number[] = [];
     const starts: number[] = [];
+    /** What the bristles hold at before each step: all of a step that was taken over. */
+    const held: number[] = [];
     const solve = (): Solution => {
       const share = act.pressure / 8;
       expect(act.cable).toBeCloseTo(80 * share, 9);
       expect(act.hands?.[0]).toMatchObject({ on: 'front', rate: 6 * share, limit: 60 * share });
       shares.push(share);
       starts.push(at[0] as number);
+      held.push(act.memory[0] ?? share);
+      w.after.fill(share);
+      on.front.rub.normal[5] = share >= touch[0] ? 1 : 0;
+      on.rear.rub.normal[5] = share >= touch[1] ? 1 : 0;
       at[0] = share;
       const ended = { residual: 0, iterations: 1, converged: true, settled: true };
-      return { ...ended, strutOn: share < letsGo, leverFree: false, clamp: share };
+      const supports = { strutOn: share < letsGo, leverFree: false, shakenPart: share / 2 };
+      return { ...ended, ...supports, clamp: share };
     };
     const none = {} as never;
     const asked = {
@@ -542,7 +835,7 @@ describe('a press', () => {
       pose: at,
     };
     const s = pressInSteps({ ...asked, turning: 1, solve, ...(path ? { path } : {}) });
-    return { shares, starts, s };
+    return { shares, starts, held, s };
   };
   const steps = (n: number) => Array.from({ length: n + 1 }, (_, i) => i / n);
 
@@ -556,6 +849,20 @@ describe('a press', () => {
     expect(found.shares).toEqual([...steps(16).slice(0, 10), ...fine, ...steps(16).slice(10)]);
     expect(found.starts.slice(9, 12)).toEqual([8 / 16, 8 / 16, 8 / 16 + 1 / 256]);
     expect(found.s).toMatchObject({ strutOn: false, clamp: 1 });
+    // The step that is parted leaves nothing behind.
+    expect(found.held).toEqual(found.starts);
+  });
+
+  it('is parted finer where a lining touches, of either shoe', () => {
+    const on = sliding(0.1, 12, 1);
+    const fine = (from: number) => Array.from({ length: 16 }, (_, k) => from / 16 + (k + 1) / 256);
+    const [coarse, expected] = [steps(16), [] as number[]];
+    // Between 3 and 4 sixteenths the front one, between 10 and 11 the rear one.
+    expected.push(...coarse.slice(0, 5), ...fine(3), ...coarse.slice(5, 12), ...fine(10));
+    expected.push(...coarse.slice(12));
+    expect(stepped(on, 2, undefined, [0.21, 0.65]).shares).toEqual(expected);
+    on.front.rub.normal.fill(0);
+    on.rear.rub.normal.fill(0);
   });
 
   it('a press nearly like the one before starts each step as far on as that one went', () => {
@@ -563,6 +870,14 @@ describe('a press', () => {
     expect(stepped(rig, 2, path).starts).toEqual([0, 0, 0.25, 0.5, 0.75]);
     expect(path.size).toBe(5);
     expect(stepped(rig, 2, path).starts).toEqual([0, 0.25, 0.5, 0.75, 1]);
+    // Each on the supports that it ended on; fine steps beside the coarse one that they part.
+    expect([...path.values()].map(({ clamp, shakenPart }) => [clamp, shakenPart])).toEqual(
+      steps(4).map((share) => [share, share / 2]),
+    );
+    const parted: Path = new Map();
+    stepped(sliding(0.1, 12, 1), 0.53, parted);
+    expect(parted.size).toBe(17 + 16);
+    expect(new Set(parted.keys()).size).toBe(33);
   });
 });
 
