@@ -330,8 +330,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
     shaken: press.turning !== 0 ? 'off the strut' : 'not',
   };
   const clampedGuess = guess ?? FROM_REST;
-  const pushed = press.pressure > 0 || act.cable > 0 || hands !== undefined;
-  const rounds = press.turning === 0 && pushed ? 4 : 1;
+  const rounds = press.turning === 0 && (press.pressure > 0 || hands) ? 4 : 1;
   let solution: Solution | null = null;
   if (!guess && act.cable > 0) {
     // Does the cable lift the lever off its stop? It must beat the clamp of the released strut there.
@@ -347,6 +346,7 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
     solution.leverFree = act.cable * rig.hookArm > solution.clamp * notchArm;
   }
   const solve = (from: Supports): Solution => solvePose(rig, work, pose, act, under, from);
+  const pushed = press.pressure > 0 || act.cable > 0 || hands !== undefined;
   const slides = pushed && remembers(rig, press.turning);
   if (slides || (rounds > 1 && rig.front.modes > 0)) {
     pose.set(d.restPose);

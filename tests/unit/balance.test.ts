@@ -143,19 +143,6 @@ describe('balance', () => {
     });
   });
 
-  it('standing drum, the cable pulled: a trace of pressure changes nothing but by itself', () => {
-    for (const cable of [100, 300]) {
-      const alone = balance(van.rig, van.state, { pressure: 0, cable, turning: 0 });
-      const traced = balance(van.rig, van.state, { pressure: 1e-6, cable, turning: 0 });
-      expect(alone.shoes.front.normalSum).toBeGreaterThan(500);
-      for (const side of ['front', 'rear'] as const) {
-        const [a, b] = [alone.shoes[side], traced.shoes[side]];
-        near(a.normalSum, b.normalSum, { rel: 1e-4 }, side);
-        near(a.torqueOnDrum, b.torqueOnDrum, { rel: 1e-4 }, side);
-      }
-    }
-  });
-
   it('more pressure never less torque, in every standing state', () => {
     for (const { name } of van.brake.states) {
       const state = standingState(van.rig, name);

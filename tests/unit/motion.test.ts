@@ -67,20 +67,6 @@ describe('motion against balance', () => {
     }
   });
 
-  it('standing drum, the cable pulled alone: the same', () => {
-    const { rig, state } = quay();
-    const motion = createMotion(rig, state);
-    const cable = 300;
-    for (let n = 0; n < 480; n++)
-      motion.step({ pressure: 0, cable: cable * Math.min(1, n / 120), turning: 0 });
-    const m = motion.instant();
-    const b = balance(rig, state, { pressure: 0, cable, turning: 0 });
-    for (const side of ['front', 'rear'] as const) {
-      near(m.shoes[side].normalSum, b.shoes[side].normalSum, { rel: 0.01 }, side);
-      near(m.shoes[side].torqueOnDrum, b.shoes[side].torqueOnDrum, { rel: 0.01 }, side);
-    }
-  });
-
   it('release brings the clearance back, both shoes within 0.01 mm of the middle', () => {
     const { rig, state } = quay();
     const motion = createMotion(rig, state);
