@@ -330,6 +330,8 @@ function solveWith(d: Dressed, asked: Press, mus: Mus, guess?: Guess): Solved {
     shaken: press.turning !== 0 ? 'off the strut' : 'not',
   };
   const clampedGuess = guess ?? FROM_REST;
+  // A cable alone is solved without friction on a standing drum: the middle of what a drum about to slip either way
+  // gives, which the hand lever's notches are counted by. Motion, which knows how it came there, has the friction.
   const rounds = press.turning === 0 && (press.pressure > 0 || hands) ? 4 : 1;
   let solution: Solution | null = null;
   if (!guess && act.cable > 0) {

@@ -3,10 +3,10 @@ import runabout from '../../scenes/ferry-runabout.json';
 import { assemble } from '../../sim/balance/assemble.ts';
 import { dress, drumAt, workFor } from '../../sim/balance/dress.ts';
 import { solveBalance } from '../../sim/balance/press.ts';
-import type { BrakeForce } from '../../sim/balance/types.ts';
 import type { Brake } from '../../sim/index.ts';
 import { createRig, freshState, readScene } from '../../sim/index.ts';
 import { Wearing } from '../../sim/wear/wearing.ts';
+import { askedCounter } from '../asked-counter.ts';
 
 /** The runabout with a heel that rubs a little on its flat, and a hold-down that is shaken off in part. */
 function rubbing(friction: number, shakenOff: number): Brake {
@@ -26,21 +26,7 @@ function rubbing(friction: number, shakenOff: number): Brake {
   return read.brake;
 }
 
-/** A force that does nothing but count how often the forces are asked. */
-const counter = { asked: 0 };
-const counting: BrakeForce = () => [
-  {
-    name: 'counter',
-    remembers: 0,
-    slot: 0,
-    prepare: () => undefined,
-    add: () => {
-      counter.asked++;
-    },
-    arrows: () => [],
-    energy: () => 0,
-  },
-];
+const { counter, counting } = askedCounter();
 
 /** Times that a press by steps may ask for its forces: 30 to 50 steps of some 20 each, a few that are sought longer. A search around the solver took ten times as many. */
 const MOST_ASKED = 8000;

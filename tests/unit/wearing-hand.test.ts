@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import runabout from '../../scenes/ferry-runabout.json';
-import type { BrakeForce } from '../../sim/balance/types.ts';
 import {
   type BrakeState,
   balance,
@@ -13,6 +12,7 @@ import {
   startState,
 } from '../../sim/index.ts';
 import { Wearing } from '../../sim/wear/wearing.ts';
+import { askedCounter } from '../asked-counter.ts';
 import { mustRead, quay } from '../brakes.ts';
 import { near } from '../near.ts';
 
@@ -130,21 +130,7 @@ describe('a press', () => {
   });
 
   it('from warm goes on as it went before: presses that grow evenly are nearly foreseen', () => {
-    let asked = 0;
-    /** Does nothing but count how often the forces are asked. */
-    const counting: BrakeForce = () => [
-      {
-        name: 'counter',
-        remembers: 0,
-        slot: 0,
-        prepare: () => undefined,
-        add: () => {
-          asked++;
-        },
-        arrows: () => [],
-        energy: () => 0,
-      },
-    ];
+    const { counter, counting } = askedCounter();
     const of = createRig(brake, { more: [counting] });
     const count = (each: (warm: ReturnType<Wearing['makeWarm']>) => void): number => {
       const w = new Wearing(of, fresh);
@@ -152,9 +138,9 @@ describe('a press', () => {
       let sum = 0;
       for (let n = 0; n < 20; n++) {
         each(warm);
-        asked = 0;
+        counter.asked = 0;
         w.press(warm, 3 + 0.05 * n, 1, null, 20);
-        if (n > 2) sum += asked;
+        if (n > 2) sum += counter.asked;
       }
       return sum;
     };
