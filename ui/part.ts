@@ -1,10 +1,10 @@
 import { part as words } from '../sim/words/en.ts';
 
 /** Until what could not be had is asked for again, ms: a network that was gone may be back, and a stage asks at every picture. */
-const AGAIN = 5000;
+export const AGAIN = 5000;
 
-/** That a part of the page cannot be had, in a sentence. */
-export const notLoaded = (error: unknown): string => words.told(String(error));
+/** That a part of the page cannot be had, in a sentence: what browsers say of it is in their own words, with an address. */
+export const notLoaded = (): string => words.notLoaded;
 
 /** What somebody asked for, where a part of the page brings it; null where that cannot be had, which is told. */
 export async function wanted<T>(
@@ -13,8 +13,8 @@ export async function wanted<T>(
 ): Promise<T | null> {
   try {
     return await part;
-  } catch (error) {
-    home.tell(notLoaded(error));
+  } catch {
+    home.tell(notLoaded());
     return null;
   }
 }
@@ -61,7 +61,7 @@ export class Part<T> {
         return there;
       },
       (error: unknown) => {
-        this.#trouble = notLoaded(error);
+        this.#trouble = notLoaded();
         setTimeout(() => {
           this.#coming = null;
         }, AGAIN);

@@ -10,11 +10,17 @@ export type TypedSize = QuantityResult;
 let reader: typeof readQuantity | null = null;
 let coming: Promise<void> | null = null;
 
-/** Loads what reads sizes, once. Rejects where it cannot be had, as off the network. */
+/** Loads what reads sizes, once. Rejects where it cannot be had, as off the network, and may be tried again. */
 export function loadReader(): Promise<void> {
-  coming ??= import('./units.ts').then((units) => {
-    reader = units.readQuantity;
-  });
+  coming ??= import('./units.ts').then(
+    (units) => {
+      reader = units.readQuantity;
+    },
+    (error: unknown) => {
+      coming = null;
+      throw error;
+    },
+  );
   return coming;
 }
 

@@ -25,36 +25,38 @@ const words = (text: string): string[] =>
     .match(/[a-z0-9]+/g) ?? [];
 
 /** Forms that no ending tells. */
-const odd: Readonly<Record<string, string>> = {
-  haelt: 'halt',
-  haltet: 'halt',
-  hielt: 'halt',
-  gehalten: 'halt',
-  faellt: 'fall',
-  laesst: 'lass',
-  lassen: 'lass',
-  laeuft: 'lauf',
-  zieht: 'zieh',
-  zog: 'zieh',
-  gezogen: 'zieh',
-  geht: 'geh',
-  gehen: 'geh',
-  ging: 'geh',
-  tritt: 'tret',
-  trete: 'tret',
-  treten: 'tret',
-  getreten: 'tret',
-  fest: 'fest',
-  nicht: 'nicht',
-  laengst: 'laengst',
-  klicker: 'klicker',
-  gerost: 'rost',
-  verrostet: 'rost',
-};
+const odd: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    haelt: 'halt',
+    haltet: 'halt',
+    hielt: 'halt',
+    gehalten: 'halt',
+    faellt: 'fall',
+    laesst: 'lass',
+    lassen: 'lass',
+    laeuft: 'lauf',
+    zieht: 'zieh',
+    zog: 'zieh',
+    gezogen: 'zieh',
+    geht: 'geh',
+    gehen: 'geh',
+    ging: 'geh',
+    tritt: 'tret',
+    trete: 'tret',
+    treten: 'tret',
+    getreten: 'tret',
+    fest: 'fest',
+    nicht: 'nicht',
+    laengst: 'laengst',
+    klicker: 'klicker',
+    gerost: 'rost',
+    verrostet: 'rost',
+  }),
+);
 
 /** The word without its ending, and with the vowel of its singular. */
 function stem(word: string): string {
-  const known = odd[word];
+  const known = odd.get(word);
   if (known !== undefined) return known;
   let w = word;
   // Federn, Trommeln.

@@ -3557,8 +3557,8 @@ const german: Words = {
 
   /* ui/part.ts */
   part: {
-    told: (error: string) =>
-      `Was dafür nötig ist, konnte nicht geladen werden (${error}). Eingetipptes bleibt erhalten: Laden Sie die Seite neu.`,
+    notLoaded:
+      'Was dafür gebraucht wird, konnte nicht geladen werden: Ist das Netz da? Was getippt wurde, bleibt; öffnen Sie es noch einmal, oder laden Sie die Seite neu.',
   },
 
   /* ui/app/wall-code.ts */
@@ -8024,8 +8024,6 @@ const german: Words = {
 
   /* ui/away/dialog.ts */
   awayDialog: {
-    whatThisNeedsCouldNot: (error: string) =>
-      `Was hierfür nötig ist, konnte nicht geladen werden (${error}). Laden Sie die Seite neu.`,
     whatToTake: 'Was mitnehmen',
     takeAway: 'Mitnehmen',
     done: 'Fertig',
@@ -8995,6 +8993,12 @@ const german: Words = {
     theRearShoeIsThe: 'Die hintere Backe ist die',
     chooseThreePartsWhatWould: 'Wählen Sie drei Teile. Was ginge ohne sie schief?',
     withoutPart: (piece: unknown) => ['Ohne Teil ______', piece],
+  },
+
+  /* ui/pieces/number-field.ts */
+  piecesNumberField: {
+    found: (name: string, value: string, least: string, most: string, unit: string) =>
+      `${name}: gefunden „${value}“; erlaubt: eine Zahl von ${least} bis ${most}${unit}.`,
   },
 
   /* ui/pieces/paper-sheet.ts */
@@ -13516,7 +13520,7 @@ const german: Words = {
     oneNotchBack: 'Eine Raste zurück',
     notch: '− Raste',
     letGo: 'Lösen',
-    pullInEachCableN: 'Zug in jedem Seil, N',
+    pullInEachCable: 'Zug in jedem Seil',
     oneNotchOn: 'Eine Raste weiter',
     notch2: '+ Raste',
   },
@@ -14211,13 +14215,6 @@ const german: Words = {
   /* ui/stations/vary/controls.ts */
   varyControls: {
     to: 'Bis',
-    foundAllowedANumberFrom: (
-      name: string,
-      value: string,
-      allowed: string,
-      allowed2: string,
-      unit: string,
-    ) => `${name}: gefunden „${value}“; erlaubt: eine Zahl von ${allowed} bis ${allowed2}${unit}.`,
     rangeFoundToAllowedTwo: (from: string, to: string) =>
       `Bereich: gefunden ${from} bis ${to}; erlaubt: zwei verschiedene Enden.`,
     howItIsAsked: 'Wie gefragt wird',

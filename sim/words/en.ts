@@ -3333,8 +3333,8 @@ export const appUndoBar = section('appUndoBar', {
 
 /** ui/part.ts */
 export const part = section('part', {
-  told: (error: string) =>
-    `What this needs could not be loaded (${error}). What was typed is kept: load the page anew.`,
+  notLoaded:
+    'What this needs could not be loaded: is the network there? What was typed is kept; open it again, or load the page anew.',
 });
 
 /** ui/app/wall-code.ts */
@@ -7615,8 +7615,6 @@ export const awayDataDataWay = section('awayDataDataWay', {
 
 /** ui/away/dialog.ts */
 export const awayDialog = section('awayDialog', {
-  whatThisNeedsCouldNot: (error: string) =>
-    `What this needs could not be loaded (${error}). Load the page anew.`,
   whatToTake: 'What to take',
   takeAway: 'Take away',
   done: 'Done',
@@ -8539,6 +8537,12 @@ export const piecesNamesOnPaper = section('piecesNamesOnPaper', {
   theRearShoeIsThe: 'The rear shoe is the',
   chooseThreePartsWhatWould: 'Choose three parts. What would go wrong without them?',
   withoutPart: (piece: unknown) => ['Without part ______', piece],
+});
+
+/** ui/pieces/number-field.ts */
+export const piecesNumberField = section('piecesNumberField', {
+  found: (name: string, value: string, least: string, most: string, unit: string) =>
+    `${name}: found “${value}”; allowed: a number from ${least} to ${most}${unit}.`,
 });
 
 /** ui/pieces/paper-sheet.ts */
@@ -12826,7 +12830,7 @@ export const parkControls = section('parkControls', {
   oneNotchBack: 'One notch back',
   notch: '− notch',
   letGo: 'Let go',
-  pullInEachCableN: 'Pull in each cable, N',
+  pullInEachCable: 'Pull in each cable',
   oneNotchOn: 'One notch on',
   notch2: '+ notch',
 });
@@ -13502,13 +13506,6 @@ export const varyContours = section('varyContours', {
 /** ui/stations/vary/controls.ts */
 export const varyControls = section('varyControls', {
   to: 'To',
-  foundAllowedANumberFrom: (
-    name: string,
-    value: string,
-    allowed: string,
-    allowed2: string,
-    unit: string,
-  ) => `${name}: found “${value}”; allowed: a number from ${allowed} to ${allowed2}${unit}.`,
   rangeFoundToAllowedTwo: (from: string, to: string) =>
     `Range: found ${from} to ${to}; allowed: two ends apart.`,
   howItIsAsked: 'How it is asked',

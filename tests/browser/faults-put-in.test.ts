@@ -374,7 +374,7 @@ it('a film whose worker ends without a word is told of, and can be made again', 
 /** Files of parts that come when they are asked for. */
 const LATER =
   /\/(readings-table|keys-sheet|take-away|bench-sheet|wall|wall-code|class-kit|dials|look-back-rows)-[\w-]{8}\.js/;
-const NOT_LOADED = /^What this needs could not be loaded \(.+\)\. What was typed is kept:/;
+const NOT_LOADED = /^What this needs could not be loaded: is the network there\?/;
 
 it('a part of the page that cannot be loaded: whoever asks for it is told, and the bench stays', async () => {
   const { page, errors, close } = await open({ alone: true });
@@ -417,6 +417,54 @@ it('a part of the page that cannot be loaded: whoever asks for it is told, and t
     await page.locator('takeup-readings dialog[open]').waitFor({ timeout: 2000 });
   });
   expect(errors.filter((error) => !LATER.test(error))).toEqual([]);
+  await close();
+});
+
+it('a station whose script could not be loaded comes once the network is back, without a reload', async () => {
+  const { page, close } = await open({ alone: true });
+  const all = /\/assets\/(?!index)[\w-]+\.js/;
+  await page.route(all, (route) => route.abort());
+  await page.reload();
+  await page.locator('takeup-stage canvas').first().waitFor();
+  await page.keyboard.press('5');
+  await page.locator('.waiting').getByText(NOT_LOADED).waitFor();
+  await page.unroute(all);
+  await soon(async () => {
+    await page.keyboard.press('1');
+    await page.keyboard.press('5');
+    await page.locator('takeup-inspect').waitFor({ timeout: 3000 });
+  });
+  expect(await page.locator('.waiting').count()).toBe(0);
+  await close();
+});
+
+it('a file let go before what takes files has come is taken once it is there', async () => {
+  const { page, errors, close } = await open({ alone: true });
+  let come: () => void = () => {};
+  const held = new Promise<void>((resolve) => {
+    come = resolve;
+  });
+  await page.route('**/drop-*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.reload();
+  await page.locator('takeup-stage canvas').first().waitFor();
+  const kept = await page.evaluate(() => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File(['no moment'], 'shopping.txt', { type: 'text/plain' }));
+    return ['dragover', 'drop'].map((kind) => {
+      const e = new DragEvent(kind, { dataTransfer, bubbles: true, cancelable: true });
+      document.body.dispatchEvent(e);
+      return e.defaultPrevented;
+    });
+  });
+  expect(kept).toEqual([true, true]);
+  expect(await troubles(page)).toEqual([]);
+  come();
+  await expect.poll(() => troubles(page)).toHaveLength(1);
+  expect((await troubles(page))[0]).toContain('shopping.txt');
+  expect(errors).toEqual([]);
   await close();
 });
 

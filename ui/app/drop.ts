@@ -57,13 +57,19 @@ export class DropHint extends LitElement {
   #drop = (e: DragEvent): void => {
     this.over = false;
     const files = [...(e.dataTransfer?.files ?? [])];
+    if (files.length === 0) return;
+    e.preventDefault();
+    this.take(files);
+  };
+
+  /** Takes the first of them. */
+  take(files: readonly File[]): void {
     const [file] = files;
     if (!file) return;
-    e.preventDefault();
     takeFile(this.#session, this.#home, file, files.length - 1).catch((error: unknown) => {
       this.#home.tell(words.wasNotOpenedNothingElse(file.name, String(error)));
     });
-  };
+  }
 
   override render() {
     return html`<div><b>${words.letGoToOpenIt}</b>${TAKEN}</div>`;

@@ -143,8 +143,8 @@ export class ReadingsTable extends LitElement {
     this.working = open;
     try {
       this.panel ??= await import('../working/panel.ts');
-    } catch (error) {
-      this.trouble = notLoaded(error);
+    } catch {
+      this.trouble = notLoaded();
     }
   }
 

@@ -95,6 +95,14 @@ export class TakeupApp extends LitElement {
     },
   );
   #words: import('./words-here.ts').WordsHere | null = null;
+  /** What takes files that are let go over the page. */
+  readonly #drops = new Part(
+    async () => {
+      const { DropHint } = await import('./drop.ts');
+      return new DropHint(this.session, this.home);
+    },
+    (hint) => this.renderRoot.append(hint),
+  );
   /** What stands beside the stage while a lesson is being written. */
   readonly #written = new Part(
     async () => (await import('../stations/lessons/write.ts')).writingBeside,
@@ -250,6 +258,7 @@ export class TakeupApp extends LitElement {
     window.addEventListener('blur', this.#blur);
     window.addEventListener('beforeprint', this.#print);
     window.addEventListener('afterprint', printDone);
+    for (const kind of ['dragover', 'drop'] as const) window.addEventListener(kind, this.#early);
     this.#frame = requestAnimationFrame(this.#tick);
   }
 
@@ -266,6 +275,7 @@ export class TakeupApp extends LitElement {
     window.removeEventListener('pointerup', this.#pointerUp);
     window.removeEventListener('beforeprint', this.#print);
     window.removeEventListener('afterprint', printDone);
+    for (const kind of ['dragover', 'drop'] as const) window.removeEventListener(kind, this.#early);
     this.home.stop();
     cancelAnimationFrame(this.#frame);
   }
@@ -370,8 +380,7 @@ export class TakeupApp extends LitElement {
     bringRest()
       .then(async () => {
         this.#kit.bring().catch(() => undefined);
-        const { DropHint } = await import('./drop.ts');
-        this.renderRoot.append(new DropHint(this.session, this.home));
+        await this.#drops.bring();
         const { keepOffline } = await import('./offline.ts');
         await keepOffline((newer) => {
           this.#newer = newer;
@@ -388,6 +397,14 @@ export class TakeupApp extends LitElement {
     this.#bending.there?.lookAfter(session, now);
     this.#bending.need(this.#fails);
   }
+
+  /** A file that is let go before what takes it has come: else the browser would show it in the page's place. */
+  readonly #early = (e: DragEvent): void => {
+    if (this.#drops.there || !e.dataTransfer?.types.includes('Files')) return;
+    e.preventDefault();
+    const files = e.type === 'drop' ? [...e.dataTransfer.files] : [];
+    if (files.length > 0) wanted(this.home, this.#drops.bring()).then((hint) => hint?.take(files));
+  };
 
   readonly #fails = (trouble: string): void => this.home.tell(trouble);
 

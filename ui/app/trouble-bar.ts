@@ -15,6 +15,8 @@ export function troubleBar(home: Home): TemplateResult | typeof nothing {
 
 export const troubleStyles = css`
   .troubles, .newer { flex: none; background: var(--sheet); border-bottom: 2px solid var(--ink); }
+  /* However many there are, the bench stays in sight. */
+  .troubles { max-height: 38vh; overflow-y: auto; }
   .newer { border-bottom: 1px solid var(--rule); }
   :is(.troubles, .newer) p { display: flex; gap: 12px; align-items: center; margin: 0; padding: 6px 20px; font-size: 16px; line-height: 1.3; overflow-wrap: anywhere; }
   .troubles p + p { border-top: 1px solid var(--rule); }

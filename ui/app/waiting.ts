@@ -1,6 +1,6 @@
 import { html } from 'lit';
 import { bringSlow } from '../brought.ts';
-import { notLoaded } from '../part.ts';
+import { AGAIN, notLoaded } from '../part.ts';
 import { askField } from '../pieces/ask-field.ts';
 import { handsEntry, type Loaded, stations } from '../stations/index.ts';
 import type { Station } from '../stations/station.ts';
@@ -11,7 +11,7 @@ const there = new Map<Loaded['id'], Station>();
 const troubles = new Map<Loaded['id'], string>();
 const coming = new Map<Loaded['id'], Promise<void>>();
 
-/** Loads a station and what it needs to be shown, once. It never rejects: what went wrong is told in the station's place. */
+/** Loads a station and what it needs to be shown, once; what fails, again a while later. It never rejects: what went wrong is told in the station's place. */
 export function bring(entry: Loaded): Promise<void> {
   const known = coming.get(entry.id);
   if (known) return known;
@@ -19,8 +19,10 @@ export function bring(entry: Loaded): Promise<void> {
     ([station]) => {
       there.set(entry.id, station);
     },
-    (error: unknown) => {
-      troubles.set(entry.id, notLoaded(error));
+    () => {
+      troubles.set(entry.id, notLoaded());
+      // The station is asked for again when the page is drawn after that: a network that was gone may be back.
+      setTimeout(() => coming.delete(entry.id), AGAIN);
     },
   );
   coming.set(entry.id, brought);

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { awayDialog as words } from '../../sim/words/en.ts';
-import { wanted } from '../part.ts';
+import { notLoaded, wanted } from '../part.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
 import { openModal } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
@@ -71,8 +71,8 @@ export class TakeAway extends LitElement {
     this.requestUpdate();
     try {
       await way.load();
-    } catch (error: unknown) {
-      this.trouble = words.whatThisNeedsCouldNot(String(error));
+    } catch {
+      this.trouble = notLoaded();
       return;
     }
     // Another may have been chosen, or the dialog closed, meanwhile.

@@ -26,9 +26,9 @@ function lookBackRows(session: Session, back: LookBack): TemplateResult | typeof
       rows = loaded;
       session.changed();
     },
-    (error: unknown) => {
+    () => {
       session.back.end();
-      session.say(notLoaded(error));
+      session.say(notLoaded());
     },
   );
   return nothing;

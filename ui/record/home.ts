@@ -88,6 +88,11 @@ export interface Opening {
   readonly window: string;
 }
 
+/** What is told of a trouble is cut after so many letters: a name or an address in it may be of any length. */
+const LONGEST_TOLD = 400;
+const cut = (told: string): string =>
+  told.length > LONGEST_TOLD ? `${told.slice(0, LONGEST_TOLD)}…` : told;
+
 /**
  * What the page begins with: in this order what this window had, a link, what was kept last, the
  * plain page. What cannot be read is put aside under its own key and told.
@@ -97,7 +102,8 @@ export interface Opening {
  */
 export async function opening(sizesOf: SizesOf, first: StationId): Promise<Opening> {
   const troubles: string[] = [];
-  const tell = (trouble: string): void => {
+  const tell = (told: string): void => {
+    const trouble = cut(told);
     if (trouble !== '' && !troubles.includes(trouble)) troubles.push(trouble);
   };
   const kept = recall(forAll, SHELF);
@@ -195,7 +201,8 @@ export class Home {
   get troubles(): readonly string[] {
     return this.#troubles;
   }
-  tell(trouble: string): void {
+  tell(told: string): void {
+    const trouble = cut(told);
     if (this.#troubles.includes(trouble)) return;
     this.#troubles = [...this.#troubles, trouble];
     this.session.changed();

@@ -88,6 +88,12 @@ describe('the list is never empty', () => {
 });
 
 describe('reading', () => {
+  it('takes words that every object of the language has for words', () => {
+    for (const word of ['constructor', 'toString', 'valueOf', '__proto__', 'hasOwnProperty']) {
+      for (const { term } of termsOf(word)) expect(typeof term, word).toBe('string');
+      expect(() => ask(word), word).not.toThrow();
+    }
+  });
   it('apostrophes of any kind, or none', () => {
     const all = ["won't hold", 'won’t hold', 'wont hold', 'won t hold', 'WON`T HOLD'].map(read);
     for (const one of all) expect(one).toEqual(['hold', 'not_hold']);

@@ -2,10 +2,10 @@ import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { labelWords, awayCutCutWay as words } from '../../../sim/words/en.ts';
 import { number } from '../../format.ts';
+import { numberField, withDigits } from '../../pieces/number-field.ts';
 import { NARROW } from '../../pieces/page-sizes.ts';
 import { printPages } from '../../pieces/paper-sheet.ts';
 import { type PaperSize, paperSizes } from '../../pieces/papers.ts';
-import { unlessTyped } from '../../pieces/unless-typed.ts';
 import { Kept } from '../../record/kept.ts';
 import { type Kind, plainName, saveFile } from '../save.ts';
 import type { Stand, WayElement } from '../stand.ts';
@@ -137,12 +137,21 @@ export class CutWay extends LitElement implements WayElement {
       <div class="seg" role="group" aria-labelledby="size">${factors.map((f) => html`<button class=${f === set.factor ? 'on' : ''} aria-pressed=${f === set.factor} @click=${() => this.#put({ ...set, factor: f })}>${number(f, f % 1 ? 1 : 0)}</button>`)}</div>
       <div class="nums">${fields.map(
         ([key, name, least, most, step]) =>
-          html`<div><label class="lab" for=${key}>${name}, mm</label><input id=${key} type="number" min=${least} max=${most} step=${step} .value=${unlessTyped(String(set[key]))} @change=${(
-            e: Event,
-          ) => {
-            const value = (e.target as HTMLInputElement).valueAsNumber;
-            if (value >= least && value <= most) this.#put({ ...set, [key]: value });
-          }} /></div>`,
+          html`<div><label class="lab" for=${key}>${name}, mm</label>${numberField(
+            {
+              name,
+              unit: 'mm',
+              allowed: [least, most],
+              told: withDigits(2),
+              put: (value) => this.#put({ ...this.set, [key]: value }),
+              say: (text) => {
+                this.said = text;
+              },
+            },
+            set[key],
+            step,
+            { id: key },
+          )}</div>`,
       )}</div><p class="dim">${words.kerfIsWhatTheCut}</p></div>`;
   }
 

@@ -34,7 +34,7 @@ export function follow(session: Session, leads: Leads): boolean {
           const lesson = lessonNamed(session.moment, leads.name);
           if (lesson) session.do(openLesson, lesson);
         },
-        (error: unknown) => session.say(notLoaded(error)),
+        () => session.say(notLoaded()),
       );
       return false;
     case 'order':

@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { labelWords, language, newShoesControls as texts } from '../../../sim/words/en.ts';
-import { unlessTyped } from '../../pieces/unless-typed.ts';
+import { numberField, withDigits } from '../../pieces/number-field.ts';
 import type { PageView } from '../station.ts';
 import { whatIfName } from '../vary/tap.ts';
 import type { ShoeDesk } from './desk.ts';
-import { BED_AT, HELD_OFF } from './fitting.ts';
-import type { ShoeStep } from './part.ts';
+import { BED_AT, HELD_OFF, spansOf } from './fitting.ts';
+import { type ShoeStep, WANTED } from './part.ts';
 import { stepNames } from './words.ts';
 
 /** A size between − and +, typed in the middle. */
@@ -13,18 +13,15 @@ function size(
   name: string,
   value: number,
   step: number,
+  allowed: readonly [number, number],
   put: (value: number) => void,
+  say: (text: string) => void,
   asked: Parameters<typeof whatIfName>[2] | null = null,
   session: ShoeDesk['session'] | null = null,
 ) {
   return html`<div class="ns-set"><div class="lab">${asked && session ? whatIfName(session, name, asked) : name}</div><div class="ns-step">
     <button class="btn" aria-label=${texts.less(name)} @click=${() => put(value - step)}>−</button>
-    <input type="number" inputmode="decimal" aria-label=${`${name}, mm`} step=${step} .value=${unlessTyped(value.toFixed(2))} @change=${(
-      e: Event,
-    ) => {
-      const typed = Number((e.target as HTMLInputElement).value);
-      if (Number.isFinite(typed)) put(typed);
-    }}>
+    ${numberField({ name, unit: 'mm', allowed, told: withDigits(2), put, say }, value, step)}
     <button class="btn" aria-label=${texts.more(name)} @click=${() => put(value + step)}>+</button></div></div>`;
 }
 
@@ -45,21 +42,23 @@ export const firstThat = (desk: ShoeDesk, first: ShoeStep): TemplateResult =>
   button(texts.toStep(first, language.inside(stepNames[first])), () => desk.go(first), false, true);
 
 function own(desk: ShoeDesk): TemplateResult {
+  const say = (text: string): void => desk.session.say(text);
+  const spans = spansOf(desk.session.brake);
   const hindered = desk.hindered(desk.step);
   if (hindered) return firstThat(desk, hindered.first);
   switch (desk.step) {
     case 1:
       return html`<div class="row ns-three">
-        ${size(texts.drumBore, desk.bore, 0.1, (bore) => desk.parts({ bore }), { of: 'drumDiameter', read: ['pedalTravel'] }, desk.session)}
-        ${size(texts.liningThick, desk.thickness, 0.1, (thickness) => desk.parts({ thickness }), { of: 'shoes.lining.thicknessNew', read: ['restClearanceMean'] }, desk.session)}
-        ${size(texts.groundForDiameter, desk.ground, 0.1, (ground) => desk.parts({ ground }), { of: 'shoes.lining.groundRadius', read: ['torque'] }, desk.session)}</div>
+        ${size(texts.drumBore, desk.bore, 0.1, spans.bore, (bore) => desk.parts({ bore }), say, { of: 'drumDiameter', read: ['pedalTravel'] }, desk.session)}
+        ${size(texts.liningThick, desk.thickness, 0.1, spans.thickness, (thickness) => desk.parts({ thickness }), say, { of: 'shoes.lining.thicknessNew', read: ['restClearanceMean'] }, desk.session)}
+        ${size(texts.groundForDiameter, desk.ground, 0.1, spans.ground, (ground) => desk.parts({ ground }), say, { of: 'shoes.lining.groundRadius', read: ['torque'] }, desk.session)}</div>
         ${button(texts.theseAreTheParts, () => desk.takeParts())}`;
     case 2:
       return html`${tooth(desk)}${button(texts.backOffAsFarAs, () => desk.setTooth(0), desk.tooth === 0)}`;
     case 3:
       return html`<div class="row two">${button(texts.evenBothSides, () => desk.centre())}${button(texts.pushItAside, () => desk.push(0.25))}</div>`;
     case 4:
-      return html`<div class="row two">${tooth(desk)}${size(texts.wantedSmallerBy, desk.wanted, 0.05, (mm) => desk.want(mm))}</div>
+      return html`<div class="row two">${tooth(desk)}${size(texts.wantedSmallerBy, desk.wanted, 0.05, WANTED, (mm) => desk.want(mm), say)}</div>
         <div class="row two">${button(texts.setByTheGauge, () => desk.preset())}${button(texts.leaveItHere, () => desk.takeTooth())}</div>`;
     case 5:
       return desk.drumOn

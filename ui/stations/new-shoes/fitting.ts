@@ -47,7 +47,7 @@ export interface Hands {
 type Size = 'thickness' | 'ground' | 'bore';
 
 /** Least and most of each size that a brake takes, mm. */
-function spansOf({ drum, shoes }: Brake): Readonly<Record<Size, readonly [number, number]>> {
+export function spansOf({ drum, shoes }: Brake): Readonly<Record<Size, readonly [number, number]>> {
   const { lining } = shoes.front;
   const own = 2 * lining.groundRadius;
   return {

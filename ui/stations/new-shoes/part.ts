@@ -54,7 +54,7 @@ const WORN = 2 / 3;
 const ASIDE = 0.25;
 const MOST_ASIDE = 5;
 /** What may be wanted by the gauge, mm. */
-const WANTED = [0.05, 3] as const;
+export const WANTED = [0.05, 3] as const;
 /** Presses that are kept; an adjuster is silent long before. */
 const MOST_PRESSES = 1000;
 

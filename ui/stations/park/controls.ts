@@ -6,7 +6,7 @@ import type { ParkDesk } from './desk.ts';
 import { MOST_PULL } from './part.ts';
 import './pad.ts';
 import { labelWords, parkControls as words } from '../../../sim/words/en.ts';
-import { unlessTyped } from '../../pieces/unless-typed.ts';
+import { numberField, withDigits } from '../../pieces/number-field.ts';
 
 /** A value between − and +. */
 const stepper = (name: string, value: string, by: (step: 1 | -1) => void, least = false) =>
@@ -43,7 +43,7 @@ export function parkControls({ size }: PageView, desk: ParkDesk): TemplateResult
     <div class="park-hand">
       <button class="btn" aria-label=${words.oneNotchBack} ?disabled=${desk.cable === 0} @click=${() => desk.notch(-1)}>${words.notch}</button>
       <button class="btn" ?disabled=${desk.cable === 0} @click=${() => desk.pull(0)}>${words.letGo}</button>
-      <input class="pick" type="number" inputmode="numeric" aria-label=${words.pullInEachCableN} min="0" max=${MOST_PULL} step="5" .value=${unlessTyped(String(desk.cable))} @change=${(e: Event) => desk.pull(Number((e.target as HTMLInputElement).value) || 0)}>
+      ${numberField({ name: words.pullInEachCable, unit: 'N', allowed: [0, MOST_PULL], told: withDigits(0), put: (newton) => desk.pull(newton), say: (text) => desk.session.say(text) }, desk.cable, 5, { look: 'pick' })}
       <button class="btn" aria-label=${words.oneNotchOn} @click=${() => desk.notch(1)}>${words.notch2}</button>
     </div>
     <takeup-park-pad .desk=${desk} .cable=${desk.cable} .notches=${desk.spent.notches}></takeup-park-pad>

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { Turning } from '../../../sim/index.ts';
 import { labelWords, varyControls as words } from '../../../sim/words/en.ts';
+import { takeNumber } from '../../pieces/number-field.ts';
 import { unlessTyped } from '../../pieces/unless-typed.ts';
 import type { PageView } from '../station.ts';
 import { short, type VaryDesk } from './desk.ts';
@@ -14,8 +15,6 @@ export const turns: readonly [Turning, string][] = [
   [-1, labelWords.backward],
 ];
 
-const typed = (text: string): number => Number(text.trim().replace(',', '.').replace('−', '-'));
-
 /** A field of a plain number: what cannot be is told, and the field keeps what was there. */
 export function field(
   desk: VaryDesk,
@@ -25,24 +24,8 @@ export function field(
   allowed: readonly [number, number],
   put: (x: number) => void,
 ): TemplateResult {
-  const change = (e: Event): void => {
-    const input = e.target as HTMLInputElement;
-    const x = input.value.trim() === '' ? Number.NaN : typed(input.value);
-    if (x >= allowed[0] && x <= allowed[1]) {
-      put(x);
-      return;
-    }
-    desk.session.say(
-      words.foundAllowedANumberFrom(
-        name,
-        input.value.slice(0, 30),
-        short(allowed[0]),
-        short(allowed[1]),
-        unit ? ` ${unit}` : '',
-      ),
-    );
-    input.value = short(value);
-  };
+  const say = (text: string): void => desk.session.say(text);
+  const change = takeNumber({ name, unit, allowed, told: short, put, say }, value);
   return html`<label class="vary-field"><span>${name}${unit ? html` <small>${unit}</small>` : ''}</span> <input inputmode="decimal" .value=${unlessTyped(short(value))} @change=${change}></label>`;
 }
 
