@@ -68,7 +68,7 @@ describe('the part shaken off', () => {
   const turnedBack =
     (moment: Moment, off: number): Moment =>
     (part) =>
-      part < 0.9 ? moment(part) : [off - 100 * (0.9 - part), 100];
+      part < 0.9 ? moment(part) : [off - 1000 * (0.9 - part), 1000];
 
   /** What is sought ends where the strut is touched without force. */
   const touches = ({ s, found, parting }: ReturnType<typeof sought>) => {
@@ -79,7 +79,7 @@ describe('the part shaken off', () => {
   it('is found in one step by its slope where that is straight, both shoes and a held lever asked', () => {
     // 200 − 500·p on the front shoe, 100·p on the rear one: alike at p = 1/3. The lever is on its stop, whatever acts.
     const of = sought(
-      turnedBack((p) => [200 - 500 * p, -500], -420),
+      turnedBack((p) => [200 - 500 * p, -500], -520),
       (p) => [100 * p, 100],
       (p) => [3000 * p, 3000],
     );
@@ -94,7 +94,7 @@ describe('the part shaken off', () => {
 
   it('is halved first where all and nothing part them alike, then goes by slope', () => {
     // 200 part them, −200 at all. Half: 75; by −500: 0.65, −11.25; by −650: 0.6327; sqrt 0.4 = 0.63246.
-    const of = sought(turnedBack((p) => [200 - 500 * p * p, -1000 * p], -190));
+    const of = sought(turnedBack((p) => [200 - 500 * p * p, -1000 * p], -280));
     touches(of);
     const trace = [0, 0.5, 0.65, 0.65 - 11.25 / 650, Math.sqrt(0.4)];
     expect(of.parts.length).toBe(trace.length);
@@ -106,9 +106,17 @@ describe('the part shaken off', () => {
     for (const i of [2, 3, 4]) near(of.each[i]?.turns[0] as number, 0, { abs: 2e-8 }, `touch ${i}`);
   });
 
+  it('is halved once where nothing shaken off parts them by more than half of what all presses them', () => {
+    // 200 and −300; half: 75, and 250·0.3 are left.
+    const of = sought(turnedBack((p) => [200 - 250 * p, -250], -400));
+    touches(of);
+    expect(of.parts.slice(0, 2)).toEqual([0, 0.5]);
+    near(of.parts[2] as number, 0.8, { abs: 1e-4 }, 'by slope');
+  });
+
   it('is halved as long as what parts them is not', () => {
     // 200 − 500·p⁸: half 198.05, three quarters 149.9, seven eighths 28.2, which by its slope of −1570.8 is 0.018 more.
-    const of = sought(turnedBack((p) => [200 - 500 * p ** 8, -4000 * p ** 7], -190));
+    const of = sought(turnedBack((p) => [200 - 500 * p ** 8, -4000 * p ** 7], -280));
     touches(of);
     [0, 0.5, 0.75, 0.875].forEach((part, i) => {
       expect(of.parts[i]).toBe(part);
@@ -121,7 +129,7 @@ describe('the part shaken off', () => {
 
   it('never leaves the bracket, where a slope would lead out of it', () => {
     // 50 − 74·p, told to fall by 10: from half, 13, to 1.8; from three quarters, −5.5, to 0.2. Touched at 25/37.
-    const of = sought(turnedBack((p) => [50 - 74 * p, -10], -160));
+    const of = sought(turnedBack((p) => [50 - 74 * p, -10], -250));
     touches(of);
     // Five eighths: 3.75, more than half of 5.5.
     expect(of.parts.slice(0, 5)).toEqual([0, 0.5, 0.75, 0.625, 0.6875]);
