@@ -422,7 +422,7 @@ it('a part of the page that cannot be loaded: whoever asks for it is told, and t
 
 it('a station whose script could not be loaded comes once the network is back, without a reload', async () => {
   const { page, close } = await open({ alone: true });
-  const all = /\/assets\/(?!index)[\w-]+\.js/;
+  const all = /\/(inspect|units)-[\w-]{8}\.js/;
   await page.route(all, (route) => route.abort());
   await page.reload();
   await page.locator('takeup-stage canvas').first().waitFor();

@@ -2,7 +2,7 @@ import { css, html, LitElement } from 'lit';
 import { labelWords, appKeysSheet as texts } from '../../sim/words/en.ts';
 import type { SingleKeys } from '../full.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
-import { openModal } from '../pieces/modal.ts';
+import { openModal, stillOpen } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { stationNames } from '../record/moment.ts';
 import { stations } from '../stations/index.ts';
@@ -86,7 +86,7 @@ export class KeysSheet extends LitElement {
 
   /** The same key that opened it closes it. */
   #key = (e: KeyboardEvent): void => {
-    if (e.key !== '?' || this.single.mutes(e)) return;
+    if (!stillOpen(e) || e.key !== '?' || this.single.mutes(e)) return;
     this.renderRoot.querySelector('dialog')?.close();
     e.preventDefault();
     e.stopPropagation();

@@ -16,7 +16,7 @@ const WRITTEN =
  * @param byPointer was the focus moved by the pointer
  */
 export function keepsSpace(target: Element, pedal: boolean, byPointer: boolean): boolean {
-  if (target.closest(`${WRITTEN}, dialog`)) return true;
+  if (target.closest(`${WRITTEN}, dialog[open]`)) return true;
   return target.closest(PRESSED) !== null && !(pedal && byPointer);
 }
 

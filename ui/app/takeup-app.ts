@@ -465,7 +465,7 @@ export class TakeupApp extends LitElement {
       this.#spaceDown(e, target);
       return;
     }
-    if (target.closest('input, textarea, dialog')) return;
+    if (target.closest('input, textarea, dialog[open]')) return;
     const list = target.closest('select');
     const sought = (o: HTMLOptionElement) => o.label.trim().startsWith(e.key);
     if (list && (!called || [...list.options].some(sought))) return;

@@ -3,7 +3,7 @@ import { appWallCode as words } from '../../sim/words/en.ts';
 import { codeOf } from '../away/share/code.ts';
 import { addressOf, forCode } from '../away/share/moment.ts';
 import { codePicture, onlyHere } from '../away/share/share-way.ts';
-import { openModal } from '../pieces/modal.ts';
+import { openModal, stillOpen } from '../pieces/modal.ts';
 import { NARROW, WALL_PX } from '../pieces/page-sizes.ts';
 import type { Session } from '../session.ts';
 
@@ -50,6 +50,7 @@ export class WallCode extends LitElement {
 
   /** The key that opened it closes it; the wall behind keeps still. */
   #key = (e: KeyboardEvent): void => {
+    if (!stillOpen(e)) return;
     e.stopPropagation();
     if (e.key.toLowerCase() !== 'q' || e.ctrlKey || e.metaKey || e.altKey || e.repeat) return;
     this.#close();

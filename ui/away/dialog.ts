@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { awayDialog as words } from '../../sim/words/en.ts';
 import { notLoaded, wanted } from '../part.ts';
 import { dialogStyles } from '../pieces/dialog-styles.ts';
-import { openModal } from '../pieces/modal.ts';
+import { openModal, stillOpen } from '../pieces/modal.ts';
 import { NARROW } from '../pieces/page-sizes.ts';
 import { forAll, keep, recall } from '../record/store.ts';
 import type { Stand, Way, WayElement } from './stand.ts';
@@ -85,6 +85,7 @@ export class TakeAway extends LitElement {
 
   /** Keys of the dialog stay in it: the page behind has others. The key that opened it closes it. */
   #key = (e: KeyboardEvent): void => {
+    if (!stillOpen(e)) return;
     e.stopPropagation();
     const target = e.composedPath()[0] as HTMLElement;
     if (

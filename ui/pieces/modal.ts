@@ -13,3 +13,9 @@ export function openModal(dialog: HTMLDialogElement | null | undefined): void {
     }),
   );
 }
+
+/**
+ * A dialog that has just been closed has the focus until the next picture: a key that comes before is the page's, and
+ * whoever listens on the dialog lets it go on.
+ */
+export const stillOpen = (e: Event): boolean => (e.currentTarget as HTMLDialogElement).open;

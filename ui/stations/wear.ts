@@ -134,7 +134,7 @@ export const wear: Station = {
   few: texts.allReadingsLayers,
   paper: ({ session }) => [wearReport(session)],
   key: (session, e, target) => {
-    if (e.key !== 'c' || target.closest('input, textarea, select, dialog')) return false;
+    if (e.key !== 'c' || target.closest('input, textarea, select, dialog[open]')) return false;
     deskOf(WearDesk, session).showClick();
     return true;
   },

@@ -45,8 +45,9 @@ const LETTERS = 'abcd';
 
 /** Does a field or a list keep its keys? A tick keeps none but the space bar. */
 const kept = (target: Element): boolean =>
-  target.closest('input:not([type="checkbox"]), textarea, select, dialog, [contenteditable]') !==
-  null;
+  target.closest(
+    'input:not([type="checkbox"]), textarea, select, dialog[open], [contenteditable]',
+  ) !== null;
 
 /** A press of a remote's keys, which work wherever the focus is. */
 function remote(desk: LessonDesk, key: string): boolean {
