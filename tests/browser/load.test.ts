@@ -220,7 +220,7 @@ it('shows no sheet before it can be read, and says when it cannot', async () => 
   await cut.page.route('**/units-*.js', (route) => route.abort());
   await cut.page.locator('takeup-stage canvas').first().waitFor();
   await cut.page.keyboard.press('8');
-  await cut.page.getByText('What was typed is kept: load the page anew.').waitFor();
+  await cut.page.getByText('What was typed is kept; open it again').waitFor();
   await cut.page.keyboard.press('1');
   await expect.poll(() => cut.page.locator('main').getAttribute('data-station')).toBe('apply');
   await cut.close();
