@@ -61,8 +61,7 @@ export const shoesStyles = css`
   .ns-step .btn:last-child { border-left: 1px solid var(--rule); }
   .ns-step b { align-self: center; text-align: center; font-size: 16px; font-weight: 560; white-space: nowrap; }
   .ns-step b strong { font-size: 26px; font-weight: 760; }
-  .ns-step input { font: inherit; font-size: 17px; font-weight: 640; text-align: center; border: 0; background: none; color: inherit; min-width: 0; width: 100%; border-radius: 0; appearance: textfield; -moz-appearance: textfield; }
-  .ns-step input::-webkit-inner-spin-button { display: none; }
+  .ns-step input { font: inherit; font-size: 17px; font-weight: 640; text-align: center; border: 0; background: none; color: inherit; min-width: 0; width: 100%; padding: 0; border-radius: 0; }
   .ns-step input:focus-visible { outline: 4px solid var(--trail); outline-offset: -4px; }
   .ns-three { grid-template-columns: 1fr 1fr 1fr; gap: 8px; }
   .ns-three .ns-step { grid-template-columns: 34px minmax(0, 1fr) 34px; }
@@ -105,8 +104,8 @@ export const shoesStyles = css`
     .ns-nav .btn { min-height: 46px; font-size: 16px; }
     .ns-step b strong { font-size: 21px; }
     .ns-step { grid-template-columns: 44px minmax(0, 1fr) 44px; }
-    .ns-step input { font-size: 15px; }
-    .ns-three .ns-step { grid-template-columns: 28px minmax(0, 1fr) 28px; }
+    .ns-step input { font-size: 14.5px; }
+    .ns-three .ns-step { grid-template-columns: 24px minmax(0, 1fr) 24px; }
     .ns-ctl .seg button, .ns-count { font-size: 13.5px; }
   }
   @media ${NARROW} {
